@@ -1,0 +1,13 @@
+import { render } from 'solid-js/web';
+
+const root = document.getElementById('app');
+if (!root) throw new Error('index.html has no element with the id "app"');
+
+render(
+  () => (
+    <main>
+      <h1>Limbeck</h1>
+    </main>
+  ),
+  root,
+);

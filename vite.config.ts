@@ -1,0 +1,33 @@
+import { defineConfig, type Plugin } from 'vite';
+import solid from 'vite-plugin-solid';
+
+/** Packages that no first view needs; each stays in a file of its own, fetched when a dynamic import asks for it. */
+const fetchedOnDemand = ['mathjs', 'katex', 'zod', 'ml-levenberg-marquardt'];
+
+/** The development server injects style elements, which the policy in index.html rightly forbids to the built app. */
+const allowInjectedStylesWhileDeveloping: Plugin = {
+  name: 'allow-injected-styles-while-developing',
+  apply: 'serve',
+  transformIndexHtml: (html) => html.replace("style-src 'self'", "style-src 'self' 'unsafe-inline'"),
+};
+
+const hasScreen = process.platform !== 'linux' || Boolean(process.env['DISPLAY'] ?? process.env['WAYLAND_DISPLAY']);
+
+export default defineConfig({
+  base: './',
+  plugins: [solid(), allowInjectedStylesWhileDeveloping],
+  worker: { format: 'es' },
+  preview: { open: hasScreen && !process.env['CI'] },
+  build: {
+    target: 'es2022',
+    sourcemap: true,
+    assetsInlineLimit: 0,
+    rolldownOptions: {
+      output: {
+        codeSplitting: {
+          groups: fetchedOnDemand.map((name) => ({ name, test: new RegExp(`[\\\\/]node_modules[\\\\/]${name}[\\\\/]`) })),
+        },
+      },
+    },
+  },
+});

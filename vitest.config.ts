@@ -1,0 +1,36 @@
+import { defineConfig } from 'vitest/config';
+
+const unitTests = 'tests/**/*.test.{ts,tsx}';
+const browserTests = 'tests/e2e/**/*.test.ts';
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        extends: './vite.config.ts',
+        test: {
+          name: 'unit',
+          environment: 'node',
+          include: [unitTests],
+          exclude: [browserTests],
+          testTimeout: 30_000,
+          env: { TZ: 'UTC' },
+          benchmark: { include: ['tests/bench/**/*.bench.ts'] },
+        },
+      },
+      {
+        test: {
+          name: 'e2e',
+          environment: 'node',
+          include: [browserTests],
+          globalSetup: ['tests/e2e/served-app.ts'],
+          // One page at a time, so that timings mean something on a small machine.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          benchmark: { include: [] },
+        },
+      },
+    ],
+  },
+});
