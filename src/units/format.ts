@@ -1,0 +1,75 @@
+/** Quantities as text, in the unit system the reader chose. */
+import { displayScale, displayUnit, everydayToSI, kindOf, scaleFor } from './display.ts';
+import { formatDuration } from './duration.ts';
+import { decimalsFor, formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
+import { KINDS, type Scale, type UnitSystem } from './scales.ts';
+
+export interface FormatOptions {
+  /** Path of a scenario field, name of a record column or summary key, or a kind such as `coolantFlow`. */
+  readonly hint?: string;
+  /** Decimals, instead of what the size of the number suggests. */
+  readonly decimals?: number;
+  /** Significant digits, instead of the usual two or three. */
+  readonly significant?: number;
+  /** Density by which a mass of oil is said as a volume. */
+  readonly density_kg_m3?: number | null;
+  /** A plus before positive numbers, for differences. */
+  readonly signed?: boolean;
+  /** The number alone. */
+  readonly bare?: boolean;
+}
+
+/** Value and unit joined by a thin space; an angle's degree sign and a pure number stand without one. */
+const withUnit = (number: string, label: string): string =>
+  label === '' ? number : label === '°' ? `${number}°` : `${number}${THIN_SPACE}${label}`;
+
+const trimmed = (number: string): string => (number.includes('.') ? number.replace(/\.?0+$/u, '') : number);
+
+const decimalsOf = (shown: number, scale: Scale, options: FormatOptions): number => {
+  if (options.decimals !== undefined) return options.decimals;
+  if (options.significant !== undefined) return decimalsFor(shown, options.significant);
+  // A fixed count of decimals must not round a small number away.
+  const fewest = Math.abs(shown) < 10 ** -scale.decimals ? decimalsFor(shown, 2) : scale.decimals;
+  return scale.significant === null ? fewest : decimalsFor(shown, scale.significant);
+};
+
+/**
+ * A number stored in `unit` as people say it: `1.8 kW`, `34 L`, `99.1 °C`, `1 h 52 min`. `null` and non-finite
+ * numbers give a dash.
+ */
+export function formatQuantity(value: number | null | undefined, unit: string, system: UnitSystem, options: FormatOptions = {}): string {
+  if (value === null || value === undefined || !Number.isFinite(value)) return NO_NUMBER;
+  const plus = options.signed === true && value > 0 ? '+' : '';
+  if (kindOf(unit, options.hint) === 'duration' && options.bare !== true) return plus + formatDuration(everydayToSI(value, unit));
+  const density = options.density_kg_m3 ?? null;
+  const asVolume = unit === 'kg' && density !== null && density > 0;
+  const scale = asVolume ? scaleFor(KINDS.volume, system, value / density) : displayScale(unit, system, options.hint, value);
+  const stored = asVolume ? value / density : everydayToSI(value, unit);
+  const shown = (stored - scale.zero) / scale.size;
+  const full = formatNumber(shown, decimalsOf(shown, scale, options));
+  const number = scale.label === '' && options.decimals === undefined ? trimmed(full) : full;
+  return plus + (options.bare === true ? number : withUnit(number, scale.label));
+}
+
+/** A difference of temperatures, which has no zero to shift: a rise of 10 K is 18 °F. */
+export const formatTemperatureDifference = (value_K: number, system: UnitSystem, options: FormatOptions = {}): string =>
+  formatQuantity(value_K, 'K', system, { ...options, hint: 'temperatureDifference' });
+
+const RANGE_DIGITS = 4;
+/** Keeps an end that is exact in the display unit from being rounded inward by the last bit of a conversion. */
+const LAST_BITS = 1e-9;
+
+/** A closed range in one unit, `50–1500 mm`, each end rounded inward so that what is printed is allowed. */
+export function formatRange(min: number, max: number, unit: string, system: UnitSystem, hint?: string): string {
+  const shownAs = displayUnit(unit, system, hint);
+  const end = (value: number, round: (x: number) => number, inward: number): string => {
+    const shown = shownAs.fromSI(value);
+    const decimals = Math.min(12, decimalsFor(shown, RANGE_DIGITS));
+    const step = 10 ** -decimals;
+    return trimmed(formatNumber(round(shown / step - inward * LAST_BITS * Math.abs(shown / step)) * step, decimals));
+  };
+  const low = end(min, Math.ceil, 1);
+  const high = end(max, Math.floor, -1);
+  const joint = low.startsWith(MINUS) || high.startsWith(MINUS) ? ' to ' : '–';
+  return withUnit(`${low}${joint}${high}`, shownAs.label);
+}
