@@ -3,65 +3,29 @@
  * Installs from the lock file unless everything the lock file asks for is already there.
  */
 import { spawnSync } from 'node:child_process';
-import { existsSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { whyInstallationIsStale } from './installed-packages.js';
 
-const OLDEST_NODE = [20, 19];
+const OLDEST_NODE = /** @type {const} */ ([20, 19]);
 
-/**
- * @typedef {{ version?: string, optional?: boolean, devOptional?: boolean, link?: boolean }} LockedPackage
- * @typedef {Record<string, LockedPackage>} LockedPackages
- */
-
-/**
- * Says why the installed packages do not match the lock file, or nothing when they do. Packages marked optional
- * belong to other systems and may rightly be absent.
- * @param {string} folder project root
- * @returns {string | undefined}
- */
-export function whyStale(folder) {
-  const installedRecord = join(folder, 'node_modules', '.package-lock.json');
-  if (!existsSync(installedRecord)) return 'nothing is installed yet';
-  const wanted = packagesIn(join(folder, 'package-lock.json'));
-  const installed = packagesIn(installedRecord);
-  for (const [path, { version, optional, devOptional }] of Object.entries(wanted)) {
-    if (path === '' || optional || devOptional) continue;
-    if (installed[path]?.version !== version) return `${path} ${version} is not installed`;
-    if (!existsSync(join(folder, path))) return `${path} is missing`;
-  }
-  return undefined;
+const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
+if (major < OLDEST_NODE[0] || (major === OLDEST_NODE[0] && minor < OLDEST_NODE[1])) {
+  console.error(`Limbeck needs Node ${OLDEST_NODE.join('.')} or newer; this is ${process.versions.node}.`);
+  process.exit(1);
 }
 
-/**
- * @param {string} lockFile
- * @returns {LockedPackages}
- */
-function packagesIn(lockFile) {
-  return JSON.parse(readFileSync(lockFile, 'utf8')).packages;
+const root = fileURLToPath(new URL('../..', import.meta.url));
+const reason = whyInstallationIsStale(root);
+if (reason) {
+  console.log(`Installing packages: ${reason}.`);
+  process.exit(install());
 }
 
-/** @param {string} folder */
-function install(folder) {
-  const options = ['ci', '--include=dev', '--no-audit', '--no-fund'];
+function install() {
+  const order = ['ci', '--include=dev', '--no-audit', '--no-fund'];
   const npm = process.env['npm_execpath'];
   const { status } = npm
-    ? spawnSync(process.execPath, [npm, ...options], { cwd: folder, stdio: 'inherit' })
-    : spawnSync('npm', options, { cwd: folder, stdio: 'inherit', shell: process.platform === 'win32' });
+    ? spawnSync(process.execPath, [npm, ...order], { cwd: root, stdio: 'inherit' })
+    : spawnSync('npm', order, { cwd: root, stdio: 'inherit', shell: process.platform === 'win32' });
   return status ?? 1;
-}
-
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
-  const [major = 0, minor = 0] = process.versions.node.split('.').map(Number);
-  const [oldestMajor = 0, oldestMinor = 0] = OLDEST_NODE;
-  if (major < oldestMajor || (major === oldestMajor && minor < oldestMinor)) {
-    console.error(`Limbeck needs Node ${OLDEST_NODE.join('.')} or newer; this is ${process.versions.node}.`);
-    process.exit(1);
-  }
-  const root = fileURLToPath(new URL('../..', import.meta.url));
-  const reason = whyStale(root);
-  if (reason) {
-    console.log(`Installing packages: ${reason}.`);
-    process.exit(install(root));
-  }
 }

@@ -1,0 +1,128 @@
+// Who may know whom. `npm run check` fails on any arrow that points the wrong way; each rule says why.
+
+/** sim/ from left to right: a layer imports only from its own and from earlier ones. */
+const layers = [
+  { name: 'foundations', path: '^sim/(constants|correlation)[.]ts$' },
+  { name: 'fluids-and-library', path: '^sim/(fluids|library)/' },
+  { name: 'transfer', path: '^sim/transfer/' },
+  { name: 'still', path: '^sim/still/' },
+  { name: 'run', path: '^sim/run/' },
+  { name: 'answers', path: '^sim/answers/' },
+  { name: 'index', path: '^sim/index[.]ts$' },
+  { name: 'command-line', path: '^sim/cli([.]ts$|/)' },
+];
+const layerPaths = layers.map(({ path }) => path);
+const commandLine = layerPaths.at(-1);
+
+const importsOnlyToTheLeft = layers.slice(0, -1).map(({ name, path }, place) => ({
+  name: `sim-${name}-imports-only-to-the-left`,
+  severity: 'error',
+  comment: 'The model is layered; a lower layer that knows a higher one can no longer be tested or replaced alone.',
+  from: { path },
+  to: { path: layerPaths.slice(place + 1) },
+}));
+
+const packagesOf = (...names) => `(^|/)node_modules/(${names.join('|')})/`;
+
+module.exports = {
+  forbidden: [
+    ...importsOnlyToTheLeft,
+    {
+      name: 'no-cycles',
+      severity: 'error',
+      comment: 'Two files that need each other are one idea cut in the wrong place.',
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: 'every-import-resolves',
+      severity: 'error',
+      comment: 'An import that cannot be followed cannot be checked.',
+      from: {},
+      to: { couldNotResolve: true },
+    },
+    {
+      name: 'no-unlisted-packages',
+      severity: 'error',
+      comment: 'A package that package.json does not name is there by luck.',
+      from: { path: '^(src|sim)/' },
+      to: { dependencyTypes: ['npm-no-pkg', 'npm-unknown', 'npm-dev'], dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'sim-is-self-contained',
+      severity: 'error',
+      comment: 'The model runs in a worker, in Node and in a test alike, so it imports nothing of the interface.',
+      from: { path: '^sim/' },
+      to: { path: '^(src|tests|public)/' },
+    },
+    {
+      name: 'sim-has-two-packages',
+      severity: 'error',
+      comment: 'The schema and the least-squares library are all the model needs; Node itself only at the command line.',
+      from: { path: '^sim/', pathNot: commandLine },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'], pathNot: packagesOf('zod', 'ml-levenberg-marquardt') },
+    },
+    {
+      name: 'command-line-has-no-other-packages',
+      severity: 'error',
+      comment: 'The command line is the model with Node around it, nothing more.',
+      from: { path: commandLine },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown'], pathNot: packagesOf('zod', 'ml-levenberg-marquardt') },
+    },
+    {
+      name: 'nothing-uses-a-sim-file-outside-layers',
+      severity: 'error',
+      comment: 'A file beside the layers escapes their rule; put it into one.',
+      from: {},
+      to: { path: '^sim/', pathNot: layerPaths },
+    },
+    {
+      name: 'no-sim-file-outside-layers',
+      severity: 'error',
+      comment: 'A file beside the layers escapes their rule; put it into one.',
+      from: { path: '^sim/', pathNot: layerPaths },
+      to: {},
+    },
+    {
+      name: 'src-enters-sim-by-the-front-door',
+      severity: 'error',
+      comment: 'sim/index.ts is the public face; what it does not offer may change without notice.',
+      from: { path: '^src/' },
+      to: { path: '^sim/', pathNot: '^sim/index[.]ts$' },
+    },
+    {
+      name: 'd3-computes-solid-renders',
+      severity: 'error',
+      comment: 'Two owners of one element fight; take only the d3 modules that compute.',
+      from: {},
+      to: { path: packagesOf('d3', 'd3-selection', 'd3-selection-multi', 'd3-transition', 'd3-axis', 'd3-brush', 'd3-drag', 'd3-zoom') },
+    },
+    {
+      name: 'mathjs-only-where-expressions-are-read',
+      severity: 'error',
+      comment: 'It is large and must stay out of the first load.',
+      from: { path: '^(src|sim)/', pathNot: '^src/(units|answers)/' },
+      to: { path: packagesOf('mathjs') },
+    },
+    {
+      name: 'production-knows-no-tests',
+      severity: 'error',
+      comment: 'What ships must build without the tests.',
+      from: { path: '^(src|sim)/' },
+      to: { path: '^tests/' },
+    },
+    {
+      name: 'no-orphans',
+      severity: 'error',
+      comment: 'A file that nothing uses and that uses nothing is left over.',
+      from: { orphan: true, path: '^(src|sim)/', pathNot: '[.]d[.]ts$' },
+      to: {},
+    },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.json' },
+    enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'browser', 'types', 'default'] },
+  },
+};
