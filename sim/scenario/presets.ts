@@ -1,0 +1,84 @@
+/** Library rows turned into parts of a scenario: what picking a plant, tube, vessel, source, separator or tub writes. */
+import { findBotanical, findHeatSource, findMaterial, findSeparator, findTub, findTube, findVessel } from '../library/index.ts';
+import type { Scenario } from './scenario.ts';
+
+type Part<P extends keyof Scenario> = Partial<Scenario[P]>;
+
+/** Fields of the charge that come from a botanical in a state; the charged mass stays the user's. */
+export function chargeFromBotanical(id: string, state?: Scenario['charge']['state']): Part<'charge'> {
+  const row = findBotanical(id);
+  const chosen = state && row.states[state] ? state : row.defaultCharge.state;
+  const data = row.states[chosen];
+  if (!data) throw new RangeError(`${id} has no data for the state ${chosen}`);
+  const packing = row.defaultCharge.packing;
+  const { hydrocarbon, oxygenate } = row.release;
+  const ester = row.hydrolysis.find((entry) => entry.ester === 'linalyl_acetate');
+  return {
+    botanical: row.id,
+    state: chosen,
+    moisture: data.moisture.value.typical,
+    oilContent: data.oilContent.value.typical,
+    bulkDensity_kg_m3: data.bulkDensity_kg_m3.value[packing],
+    voidShare: data.voidFraction.value[packing],
+    particleSize_m: data.particleSize_m.value,
+    heatCapacity_J_kgK: data.dryHeatCapacity_J_kgK.value,
+    holding_kg_kg: data.waterHolding.value,
+    composition: row.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction })),
+    release: {
+      readyShare: { hydrocarbon: hydrocarbon.readyShare.value.typical, oxygenate: oxygenate.readyShare.value.typical },
+      heldRate_1_s: { hydrocarbon: hydrocarbon.heldRate_1_s.value.typical, oxygenate: oxygenate.heldRate_1_s.value.typical },
+      activationEnergy_J_mol: oxygenate.activationEnergy_J_mol.value,
+      takeUp: { hydrocarbon: hydrocarbon.takeUp.value.typical, oxygenate: oxygenate.takeUp.value.typical },
+      takeUpExponent: oxygenate.takeUpExponent.value,
+      halfCoverage: oxygenate.halfCoverage.value,
+    },
+    hydrolysisImmersed_1_s: ester?.rateInWater_1_s.value.typical ?? 0,
+    hydrolysisBed_1_s: ester?.rateInBed_1_s.value.typical ?? 0,
+  };
+}
+
+/** Bore, outside and material of a standard tube. */
+export function condenserFromTube(id: string): Part<'condenser'> {
+  const row = findTube(id);
+  return {
+    insideDiameter_m: row.insideDiameter_m,
+    outsideDiameter_m: row.outsideDiameter_m,
+    material: row.material as Scenario['condenser']['material'],
+  };
+}
+
+/** Size and material of a vessel, with the usual emissivity of its material. */
+export function potFromVessel(id: string): Part<'pot'> {
+  const row = findVessel(id);
+  return {
+    diameter_m: row.insideDiameter_m,
+    height_m: row.height_m,
+    wallThickness_m: row.wall_m,
+    material: row.material as Scenario['pot']['material'],
+    emissivity: findMaterial(row.material).emissivity.value,
+  };
+}
+
+/** Kind, power, share into the pot and lag of a heat source. */
+export function heatFromSource(id: string): Part<'heat'> {
+  const row = findHeatSource(id);
+  return {
+    kind: row.kind,
+    ratedPower_W: row.ratedPower_W.value.typical,
+    shareToPot: row.efficiency.value.typical,
+    lag_s: row.lag_s.value.typical,
+  };
+}
+
+/** Bore, height and inlet depth of a separator. */
+export function separatorFromVessel(id: string): Part<'separator'> {
+  const row = findSeparator(id);
+  const top = Math.max(row.oilOutletHeight_m, row.waterOutletHeight_m);
+  return { bore_m: row.bore_m, height_m: top, inletDepth_m: Math.max(0, top - row.inletHeight_m) };
+}
+
+/** Diameter and water height of a tub or barrel. */
+export function tubFrom(id: string): Part<'cooling'> {
+  const row = findTub(id);
+  return { tubDiameter_m: row.insideDiameter_m, tubHeight_m: row.height_m };
+}
