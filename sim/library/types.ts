@@ -111,6 +111,8 @@ export interface Botanical {
   /** What the composition stands for: real constituents folded into listed ones, and how it was shortened. */
   readonly compositionNotes: readonly string[];
   readonly publishedRanges: readonly PublishedRange[];
+  /** Of the oil at 20 °C, from its composition. */
+  readonly oilDensity_kg_m3: Sourced<number>;
   /** Oil at 20 °C against water at 20 °C. */
   readonly relativeDensity: Sourced<{ readonly low: number; readonly high: number }>;
   readonly floats: Sourced<'floats' | 'sinks'>;
@@ -159,6 +161,7 @@ export interface Tube {
   /** Outside surface per length against a plain tube of the same outside diameter; 1 unless corrugated. */
   readonly areaFactor: number;
   readonly provenance: Provenance;
+  /** Of packs and bend radii. */
   readonly bendProvenance: Provenance;
 }
 
@@ -183,7 +186,7 @@ export type HeatSourceKind =
   | 'immersion-element'
   | 'induction'
   | 'gas-ring'
-  | 'outdoor-gas-burner'
+  | 'gas-burner'
   | 'wood-fire'
   | 'steam-generator';
 
