@@ -1,0 +1,136 @@
+import type { Argument, Correlation } from '../correlation.ts';
+import { positionalCorrelation } from './positional-correlation.ts';
+
+/**
+ * The condensate after the last steam: a thin laminar rivulet along the bottom of a slightly sloping tube, wetting
+ * part of the bore. AN ESTIMATE of this project, not a published correlation; heat transfer to a rivulet in a tube of
+ * this size has not been measured in the sources read.
+ *
+ * Shape: the surface is level and meets the wall at an angle φ up from the lowest line, a circular segment.
+ * Flow: every strip runs as a Nusselt film of its own depth δ, q = g sin α δ³/3ν; summed over the segment
+ *   m = ρ g sin α R⁴/(3ν) · (4/35) φ⁷ (1 − φ²/3 + …), turned round for φ.
+ * Heat: Nu = 3.66 on the hydraulic diameter 4 A/P, P the wetted perimeter. With a full bore that is the developed
+ * laminar value; for a thin segment it lies between the bounds of 3.4 k/φ (everything waits for the deepest strip to
+ * cool) and about 11 k/φ per metre (the segment as an even film, Nu = 1.885 on its mean depth). Treat as ± 40 %.
+ */
+
+/** Nusselt number on the hydraulic diameter. */
+const NUSSELT = 3.66;
+
+/**
+ * Angle from the lowest line of the bore to the edge of the rivulet, rad: 0 with no flow, π with the bore full.
+ *
+ * @param m condensate in this tube, kg/s; @param D_i bore, m; @param slope inclination to the horizontal, rad
+ * @param rho_l density, kg/m³; @param mu_l viscosity, Pa s; @param g gravity, m/s²
+ * Range: φ below about 1 (the bore less than a quarter full), slope 1–15°. A level tube counts as full.
+ */
+export const rivuletHalfAngle = (
+  m: number,
+  D_i: number,
+  slope: number,
+  rho_l: number,
+  mu_l: number,
+  g: number,
+): number => {
+  if (!(m > 0)) return 0;
+  const fall = g * Math.sin(Math.abs(slope));
+  if (!(fall > 0)) return Math.PI;
+  const R = 0.5 * D_i;
+  const seventh = (105 * mu_l * m) / (4 * rho_l * rho_l * fall * R * R * R * R);
+  const thin = Math.pow(seventh, 1 / 7);
+  return Math.min(Math.PI, thin * (1 + (thin * thin) / 21));
+};
+
+/** Greatest depth of the rivulet, m: R (1 − cos φ). Arguments: φ of `rivuletHalfAngle`, rad; bore, m. */
+export const rivuletDepth = (phi: number, D_i: number): number => 0.5 * D_i * (1 - Math.cos(phi));
+
+/**
+ * Conductance from the rivulet's bulk to the wall per metre of tube, W/mK: Nu k P²/(4 A) = 3.66 k φ²/(φ − sin φ cos φ).
+ * The bore drops out but for φ. No rivulet gives 0 (there is nothing to cool).
+ * @param phi `rivuletHalfAngle`, rad; @param k_l conductivity of the condensate, W/mK
+ */
+export const rivuletConductance = (phi: number, k_l: number): number => {
+  if (!(phi > 0)) return 0;
+  const segment = phi < 0.01 ? ((2 * phi * phi * phi) / 3) * (1 - (phi * phi) / 5) : phi - Math.sin(phi) * Math.cos(phi);
+  return (NUSSELT * k_l * phi * phi) / segment;
+};
+
+/** Film coefficient on the wetted strip, W/m²K: the conductance over the wetted perimeter D_i φ; 0 with no rivulet. */
+export const rivuletFilmCoefficient = (phi: number, D_i: number, k_l: number): number =>
+  phi > 0 ? rivuletConductance(phi, k_l) / (D_i * phi) : 0;
+
+/** Conductance per metre, W/mK, straight from the flow: `rivuletConductance` of `rivuletHalfAngle`. */
+export const subcoolingConductance = (
+  m: number,
+  D_i: number,
+  slope: number,
+  rho_l: number,
+  mu_l: number,
+  k_l: number,
+  g: number,
+): number => rivuletConductance(rivuletHalfAngle(m, D_i, slope, rho_l, mu_l, g), k_l);
+
+const bore: Argument = { unit: 'm', says: 'bore of the tube' };
+const angle: Argument = { unit: 'rad', says: 'angle from the lowest line to the edge of the rivulet', range: [0, 1] };
+const conductivity: Argument = { unit: 'W/mK', says: 'conductivity of the condensate' };
+const stream: Readonly<Record<string, Argument>> = {
+  m: { unit: 'kg/s', says: 'condensate in the tube' },
+  D_i: bore,
+  slope: { unit: 'rad', says: 'inclination of the tube', range: [0.017, 0.27] },
+  rho_l: { unit: 'kg/m³', says: 'density of the condensate' },
+  mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
+};
+const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
+const source = 'estimate of this project: Nusselt films side by side, Nu = 3.66 on the hydraulic diameter; ± 40 %';
+const outside = 'evaluated; at most the full bore';
+
+export const subcoolingCorrelations: readonly Correlation[] = [
+  positionalCorrelation(
+    {
+      name: 'rivulet-half-angle',
+      says: 'How far up the bore a rivulet of condensate reaches in a sloping tube; an estimate.',
+      arguments: { ...stream, g: gravity },
+      result: { symbol: '\\varphi', unit: 'rad' },
+      tex: '\\dot m = \\frac{\\rho_l^2g\\sin\\alpha\\,R^4}{3\\mu_l}\\cdot\\frac{4}{35}\\varphi^7\\left(1-\\frac{\\varphi^2}{3}\\right)',
+      source,
+      outside,
+    },
+    rivuletHalfAngle,
+  ),
+  positionalCorrelation(
+    {
+      name: 'rivulet-depth',
+      says: 'Greatest depth of a rivulet of condensate in a tube; an estimate.',
+      arguments: { phi: angle, D_i: bore },
+      result: { symbol: '\\delta', unit: 'm' },
+      tex: '\\delta = R(1-\\cos\\varphi)',
+      source,
+      outside,
+    },
+    rivuletDepth,
+  ),
+  positionalCorrelation(
+    {
+      name: 'rivulet-film-coefficient',
+      says: 'Film coefficient of a rivulet of condensate on the strip that it wets; an estimate.',
+      arguments: { phi: angle, D_i: bore, k_l: conductivity },
+      result: { symbol: 'h', unit: 'W/m²K' },
+      tex: 'h = 3.66\\frac{k_l}{4A/P}',
+      source,
+      outside,
+    },
+    rivuletFilmCoefficient,
+  ),
+  positionalCorrelation(
+    {
+      name: 'subcooling-conductance',
+      says: 'Heat that a rivulet of condensate gives to the wall, per metre of tube and kelvin; an estimate.',
+      arguments: { ...stream, k_l: conductivity, g: gravity },
+      result: { symbol: "UA'", unit: 'W/mK' },
+      tex: "UA' = 3.66\\,k_l\\frac{\\varphi^2}{\\varphi-\\sin\\varphi\\cos\\varphi}",
+      source,
+      outside,
+    },
+    subcoolingConductance,
+  ),
+];
