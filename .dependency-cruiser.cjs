@@ -95,7 +95,7 @@ module.exports = {
       severity: 'error',
       comment: 'Two owners of one element fight; take only the d3 modules that compute.',
       from: {},
-      to: { path: packagesOf('d3', 'd3-selection', 'd3-selection-multi', 'd3-transition', 'd3-axis', 'd3-brush', 'd3-drag', 'd3-zoom') },
+      to: { path: '(^|/)d3(-selection|-selection-multi|-transition|-axis|-brush|-drag|-zoom)?(/|$)' },
     },
     {
       name: 'mathjs-only-where-expressions-are-read',

@@ -1,0 +1,129 @@
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { PlantedProject } from './planted-project.ts';
+
+const importing = (...targets: readonly string[]): string =>
+  [...targets.map((target, i) => `import * as part${i} from '${target}';`), `export const parts = [${targets.map((_, i) => `part${i}`).join(', ')}];`].join('\n');
+
+interface Planted {
+  readonly what: string;
+  readonly path: string;
+  readonly text: string;
+  readonly rule: string;
+}
+
+const rightward = (from: string, target: string, layer: string): Planted => ({
+  what: `${from} importing ${target}`,
+  path: from,
+  text: importing(target),
+  rule: `sim-${layer}-imports-only-to-the-left`,
+});
+
+const violations: readonly Planted[] = [
+  rightward('sim/correlation.ts', './fluids/water.ts', 'foundations'),
+  rightward('sim/fluids/looks-right.ts', '../transfer/film.ts', 'fluids-and-library'),
+  rightward('sim/library/looks-right.ts', '../still/pot.ts', 'fluids-and-library'),
+  rightward('sim/transfer/looks-right.ts', '../still/pot.ts', 'transfer'),
+  rightward('sim/still/looks-right.ts', '../run/step.ts', 'still'),
+  rightward('sim/run/looks-right.ts', '../answers/size.ts', 'run'),
+  rightward('sim/answers/looks-right.ts', '../cli/options.ts', 'answers'),
+  {
+    what: 'a layer importing a type from a later one',
+    path: 'sim/transfer/looks-right-at-a-type.ts',
+    text: "import type { Pot } from '../still/pot.ts';\nexport const depth = (pot: Pot): number => pot.depth;",
+    rule: 'sim-transfer-imports-only-to-the-left',
+  },
+  { what: 'two files that import each other', path: 'sim/still/egg.ts', text: importing('./hen.ts'), rule: 'no-cycles' },
+  {
+    what: 'two files that import types from each other',
+    path: 'src/panels/egg.ts',
+    text: "import type { Hen } from './hen.ts';\nexport interface Egg { readonly layer?: Hen }",
+    rule: 'no-cycles',
+  },
+  { what: 'the model importing the interface', path: 'sim/run/interface.ts', text: importing('../../src/units/mathjs.ts'), rule: 'sim-is-self-contained' },
+  { what: 'the model importing another package', path: 'sim/run/solid.ts', text: importing('solid-js'), rule: 'sim-has-two-packages' },
+  { what: 'the model importing Node', path: 'sim/run/files.ts', text: importing('node:fs'), rule: 'sim-has-two-packages' },
+  { what: 'the command line importing another package', path: 'sim/cli/katex.ts', text: importing('katex'), rule: 'command-line-has-no-other-packages' },
+  { what: 'a file of the model beside the layers', path: 'sim/elsewhere/odd.ts', text: importing('../constants.ts'), rule: 'no-sim-file-outside-layers' },
+  {
+    what: 'the use of a file beside the layers',
+    path: 'sim/run/odd.ts',
+    text: importing('../odd-constants.ts'),
+    rule: 'nothing-uses-a-sim-file-outside-layers',
+  },
+  {
+    what: 'the interface entering the model by the back door',
+    path: 'src/panels/back-door.ts',
+    text: importing('../../sim/fluids/water.ts'),
+    rule: 'src-enters-sim-by-the-front-door',
+  },
+  {
+    what: 'mathjs in a panel, even on demand',
+    path: 'src/panels/mathjs.ts',
+    text: "export const load = () => import('mathjs');",
+    rule: 'mathjs-only-where-expressions-are-read',
+  },
+  { what: 'd3 that draws, even on demand', path: 'src/charts/axis.ts', text: "export const load = () => import('d3-axis');", rule: 'd3-computes-solid-renders' },
+  { what: 'a package that package.json does not list', path: 'src/charts/path.ts', text: importing('d3-path'), rule: 'no-unlisted-packages' },
+  { what: 'a package for development', path: 'src/app/development.ts', text: importing('fast-check'), rule: 'no-unlisted-packages' },
+  { what: 'production importing a test', path: 'src/app/tested.ts', text: importing('../../tests/sim/sample.ts'), rule: 'production-knows-no-tests' },
+  { what: 'an import that leads nowhere', path: 'src/app/nowhere.ts', text: importing('./not-there.ts'), rule: 'every-import-resolves' },
+  { what: 'a file that nothing uses', path: 'src/app/left-over.ts', text: 'export const leftOver = 1;', rule: 'no-orphans' },
+];
+
+const innocent: Readonly<Record<string, string>> = {
+  'sim/constants.ts': 'export const gravity = 9.80665;',
+  'sim/odd-constants.ts': 'export const odd = 3;',
+  'sim/fluids/water.ts': importing('../constants.ts', '../library/rows.ts'),
+  'sim/library/rows.ts': importing('../constants.ts'),
+  'sim/library/mixtures.ts': importing('../fluids/water.ts'),
+  'sim/transfer/film.ts': importing('../fluids/water.ts', '../library/mixtures.ts'),
+  'sim/still/pot.ts': `${importing('../transfer/film.ts')}\nexport interface Pot { readonly depth: number }`,
+  'sim/run/step.ts': importing('../still/pot.ts', 'zod'),
+  'sim/answers/size.ts': importing('../run/step.ts', 'ml-levenberg-marquardt'),
+  'sim/index.ts': importing('./answers/size.ts'),
+  'sim/cli/options.ts': importing('../index.ts', 'node:util'),
+  'sim/cli.ts': importing('./cli/options.ts', './index.ts', 'node:fs'),
+  'src/units/mathjs.ts': "export const load = () => import('mathjs');",
+  'src/panels/front-door.ts': importing('../../sim/index.ts', 'solid-js', 'd3-scale'),
+  'tests/sim/sample.ts': importing('../../sim/fluids/water.ts', '../../src/panels/front-door.ts', 'mathjs', 'fast-check', 'node:fs'),
+};
+
+/** The other halves of cycles, which are reported once, at the first file in alphabetical order. */
+const otherHalves: Readonly<Record<string, string>> = {
+  'sim/still/hen.ts': importing('./egg.ts'),
+  'src/panels/hen.ts': "import type { Egg } from './egg.ts';\nexport interface Hen { readonly eggs: readonly Egg[] }",
+};
+
+interface Report {
+  readonly summary: { readonly violations: readonly { readonly from: string; readonly rule: { readonly name: string } }[] };
+}
+
+describe('the import rules', () => {
+  let project: PlantedProject;
+  let found: readonly { readonly path: string; readonly rule: string }[];
+
+  beforeAll(() => {
+    project = new PlantedProject({ ...innocent, ...otherHalves, ...Object.fromEntries(violations.map(({ path, text }) => [path, text])) });
+    const outcome = project.run('dependency-cruiser/bin/dependency-cruise.mjs', [
+      '--config', '.dependency-cruiser.cjs', '--output-type', 'json', 'sim', 'src', 'tests',
+    ]);
+    const { summary } = JSON.parse(outcome.output) as Report;
+    found = summary.violations.map(({ from, rule }) => ({ path: from, rule: rule.name }));
+  }, 120_000);
+  afterAll(() => project.remove());
+
+  test('are broken in as many places as violations were planted', () => {
+    expect(new Set(found.map(({ path }) => path))).toEqual(new Set(violations.map(({ path }) => path)));
+  });
+
+  test.each(violations)('refuse $what', ({ path, rule }) => expect(found).toContainEqual({ path, rule }));
+
+  test.each(Object.keys(innocent))('have nothing against %s', (path) => {
+    expect(found.filter((violation) => violation.path === path)).toEqual([]);
+  });
+
+  test('make the checker fail when they are broken', () => {
+    const outcome = project.run('dependency-cruiser/bin/dependency-cruise.mjs', ['--config', '.dependency-cruiser.cjs', 'sim', 'src', 'tests']);
+    expect(outcome.exitCode).toBeGreaterThan(0);
+  });
+});
