@@ -5,6 +5,7 @@ const layers = [
   { name: 'foundations', path: '^sim/(constants|correlation)[.]ts$' },
   { name: 'fluids-and-library', path: '^sim/(fluids|library)/' },
   { name: 'transfer', path: '^sim/transfer/' },
+  { name: 'scenario', path: '^sim/scenario/' },
   { name: 'still', path: '^sim/still/' },
   { name: 'run', path: '^sim/run/' },
   { name: 'answers', path: '^sim/answers/' },
