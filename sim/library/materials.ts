@@ -4,7 +4,6 @@ import type { Provenance, Sourced } from './provenance.ts';
 import type { Material } from './types.ts';
 
 const design: Provenance = { kind: 'seen', source: 'EN 12524 / ISO 10456 design thermal values, as tabulated in an open-source library' };
-const handbook: Provenance = { kind: 'memory', source: 'Incropera and DeWitt, appendix A' };
 const surface = (value: number, note: string): Sourced<number> => ({ value, kind: 'memory', source: 'emissivity tables of heat-transfer handbooks', note });
 const from = (provenance: Provenance, value: number): Sourced<number> => ({ value, ...provenance });
 const recalled = (value: number): Sourced<number> => ({ value, kind: 'memory', source: 'handbook values for the material class' });

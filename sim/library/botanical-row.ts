@@ -1,0 +1,84 @@
+/** A botanical as its data file states it, and the arithmetic that turns it into the library's shape. */
+import { describePieces, sauterDiameter, type Piece } from './piece-size.ts';
+import type { Band, Provenance, ProvenanceKind, Sourced } from './provenance.ts';
+import type { Botanical, BotanicalState, ChargeState, ConstituentGroup } from './types.ts';
+
+export interface StateRow {
+  readonly moisture: Sourced<Band>;
+  /** mL of oil per kg of plant as charged in this state. */
+  readonly oil_mL_kg: Sourced<Band>;
+  readonly bulkDensity_kg_m3: BotanicalState['bulkDensity_kg_m3'];
+  readonly particleDensity_kg_m3: Sourced<number>;
+  /** Shapes of the pieces at the default cut. */
+  readonly pieces: Sourced<readonly Piece[]>;
+  readonly dryHeatCapacity_J_kgK: Sourced<number>;
+  readonly waterHolding: Sourced<number>;
+}
+
+export interface BotanicalRow extends Omit<Botanical, 'states' | 'composition'> {
+  readonly states: Readonly<Partial<Record<ChargeState, StateRow>>>;
+  /** Constituent and share, largest first. */
+  readonly composition: Sourced<readonly (readonly [constituent: string, massFraction: number])[]>;
+}
+
+/** A value with its provenance, on one line. */
+export const sourced = <const T>(value: T, kind: ProvenanceKind, source: string, note?: string): Sourced<T> =>
+  note === undefined ? { value, kind, source } : { value, kind, source, note };
+
+export const origin = (kind: ProvenanceKind, source: string, note?: string): Provenance =>
+  note === undefined ? { kind, source } : { kind, source, note };
+
+export const band = (typical: number, low: number, high: number): Band => ({ typical, low, high });
+
+/** Constituents without oxygen; all others dissolve noticeably and count as oxygenates. */
+const HYDROCARBONS: ReadonlySet<string> = new Set([
+  'alpha_pinene', 'beta_pinene', 'camphene', 'sabinene', 'myrcene', 'limonene', 'p_cymene', 'gamma_terpinene', 'beta_caryophyllene', 'alpha_cedrene', 'chamazulene',
+]);
+
+export const releaseGroupOf = (constituent: string): ConstituentGroup => (HYDROCARBONS.has(constituent) ? 'hydrocarbon' : 'oxygenate');
+
+const overBand = (of: Band, change: (value: number) => number): Band => band(change(of.typical), change(of.low), change(of.high));
+
+const fraction = (value: number): number => Math.round(value * 1000) / 1000;
+
+const stateFrom = (row: StateRow, oilDensity: number): BotanicalState => {
+  const dryShare = 1 - row.moisture.value.typical;
+  const bulk = row.bulkDensity_kg_m3.value;
+  const particle = row.particleDensity_kg_m3.value;
+  return {
+    moisture: row.moisture,
+    oilContent: {
+      value: overBand(row.oil_mL_kg.value, (millilitres) => (millilitres * 1e-6 * oilDensity) / dryShare),
+      kind: 'derived',
+      source: `${row.oil_mL_kg.value.typical} mL/kg as charged (${row.oil_mL_kg.kind}) times ${oilDensity.toFixed(0)} kg/m³ over ${fraction(dryShare)} dry; ${row.oil_mL_kg.source}`,
+      ...(row.oil_mL_kg.note === undefined ? {} : { note: row.oil_mL_kg.note }),
+    },
+    bulkDensity_kg_m3: row.bulkDensity_kg_m3,
+    particleDensity_kg_m3: row.particleDensity_kg_m3,
+    voidFraction: {
+      value: { loose: fraction(1 - bulk.loose / particle), packed: fraction(1 - bulk.packed / particle) },
+      kind: 'derived',
+      source: 'one less bulk density over the density of a piece',
+    },
+    particleSize_m: {
+      value: sauterDiameter(row.pieces.value),
+      kind: 'derived',
+      source: `d = 6 V/S of ${describePieces(row.pieces.value)}`,
+      note: `sizes ${row.pieces.kind}: ${row.pieces.source}; leaves that lie on each other act coarser`,
+    },
+    dryHeatCapacity_J_kgK: row.dryHeatCapacity_J_kgK,
+    waterHolding: row.waterHolding,
+  };
+};
+
+export const botanicalFrom = ({ states, composition, ...row }: BotanicalRow): Botanical => ({
+  ...row,
+  states: {
+    ...(states.fresh === undefined ? {} : { fresh: stateFrom(states.fresh, row.oilDensity_kg_m3.value) }),
+    ...(states.dry === undefined ? {} : { dry: stateFrom(states.dry, row.oilDensity_kg_m3.value) }),
+  },
+  composition: {
+    ...composition,
+    value: composition.value.map(([constituent, massFraction]) => ({ constituent, massFraction, group: releaseGroupOf(constituent) })),
+  },
+});

@@ -1,0 +1,66 @@
+/** What the botanicals' release parameters are built from: fitted curves, stated rates, and what is common to all. */
+import { band, sourced } from './botanical-row.ts';
+import { fittedRelease } from './fitted-release.ts';
+import { publishedCurves, publishedRates } from './published-curves.ts';
+import type { Band, Provenance, Sourced } from './provenance.ts';
+import type { GroupRelease } from './types.ts';
+
+type FittedCurve = keyof typeof fittedRelease;
+
+const percent = (share: number): string => `${(100 * share).toPrecision(2)} %`;
+
+/** How a fitted number came about: which curve, how well, how many points. */
+const fitProvenance = (curve: FittedCurve, note: string): Provenance => {
+  const fit = fittedRelease[curve];
+  const row = publishedCurves.find(({ id }) => id === curve);
+  if (row === undefined) throw new RangeError(`no published curve ${curve}`);
+  const points = row.points.length === 1 ? 'exact through one point' : fit.residual === 0 ? `exact through ${row.points.length} points` : `${row.points.length} points, residual ${percent(fit.residual)} of the final yield`;
+  return { kind: 'fitted', source: `${row.plant}, ${row.how} (${row.provenance.source}): ${points}`, note };
+};
+
+/** Held rate in 1/s from a fitted curve; the band, given per minute, is judgement or other curves. */
+export const heldRateFrom = (curve: FittedCurve, low: number, high: number, note: string): Sourced<Band> => ({
+  value: band(fittedRelease[curve].heldRate_1_s, low / 60, high / 60), ...fitProvenance(curve, note),
+});
+
+/** Ready share from a fitted curve. */
+export const readyShareFrom = (curve: FittedCurve, low: number, high: number, note: string): Sourced<Band> => ({
+  value: band(fittedRelease[curve].readyShare, low, high), ...fitProvenance(curve, note),
+});
+
+/** Held rate in 1/s as authors state it, without a curve. */
+export const heldRateStated = (rate: keyof typeof publishedRates, low: number, high: number): Sourced<Band> => {
+  const { value, kind, source, note } = publishedRates[rate];
+  return { value: band(value / 60, low / 60, high / 60), kind, source, note };
+};
+
+/** Held rate in 1/s from numbers per minute that no curve of this plant supports. */
+export const heldRateEstimated = (typical: number, low: number, high: number, source: string, note?: string): Sourced<Band> =>
+  sourced(band(typical / 60, low / 60, high / 60), 'estimated', source, note);
+
+export const readyShareEstimated = (typical: number, low: number, high: number, source: string, note?: string): Sourced<Band> =>
+  sourced(band(typical, low, high), 'estimated', source, note);
+
+const takeUp = sourced(
+  band(0.05, 0.02, 0.1), 'estimated', 'the range that spans published lavender runs',
+  'nobody has measured it for other plants; the laboratory curves had steam in excess and do not show it',
+);
+
+const common = {
+  activationEnergy_J_mol: sourced(60_000, 'estimated', 'diffusion through wet tissue and wax, 40 to 80 kJ/mol', 'matters little: the charge stands within a few kelvin of 100 °C'),
+  takeUp,
+  takeUpExponent: sourced(
+    0.4, 'derived', 'film-controlled transfer in packed beds; two runs of a tea-tree still gave time to the end as steam flux to the power −0.42',
+    'Ahmad, Mansor and Tunku Kassim, J. Trop. Agric. Food Sci. 26(2) (1998), abstract',
+  ),
+  halfCoverage: sourced(0.05, 'assumption', 'the last twentieth of the oil no longer covers the surface; no measurement found'),
+} as const;
+
+/** One group's parameters: share and rate of its own, the rest common to all plants. */
+export const groupRelease = (readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>): GroupRelease => ({ readyShare, heldRate_1_s, ...common });
+
+/** Both groups alike, where nothing tells them apart. */
+export const sameRelease = (readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>): { readonly hydrocarbon: GroupRelease; readonly oxygenate: GroupRelease } => {
+  const group = groupRelease(readyShare, heldRate_1_s);
+  return { hydrocarbon: group, oxygenate: group };
+};
