@@ -1,0 +1,109 @@
+/**
+ * The oil constituents and their properties as functions of temperature.
+ *
+ * The data stand in `constituents-*.ts` with the source of every value. All functions here accept 253.15–453.15 K, the
+ * span in which an oil is handled, and throw a `RangeError` outside. A vapour-pressure curve may have been fitted to a
+ * narrower span, which its `validFrom` and `validTo` and the desk-reference entry give; below it alcohols and phenols read
+ * high.
+ */
+import { GAS_CONSTANT } from '../constants.ts';
+import type { Constituent } from './constituent.ts';
+import { alcohols } from './constituents-alcohols.ts';
+import { ethersAndCarbonyls } from './constituents-ethers-and-carbonyls.ts';
+import { hydrocarbons } from './constituents-hydrocarbons.ts';
+import { requireWithin } from './range.ts';
+
+export type { Constituent, ConstituentGroup } from './constituent.ts';
+
+/** Lowest temperature of the constituent functions, K. */
+export const OIL_MIN_TEMPERATURE = 253.15;
+/** Highest temperature of the constituent functions, K. */
+export const OIL_MAX_TEMPERATURE = 453.15;
+
+/** All constituents, hydrocarbons first. */
+export const constituents: readonly Constituent[] = [...hydrocarbons, ...alcohols, ...ethersAndCarbonyls];
+
+const byId: ReadonlyMap<string, Constituent> = new Map(constituents.map((entry) => [entry.id, entry]));
+
+/** The constituent of that id, such as `alpha_pinene`. Throws a `RangeError` that names an unknown id. */
+export function constituentById(id: string): Constituent {
+  const found = byId.get(id);
+  if (found === undefined) throw new RangeError(`constituent: no data for “${id}”`);
+  return found;
+}
+
+const requireTemperature = (quantity: string, constituent: Constituent, T: number): void =>
+  requireWithin(`${quantity} of ${constituent.name}`, 'temperature', T, 'K', OIL_MIN_TEMPERATURE, OIL_MAX_TEMPERATURE);
+
+/** Antoine equation exp(A − B/(T + C)), Pa, without a range check, for the step loop. T and C in K, B in K. */
+export const antoinePressure = (A: number, B: number, C: number, T: number): number => Math.exp(A - B / (T + C));
+
+/** Vapour pressure of the pure liquid, subcooled where it would be solid, Pa. T in K, 253.15–453.15. */
+export function vapourPressure(constituent: Constituent, T: number): number {
+  requireTemperature('vapour pressure', constituent, T);
+  const { A, B, C } = constituent.vapourPressure;
+  return antoinePressure(A, B, C, T);
+}
+
+/** Density of the liquid, kg/m³: reference value and slope. T in K, 253.15–453.15. */
+export function liquidDensity(constituent: Constituent, T: number): number {
+  requireTemperature('liquid density', constituent, T);
+  const { liquidDensity: reference, densitySlope } = constituent;
+  return reference.value + densitySlope.value * (T - reference.at);
+}
+
+/** Heat of vaporisation, J/kg: straight line through the values at 25 and 100 °C. T in K, 253.15–453.15. */
+export function latentHeat(constituent: Constituent, T: number): number {
+  requireTemperature('latent heat', constituent, T);
+  const cool = constituent.latentHeatAt25C.value;
+  const hot = constituent.latentHeatAt100C.value;
+  return (cool + ((hot - cool) * (T - 298.15)) / 75) / constituent.molarMass.value;
+}
+
+/** Heat capacity of the liquid, J/(kg K): straight line through the values at 25 and 90 °C. T in K, 253.15–453.15. */
+export function heatCapacity(constituent: Constituent, T: number): number {
+  requireTemperature('heat capacity', constituent, T);
+  const { valueAt25C, valueAt90C } = constituent.heatCapacity;
+  return valueAt25C + ((valueAt90C - valueAt25C) * (T - 298.15)) / 65;
+}
+
+/**
+ * Viscosity of the liquid, Pa s: one known value carried to other temperatures by Lewis and Squires' general law
+ * μ^−0.2661 = μ_K^−0.2661 + (T − T_K)/233 with μ in mPa s, good to 5–15 % away from the known value.
+ * T in K, 253.15–453.15. The law can reach zero fluidity far below the known temperature; there it throws.
+ * Source: Lewis and Squires, Oil Gas J. (1934), as in Poling, Prausnitz and O'Connell, from memory.
+ */
+export function liquidViscosity(constituent: Constituent, T: number): number {
+  requireTemperature('liquid viscosity', constituent, T);
+  const { value, at } = constituent.viscosity;
+  const known = (value * 1e3) ** -0.2661;
+  const coldest = Math.max(OIL_MIN_TEMPERATURE, at - 233 * (known - FLUIDITY_FLOOR));
+  requireWithin(`liquid viscosity of ${constituent.name}`, 'temperature', T, 'K', coldest, OIL_MAX_TEMPERATURE);
+  return 1e-3 * (known + (T - at) / 233) ** (-1 / 0.2661);
+}
+
+/** μ^−0.2661 of a liquid of 10 Pa s; thicker than that the law of Lewis and Squires says nothing. */
+const FLUIDITY_FLOOR = 10_000 ** -0.2661;
+
+/** Solubility in water at 25 °C, kg/m³. */
+export const waterSolubilityAt25C = (constituent: Constituent): number => constituent.waterSolubility.value;
+
+/**
+ * Heat of solution behind the temperature factor of the solubility, J/mol. Estimated: dissolution of terpenoids was
+ * measured as endothermic between 25 and 50 °C (abstract of Martins et al., 2017), and liquid aromatic hydrocarbons
+ * double their solubility between 25 and 80–90 °C; 12 kJ/mol gives 1.25 at 40 °C and 2.4 at 90 °C. Between 4 and
+ * 20 kJ/mol is as likely.
+ */
+export const SOLUTION_HEAT = 12_000;
+
+/** Factor on the solubility at 25 °C: exp[ΔH/R (1/298.15 − 1/T)]. T in K, no range check, for the step loop. */
+export const solubilityFactor = (T: number): number => Math.exp((SOLUTION_HEAT / GAS_CONSTANT) * (1 / 298.15 - 1 / T));
+
+/**
+ * Solubility of the pure constituent in water, kg/m³: the value at 25 °C times `solubilityFactor`, an estimate.
+ * T in K, 273.15–373.15, RangeError outside.
+ */
+export function waterSolubility(constituent: Constituent, T: number): number {
+  requireWithin(`water solubility of ${constituent.name}`, 'temperature', T, 'K', 273.15, 373.15);
+  return constituent.waterSolubility.value * solubilityFactor(T);
+}

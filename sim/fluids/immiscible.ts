@@ -1,0 +1,162 @@
+/**
+ * Vapour over water and an oil that does not mix with it, and mixtures of oil constituents.
+ *
+ * Each liquid exerts its own pressure whatever the other does, so the pair boils where p_w(T) + Σ x_i p_i(T) = P,
+ * below the boiling point of water (Raoult's law within the oil, activity coefficients 1). Constituents that dissolve
+ * noticeably in water stay below this ideal when there is little oil for much water.
+ */
+import { WATER_MOLAR_MASS } from '../constants.ts';
+import type { Constituent } from './constituent.ts';
+import { antoinePressure, liquidDensity, liquidViscosity, waterSolubility } from './constituents.ts';
+import { saturationPressureUnchecked, saturationTemperatureUnchecked } from './if97-region4.ts';
+import { requireWithin } from './range.ts';
+import { saturationPressure, WATER_MAX_PRESSURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';
+import { tableSaturationSlope } from './water-table.ts';
+
+/** Vapour-pressure coefficients and molar masses of an oil's constituents as columns, for the step loop. */
+export interface OilColumns {
+  readonly A: Float64Array;
+  readonly B: Float64Array;
+  readonly C: Float64Array;
+  /** kg/mol. */
+  readonly molarMass: Float64Array;
+}
+
+/** Columns of the constituents in the order given. */
+export const oilColumns = (oil: readonly Constituent[]): OilColumns => ({
+  A: Float64Array.from(oil, ({ vapourPressure }) => vapourPressure.A),
+  B: Float64Array.from(oil, ({ vapourPressure }) => vapourPressure.B),
+  C: Float64Array.from(oil, ({ vapourPressure }) => vapourPressure.C),
+  molarMass: Float64Array.from(oil, ({ molarMass }) => molarMass.value),
+});
+
+/** Pressure of the oil's vapour Σ x_i p_i, Pa, without a range check. x mole fractions in the oil, T in K. */
+export function oilVapourPressure(x: ArrayLike<number>, oil: OilColumns, T: number): number {
+  let sum = 0;
+  for (let i = 0; i < oil.A.length; i++) {
+    sum += (x[i] as number) * antoinePressure(oil.A[i] as number, oil.B[i] as number, oil.C[i] as number, T);
+  }
+  return sum;
+}
+
+const MOST_PASSES = 60;
+/** A step this small, K, leaves an error below 1e-9 K: what a Newton step leaves is about 0.02/K times its square. */
+const CLOSE_ENOUGH = 1e-4;
+
+/**
+ * Temperature at which water and oil boil together, K, for the step loop; NaN where there is none between 273.15 K
+ * and water's own boiling point. Newton's method within a bracket that it never leaves, so the root is always found,
+ * to within 1e-9 K.
+ * @param P total pressure, Pa. @param x mole fractions in the oil (all zero: no oil, water's boiling point).
+ * @param guess where to start, K, such as the last step's result; NaN starts from water's boiling point.
+ */
+export function coBoilingTemperatureQuick(P: number, x: ArrayLike<number>, oil: OilColumns, guess: number): number {
+  if (!(P >= WATER_MIN_PRESSURE && P <= WATER_MAX_PRESSURE)) return Number.NaN;
+  const { A, B, C } = oil;
+  let high = saturationTemperatureUnchecked(P);
+  let low = WATER_MIN_TEMPERATURE;
+  let T = guess > low && guess < high ? guess : high;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    let excess = saturationPressureUnchecked(T) - P;
+    let slope = tableSaturationSlope(T);
+    for (let i = 0; i < A.length; i++) {
+      const share = x[i] as number;
+      if (share === 0) continue;
+      const inverse = 1 / (T + (C[i] as number));
+      const partial = share * Math.exp((A[i] as number) - (B[i] as number) * inverse);
+      excess += partial;
+      slope += partial * (B[i] as number) * inverse * inverse;
+    }
+    if (excess > 0) high = T;
+    else low = T;
+    const next = T - excess / slope;
+    if (Math.abs(next - T) < CLOSE_ENOUGH) return next >= WATER_MIN_TEMPERATURE ? next : Number.NaN;
+    T = next > low && next < high ? next : (low + high) / 2;
+  }
+  return Number.NaN;
+}
+
+/** Checks a composition: as many fractions as constituents, none negative, adding up to one within 1e-6. */
+function requireFractions(quantity: string, fractions: readonly number[], oil: readonly Constituent[]): void {
+  if (fractions.length !== oil.length) {
+    throw new RangeError(`${quantity}: ${fractions.length} fractions for ${oil.length} constituents`);
+  }
+  let sum = 0;
+  for (const fraction of fractions) {
+    requireWithin(quantity, 'fraction', fraction, '1', 0, 1 + 1e-6);
+    sum += fraction;
+  }
+  requireWithin(quantity, 'sum of the fractions', sum, '1', 1 - 1e-6, 1 + 1e-6);
+}
+
+/**
+ * Temperature at which water and an immiscible oil boil together, K.
+ * @param P total pressure, Pa, 611.2127–270 259.6 Pa. @param x mole fractions in the oil, adding up to one.
+ * @throws RangeError outside, for fractions that are none, and where the oil alone would boil below 0 °C.
+ * Source: Dalton's and Raoult's laws; water by IAPWS-IF97 region 4.
+ */
+export function coBoilingTemperature(P: number, x: readonly number[], oil: readonly Constituent[]): number {
+  requireWithin('co-boiling temperature', 'pressure', P, 'Pa', WATER_MIN_PRESSURE, WATER_MAX_PRESSURE);
+  requireFractions('co-boiling temperature', x, oil);
+  const columns = oilColumns(oil);
+  const least = WATER_MIN_PRESSURE + oilVapourPressure(x, columns, WATER_MIN_TEMPERATURE);
+  requireWithin('co-boiling temperature', 'pressure', P, 'Pa', least, WATER_MAX_PRESSURE);
+  return coBoilingTemperatureQuick(P, x, columns, Number.NaN);
+}
+
+/** Mass of constituent vapour that goes with a kilogram of steam, kg/kg, from partial pressures in Pa and kg/mol. */
+export const oilPerSteam = (oilPressure: number, waterPressure: number, molarMass: number): number =>
+  (oilPressure * molarMass) / (waterPressure * WATER_MOLAR_MASS);
+
+/**
+ * Mass of oil vapour per mass of steam over water and oil at a temperature, kg/kg.
+ * @param T temperature, K, 273.15–403.15, RangeError outside. @param x mole fractions in the oil.
+ */
+export function saturationOilPerSteam(T: number, x: readonly number[], oil: readonly Constituent[]): number {
+  requireFractions('oil per steam', x, oil);
+  const water = saturationPressure(T);
+  let sum = 0;
+  oil.forEach(({ vapourPressure: { A, B, C }, molarMass }, i) => {
+    sum += oilPerSteam((x[i] as number) * antoinePressure(A, B, C, T), water, molarMass.value);
+  });
+  return sum;
+}
+
+/** Mass share of oil in the condensate of water and oil boiling together. Arguments as `coBoilingTemperature`. */
+export function coBoilingOilShare(P: number, x: readonly number[], oil: readonly Constituent[]): number {
+  const ratio = saturationOilPerSteam(coBoilingTemperature(P, x, oil), x, oil);
+  return ratio / (1 + ratio);
+}
+
+/** Mole fractions from mass fractions. Throws a RangeError for fractions that are none. */
+export function moleFractions(massFractions: readonly number[], oil: readonly Constituent[]): number[] {
+  requireFractions('mole fractions', massFractions, oil);
+  const moles = oil.map(({ molarMass }, i) => (massFractions[i] as number) / molarMass.value);
+  const total = moles.reduce((sum, amount) => sum + amount, 0);
+  return moles.map((amount) => amount / total);
+}
+
+/** Density of an oil, kg/m³: volumes of the constituents add up. Mass fractions; T in K, 253.15–453.15. */
+export function oilDensity(T: number, massFractions: readonly number[], oil: readonly Constituent[]): number {
+  requireFractions('oil density', massFractions, oil);
+  const volume = oil.reduce((sum, entry, i) => sum + (massFractions[i] as number) / liquidDensity(entry, T), 0);
+  return 1 / volume;
+}
+
+/**
+ * Viscosity of an oil, Pa s: ln μ = Σ x_i ln μ_i (Arrhenius mixing). Mass fractions; T in K, 253.15–453.15.
+ * Expect no better than 10–30 %: several of the constituent values are remembered or estimated.
+ */
+export function oilViscosity(T: number, massFractions: readonly number[], oil: readonly Constituent[]): number {
+  const x = moleFractions(massFractions, oil);
+  return Math.exp(oil.reduce((sum, entry, i) => sum + (x[i] as number) * Math.log(liquidViscosity(entry, T)), 0));
+}
+
+/**
+ * Oil dissolved in water that stands with it, kg/m³: Σ x_i S_i(T) with the estimated temperature factor of
+ * `waterSolubility`. Mole fractions in the oil; T in K, 273.15–373.15.
+ */
+export function dissolvedOil(T: number, x: readonly number[], oil: readonly Constituent[]): number {
+  requireFractions('dissolved oil', x, oil);
+  return oil.reduce((sum, entry, i) => sum + (x[i] as number) * waterSolubility(entry, T), 0);
+}

@@ -1,0 +1,22 @@
+/** Entries of the desk reference for all fluid properties. */
+import type { Correlation } from '../correlation.ts';
+import { airCorrelations } from './air.ts';
+import { atmosphereCorrelations } from './atmosphere.ts';
+import { region1Correlations } from './if97-region1.ts';
+import { region2Correlations } from './if97-region2.ts';
+import { region4Correlations } from './if97-region4.ts';
+import { constituentCorrelations, immiscibleCorrelations } from './oil-entries.ts';
+import { transportCorrelations } from './transport.ts';
+import { waterCorrelations } from './water-entries.ts';
+
+export const fluidCorrelations: readonly Correlation[] = [
+  ...region4Correlations,
+  ...waterCorrelations,
+  ...region1Correlations,
+  ...region2Correlations,
+  ...transportCorrelations,
+  ...airCorrelations,
+  ...atmosphereCorrelations,
+  ...constituentCorrelations,
+  ...immiscibleCorrelations,
+];

@@ -1,0 +1,114 @@
+/** Entries of the desk reference for each oil constituent, alone and over water. */
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
+import type { Constituent } from './constituent.ts';
+import {
+  constituents,
+  heatCapacity,
+  latentHeat,
+  liquidDensity,
+  liquidViscosity,
+  OIL_MAX_TEMPERATURE,
+  OIL_MIN_TEMPERATURE,
+  SOLUTION_HEAT,
+  vapourPressure,
+  waterSolubility,
+} from './constituents.ts';
+import { coBoilingOilShare, coBoilingTemperature, saturationOilPerSteam } from './immiscible.ts';
+import { WATER_MAX_PRESSURE, WATER_MAX_TEMPERATURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';
+
+const IDEAL = 'Dalton and Raoult, oil and water immiscible; water by IAPWS R7-97(2012), region 4; oil vapour pressure: ';
+
+/** Id as it stands in entry names: `alpha_pinene` becomes `alpha-pinene`. */
+const entryId = (constituent: Constituent): string => constituent.id.replaceAll('_', '-');
+
+const temperature = (low: number, high: number): Argument => ({ unit: 'K', says: 'temperature', range: [low, high] });
+const oilTemperature = temperature(OIL_MIN_TEMPERATURE, OIL_MAX_TEMPERATURE);
+const pressure: Argument = { unit: 'Pa', says: 'total pressure', range: [WATER_MIN_PRESSURE, WATER_MAX_PRESSURE] };
+
+const provenance = (...values: readonly { readonly kind: string; readonly source: string }[]): string =>
+  values.map(({ kind, source }) => `${kind}: ${source}`).join('; ');
+
+const pureEntries = (constituent: Constituent): Correlation[] => {
+  const { name, vapourPressure: fit } = constituent;
+  const ofTemperature = (
+    quantity: string,
+    says: string,
+    argument: Argument,
+    result: Correlation['result'],
+    tex: string,
+    source: string,
+    outside: string,
+    property: (constituent: Constituent, T: number) => number,
+  ): Correlation =>
+    correlation({
+      name: `${quantity}-${entryId(constituent)}`,
+      says: `${says} of ${name}.`,
+      arguments: { T: argument },
+      result,
+      tex,
+      source,
+      outside,
+      evaluate: ({ T = Number.NaN }) => property(constituent, T),
+    });
+  const working = `throws a RangeError outside ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K`;
+  return [
+    ofTemperature('oil-vapour-pressure', 'Vapour pressure', temperature(fit.validFrom, fit.validTo), { symbol: 'p_i', unit: 'Pa' },
+      `\\ln\\frac{p_i}{\\mathrm{Pa}}=${fit.A}-\\frac{${fit.B}}{T/\\mathrm{K}${fit.C < 0 ? '' : '+'}${fit.C}}`, provenance(fit),
+      `extrapolates beyond the fitted range; ${working}`, vapourPressure),
+    ofTemperature('oil-density', 'Density of the liquid', oilTemperature, { symbol: 'ρ', unit: 'kg/m³' },
+      '\\rho=\\rho_0+\\frac{d\\rho}{dT}(T-T_0)', provenance(constituent.liquidDensity, constituent.densitySlope), working, liquidDensity),
+    ofTemperature('oil-latent-heat', 'Heat of vaporisation', oilTemperature, { symbol: 'h_fg', unit: 'J/kg' },
+      'h_{fg}=\\frac1M\\Big[\\Delta H_{25}+(\\Delta H_{100}-\\Delta H_{25})\\frac{T-298.15}{75}\\Big]',
+      provenance(constituent.latentHeatAt25C, constituent.latentHeatAt100C), working, latentHeat),
+    ofTemperature('oil-heat-capacity', 'Heat capacity of the liquid', oilTemperature, { symbol: 'c_p', unit: 'J/(kg K)' },
+      'c_p=c_{25}+(c_{90}-c_{25})\\frac{T-298.15}{65}', provenance(constituent.heatCapacity), working, heatCapacity),
+    ofTemperature('oil-viscosity', 'Viscosity of the liquid', oilTemperature, { symbol: 'μ', unit: 'Pa s' },
+      '\\mu^{-0.2661}=\\mu_0^{-0.2661}+\\frac{T-T_0}{233},\\ \\mu\\text{ in mPa s}',
+      `${provenance(constituent.viscosity)}; Lewis and Squires 1934, from memory`, `${working}, and where it would pass 10 Pa s`, liquidViscosity),
+    ofTemperature('oil-water-solubility', 'Solubility in water', temperature(273.15, 373.15), { symbol: 'S', unit: 'kg/m³' },
+      'S=S_{25}\\exp\\Big[\\frac{\\Delta H}{R}\\Big(\\frac1{298.15}-\\frac1T\\Big)\\Big]',
+      `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`, 'throws a RangeError', waterSolubility),
+  ];
+};
+
+const overWaterEntries = (constituent: Constituent): Correlation[] => {
+  const { name, vapourPressure: fit } = constituent;
+  const source = `${IDEAL}${provenance(fit)}`;
+  const boils = 'p_w(T)+p_i(T)=P';
+  const ratio = 'r=\\frac{M_i\\,p_i(T)}{M_w\\,p_w(T)}';
+  return [
+    correlation({
+      name: `co-boiling-temperature-${entryId(constituent)}`,
+      says: `Temperature at which water and ${name} boil together.`,
+      arguments: { p: pressure },
+      result: { symbol: 'T', unit: 'K' },
+      tex: boils,
+      source,
+      outside: 'throws a RangeError',
+      evaluate: ({ p = Number.NaN }) => coBoilingTemperature(p, [1], [constituent]),
+    }),
+    correlation({
+      name: `co-boiling-oil-share-${entryId(constituent)}`,
+      says: `Mass share of ${name} in the condensate when it boils together with water.`,
+      arguments: { p: pressure },
+      result: { symbol: 'w', unit: '1' },
+      tex: `w=\\frac{r}{1+r},\\ ${ratio},\\ ${boils}`,
+      source,
+      outside: 'throws a RangeError',
+      evaluate: ({ p = Number.NaN }) => coBoilingOilShare(p, [1], [constituent]),
+    }),
+    correlation({
+      name: `oil-per-steam-${entryId(constituent)}`,
+      says: `Mass of ${name} vapour with each kilogram of steam over both liquids.`,
+      arguments: { T: temperature(WATER_MIN_TEMPERATURE, WATER_MAX_TEMPERATURE) },
+      result: { symbol: 'r', unit: 'kg/kg' },
+      tex: ratio,
+      source,
+      outside: 'throws a RangeError',
+      evaluate: ({ T = Number.NaN }) => saturationOilPerSteam(T, [1], [constituent]),
+    }),
+  ];
+};
+
+export const constituentCorrelations: readonly Correlation[] = constituents.flatMap(pureEntries);
+export const immiscibleCorrelations: readonly Correlation[] = constituents.flatMap(overWaterEntries);
