@@ -51,7 +51,7 @@ export const caraway: BotanicalRow = {
   },
   tradeMethod: sourced('direct steam on crushed seed', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Two-component oil, good teaching case with a twist. Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.', 'read', 'Bazata et al. 1984 as reported in a caraway monograph'),
+    sourced('Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.', 'read', 'Bazata et al. 1984 as reported in a caraway monograph'),
     sourced('Finely crushed or surface oil should follow volatility; intact seed should follow solubility (hydrodiffusion).', 'estimated', 'reasoning from the note above and the published curves'),
   ],
   cautions: [

@@ -16,9 +16,9 @@ export const cedarwoodVirginia: BotanicalRow = {
   preparation: sourced('chipped or hammer-milled, dust removed to avoid caking', 'memory', 'trade practice and pharmacopoeia assay practice'),
   states: {
     dry: {
-      moisture: sourced(band(0.12, 0.08, 0.14), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end'),
+      moisture: sourced(band(0.12, 0.08, 0.25), 'estimated', 'air-dry chips; green ones to 0.25'),
       oil_mL_kg: sourced(band(20, 8, 40), 'estimated', 'judged from literature, 1 to 4 % w/w of heartwood', 'read elsewhere: 1.4 % average for western juniper (Kurth & Ross); about 0.9 % (16 oz per cwt, old dictionary); steam recovers only about half of the oil present (USDA ARS); low end memory, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 190, packed: 240 }, 'estimated', 'same, compacted ratio 1.25 (BRIGGS, read elsewhere: solid fraction 0.33 loose, 0.42 compacted, i.e. void 0.67 and 0.58)', 'chips at 12–25 % moisture; loose from a published chip table (Briggs, read): loose chips 96–133 dry, 200–255 wet kg/m3 for western softwoods; scaled to denser red cedar at 12–25 % moisture'),
+      bulkDensity_kg_m3: sourced({ loose: 190, packed: 240 }, 'estimated', 'chips compact to 1.25 times their loose density (Briggs chip table, read: solid share 0.33 loose, 0.42 compacted)', 'chips at 12–25 % moisture; loose from Briggs chip table (read): loose chips 96–133 dry, 200–255 wet kg/m³ for western softwoods; scaled to denser red cedar at 12–25 % moisture'),
       particleDensity_kg_m3: sourced(500, 'estimated', 'basic density of red cedar about 440 dry, 500 with moisture; pores inside the wood not counted as bed void'),
       pieces,
       dryHeatCapacity_J_kgK: woodHeatCapacity,

@@ -17,8 +17,8 @@ export const chamomileGerman: BotanicalRow = {
   states: {
     fresh: {
       moisture: sourced(band(0.79, 0.75, 0.83), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(1.6, 0.6, 2.5), 'read', 'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)', '0.15–0.18 % flowers alone, 0.06–0.09 % flowers with herb (fresh state assumed); high end estimated; low end read, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 160, packed: 260 }, 'estimated', 'fresh plant packs about twice as heavy as dried', 'no measurement found'),
+      oil_mL_kg: sourced(band(1.6, 0.6, 2.5), 'read', 'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)', '0.15–0.18 % flowers alone, 0.06–0.09 % flowers with herb (fresh state assumed); high end estimated'),
+      bulkDensity_kg_m3: sourced({ loose: 160, packed: 260 }, 'estimated', 'fresh heads pack about twice as heavy as dried ones', 'no measurement found'),
       particleDensity_kg_m3: sourced(800, 'estimated', 'fresh tissue with its gas space'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -26,8 +26,8 @@ export const chamomileGerman: BotanicalRow = {
     },
     dry: {
       moisture: sourced(band(0.105, 0.09, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(6, 3, 12), 'estimated', 'judged from ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'minimum 4 mL/kg blue oil; Savikin (read) 0.3–1.0 %; upper end memory of selected cultivars; low end read, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 90, packed: 150 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'dried flower heads; loose about 60–70 % of the packed value'),
+      oil_mL_kg: sourced(band(6, 3, 12), 'estimated', 'judged from ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'minimum 4 mL/kg blue oil; Savikin (read) 0.3–1.0 %; upper end memory of selected cultivars'),
+      bulkDensity_kg_m3: sourced({ loose: 90, packed: 150 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'dried flower heads; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(500, 'estimated', 'dry flower tissue 400–600; 500 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -70,16 +70,14 @@ export const chamomileGerman: BotanicalRow = {
     sourced('Asteraceae allergy; HMPC: bath use for adults and over 12 years.', 'read', 'EMA/HMPC public summary matricaria oil (page read)'),
   ],
   release: {
-    ...{
-      hydrocarbon: groupRelease(
-        readyShareEstimated(0.3, 0.1, 0.5, 'farnesene share highest in the first half hour: Gawde and others, Ind. Crops Prod. 58 (2014), abstract'),
-        heldRateFrom('chamomile', 0.004, 0.0125, 'high end: shares level off at 240 min'),
-      ),
-      oxygenate: groupRelease(
-        readyShareEstimated(0.15, 0.02, 0.3, 'bisabolol oxides still rise at 240 min: same source'),
-        heldRateFrom('chamomile', 0.004, 0.0125, 'high end: shares level off at 240 min'),
-      ),
-    },
+    hydrocarbon: groupRelease(
+      readyShareEstimated(0.3, 0.1, 0.5, 'farnesene share highest in the first half hour: Gawde and others, Ind. Crops Prod. 58 (2014), abstract'),
+      heldRateFrom('chamomile', 0.004, 0.0125, 'high end: shares level off at 240 min'),
+    ),
+    oxygenate: groupRelease(
+      readyShareEstimated(0.15, 0.02, 0.3, 'bisabolol oxides still rise at 240 min: same source'),
+      heldRateFrom('chamomile', 0.004, 0.0125, 'high end: shares level off at 240 min'),
+    ),
     curves: ['chamomile'],
     note: 'chamazulene forms from matricin in the still, which the model does not follow',
   },

@@ -36,7 +36,7 @@ export const cloveBud: BotanicalRow = {
   ],
   publishedRanges: [
     { constituent: 'eugenol', low: 0.75, high: 0.88, provenance: origin('memory', 'European Pharmacopoeia monograph', 'ISO 3142 similar, 75–87') },
-    { constituent: 'eugenyl-acetate', low: 0.04, high: 0.15, provenance: origin('memory', 'European Pharmacopoeia monograph', 'ISO 3142 8–15') },
+    { constituent: 'eugenyl acetate', low: 0.04, high: 0.15, provenance: origin('memory', 'European Pharmacopoeia monograph', 'ISO 3142 8–15') },
     { constituent: 'beta-caryophyllene', low: 0.05, high: 0.14, provenance: origin('memory', 'European Pharmacopoeia monograph', 'ISO 3142 2–7') },
     { constituent: 'eugenol', low: 0.6, high: 0.9, provenance: origin('read', 'chemical dictionary entry, quoted on property pages', 'acetate 2–27, caryophyllene 5–12') },
     { constituent: 'eugenol', low: 0.87, high: 0.87, provenance: origin('read', 'Alma et al., BioResources 2007 2 265 (abstract), clove bud', 'Turkish sample: 87.00, with acetate 8.01 and caryophyllene 3.56') },

@@ -17,8 +17,8 @@ export const eucalyptusGlobulus: BotanicalRow = {
   states: {
     fresh: {
       moisture: sourced(band(0.515, 0.45, 0.58), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(11, 7, 20), 'read', 'Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages', 'about 1 % w/w of fresh or partly dried leaves; ends 0.7–2 % from memory; low end memory, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 170, packed: 280 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
+      oil_mL_kg: sourced(band(11, 7, 20), 'read', 'Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages', 'about 1 % w/w of fresh or partly dried leaves; ends 0.7–2 % from memory'),
+      bulkDensity_kg_m3: sourced({ loose: 170, packed: 280 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -68,16 +68,14 @@ export const eucalyptusGlobulus: BotanicalRow = {
     sourced('Dogs and cats: toxic.', 'memory', 'veterinary poison texts'),
   ],
   release: {
-    ...{
-      hydrocarbon: groupRelease(
-        readyShareEstimated(0.2, 0.05, 0.4, 'cavities inside the leaf, opened at the cuts only'),
-        heldRateFrom('tea-tree-slow', 0.01, 0.025, 'another leaf with inner glands; its hydrocarbons are held by diffusion and come faster when bruised (Johns, Johns and Rudolph 1992)'),
-      ),
-      oxygenate: groupRelease(
-        readyShareEstimated(0.4, 0.2, 0.6, 'oxygenates of such a leaf come first and faster with more steam (Johns, Johns and Rudolph 1992)'),
-        heldRateFrom('tea-tree-fast', 0.014, 0.04, 'another leaf with inner glands'),
-      ),
-    },
+    hydrocarbon: groupRelease(
+      readyShareEstimated(0.2, 0.05, 0.4, 'cavities inside the leaf, opened at the cuts only'),
+      heldRateFrom('tea-tree-slow', 0.01, 0.025, 'another leaf with inner glands; its hydrocarbons are held by diffusion and come faster when bruised (Johns, Johns and Rudolph 1992)'),
+    ),
+    oxygenate: groupRelease(
+      readyShareEstimated(0.4, 0.2, 0.6, 'oxygenates of such a leaf come first and faster with more steam (Johns, Johns and Rudolph 1992)'),
+      heldRateFrom('tea-tree-fast', 0.014, 0.04, 'another leaf with inner glands'),
+    ),
     curves: ['tea-tree-fast', 'tea-tree-slow'],
     note: 'tea tree stands in for eucalyptus',
   },

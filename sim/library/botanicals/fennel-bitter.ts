@@ -17,7 +17,7 @@ export const fennelBitter: BotanicalRow = {
   states: {
     dry: {
       moisture: sourced(band(0.085, 0.07, 0.1), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(45, 20, 60), 'estimated', 'judged from Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)', '22–51 mL/kg for pharmacy fruit, 5 for a poor spice sample; Ph. Eur. minimum 40 (bitter), 20 (sweet) mL/kg from memory; high end memory; low end read, high end memory'),
+      oil_mL_kg: sourced(band(45, 20, 60), 'estimated', 'judged from Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)', '22–51 mL/kg for pharmacy fruit, 5 for a poor spice sample; Ph. Eur. minimum 40 (bitter), 20 (sweet) mL/kg from memory; high end memory'),
       bulkDensity_kg_m3: sourced({ loose: 413, packed: 460 }, 'estimated', 'crushed, settled: about 10 % above loose whole', 'dried fruit (loose: whole; packed: crushed); loose Ahmadi et al., J. Agric. Sci. 1(1), physical properties of fennel seed (abstract)'),
       particleDensity_kg_m3: sourced(940, 'estimated', 'from fennel: bulk 413.5 and porosity 55.9 % give 938 (Ahmadi et al.)'),
       pieces,
@@ -55,7 +55,7 @@ export const fennelBitter: BotanicalRow = {
   tradeMethod: sourced('direct steam, crushed seed in shallow beds or stirred water', 'memory', 'trade practice'),
   qualityNotes: [
     sourced('trans-Anethole freezes at about 20–21 °C: run condenser and receiver above 25–30 °C or the tube plugs; sweet fennel worse.', 'memory', 'handbook'),
-    sourced('Density near water: slow separation; warm receiver helps.', 'derived', 'density difference 25–40 kg/m3'),
+    sourced('Density near water: slow separation; warm receiver helps.', 'derived', 'density difference 25–40 kg/m³'),
   ],
   cautions: [
     sourced('Estragole genotoxic carcinogen in rodents: HMPC keeps exposure low and does not advise the oil for young children or in pregnancy.', 'memory', 'EMA/HMPC estragole public statement; fennel oil monograph'),

@@ -18,7 +18,7 @@ export const geraniumRose: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.825, 0.78, 0.87), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(1, 0.6, 2.2), 'read', 'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)', '0.06–0.22 % by method; 100.2 mL per 100 kg including 7 % from hydrosol; low end read, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 150, packed: 280 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      bulkDensity_kg_m3: sourced({ loose: 150, packed: 280 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -27,7 +27,7 @@ export const geraniumRose: BotanicalRow = {
   },
   defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'leafy shoots, whole, wilted and spread thinly', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
   composition: sourced(
-    [['geraniol', 0.43], ['myrcene', 0.015], ['linalyl_acetate', 0.19], ['beta_caryophyllene', 0.12], ['linalool', 0.07], ['menthone', 0.06], ['cedrol', 0.06], ['alpha_bisabolol', 0.035], ['alpha_terpineol', 0.01], ['citral', 0.01]],
+    [['geraniol', 0.43], ['linalyl_acetate', 0.19], ['beta_caryophyllene', 0.12], ['linalool', 0.07], ['menthone', 0.06], ['alpha_bisabolol', 0.035], ['cedrol', 0.06], ['myrcene', 0.015], ['alpha_terpineol', 0.01], ['citral', 0.01]],
     'estimated', 'mid-range of Bourbon/Egypt types, closed to 1',
   ),
   compositionNotes: [

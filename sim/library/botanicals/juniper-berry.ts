@@ -18,7 +18,7 @@ export const juniperBerry: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.5, 0.4, 0.6), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(7, 4.6, 14), 'estimated', 'judged from Flückiger & Hanbury, Pharmacographia, scan', '0.4–1.2 % w/w (Pharmacographia) divided by 0.865; Parry 0.5–1.5 % by origin; berry state not given in either, taken as fresh or part-dried; low end read, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 450, packed: 600 }, 'estimated', 'fresh plant packs about twice as heavy as dried', 'no measurement found'),
+      bulkDensity_kg_m3: sourced({ loose: 450, packed: 600 }, 'estimated', 'fresh berries weigh about a third more than dried ones', 'no measurement found'),
       particleDensity_kg_m3: sourced(1050, 'estimated', 'fresh tissue with its gas space'),
       pieces,
       dryHeatCapacity_J_kgK: seedHeatCapacity,
@@ -36,7 +36,7 @@ export const juniperBerry: BotanicalRow = {
   },
   defaultCharge: { state: 'dry', packing: 'packed', layout: 'water', mass_kg: 1, cut: 'berries crushed between rollers just before', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
   composition: sourced(
-    [['alpha_pinene', 0.38], ['terpinen_4_ol', 0.065], ['myrcene', 0.14], ['beta_caryophyllene', 0.13], ['sabinene', 0.115], ['limonene', 0.05], ['beta_pinene', 0.04], ['gamma_terpinene', 0.03], ['cedrol', 0.03], ['p_cymene', 0.02]],
+    [['alpha_pinene', 0.38], ['myrcene', 0.14], ['sabinene', 0.115], ['terpinen_4_ol', 0.065], ['beta_caryophyllene', 0.13], ['limonene', 0.05], ['beta_pinene', 0.04], ['gamma_terpinene', 0.03], ['cedrol', 0.03], ['p_cymene', 0.02]],
     'estimated', 'within Ph. Eur. limits, closed to 1',
   ),
   compositionNotes: [
@@ -73,16 +73,14 @@ export const juniperBerry: BotanicalRow = {
     sourced('Pinene-rich: flammable, aspiration hazard H304; HMPC advises against use in severe kidney disease, pregnancy.', 'memory', 'CLP self-classification; EMA/HMPC juniper'),
   ],
   release: {
-    ...{
-      hydrocarbon: groupRelease(
-        readyShareFrom('juniperus-excelsa-hydrocarbons', 0.27, 0.71, 'ground needles of a relative, the middle of three species'),
-        heldRateFrom('juniperus-sabina-hydrocarbons', 0.006, 0.078, 'ground needles of a relative, the middle of three species; sesquiterpenes 0.009 per minute'),
-      ),
-      oxygenate: groupRelease(
-        readyShareEstimated(0.05, 0, 0.2, 'one rate served for the oxygenates of two juniper needle oils'),
-        heldRateFrom('juniperus-virginiana-oxygenates', 0.014, 0.046, 'ground needles of a relative; cedrol of another 0.046 per minute'),
-      ),
-    },
+    hydrocarbon: groupRelease(
+      readyShareFrom('juniperus-excelsa-hydrocarbons', 0.27, 0.71, 'ground needles of a relative, the middle of three species'),
+      heldRateFrom('juniperus-sabina-hydrocarbons', 0.006, 0.078, 'ground needles of a relative, the middle of three species; sesquiterpenes 0.009 per minute'),
+    ),
+    oxygenate: groupRelease(
+      readyShareEstimated(0.05, 0, 0.2, 'one rate served for the oxygenates of two juniper needle oils'),
+      heldRateFrom('juniperus-virginiana-oxygenates', 0.014, 0.046, 'ground needles of a relative; cedrol of another 0.046 per minute'),
+    ),
     curves: ['juniperus-virginiana', 'juniperus-excelsa', 'juniperus-sabina', 'juniperus-virginiana-hydrocarbons', 'juniperus-excelsa-hydrocarbons', 'juniperus-sabina-hydrocarbons', 'juniperus-virginiana-oxygenates', 'juniperus-excelsa-oxygenates'],
     note: 'needles stand in for berries; ground and immersed, volatility sets the order',
   },

@@ -18,8 +18,8 @@ export const lavenderTrue: BotanicalRow = {
   states: {
     fresh: {
       moisture: sourced(band(0.675, 0.6, 0.75), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(9, 4, 16), 'estimated', 'judged from Kiran Babu & Singh, lavender by three hydrodistillation techniques (abstract)', '0.9–1.6 % by method; Isparta field run 1.32 % w/w; low end from memory for stalky herb; low end memory, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 100, packed: 170 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      oil_mL_kg: sourced(band(9, 4, 16), 'estimated', 'judged from Kiran Babu & Singh, lavender by three hydrodistillation techniques (abstract)', '0.9–1.6 % by method; Isparta field run 1.32 % w/w; low end from memory for stalky herb'),
+      bulkDensity_kg_m3: sourced({ loose: 100, packed: 170 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -52,7 +52,7 @@ export const lavenderTrue: BotanicalRow = {
   ],
   publishedRanges: [
     { constituent: 'linalool', low: 0.2, high: 0.45, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur.') },
-    { constituent: 'linalyl-acetate', low: 0.25, high: 0.47, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur. and ISO 3515 other origins') },
+    { constituent: 'linalyl acetate', low: 0.25, high: 0.47, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur. and ISO 3515 other origins') },
     { constituent: 'terpinen-4-ol', low: 0.001, high: 0.08, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur.') },
     { constituent: 'camphor', low: 0, high: 0.012, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur. maximum; ISO 1.5') },
     { constituent: '1,8-cineole', low: 0, high: 0.025, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur. maximum; ISO 3') },
@@ -67,7 +67,7 @@ export const lavenderTrue: BotanicalRow = {
   tradeMethod: sourced('direct steam in a packed pot or container still; water-and-steam on a small scale', 'memory', 'trade practice'),
   qualityNotes: [
     sourced('Linalyl acetate hydrolyses when herb sits in boiling water: oil ester 30 % (water), 47 % (water and steam), 35 % (steam) in one trial. Short, brisk steam runs keep ester.', 'read', 'Kiran Babu & Singh, lavender by three hydrodistillation techniques (abstract)'),
-    sourced('Cineole, ocimenes and 3-octanone come first, then esters, then sesquiterpenes.', 'read', 'Zhekova and Nedkov, Agric. Sci. Technol. (Bulgaria), abstract'),
+    sourced('Cineole, ocimenes and 3-octanone come first, then esters, then sesquiterpenes.', 'read', 'Zhekova and Nedkov, Agric. Sci. Technol. (Bulgaria); Zheljazkov and others, J. Oleo Sci. 62 (2013) 195–199, abstracts', 'that sesquiterpenes come last is recalled'),
     sourced('One hot-site trial: best oil yield cutting at 08:00, worst at 14:00.', 'read', 'Sonmez & Okkaoglu, TURJAF, lavender diurnal harvest (abstract)'),
     sourced('Wilting raises charge density and oil percent of the charge; content rose with drying to 72 h.', 'read', 'Rathore & Kumar, Molecules 2022 27 3391 (abstract)'),
   ],

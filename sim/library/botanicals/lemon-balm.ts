@@ -17,8 +17,8 @@ export const lemonBalm: BotanicalRow = {
   states: {
     fresh: {
       moisture: sourced(band(0.8, 0.75, 0.85), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(0.16, 0.08, 0.5), 'read', 'FAO document X5043E, Melissa monograph', '0.014 % w/w from fresh herb = 0.16 mL/kg; ends from memory; low end memory, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 100, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      oil_mL_kg: sourced(band(0.16, 0.08, 0.5), 'read', 'FAO document X5043E, Melissa monograph', '0.014 % w/w from fresh herb = 0.16 mL/kg; ends from memory'),
+      bulkDensity_kg_m3: sourced({ loose: 100, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -26,7 +26,7 @@ export const lemonBalm: BotanicalRow = {
     },
     dry: {
       moisture: sourced(band(0.09, 0.08, 0.1), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(1.2, 0.3, 3.5), 'read', 'FAO document X5043E, Melissa monograph', '0.112 % from dried herb, 0.13 % with cohobation; high end 0.34 % Algerian leaf by hydrodistillation (PMC4464394, read); low end memory. Ph. Eur. sets rosmarinic acid, no oil minimum; low end memory, high end read'),
+      oil_mL_kg: sourced(band(1.2, 0.3, 3.5), 'read', 'FAO document X5043E, Melissa monograph', '0.112 % from dried herb, 0.13 % with cohobation; high end 0.34 % Algerian leaf by hydrodistillation (PMC4464394, read); low end memory. Ph. Eur. sets rosmarinic acid, no oil minimum'),
       bulkDensity_kg_m3: sourced({ loose: 50, packed: 90 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,

@@ -17,7 +17,7 @@ export const orangePeel: BotanicalRow = {
   states: {
     fresh: {
       moisture: sourced(band(0.735, 0.67, 0.8), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(7, 3, 15), 'read', 'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation', '0.58–0.62 % w/w at 67 % moisture, 7 h steam = 7 mL/kg; zest-only higher, up to 4 % claimed in Vietnam; ends memory; low end estimated, high end estimated'),
+      oil_mL_kg: sourced(band(7, 3, 15), 'read', 'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation', '0.58–0.62 % w/w at 67 % moisture, 7 h steam = 7 mL/kg; zest-only higher, up to 4 % claimed in Vietnam; ends memory'),
       bulkDensity_kg_m3: sourced({ loose: 350, packed: 500 }, 'estimated', 'fresh chopped peel settled', 'fresh chopped peel; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'spongy albedo; 850 assumed'),
       pieces,
@@ -27,7 +27,7 @@ export const orangePeel: BotanicalRow = {
     dry: {
       moisture: sourced(band(0.1, 0.08, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
       oil_mL_kg: sourced(band(20, 8, 40), 'estimated', 'fresh yields divided by dry matter; drying in air loses limonene', 'low end estimated, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 180, packed: 300 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      bulkDensity_kg_m3: sourced({ loose: 180, packed: 300 }, 'estimated', 'dried shreds, from the density of fresh ones', 'no measurement found'),
       particleDensity_kg_m3: sourced(500, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,

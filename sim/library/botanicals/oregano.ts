@@ -18,7 +18,7 @@ export const oregano: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.675, 0.6, 0.75), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(10, 4, 25), 'estimated', 'dry content times dry-matter share of herb with stalks', 'low end estimated, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 110, packed: 190 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      bulkDensity_kg_m3: sourced({ loose: 110, packed: 190 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -65,8 +65,8 @@ export const oregano: BotanicalRow = {
   },
   tradeMethod: sourced('direct steam', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Carvacrol share of distillate rises from 18 % in the first minute to about 81 % from 40 min: stop early and the oil is terpene-rich and lighter.', 'memory', 'Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract'),
-    sourced('Density close to water and phenolic: slow separation, warm receiver 35–45 °C helps; hydrosol strong.', 'derived', 'density difference about 50 kg/m3'),
+    sourced('Carvacrol share of distillate rises from 18 % in the first minute to about 81 % from 40 min: stop early and the oil is terpene-rich and lighter.', 'read', 'Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract'),
+    sourced('Density close to water and phenolic: slow separation, warm receiver 35–45 °C helps; hydrosol strong.', 'derived', 'density difference about 50 kg/m³'),
   ],
   cautions: [
     sourced('Phenolic: skin irritant or corrosive neat (carvacrol H314/H318), dermal limit about 1 %.', 'memory', 'CLP self-classifications; Tisserand & Young'),

@@ -19,7 +19,7 @@ export const peppermint: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.8, 0.75, 0.85), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(5, 3.3, 7.7), 'estimated', 'judged from Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', '0.3–0.7 % w/w of fresh herb, divided by 0.905; low end read, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 120, packed: 230 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      bulkDensity_kg_m3: sourced({ loose: 120, packed: 230 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -37,7 +37,7 @@ export const peppermint: BotanicalRow = {
   },
   defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 1.5, cut: 'whole herb, wilted until limp', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
   composition: sourced(
-    [['menthol', 0.43], ['limonene', 0.033], ['menthone', 0.29], ['menthyl_acetate', 0.055], ['cineole_1_8', 0.055], ['beta_caryophyllene', 0.05], ['alpha_terpineol', 0.035], ['beta_pinene', 0.027], ['carvone', 0.015], ['terpinen_4_ol', 0.01]],
+    [['menthyl_acetate', 0.055], ['menthone', 0.29], ['menthol', 0.43], ['cineole_1_8', 0.055], ['beta_caryophyllene', 0.05], ['alpha_terpineol', 0.035], ['limonene', 0.033], ['beta_pinene', 0.027], ['carvone', 0.015], ['terpinen_4_ol', 0.01]],
     'estimated', 'within Ph. Eur. limits, closed to 1',
   ),
   compositionNotes: [
@@ -57,7 +57,7 @@ export const peppermint: BotanicalRow = {
   publishedRanges: [
     { constituent: 'menthol', low: 0.3, high: 0.55, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
     { constituent: 'menthone', low: 0.14, high: 0.32, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
-    { constituent: 'menthyl-acetate', low: 0.028, high: 0.1, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
+    { constituent: 'menthyl acetate', low: 0.028, high: 0.1, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
     { constituent: '1,8-cineole', low: 0.035, high: 0.14, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
     { constituent: 'limonene', low: 0.01, high: 0.05, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
     { constituent: 'menthol', low: 0.36, high: 0.46, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'US oils') },

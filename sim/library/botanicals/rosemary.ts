@@ -18,7 +18,7 @@ export const rosemary: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.625, 0.55, 0.7), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(8, 4, 13), 'estimated', 'judged from Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages', '0.5–1.2 % w/w from fresh flowering tops = 5.5–13 mL/kg; woody twigs lower (estimate); low end estimated, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 130, packed: 210 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
+      bulkDensity_kg_m3: sourced({ loose: 130, packed: 210 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -36,7 +36,7 @@ export const rosemary: BotanicalRow = {
   },
   defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'leafy twigs, coarsely cut', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
   composition: sourced(
-    [['cineole_1_8', 0.4], ['camphene', 0.045], ['camphor', 0.132], ['alpha_pinene', 0.13], ['beta_pinene', 0.08], ['beta_caryophyllene', 0.06], ['borneol', 0.055], ['alpha_terpineol', 0.04], ['limonene', 0.03], ['p_cymene', 0.028]],
+    [['cineole_1_8', 0.4], ['camphor', 0.132], ['alpha_pinene', 0.13], ['beta_pinene', 0.08], ['borneol', 0.055], ['beta_caryophyllene', 0.06], ['camphene', 0.045], ['alpha_terpineol', 0.04], ['limonene', 0.03], ['p_cymene', 0.028]],
     'estimated', 'Tunisian/Moroccan (cineole) type within the quoted ranges; Spanish type has more pinene and camphor, and verbenone',
   ),
   compositionNotes: [

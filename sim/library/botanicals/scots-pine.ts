@@ -18,7 +18,7 @@ export const scotsPine: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.55, 0.5, 0.6), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(4, 1.5, 6), 'estimated', 'judged from Gildemeister & Hoffmann, The Volatile Oils, 2nd ed., scan', 'needles 0.45–0.55 % w/w fresh (about 5.1–6.3 mL/kg); twigs 0.30 %; low end estimated, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 180, packed: 260 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
+      bulkDensity_kg_m3: sourced({ loose: 180, packed: 260 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -27,7 +27,7 @@ export const scotsPine: BotanicalRow = {
   },
   defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'needles and twig tips chopped just before', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
   composition: sourced(
-    [['alpha_pinene', 0.4], ['alpha_terpineol', 0.015], ['beta_pinene', 0.18], ['limonene', 0.16], ['beta_caryophyllene', 0.1], ['myrcene', 0.05], ['camphene', 0.03], ['bornyl_acetate', 0.03], ['cedrol', 0.02], ['p_cymene', 0.015]],
+    [['limonene', 0.16], ['beta_pinene', 0.18], ['alpha_pinene', 0.4], ['beta_caryophyllene', 0.1], ['myrcene', 0.05], ['camphene', 0.03], ['bornyl_acetate', 0.03], ['cedrol', 0.02], ['p_cymene', 0.015], ['alpha_terpineol', 0.015]],
     'estimated', 'within Ph. Eur. limits, closed to 1',
   ),
   compositionNotes: [
@@ -43,7 +43,7 @@ export const scotsPine: BotanicalRow = {
     { constituent: 'delta-3-carene', low: 0.06, high: 0.18, provenance: origin('memory', 'European Pharmacopoeia monograph') },
     { constituent: 'beta-pinene', low: 0.05, high: 0.22, provenance: origin('memory', 'European Pharmacopoeia monograph') },
     { constituent: 'limonene', low: 0.07, high: 0.12, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    { constituent: 'ester as bornyl-acetate', low: 0.015, high: 0.05, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
+    { constituent: 'ester as bornyl acetate', low: 0.015, high: 0.05, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
   ],
   oilDensity_kg_m3: sourced(865, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.855, high: 0.885 }, 'memory', 'European Pharmacopoeia monograph', '0.855–0.875 memory; read elsewhere: d25 0.857–0.885 (Bauer)'),
@@ -61,16 +61,14 @@ export const scotsPine: BotanicalRow = {
     sourced('Pinene and carene: flammable, H304, sensitising when oxidised (delta-3-carene). IFRA: peroxide below 10 mmol/L for Pinaceae oils.', 'memory', 'IFRA standard Pinaceae; CLP'),
   ],
   release: {
-    ...{
-      hydrocarbon: groupRelease(
-        readyShareFrom('juniperus-virginiana-hydrocarbons', 0.09, 0.54, 'ground needles of another conifer'),
-        heldRateFrom('ponderosa-pine', 0.006, 0.03, 'low end: Scots pine twigs in a field still'),
-      ),
-      oxygenate: groupRelease(
-        readyShareEstimated(0.1, 0, 0.3, 'one rate served for the oxygenates of two juniper needle oils'),
-        heldRateFrom('ponderosa-pine', 0.006, 0.03, 'low end: Scots pine twigs in a field still'),
-      ),
-    },
+    hydrocarbon: groupRelease(
+      readyShareFrom('juniperus-virginiana-hydrocarbons', 0.09, 0.54, 'ground needles of another conifer'),
+      heldRateFrom('ponderosa-pine', 0.006, 0.03, 'low end: Scots pine twigs in a field still'),
+    ),
+    oxygenate: groupRelease(
+      readyShareEstimated(0.1, 0, 0.3, 'one rate served for the oxygenates of two juniper needle oils'),
+      heldRateFrom('ponderosa-pine', 0.006, 0.03, 'low end: Scots pine twigs in a field still'),
+    ),
     curves: ['scots-pine-twigs', 'ponderosa-pine', 'juniperus-virginiana-hydrocarbons'],
     note: 'whole twigs are three times slower than chopped needles',
   },

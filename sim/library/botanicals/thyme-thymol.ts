@@ -18,7 +18,7 @@ export const thymeThymol: BotanicalRow = {
     fresh: {
       moisture: sourced(band(0.675, 0.6, 0.75), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
       oil_mL_kg: sourced(band(5, 2.5, 10), 'estimated', 'dry content times dry-matter share of leafy tops with stalks', 'low end estimated, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 120, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m3 for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      bulkDensity_kg_m3: sourced({ loose: 120, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
