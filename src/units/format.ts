@@ -20,17 +20,22 @@ export interface FormatOptions {
 }
 
 /** Value and unit joined by a thin space; an angle's degree sign and a pure number stand without one. */
-const withUnit = (number: string, label: string): string =>
+export const withUnit = (number: string, label: string): string =>
   label === '' ? number : label === '°' ? `${number}°` : `${number}${THIN_SPACE}${label}`;
 
 const trimmed = (number: string): string => (number.includes('.') ? number.replace(/\.?0+$/u, '') : number);
 
+/** How near to a whole number counts as one after conversion. */
+const WHOLE = 1e-9;
+
 const decimalsOf = (shown: number, scale: Scale, options: FormatOptions): number => {
   if (options.decimals !== undefined) return options.decimals;
   if (options.significant !== undefined) return decimalsFor(shown, options.significant);
-  // A fixed count of decimals must not round a small number away.
-  const fewest = Math.abs(shown) < 10 ** -scale.decimals ? decimalsFor(shown, 2) : scale.decimals;
-  return scale.significant === null ? fewest : decimalsFor(shown, scale.significant);
+  if (scale.significant !== null) return decimalsFor(shown, scale.significant);
+  // A fixed count of decimals must not round most of a small number away; a temperature near zero is not small.
+  const size = Math.abs(shown);
+  const keepsColumn = scale.zero !== 0 || size >= 10 || Math.abs(size - Math.round(size)) < WHOLE;
+  return keepsColumn ? scale.decimals : Math.max(scale.decimals, decimalsFor(shown, 2));
 };
 
 /**

@@ -44,3 +44,7 @@ export function editableNumber(value: number): string {
   const fixed = rounded.toFixed(decimals);
   return (fixed.includes('.') ? fixed.replace(/\.?0+$/u, '') : fixed).replace('-', MINUS);
 }
+
+/** The same text with its whole digits in groups of three from five digits up. */
+export const groupedDigits = (number: string): string =>
+  number.replace(/^(\D?)(\d{5,})/u, (_, sign: string, whole: string) => sign + whole.replace(/\B(?=(?:\d{3})+$)/gu, '\u202f'));
