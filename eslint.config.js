@@ -63,11 +63,15 @@ export default defineConfig(
       'no-restricted-imports': ['error', noDrawingD3],
       'prefer-const': 'error',
       eqeqeq: ['error', 'always'],
+      // Interfaces here name plain functions in method form; none of them reads `this`.
+      '@typescript-eslint/unbound-method': 'off',
     },
   },
   {
     files: ['sim/**/*.ts'],
     rules: {
+      // Coefficients stand as their source prints them, even with more digits than a number can hold.
+      'no-loss-of-precision': 'off',
       'no-restricted-properties': ['error', noChance, { property: 'toLocaleString', message: SIM_IS_PURE }],
       'no-restricted-syntax': [
         'error',
