@@ -1,0 +1,253 @@
+import type { Argument, Correlation } from '../correlation.ts';
+import { positionalCorrelation } from './positional-correlation.ts';
+
+/** Steam leaving by an open hole, and what holds a lid down: the reasons why an outlet must never be closed. */
+
+/**
+ * Expansibility of a gas through a small sharp orifice (ISO 5167, β → 0), pure number: 1 − 0.351 [1 − r^(1/k)].
+ * @param r downstream over upstream pressure; @param k isentropic exponent, 1.32 for steam. Range: r > 0.75.
+ */
+export const expansibility = (r: number, k: number): number => 1 - 0.351 * (1 - Math.pow(r, 1 / k));
+
+/**
+ * Steam through a sharp-edged vent, kg/s: C_d (π d²/4) Y √(2 ρ₁ Δp).
+ *
+ * @param d bore, m; @param dp pressure over the outside, Pa; @param p_b pressure outside, Pa
+ * @param rho_1 density of the steam inside, kg/m³; @param C_d discharge coefficient, 0.60–0.65
+ * @param k isentropic exponent
+ * Range: no choking, which a vented still never reaches (Δp < 75 kPa). No excess pressure gives 0. Source: the entry.
+ */
+export const orificeSteamFlow = (
+  d: number,
+  dp: number,
+  p_b: number,
+  rho_1: number,
+  C_d: number,
+  k: number,
+): number =>
+  dp > 0
+    ? C_d * 0.25 * Math.PI * d * d * expansibility(p_b / (p_b + dp), k) * Math.sqrt(2 * rho_1 * dp)
+    : 0;
+
+/**
+ * Critical pressure ratio of an ideal nozzle, pure number: [2/(k + 1)]^(k/(k − 1)); e^−½ in the limit k = 1.
+ * Below it flow chokes. Exact for an ideal gas.
+ */
+export const criticalPressureRatio = (k: number): number =>
+  k === 1 ? Math.exp(-0.5) : Math.exp((-k / (k - 1)) * Math.log1p((k - 1) / 2));
+
+/** Specific gas constant of steam, J/kgK. */
+const STEAM_GAS_CONSTANT = 461.5;
+
+/**
+ * Mass flux of steam through a sharp hole by isentropic expansion, kg/m²s:
+ * C_d p₀ √{2k/[(k − 1) R T₀] · (r^(2/k) − r^((k+1)/k))}, r = p_b/p₀, held at the critical ratio when choked.
+ *
+ * @param p_0 pressure inside, Pa; @param p_b pressure outside, Pa; @param T_0 temperature inside, K
+ * @param C_d discharge coefficient, 0.62; @param k isentropic exponent, 1.32; must differ from 1
+ * No excess pressure gives 0. Source: see the entry.
+ */
+export const isentropicMassFlux = (p_0: number, p_b: number, T_0: number, C_d: number, k: number): number => {
+  if (!(p_0 > p_b)) return 0;
+  const r = Math.max(p_b / p_0, criticalPressureRatio(k));
+  const expansion = Math.pow(r, 2 / k) - Math.pow(r, (k + 1) / k);
+  return C_d * p_0 * Math.sqrt(((2 * k) / ((k - 1) * STEAM_GAS_CONSTANT * T_0)) * expansion);
+};
+
+/**
+ * Bore of a hole that passes a flow at a mass flux, m: √[4 m/(π G)].
+ * With no flux to carry it, no bore is large enough: the result is then beyond all measure, not zero.
+ */
+export const ventBore = (m: number, G: number): number =>
+  Math.sqrt((4 * Math.max(0, m)) / (Math.PI * Math.max(Number.MIN_VALUE, G))) || 0;
+
+/**
+ * Relief area for choked steam (API 520-1, 7e), m²: 190.5·10⁻⁶ m / (p₁ K_d K_b K_c K_N K_SH), m in kg/h, p₁ in kPa.
+ * NOT FOR US: choked flow above about 1 bar gauge; a still that could need it must not be built.
+ *
+ * @param m kg/s; @param p_1 relieving pressure, Pa absolute; @param K_d, K_b, K_c discharge, back-pressure and
+ * rupture-disc factors; @param K_SH superheat factor from the standard's table, 1 for saturated steam
+ */
+export const reliefAreaApi520 = (
+  m: number,
+  p_1: number,
+  K_d: number,
+  K_b: number,
+  K_c: number,
+  K_SH: number,
+): number => {
+  const kPa = p_1 / 1000;
+  const K_N = kPa <= 10339 ? 1 : (0.02764 * kPa - 1000) / (0.03324 * kPa - 1061);
+  return (190.5e-6 * m * 3600) / (kPa * K_d * K_b * K_c * K_N * K_SH);
+};
+
+/** Pressure at which a water seal or dipping safety tube lets go, Pa: ρ g depth. */
+export const waterSealPressure = (depth: number, rho: number, g: number): number => rho * g * depth;
+
+/** Depth of water that holds a pressure, m: p/(ρ g). */
+export const waterSealDepth = (p: number, rho: number, g: number): number => p / (rho * g);
+
+/** Force on a round lid, N: Δp π D²/4. D m, Δp Pa. */
+export const lidForce = (D: number, dp: number): number => 0.25 * Math.PI * D * D * dp;
+
+/** Pressure that lifts a loose lid, Pa: m g over its area. m kg, D m. */
+export const lidLiftPressure = (m: number, D: number, g: number): number =>
+  (4 * m * g) / (Math.PI * D * D);
+
+const discharge: Argument = { unit: '1', says: 'discharge coefficient', range: [0.6, 0.65] };
+const exponent: Argument = { unit: '1', says: 'isentropic exponent, 1.32 for steam', range: [1.01, 1.67] };
+const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
+const density: Argument = { unit: 'kg/m³', says: 'density of the water' };
+const over: Argument = { unit: 'Pa', says: 'pressure over the outside', range: [0, 75e3] };
+const hydrostatics = 'hydrostatics';
+const exact = 'exact; no limits';
+
+export const ventingCorrelations: readonly Correlation[] = [
+  positionalCorrelation(
+    {
+      name: 'expansibility',
+      says: 'Factor by which expansion lowers the flow of a gas through a sharp orifice.',
+      arguments: { r: { unit: '1', says: 'pressure outside over inside', range: [0.75, 1] }, k: exponent },
+      result: { symbol: 'Y', unit: '1' },
+      tex: 'Y = 1-0.351\\left[1-r^{1/k}\\right]',
+      source: 'ISO 5167-2, diameter ratio tending to zero',
+      outside: 'evaluated',
+    },
+    expansibility,
+  ),
+  positionalCorrelation(
+    {
+      name: 'orifice-steam-flow',
+      says: 'Steam that leaves by a small sharp-edged vent.',
+      arguments: {
+        d: { unit: 'm', says: 'bore of the vent' },
+        dp: over,
+        p_b: { unit: 'Pa', says: 'pressure outside' },
+        rho_1: { unit: 'kg/m³', says: 'density of the steam inside' },
+        C_d: discharge,
+        k: exponent,
+      },
+      result: { symbol: '\\dot m', unit: 'kg/s' },
+      tex: '\\dot m = C_d\\frac{\\pi d^2}{4}Y\\sqrt{2\\rho_1\\Delta p}',
+      source: 'ISO 5167-2, diameter ratio tending to zero',
+      outside: 'evaluated; does not choke; zero without excess pressure',
+    },
+    orificeSteamFlow,
+  ),
+  positionalCorrelation(
+    {
+      name: 'critical-pressure-ratio',
+      says: 'Pressure ratio below which flow through a nozzle chokes.',
+      arguments: { k: exponent },
+      result: { symbol: 'r_c', unit: '1' },
+      tex: 'r_c = \\left(\\frac{2}{k+1}\\right)^{k/(k-1)}',
+      source: 'gas dynamics, ideal gas',
+      outside: exact,
+    },
+    criticalPressureRatio,
+  ),
+  positionalCorrelation(
+    {
+      name: 'isentropic-mass-flux',
+      says: 'Mass flux of steam through a sharp hole.',
+      arguments: {
+        p_0: { unit: 'Pa', says: 'pressure inside' },
+        p_b: { unit: 'Pa', says: 'pressure outside' },
+        T_0: { unit: 'K', says: 'temperature inside' },
+        C_d: discharge,
+        k: exponent,
+      },
+      result: { symbol: 'G', unit: 'kg/m²s' },
+      tex: 'G = C_dp_0\\sqrt{\\frac{2k}{(k-1)RT_0}\\left[r^{2/k}-r^{(k+1)/k}\\right]}',
+      source: 'isentropic flow of an ideal gas, R = 461.5 J/kgK',
+      outside: 'choked below the critical pressure ratio; zero without excess pressure',
+    },
+    isentropicMassFlux,
+  ),
+  positionalCorrelation(
+    {
+      name: 'vent-bore',
+      says: 'Bore of a hole that passes a flow at a known mass flux.',
+      arguments: {
+        m: { unit: 'kg/s', says: 'steam to be passed' },
+        G: { unit: 'kg/m²s', says: 'mass flux through the hole' },
+      },
+      result: { symbol: 'd', unit: 'm' },
+      tex: 'd = \\sqrt{\\frac{4\\dot m}{\\pi G}}',
+      source: 'continuity',
+      outside: 'beyond all measure when the flux is zero',
+    },
+    ventBore,
+  ),
+  positionalCorrelation(
+    {
+      name: 'relief-area-api-520-steam',
+      says: 'Relief area for choked steam; comparison only, never for a vented still.',
+      arguments: {
+        m: { unit: 'kg/s', says: 'steam to be passed' },
+        p_1: { unit: 'Pa', says: 'relieving pressure, absolute', range: [2e5, 22.057e6] },
+        K_d: { unit: '1', says: 'discharge factor' },
+        K_b: { unit: '1', says: 'back-pressure factor' },
+        K_c: { unit: '1', says: 'rupture-disc factor' },
+        K_SH: { unit: '1', says: 'superheat factor, 1 for saturated steam' },
+      },
+      result: { symbol: 'A', unit: 'm²' },
+      tex: 'A = \\frac{190.5\\,\\dot m}{p_1K_dK_bK_cK_NK_{SH}}\\quad(\\mathrm{mm^2,\\ kg/h,\\ kPa})',
+      source: 'API 520-1, 7e, section on steam',
+      outside: 'meaningless below about 1 bar gauge, where flow is not choked',
+    },
+    reliefAreaApi520,
+  ),
+  positionalCorrelation(
+    {
+      name: 'water-seal-pressure',
+      says: 'Pressure at which a water seal or dipping safety tube lets go.',
+      arguments: { depth: { unit: 'm', says: 'depth of water' }, rho: density, g: gravity },
+      result: { symbol: 'p', unit: 'Pa' },
+      tex: 'p = \\rho g\\,z',
+      source: hydrostatics,
+      outside: exact,
+    },
+    waterSealPressure,
+  ),
+  positionalCorrelation(
+    {
+      name: 'water-seal-depth',
+      says: 'Depth of water that holds a pressure.',
+      arguments: { p: { unit: 'Pa', says: 'pressure to be held' }, rho: density, g: gravity },
+      result: { symbol: 'z', unit: 'm' },
+      tex: 'z = \\frac{p}{\\rho g}',
+      source: hydrostatics,
+      outside: exact,
+    },
+    waterSealDepth,
+  ),
+  positionalCorrelation(
+    {
+      name: 'lid-force',
+      says: 'Force on a round lid from the pressure under it.',
+      arguments: { D: { unit: 'm', says: 'diameter of the lid' }, dp: over },
+      result: { symbol: 'F', unit: 'N' },
+      tex: 'F = \\Delta p\\,\\frac{\\pi D^2}{4}',
+      source: 'statics',
+      outside: exact,
+    },
+    lidForce,
+  ),
+  positionalCorrelation(
+    {
+      name: 'lid-lift-pressure',
+      says: 'Pressure that lifts a loose round lid.',
+      arguments: {
+        m: { unit: 'kg', says: 'mass of the lid' },
+        D: { unit: 'm', says: 'diameter of the lid' },
+        g: gravity,
+      },
+      result: { symbol: 'p', unit: 'Pa' },
+      tex: 'p = \\frac{4mg}{\\pi D^2}',
+      source: 'statics',
+      outside: exact,
+    },
+    lidLiftPressure,
+  ),
+];
