@@ -86,7 +86,7 @@ export function waterViscosity(T: number, rho: number): number {
 
 /**
  * Thermal conductivity of water or steam, W/(m K), without critical enhancement (λ₂ = 0). On the saturation line up
- * to 105 °C the enhancement left out is below 0.005 %.
+ * to 105 °C the enhancement left out is below 0.006 %.
  * @param T temperature, K, 273.15–1173.15.
  * @param rho density, kg/m³, 0–1250.
  * @throws RangeError outside. Source: IAPWS R15-11, equations 15 to 17.
