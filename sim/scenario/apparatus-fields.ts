@@ -17,7 +17,7 @@ export const siteSchema = z.strictObject({
   airSpeed_m_s: quantity({ unit: 'm/s', title: 'Draught', says: 'Air speed over the open tub.', default: 0, min: 0, max: 5, source: practice }),
 });
 
-export const HEAT_KINDS = ['electric-plate', 'immersion-element', 'induction', 'gas-ring', 'outdoor-gas-burner', 'wood-fire', 'steam-generator'] as const;
+export const HEAT_KINDS = ['electric-plate', 'immersion-element', 'induction', 'gas-ring', 'gas-burner', 'wood-fire', 'steam-generator'] as const;
 
 export const heatSchema = z.strictObject({
   kind: choice(HEAT_KINDS, { title: 'Heat source', says: 'What heats the pot.', default: 'electric-plate', source: practice }),

@@ -1,0 +1,170 @@
+/**
+ * A whole run: a pure function of the scenario. Time advances in whole steps counted as integers; controls are read
+ * from their schedules; the record is taken at its own interval. `Run.advance` may be called in slices of any size
+ * without changing a bit of the result.
+ */
+import type { Scenario } from '../scenario/scenario.ts';
+import { Still } from '../still/still.ts';
+import { BalanceSheet } from './balance.ts';
+import { EventWatch } from './events.ts';
+import { Recorder, sum } from './recorder.ts';
+import type { EndReason, NonFinite, RunResult } from './result.ts';
+import { ScheduleReader } from './schedule-value.ts';
+import { Peaks, summarise } from './summary.ts';
+import { litres, minutes } from './words.ts';
+
+/** Time over which the stop rule looks at the oil rate, s. */
+const OIL_RATE_WINDOW = 600;
+/** Pot counts as dry below this depth, m. */
+const DRY_DEPTH = 0.000_8;
+
+export class Run {
+  readonly still: Still;
+  ended = false;
+  private step = 0;
+  private endReason: EndReason = 'duration';
+  private failure: NonFinite | null = null;
+  private readonly dt: number;
+  private readonly steps: number;
+  private readonly rowEvery: number;
+  private readonly recorder: Recorder;
+  private readonly events: EventWatch;
+  private readonly balance: BalanceSheet;
+  private readonly peaks = new Peaks();
+  private readonly heat: ScheduleReader;
+  private readonly flow: ScheduleReader;
+  private readonly tap: ScheduleReader;
+  private readonly startEnergy: number;
+  private readonly oilAtStart: number;
+  private readonly window: Float64Array;
+
+  readonly scenario: Scenario;
+
+  constructor(scenario: Scenario) {
+    this.scenario = scenario;
+    const { advanced, run, heat, cooling } = scenario;
+    this.dt = advanced.step_s;
+    this.steps = Math.ceil(run.duration_s / this.dt - 1e-9);
+    this.rowEvery = Math.max(1, Math.round(advanced.recordEvery_s / this.dt));
+    this.still = new Still(scenario);
+    this.recorder = new Recorder(this.still, Math.ceil(this.steps / this.rowEvery) + 2);
+    this.balance = new BalanceSheet(this.still);
+    this.events = new EventWatch(scenario, this.still);
+    this.heat = new ScheduleReader(heat.setting);
+    this.flow = new ScheduleReader(cooling.flow_kg_s);
+    this.tap = new ScheduleReader(cooling.tapTemperature_K);
+    this.startEnergy = this.still.storedEnergy();
+    this.oilAtStart = this.balance.oilAtStart();
+    this.window = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
+    this.setControls(0);
+    this.recorder.take(0, this.dt, this.startEnergy);
+  }
+
+  /** Time reached, s. */
+  time(): number {
+    return this.step * this.dt;
+  }
+
+  private setControls(time: number): void {
+    const { source, coolant, condenser } = this.still;
+    if (this.scenario.heat.control === 'hold-rate') source.control((condenser.condensate.water + condenser.condensate.oilTotal()) / this.dt, this.dt);
+    else source.setting = this.heat.at(time);
+    coolant.flow = this.flow.at(time);
+    if (this.scenario.condenser.kind === 'coil-in-tub' || this.scenario.cooling.jacketSupply === 'tap') coolant.inletTemperature = this.tap.at(time);
+  }
+
+  /** Runs on to a time (or the end). */
+  advance(until: number): void {
+    const { dt, still, events, peaks } = this;
+    while (!this.ended && (this.step + 1) * dt <= until + 1e-9) {
+      const start = this.step * dt;
+      this.setControls(start + 0.5 * dt);
+      still.step(start, dt);
+      this.step++;
+      const now = this.step * dt;
+      events.watch(now, dt);
+      peaks.watch(still, dt);
+      this.checkEnd(now);
+      if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, dt, this.startEnergy);
+    }
+  }
+
+  private checkEnd(now: number): void {
+    const { still, scenario } = this;
+    if (!Number.isFinite(still.pot.temperature + still.condenser.condensateTemperature + still.coolant.outletTemperature + still.separator.temperature)) {
+      this.failure = { variable: this.guilty(), time_s: now };
+      this.finishBecause('non-finite');
+      return;
+    }
+    const collected = sum(still.separator.collected);
+    const slot = this.step % this.window.length;
+    const before = this.window[slot] as number;
+    this.window[slot] = collected;
+    const { run } = scenario;
+    if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < DRY_DEPTH && now > 0) {
+      this.events.add('pot-dry', now, 'alarm', 'pot', still.pot.water, 'kg', `The pot is dry at ${minutes(now)}; the run stops.`, 'Turn the heat off and let it cool before opening. Fill more water next time.');
+      this.finishBecause('pot-dry');
+    } else if (run.stopAtShare !== null && this.oilAtStart > 0 && collected >= run.stopAtShare * this.oilAtStart) {
+      this.stopRule(now, 'stop-share', collected / this.oilAtStart, '1', `${(100 * run.stopAtShare).toFixed(0)} % of the oil is over at ${minutes(now)}.`);
+    } else if (run.stopAtDistillate_kg !== null && still.keptWater + still.returnedWater >= run.stopAtDistillate_kg) {
+      this.stopRule(now, 'stop-distillate', still.keptWater, 'kg', `${litres(run.stopAtDistillate_kg)} of distillate are over at ${minutes(now)}.`);
+    } else if (run.stopAtOilRate_kg_s !== null && this.oilPassed(collected, before) && (collected - before) / OIL_RATE_WINDOW < run.stopAtOilRate_kg_s) {
+      this.events.add('oil-rate-low', now, 'note', 'run', (collected - before) / OIL_RATE_WINDOW, 'kg/s', `The oil of the last ten minutes came slower than your limit at ${minutes(now)}.`, 'More running costs more than it brings.');
+      this.stopRule(now, 'stop-oil-rate', collected, 'kg', `The run stops by your oil-rate rule at ${minutes(now)}.`);
+    } else if (this.step >= this.steps) {
+      this.events.add('run-ends', now, 'note', 'run', now, 's', `The run ends at ${minutes(now)}.`, 'Heat off first, then the water; leave the outlet open while it cools.');
+      this.finishBecause('duration');
+    }
+  }
+
+  /** The oil-rate rule waits until oil has come for a full window. */
+  private oilPassed(collected: number, before: number): boolean {
+    return this.step >= this.window.length && before > 0 && collected > 0;
+  }
+
+  private stopRule(now: number, reason: EndReason, value: number, unit: string, sentence: string): void {
+    this.events.add('stop-rule', now, 'note', 'run', value, unit, sentence, 'Heat off first, then the water; leave the outlet open while it cools.');
+    this.finishBecause(reason);
+  }
+
+  private finishBecause(reason: EndReason): void {
+    this.endReason = reason;
+    this.ended = true;
+  }
+
+  private guilty(): string {
+    const { pot, condenser, coolant, separator } = this.still;
+    const states: readonly (readonly [string, number])[] = [
+      ['pot temperature', pot.temperature],
+      ['pot water', pot.water],
+      ['distillate temperature', condenser.condensateTemperature],
+      ['cooling-water temperature', coolant.outletTemperature],
+      ['separator temperature', separator.temperature],
+    ];
+    return states.find(([, value]) => !Number.isFinite(value))?.[0] ?? 'unknown';
+  }
+
+  /** The finished run. */
+  result(): RunResult {
+    const record = this.recorder.finish();
+    const { events } = this;
+    return {
+      scenario: this.scenario,
+      record,
+      events: [...events.events].sort((a, b) => a.time_s - b.time_s),
+      summary: summarise({
+        scenario: this.scenario, still: this.still, record, peaks: this.peaks, oilAtStart: this.oilAtStart,
+        firstBoil: events.firstBoil, firstDrop: events.firstDrop, end: this.time(), endReason: this.endReason,
+      }),
+      balance: this.balance.close(),
+      failure: this.failure,
+    };
+  }
+}
+
+/** Runs a scenario from start to end. */
+export function simulate(scenario: Scenario): RunResult {
+  const run = new Run(scenario);
+  run.advance(Infinity);
+  return run.result();
+}

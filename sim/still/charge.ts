@@ -1,0 +1,186 @@
+/**
+ * The bed: layers of plant from the grid up, each with water, heat and oil (see `release.ts`).
+ *
+ * States per layer: water [kg], enthalpy of plant, water, oil and wall [J], ready and held oil [kg].
+ * Equations, from the bottom layer up: the layer takes all vapour that enters; what its enthalpy exceeds that of
+ * liquid at the local boiling point leaves again as vapour. So a cold layer condenses everything and a steam front
+ * climbs the bed. The local boiling point is that of water at its partial pressure beside the oil vapour. Water above
+ * the holding capacity drains to the layer below in the same step.
+ * Assumptions: one temperature per layer, no conduction between layers, plant and water in equilibrium.
+ */
+import { tableLatentHeat, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableSaturationTemperature, tableVapourEnthalpy } from '../fluids/water-table.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { Oil } from './oil.ts';
+import type { Release } from './release.ts';
+import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
+import type { LossTable } from './surface-loss.ts';
+
+export class Bed {
+  readonly layers: number;
+  readonly water: Float64Array;
+  readonly enthalpy: Float64Array;
+  readonly temperature: Float64Array;
+  /** Vapour leaving the top. */
+  readonly out: VapourStream;
+  /** Heat lost to the air in the last step, J. */
+  loss = 0;
+  /** Water consumed by hydrolysis so far, kg. */
+  waterConsumed = 0;
+  /** Enthalpy that left with it, J. */
+  consumedEnthalpy = 0;
+  readonly height: number;
+  private readonly holding: number;
+  private readonly solidCapacity: number;
+  private readonly startTemperature: number;
+  private readonly sideArea: number;
+  private readonly section: number;
+  private readonly molarRatio: Float64Array;
+  private readonly oilLatent: Float64Array;
+  private readonly passing: VapourStream;
+
+  private readonly oil: Oil;
+  readonly release: Release;
+  private readonly lossTable: LossTable;
+
+  constructor(
+    scenario: Scenario,
+    oil: Oil,
+    release: Release,
+    lossTable: LossTable,
+    wallCapacityPerMetre: number,
+  ) {
+    this.oil = oil;
+    this.release = release;
+    this.lossTable = lossTable;
+    const { charge, pot, site, advanced } = scenario;
+    this.layers = advanced.bedLayers;
+    this.section = (Math.PI / 4) * pot.diameter_m ** 2;
+    this.height = charge.mass_kg / charge.bulkDensity_kg_m3 / this.section;
+    const dry = (charge.mass_kg * (1 - charge.moisture)) / this.layers;
+    this.holding = Math.max(charge.holding_kg_kg * dry, (charge.mass_kg * charge.moisture) / this.layers);
+    this.solidCapacity = dry * charge.heatCapacity_J_kgK + (wallCapacityPerMetre * this.height) / this.layers;
+    this.sideArea = (Math.PI * pot.diameter_m * this.height) / this.layers;
+    this.startTemperature = site.airTemperature_K;
+    this.water = new Float64Array(this.layers).fill((charge.mass_kg * charge.moisture) / this.layers);
+    this.temperature = new Float64Array(this.layers).fill(site.airTemperature_K);
+    this.molarRatio = new Float64Array(this.layers);
+    this.oilLatent = new Float64Array(this.layers);
+    this.out = new VapourStream(oil.count);
+    this.passing = new VapourStream(oil.count);
+    this.enthalpy = Float64Array.from({ length: this.layers }, (_, j) => this.enthalpyAt(j, site.airTemperature_K));
+  }
+
+  private capacity(layer: number): number {
+    return this.solidCapacity + this.release.oilIn(layer) * this.oil.heatCapacity;
+  }
+
+  private enthalpyAt(layer: number, T: number): number {
+    return (this.water[layer] as number) * tableLiquidEnthalpy(T) + this.capacity(layer) * (T - ENTHALPY_ZERO);
+  }
+
+  /** Temperature that matches the layer's enthalpy, by two Newton steps from the last temperature. */
+  private settle(layer: number): void {
+    const capacity = this.capacity(layer);
+    const water = this.water[layer] as number;
+    let T = this.temperature[layer] as number;
+    for (let pass = 0; pass < 3; pass++) {
+      const off = (this.enthalpy[layer] as number) - water * tableLiquidEnthalpy(T) - capacity * (T - ENTHALPY_ZERO);
+      const change = off / (water * tableLiquidHeatCapacity(T) + capacity);
+      T += change;
+      if (change * change < 1e-12) break;
+    }
+    this.temperature[layer] = T;
+  }
+
+  /**
+   * Steam through the bed for one step.
+   * @param entering vapour from below
+   * @param bottomPressure absolute pressure under the bed, Pa
+   * @param drop pressure drop of the bed in the last step, Pa
+   */
+  step(entering: VapourStream, bottomPressure: number, drop: number, dt: number): void {
+    const { passing, oil, release } = this;
+    passing.copyFrom(entering);
+    this.loss = 0;
+    for (let j = 0; j < this.layers; j++) {
+      const T = this.temperature[j] as number;
+      const consumed = release.advance(j, T, this.water[j] as number, dt);
+      if (consumed > 0) {
+        this.water[j] = (this.water[j] as number) - consumed;
+        this.enthalpy[j] = (this.enthalpy[j] as number) - consumed * tableLiquidEnthalpy(T);
+        this.waterConsumed += consumed;
+        this.consumedEnthalpy += consumed * tableLiquidEnthalpy(T);
+      }
+      const lost = this.lossTable.at(T) * this.sideArea * dt;
+      this.loss += lost;
+      const held = (this.enthalpy[j] as number) - lost + passing.enthalpy;
+      const water = (this.water[j] as number) + passing.water;
+      const pressure = bottomPressure - (drop * (j + 0.5)) / this.layers;
+      const target = tableSaturationTemperature(pressure / (1 + (this.molarRatio[j] as number)));
+      const capacity = this.capacity(j) + passing.oilTotal() * oil.heatCapacity;
+      const surplus = held - water * tableLiquidEnthalpy(target) - capacity * (target - ENTHALPY_ZERO);
+      if (surplus <= 0) {
+        this.water[j] = water;
+        this.enthalpy[j] = held;
+        release.deposit(j, passing.oil);
+        passing.clear();
+        this.molarRatio[j] = 0;
+        this.oilLatent[j] = 0;
+      } else {
+        const steam = Math.min(surplus / (tableLatentHeat(target) + (this.oilLatent[j] as number)), 0.999 * water);
+        release.setApproach(this.height / this.layers, steam / (dt * this.section));
+        release.takeUp(j, target, steam, passing.oil, passing.oil);
+        const latent = oil.latentOf(passing.oil);
+        const oilMass = passing.oilTotal();
+        passing.water = steam;
+        passing.temperature = target;
+        passing.enthalpy = steam * tableVapourEnthalpy(target) + latent + oilMass * oil.heatCapacity * (target - ENTHALPY_ZERO);
+        this.water[j] = water - steam;
+        this.enthalpy[j] = held - passing.enthalpy;
+        this.molarRatio[j] = oil.molarRatio(passing.oil, steam);
+        this.oilLatent[j] = latent / steam;
+      }
+      this.settle(j);
+    }
+    this.out.copyFrom(passing);
+  }
+
+  /** Liquid falling on the top layer. */
+  receive(drip: LiquidStream): void {
+    const top = this.layers - 1;
+    this.water[top] = (this.water[top] as number) + drip.water;
+    this.enthalpy[top] = (this.enthalpy[top] as number) + drip.enthalpy;
+    this.release.deposit(top, drip.oil);
+  }
+
+  /** Water above the holding capacity runs down; writes what leaves the bottom. */
+  drain(out: LiquidStream): void {
+    out.clear();
+    for (let j = this.layers - 1; j >= 0; j--) {
+      const excess = (this.water[j] as number) - this.holding;
+      if (excess <= 0) continue;
+      const heat = excess * tableLiquidEnthalpy(this.temperature[j] as number);
+      this.water[j] = this.holding;
+      this.enthalpy[j] = (this.enthalpy[j] as number) - heat;
+      if (j > 0) {
+        this.water[j - 1] = (this.water[j - 1] as number) + excess;
+        this.enthalpy[j - 1] = (this.enthalpy[j - 1] as number) + heat;
+      } else {
+        out.water += excess;
+        out.enthalpy += heat;
+      }
+    }
+  }
+
+  /** Height of the steam front above the grid, m, counting the warming layer by its share of the way to the boil. */
+  frontHeight(boilingTemperature: number): number {
+    let height = 0;
+    for (let j = 0; j < this.layers; j++) {
+      const span = boilingTemperature - this.startTemperature;
+      const share = span > 0 ? ((this.temperature[j] as number) - this.startTemperature) / span : 1;
+      if (share < 0.985) return height + (Math.max(0, share) * this.height) / this.layers;
+      height += this.height / this.layers;
+    }
+    return height;
+  }
+}

@@ -1,0 +1,308 @@
+/**
+ * Condenser: n equal tubes marched in segments from the vapour end; quasi-steady within a step, because the metal is
+ * light against the water.
+ *
+ * Equations: in the condensing zone each segment takes g (T_s − T_c), g from film inside, wall, fouling and film
+ * outside in series; water and oil condense in the proportion in which they arrive; where the latent heat is spent the
+ * rivulet of condensate cools by its own, much smaller conductance. What is not condensed at the end leaves as vapour.
+ * Pressure drop by Müller-Steinhagen–Heck. The condensate's temperature follows from the heat taken out, so energy
+ * closes by construction.
+ * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
+ * film coefficients follow the wall temperature with a lag of at most `REFRESH_TIME`.
+ */
+import { STANDARD_GRAVITY } from '../constants.ts';
+import {
+  tableLiquidConductivity,
+  tableLiquidDensity,
+  tableLiquidEnthalpy,
+  tableLiquidHeatCapacity,
+  tableLiquidViscosity,
+  tableSaturationTemperature,
+  tableTemperatureFromLiquidEnthalpy,
+  tableVapourDensity,
+  tableVapourViscosity,
+} from '../fluids/water-table.ts';
+import { findMaterial } from '../library/index.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { cylinderResistance } from '../transfer/conduction.ts';
+import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-drop.ts';
+import { subcoolingConductance } from '../transfer/subcooling.ts';
+import type { Coolant } from './coolant.ts';
+import type { Oil } from './oil.ts';
+import { ENTHALPY_ZERO, LiquidStream, VapourStream } from './stream.ts';
+import { slopingFilm, uprightFilm } from './tube-inside.ts';
+
+/** Longest age of a segment's film coefficients, s. */
+const REFRESH_TIME = 8;
+/** Relative change of the vapour rate at which every coefficient is worked out anew. */
+const REFRESH_CHANGE = 0.05;
+const SETTLING_PASSES = 12;
+
+export class Condenser {
+  readonly segments: number;
+  readonly segmentLength: number;
+  /** Heat taken out by each segment of all tubes in the last step, W/m of one tube. */
+  readonly heatPerMetre: Float64Array;
+  readonly vapourShare: Float64Array;
+  readonly inside: Float64Array;
+  /** Outer wall temperature that carries the heat of the last step, K. */
+  readonly wall: Float64Array;
+  /** What left the last step: liquid at the outlet and vapour that escaped. */
+  readonly condensate: LiquidStream;
+  readonly escaped: VapourStream;
+  condensateTemperature = ENTHALPY_ZERO;
+  /** Heat taken out in the last step, J. */
+  duty = 0;
+  condensingLength = 0;
+  drop = 0;
+  dewTemperature = 373.15;
+  private readonly outerWall: Float64Array;
+  private readonly innerWall: Float64Array;
+  private readonly outerResistance: Float64Array;
+  private readonly condensing: Float64Array;
+  private readonly cooling: Float64Array;
+  private readonly tubes: number;
+  private readonly D_i: number;
+  private readonly D_o: number;
+  private readonly wallResistance: number;
+  private readonly foulingResistance: number;
+  private readonly filmFactor: number;
+  private readonly coolantFactor: number;
+  private readonly upright: boolean;
+  private readonly slope: number;
+  private lastRate = 0;
+  private lastFlow = -1;
+  private tick = 0;
+
+  private readonly oil: Oil;
+
+  constructor(scenario: Scenario, oil: Oil) {
+    this.oil = oil;
+    const { condenser, factors, advanced, charge } = scenario;
+    this.segments = advanced.segments;
+    this.segmentLength = condenser.length_m / advanced.segments;
+    this.tubes = condenser.kind === 'bundle' ? condenser.tubes : 1;
+    this.D_i = condenser.insideDiameter_m;
+    this.D_o = condenser.outsideDiameter_m;
+    this.wallResistance = cylinderResistance(this.D_i, this.D_o, findMaterial(condenser.material).conductivity_W_mK.value);
+    this.foulingResistance = (condenser.fouling_m2K_W * factors.fouling) / (Math.PI * this.D_o);
+    this.filmFactor = factors.condensingFilm * (charge.mass_kg > 0 ? condenser.oilFilmFactor : 1);
+    this.coolantFactor = factors.coolantFilm;
+    this.upright = condenser.kind !== 'coil-in-tub' && condenser.orientation === 'upright';
+    const coilFall = condenser.coilPitch_m / Math.hypot(Math.PI * condenser.coilDiameter_m, condenser.coilPitch_m);
+    this.slope = condenser.kind === 'coil-in-tub' ? Math.asin(coilFall) : condenser.slope_rad;
+    const cells = () => new Float64Array(this.segments);
+    this.heatPerMetre = cells();
+    this.vapourShare = cells();
+    this.inside = cells().fill(scenario.site.airTemperature_K);
+    this.wall = cells().fill(scenario.site.airTemperature_K);
+    this.outerWall = cells();
+    this.innerWall = cells();
+    this.outerResistance = cells();
+    this.condensing = cells();
+    this.cooling = cells();
+    this.condensate = new LiquidStream(oil.count);
+    this.escaped = new VapourStream(oil.count);
+  }
+
+  /** Length of the tube, m. */
+  length(): number {
+    return this.segmentLength * this.segments;
+  }
+
+  /** Bore volume of all tubes, m³. */
+  boreVolume(): number {
+    return (Math.PI / 4) * this.D_i ** 2 * this.length() * this.tubes;
+  }
+
+  /** Works out the conductances of one segment from the last wall temperatures, W/K for all tubes. */
+  private refresh(s: number, coolant: Coolant, T_s: number, G: number, rivulet: number): void {
+    const T_c = coolant.segmentTemperature[s] as number;
+    const outside = this.coolantFactor * coolant.filmCoefficient(s, this.outerWall[s] as number);
+    const perMetre = this.tubes * this.segmentLength;
+    if (!(outside > 0)) {
+      this.condensing[s] = 0;
+      this.cooling[s] = 0;
+      return;
+    }
+    const T_w = this.innerWall[s] as number;
+    const share = Math.max(0.02, s === 0 ? 1 : (this.vapourShare[s - 1] as number));
+    const film = this.upright
+      ? uprightFilm(Math.max(this.condensingLength, this.segmentLength), T_s, T_w)
+      : slopingFilm(this.D_i, T_s, T_w, G, share);
+    const inner = 1 / (this.filmFactor * film * Math.PI * this.D_i);
+    const outer = 1 / (outside * Math.PI * this.D_o);
+    const total = inner + this.wallResistance + this.foulingResistance + outer;
+    const flux = (T_s - T_c) / total;
+    this.innerWall[s] = T_s - flux * inner;
+    this.outerWall[s] = T_c + flux * outer;
+    this.outerResistance[s] = outer;
+    this.condensing[s] = perMetre / total;
+    this.cooling[s] = perMetre / (1 / rivulet + this.wallResistance + this.foulingResistance + outer);
+  }
+
+  private refreshAll(coolant: Coolant, T_s: number, G: number, rivulet: number, passes: number): void {
+    for (let pass = 0; pass < passes; pass++) for (let s = 0; s < this.segments; s++) this.refresh(s, coolant, T_s, G, rivulet);
+  }
+
+  /** Conductance of the condensate rivulet per metre of one tube at its mean temperature, W/mK. */
+  private rivulet(rate: number, T_s: number, T_out: number): number {
+    const T = Math.max(275, 0.5 * (T_s + T_out));
+    return subcoolingConductance(
+      rate / this.tubes, this.D_i, this.upright ? Math.PI / 2 : this.slope,
+      tableLiquidDensity(T), tableLiquidViscosity(T), tableLiquidConductivity(T), STANDARD_GRAVITY,
+    );
+  }
+
+  /**
+   * One step.
+   * @param vapour what arrives, with its enthalpy
+   * @param liquid condensate from the neck that runs in with it
+   */
+  step(vapour: VapourStream, liquid: LiquidStream, airPressure: number, coolant: Coolant, dt: number): void {
+    const { oil, condensate, escaped } = this;
+    condensate.clear();
+    escaped.clear();
+    coolant.segmentHeat.fill(0);
+    this.duty = 0;
+    const T_s = tableSaturationTemperature((airPressure + 0.5 * this.drop) / (1 + oil.molarRatio(vapour.oil, vapour.water)));
+    this.dewTemperature = T_s;
+    const arriving = vapour.water + liquid.water;
+    if (!(arriving > 0)) {
+      this.rest(coolant);
+      return;
+    }
+    const oilMass = vapour.oilTotal();
+    const asLiquid = vapour.water * tableLiquidEnthalpy(T_s) + oilMass * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
+    const latent = Math.max(0, vapour.enthalpy - asLiquid);
+    this.updateCoefficients(vapour.water / dt, arriving / dt, T_s, coolant, dt);
+    const capacity = arriving * tableLiquidHeatCapacity(0.5 * (T_s + this.condensateTemperature)) + oilMass * oil.heatCapacity;
+    const left = this.march(latent, T_s, capacity, coolant, dt);
+    const escapingShare = latent > 0 ? left / latent : 0;
+    this.split(vapour, liquid, T_s, escapingShare, left);
+    this.updateDrop(vapour.water / dt, T_s, escapingShare);
+  }
+
+  /** No vapour: nothing happens; profiles show the water's temperature. */
+  private rest(coolant: Coolant): void {
+    this.condensingLength = 0;
+    this.drop = 0;
+    this.lastRate = 0;
+    this.vapourShare.fill(0);
+    this.heatPerMetre.fill(0);
+    this.inside.set(coolant.segmentTemperature);
+    this.wall.set(coolant.segmentTemperature);
+  }
+
+  private updateCoefficients(rate: number, arriving: number, T_s: number, coolant: Coolant, dt: number): void {
+    const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
+    const rivulet = this.rivulet(arriving, T_s, Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number));
+    const starting = this.lastRate === 0;
+    if (starting) {
+      for (let s = 0; s < this.segments; s++) {
+        this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
+        this.innerWall[s] = this.outerWall[s] as number;
+      }
+    }
+    const changed = Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate || Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow;
+    if (starting || changed) {
+      this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
+      this.lastRate = rate;
+      this.lastFlow = coolant.flow;
+    } else {
+      const stride = Math.max(1, Math.round(REFRESH_TIME / dt));
+      for (let s = this.tick % stride; s < this.segments; s += stride) this.refresh(s, coolant, T_s, G, rivulet);
+    }
+    this.tick++;
+    coolant.prepare(this.condensing, dt);
+  }
+
+  /** Marches the segments; returns the latent heat left at the end, J. */
+  private march(latent: number, T_s: number, capacity: number, coolant: Coolant, dt: number): number {
+    const { segmentHeat, segmentTemperature, relief } = coolant;
+    let left = latent;
+    let T = T_s;
+    this.condensingLength = latent > 0 ? this.length() : 0;
+    const perMetre = 1 / (dt * this.segmentLength * this.tubes);
+    for (let s = 0; s < this.segments; s++) {
+      const T_c = segmentTemperature[s] as number;
+      let heat = 0;
+      let remaining = 1;
+      if (left > 0) {
+        const possible = (this.condensing[s] as number) * (relief[s] as number) * Math.max(0, T_s - T_c) * dt;
+        if (possible < left) {
+          heat = possible;
+          left -= possible;
+          remaining = 0;
+        } else {
+          const used = left / possible;
+          heat = left;
+          left = 0;
+          remaining = 1 - used;
+          this.condensingLength = (s + used) * this.segmentLength;
+        }
+      }
+      if (left === 0 && remaining > 0) {
+        const units = ((this.cooling[s] as number) * remaining * dt) / capacity;
+        const fall = (T - T_c) * (relief[s] as number) * (1 - Math.exp(-units));
+        T -= fall;
+        heat += fall * capacity;
+      }
+      segmentHeat[s] = heat;
+      this.duty += heat;
+      this.heatPerMetre[s] = heat * perMetre;
+      this.wall[s] = T_c + heat * perMetre * (this.outerResistance[s] as number);
+      this.inside[s] = T;
+      this.vapourShare[s] = latent > 0 ? left / latent : 0;
+    }
+    return left;
+  }
+
+  /** Shares out what arrived between condensate and escaping vapour. */
+  private split(vapour: VapourStream, liquid: LiquidStream, T_s: number, escapingShare: number, left: number): void {
+    const { oil, condensate, escaped } = this;
+    escaped.water = escapingShare * vapour.water;
+    condensate.water = vapour.water - escaped.water + liquid.water;
+    let oilCondensed = 0;
+    let oilEscaping = 0;
+    for (let i = 0; i < oil.count; i++) {
+      const all = vapour.oil[i] as number;
+      const gone = escapingShare * all;
+      escaped.oil[i] = gone;
+      condensate.oil[i] = all - gone + (liquid.oil[i] as number);
+      oilEscaping += gone;
+      oilCondensed += condensate.oil[i] as number;
+    }
+    escaped.temperature = T_s;
+    escaped.enthalpy = escaped.water * tableLiquidEnthalpy(T_s) + oilEscaping * oil.heatCapacity * (T_s - ENTHALPY_ZERO) + left;
+    condensate.enthalpy = vapour.enthalpy + liquid.enthalpy - this.duty - escaped.enthalpy;
+    this.condensateTemperature = this.temperatureOf(condensate.enthalpy, condensate.water, oilCondensed);
+  }
+
+  private temperatureOf(enthalpy: number, water: number, oilMass: number): number {
+    let T = tableTemperatureFromLiquidEnthalpy(Math.max(0, enthalpy / (water + 0.5 * oilMass)));
+    for (let pass = 0; pass < 3; pass++) {
+      const off = enthalpy - water * tableLiquidEnthalpy(T) - oilMass * this.oil.heatCapacity * (T - ENTHALPY_ZERO);
+      T += off / (water * tableLiquidHeatCapacity(T) + oilMass * this.oil.heatCapacity);
+    }
+    return T;
+  }
+
+  private updateDrop(rate: number, T_s: number, escapingShare: number): void {
+    if (!(rate > 0)) {
+      this.drop = 0;
+      return;
+    }
+    const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
+    const liquid = frictionGradient(G, this.D_i, tableLiquidDensity(T_s), tableLiquidViscosity(T_s), 0);
+    const steam = frictionGradient(G, this.D_i, tableVapourDensity(T_s), tableVapourViscosity(T_s), 0);
+    this.drop =
+      this.condensingLength * meanTwoPhaseGradient(liquid, steam, 1, escapingShare) +
+      (this.length() - this.condensingLength) * liquid;
+  }
+
+  /** Vapour speed at the inlet of the tubes for a rate, m/s. */
+  inletSpeed(rate: number): number {
+    return rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2 * tableVapourDensity(this.dewTemperature));
+  }
+}

@@ -1,0 +1,51 @@
+/** What a condenser sees of its cooling water: a temperature and a film coefficient at every segment. */
+export abstract class Coolant {
+  /** Water temperature at each segment of the tube, from the vapour end, K. */
+  readonly segmentTemperature: Float64Array;
+  /** Heat given by each segment in this step, J; written by the condenser. */
+  readonly segmentHeat: Float64Array;
+  /**
+   * Share by which each segment's conductance counts in this step (backward Euler): water that warms while it cools
+   * takes less heat than its first temperature says.
+   */
+  readonly relief: Float64Array;
+  /** Flow let in or pumped, kg/s. */
+  flow = 0;
+  /** Temperature of the water coming in, K. */
+  inletTemperature = 288.15;
+  /** Temperature of the water leaving, or of the tub surface, K. */
+  outletTemperature = 288.15;
+  /** Tap water used so far, kg. */
+  used = 0;
+  /** Water and energy that came in, left by overflow or drain, and evaporated so far. */
+  enthalpyIn = 0;
+  overflow = 0;
+  overflowEnthalpy = 0;
+  evaporated = 0;
+  evaporatedEnthalpy = 0;
+  /** Heat lost through walls and surface so far, J. */
+  lossEnergy = 0;
+  iceLeft = 0;
+  iceAdded = 0;
+
+  constructor(segments: number, startTemperature: number) {
+    this.segmentTemperature = new Float64Array(segments).fill(startTemperature);
+    this.segmentHeat = new Float64Array(segments);
+    this.relief = new Float64Array(segments).fill(1);
+    this.outletTemperature = startTemperature;
+  }
+
+  /** Film coefficient on the water side at a segment whose outer wall is at T_wall, W/m²K. */
+  abstract filmCoefficient(segment: number, wallTemperature: number): number;
+  /** Prepares `relief` from the segments' conductances, W/K. */
+  abstract prepare(conductance: Float64Array, dt: number): void;
+  /** Takes up the heat of the step. */
+  abstract step(time: number, dt: number): void;
+  /** Water held, kg, its enthalpy with ice, J, its mean temperature, K, and its depth, m. */
+  abstract mass(): number;
+  abstract enthalpy(): number;
+  abstract meanTemperature(): number;
+  abstract depth(): number;
+  /** Temperatures from the top down, K. */
+  abstract layers(): Float64Array;
+}

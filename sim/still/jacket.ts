@@ -1,0 +1,123 @@
+/**
+ * Cooling water in the jacket of a straight tube or tube bundle, once through from the tap or pumped round from a
+ * barrel. One cell of water per segment; outside film by the VDI annulus relations on the hydraulic diameter.
+ *
+ * States: temperature of each cell [K]; the barrel is a one-layer tub.
+ * Equations: M c dT/dt = ṁ c (T_upstream − T) + q, implicit in T; counterflow enters at the condensate end.
+ * Assumptions: a bundle's shell is treated as an annulus of the same hydraulic diameter and inner wetted width
+ * (estimate). Limits: laminar annuli are taken as forced flow only, a lower bound (hot-wall buoyancy helps in reality).
+ */
+import {
+  tableLiquidConductivity,
+  tableLiquidEnthalpy,
+  tableLiquidHeatCapacity,
+  tableLiquidViscosity,
+  tableTemperatureFromLiquidEnthalpy,
+} from '../fluids/water-table.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { nusseltAnnulus } from '../transfer/annulus.ts';
+import { Coolant } from './coolant.ts';
+import { Tub } from './tub.ts';
+
+export class Jacket extends Coolant {
+  private readonly barrel: Tub | null;
+  private readonly cellMass: number;
+  private readonly flowArea: number;
+  private readonly hydraulicDiameter: number;
+  private readonly innerWidth: number;
+  private readonly length: number;
+  private readonly counterflow: boolean;
+  private readonly cellEnthalpy: Float64Array;
+
+  constructor(scenario: Scenario, airPressure: number) {
+    const { condenser, cooling, factors, advanced, site } = scenario;
+    super(advanced.segments, cooling.startTemperature_K);
+    const tubes = condenser.kind === 'bundle' ? condenser.tubes : 1;
+    const D_o = condenser.outsideDiameter_m;
+    const D_s = condenser.jacketDiameter_m;
+    this.flowArea = (Math.PI / 4) * (D_s * D_s - tubes * D_o * D_o);
+    this.hydraulicDiameter = (4 * this.flowArea) / (Math.PI * (D_s + tubes * D_o));
+    this.innerWidth = tubes === 1 ? D_o : Math.min(0.95 * D_s, Math.sqrt(tubes) * D_o);
+    this.length = condenser.length_m;
+    this.cellMass = (this.flowArea * condenser.length_m * 998) / advanced.segments;
+    this.counterflow = condenser.flow === 'counterflow';
+    this.barrel = cooling.jacketSupply === 'barrel' ? new Tub(cooling, site, airPressure, factors.heatLoss, 1) : null;
+    this.cellEnthalpy = new Float64Array(advanced.segments).fill(tableLiquidEnthalpy(cooling.startTemperature_K));
+  }
+
+  filmCoefficient(segment: number): number {
+    const T = Math.min(400, this.segmentTemperature[segment] as number);
+    const k = tableLiquidConductivity(T);
+    const mu = tableLiquidViscosity(T);
+    const Re = (Math.max(0, this.flow) * this.hydraulicDiameter) / (this.flowArea * mu);
+    const Pr = (mu * tableLiquidHeatCapacity(T)) / k;
+    const outer = this.innerWidth + this.hydraulicDiameter;
+    return (nusseltAnnulus(Re, Pr, this.innerWidth, outer, this.length) * k) / this.hydraulicDiameter;
+  }
+
+  prepare(conductance: Float64Array, dt: number): void {
+    for (let s = 0; s < this.relief.length; s++) {
+      const cp = tableLiquidHeatCapacity(this.segmentTemperature[s] as number);
+      this.relief[s] = 1 / (1 + ((conductance[s] as number) * dt) / ((this.cellMass + this.flow * dt) * cp));
+    }
+  }
+
+  step(time: number, dt: number): void {
+    const { barrel, cellEnthalpy } = this;
+    const through = this.flow * dt;
+    const supplyTemperature = barrel ? (barrel.temperature[0] as number) : this.inletTemperature;
+    let upstream = tableLiquidEnthalpy(supplyTemperature);
+    const enthalpyIn = through * upstream;
+    const count = cellEnthalpy.length;
+    for (let index = 0; index < count; index++) {
+      const s = this.counterflow ? count - 1 - index : index;
+      const total = this.cellMass * (cellEnthalpy[s] as number) + through * upstream + (this.segmentHeat[s] as number);
+      upstream = total / (this.cellMass + through);
+      cellEnthalpy[s] = upstream;
+      this.segmentTemperature[s] = tableTemperatureFromLiquidEnthalpy(upstream);
+    }
+    const leaving = through * upstream;
+    this.outletTemperature = tableTemperatureFromLiquidEnthalpy(upstream);
+    if (barrel) {
+      barrel.step(time, 0, leaving - enthalpyIn, dt);
+      this.inletTemperature = barrel.temperature[0] as number;
+      this.evaporated = barrel.evaporated;
+      this.evaporatedEnthalpy = barrel.evaporatedEnthalpy;
+      this.lossEnergy = barrel.lossEnergy;
+      this.overflow = barrel.overflow;
+      this.overflowEnthalpy = barrel.overflowEnthalpy;
+      this.iceLeft = barrel.ice;
+      this.iceAdded = barrel.iceAdded;
+    } else {
+      this.used += through;
+      this.enthalpyIn += enthalpyIn;
+      this.overflow += through;
+      this.overflowEnthalpy += leaving;
+    }
+  }
+
+  mass(): number {
+    return this.cellMass * this.cellEnthalpy.length + (this.barrel ? this.barrel.water + this.barrel.ice : 0);
+  }
+
+  enthalpy(): number {
+    let sum = this.barrel ? this.barrel.enthalpy() : 0;
+    for (let s = 0; s < this.cellEnthalpy.length; s++) sum += this.cellMass * (this.cellEnthalpy[s] as number);
+    return sum;
+  }
+
+  meanTemperature(): number {
+    if (this.barrel) return this.barrel.mean();
+    let sum = 0;
+    for (let s = 0; s < this.segmentTemperature.length; s++) sum += this.segmentTemperature[s] as number;
+    return sum / this.segmentTemperature.length;
+  }
+
+  depth(): number {
+    return this.barrel ? this.barrel.depth() : 0;
+  }
+
+  layers(): Float64Array {
+    return this.barrel ? this.barrel.temperature : this.segmentTemperature;
+  }
+}

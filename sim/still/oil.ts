@@ -1,0 +1,123 @@
+/**
+ * The oil of one charge: its constituents with everything the still needs, tabulated once so that the step loop
+ * only interpolates.
+ *
+ * Assumptions: Raoult's law within the oil, oil and water immiscible, one heat capacity for the whole oil and one
+ * latent heat per constituent (at 100 °C), so that stored and flowing oil share one enthalpy function.
+ */
+import { WATER_MOLAR_MASS } from '../constants.ts';
+import {
+  constituentById,
+  heatCapacity,
+  latentHeat,
+  liquidDensity,
+  solubilityFactor,
+  vapourPressure,
+  type Constituent,
+} from '../fluids/constituents.ts';
+import { oilViscosity } from '../fluids/immiscible.ts';
+import { liquidDensity as waterDensity, saturationPressure } from '../fluids/water.ts';
+
+const TABLE_START = 273.15;
+const TABLE_STEP = 0.5;
+const TABLE_POINTS = 261;
+const BOILING = 373.15;
+
+export class Oil {
+  readonly count: number;
+  readonly ids: readonly string[];
+  /** kg/mol. */
+  readonly molarMass: Float64Array;
+  /** 1 for oxygenates, 0 for hydrocarbons. */
+  readonly oxygenate: Uint8Array;
+  /** J/kg at 100 °C. */
+  readonly latent: Float64Array;
+  /** J/kgK of the whole oil, mean of 25 and 90 °C. */
+  readonly heatCapacity: number;
+  /** Position of linalyl acetate and of linalool, −1 when absent. */
+  readonly ester: number;
+  readonly alcohol: number;
+  private readonly rows: readonly Constituent[];
+  private readonly partialRatio: Float64Array;
+  private readonly solubility: Float64Array;
+  private readonly density: Float64Array;
+
+  constructor(composition: readonly { readonly constituent: string; readonly share: number }[]) {
+    const entries = [...composition];
+    if (entries.some((entry) => entry.constituent === 'linalyl_acetate') && !entries.some((entry) => entry.constituent === 'linalool'))
+      entries.push({ constituent: 'linalool', share: 0 });
+    this.rows = entries.map((entry) => constituentById(entry.constituent));
+    this.count = this.rows.length;
+    this.ids = this.rows.map((row) => row.id);
+    this.molarMass = Float64Array.from(this.rows, (row) => row.molarMass.value);
+    this.oxygenate = Uint8Array.from(this.rows, (row) => (row.group === 'oxygenate' ? 1 : 0));
+    this.latent = Float64Array.from(this.rows, (row) => latentHeat(row, BOILING));
+    this.heatCapacity = entries.reduce((sum, entry, i) => {
+      const row = this.rows[i] as Constituent;
+      return sum + entry.share * 0.5 * (heatCapacity(row, 298.15) + heatCapacity(row, 363.15));
+    }, 0);
+    this.ester = this.ids.indexOf('linalyl_acetate');
+    this.alcohol = this.ids.indexOf('linalool');
+    this.partialRatio = this.tabulate((row, T) => vapourPressure(row, T) / saturationPressure(T));
+    this.solubility = this.tabulate((row, T) => (row.waterSolubility.value * solubilityFactor(T)) / waterDensity(T));
+    this.density = this.tabulate(liquidDensity);
+  }
+
+  private tabulate(value: (row: Constituent, T: number) => number): Float64Array {
+    const table = new Float64Array(this.count * TABLE_POINTS);
+    this.rows.forEach((row, i) => {
+      for (let k = 0; k < TABLE_POINTS; k++) table[i * TABLE_POINTS + k] = value(row, TABLE_START + k * TABLE_STEP);
+    });
+    return table;
+  }
+
+  private lookUp(table: Float64Array, i: number, T: number): number {
+    const place = (T - TABLE_START) / TABLE_STEP;
+    const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
+    const at = i * TABLE_POINTS + k;
+    const low = table[at] as number;
+    return low + (place - k) * ((table[at + 1] as number) - low);
+  }
+
+  /** Vapour pressure of constituent i over that of water at T, pure number. */
+  pressureRatio(i: number, T: number): number {
+    return this.lookUp(this.partialRatio, i, T);
+  }
+
+  /** Kilograms of constituent i that a kilogram of water takes from the pure constituent at T. */
+  solubilityRatio(i: number, T: number): number {
+    return this.lookUp(this.solubility, i, T);
+  }
+
+  /** Density of a mixture (kg by constituent) at T by ideal mixing, kg/m³; NaN when there is no oil. */
+  mixtureDensity(mass: Float64Array, T: number): number {
+    let total = 0;
+    let volume = 0;
+    for (let i = 0; i < this.count; i++) {
+      const m = mass[i] as number;
+      total += m;
+      volume += m / this.lookUp(this.density, i, T);
+    }
+    return total / volume;
+  }
+
+  /** Viscosity of a mixture (mass fractions) at T, Pa s; allocates, so not for the step loop. */
+  viscosity(massFractions: readonly number[], T: number): number {
+    return oilViscosity(T, massFractions, this.rows);
+  }
+
+  /** Moles of oil per mole of water in a vapour, pure number. */
+  molarRatio(oil: Float64Array, water: number): number {
+    if (!(water > 0)) return 0;
+    let moles = 0;
+    for (let i = 0; i < this.count; i++) moles += (oil[i] as number) / (this.molarMass[i] as number);
+    return (moles * WATER_MOLAR_MASS) / water;
+  }
+
+  /** Latent heat carried by oil vapour (kg by constituent), J. */
+  latentOf(oil: Float64Array): number {
+    let sum = 0;
+    for (let i = 0; i < this.count; i++) sum += (oil[i] as number) * (this.latent[i] as number);
+    return sum;
+  }
+}

@@ -1,0 +1,181 @@
+/**
+ * The boiling water: pot (or separate boiler) with its wall, and in water distillation the submerged charge.
+ *
+ * States: water [kg], enthalpy of water, wetted wall, submerged plant and oil [J], oil in the water [kg].
+ * Equations: lumped heat balance; below the boil heat raises the temperature, at the boil what exceeds the enthalpy
+ * of liquid at the boiling point makes steam. Boiling point at P_air + Δp of everything downstream, taken implicitly
+ * (Δp = R ṁ with the last step's R) so that a narrow outlet cannot make the balance swing; in water distillation at
+ * the co-boiling temperature while free oil is there. Oil in the water (from cohobation) leaves with the steam in
+ * proportion to its concentration over its solubility.
+ * Assumptions: one temperature; no evaporation below the boil; wall up to the first water level (or the grid) warms
+ * with the water.
+ */
+import { WATER_MOLAR_MASS } from '../constants.ts';
+import {
+  tableLatentHeat,
+  tableLiquidDensity,
+  tableLiquidEnthalpy,
+  tableLiquidHeatCapacity,
+  tableSaturationSlope,
+  tableSaturationTemperature,
+  tableVapourEnthalpy,
+} from '../fluids/water-table.ts';
+import type { Oil } from './oil.ts';
+import type { Release } from './release.ts';
+import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
+import type { LossTable } from './surface-loss.ts';
+
+export interface PotGeometry {
+  readonly diameter: number;
+  readonly height: number;
+  /** Heat capacity of the wall and base that warm with the water, J/K. */
+  readonly wallCapacity: number;
+  /** Volume taken by the submerged charge, m³; zero unless water distillation. */
+  readonly submergedVolume: number;
+  /** Heat capacity of the submerged dry plant, J/K. */
+  readonly plantCapacity: number;
+}
+
+export class Pot {
+  water: number;
+  enthalpy: number;
+  temperature: number;
+  /** Oil dissolved or afloat in the water (not in the plant), kg by constituent. */
+  readonly oil: Float64Array;
+  readonly out: VapourStream;
+  /** Heat lost to the air in the last step, J. */
+  loss = 0;
+  /** Water consumed by ester hydrolysis so far, kg, and the enthalpy it took, J. */
+  waterConsumed = 0;
+  consumedEnthalpy = 0;
+  /** Boiling temperature of the last step, K. */
+  boilingTemperature = 373.15;
+  private resistance = 0;
+  private lastRate = 0;
+  private molarRatio = 0;
+  private oilLatent = 0;
+  private readonly none: Float64Array;
+  readonly section: number;
+
+  readonly geometry: PotGeometry;
+  private readonly mixture: Oil;
+  private readonly submerged: Release | null;
+  private readonly lossTable: LossTable;
+
+  constructor(
+    geometry: PotGeometry,
+    mixture: Oil,
+    submerged: Release | null,
+    lossTable: LossTable,
+    water: number,
+    temperature: number,
+  ) {
+    this.geometry = geometry;
+    this.mixture = mixture;
+    this.submerged = submerged;
+    this.lossTable = lossTable;
+    this.section = (Math.PI / 4) * geometry.diameter ** 2;
+    this.water = water;
+    this.temperature = temperature;
+    this.oil = new Float64Array(mixture.count);
+    this.none = new Float64Array(mixture.count);
+    this.out = new VapourStream(mixture.count);
+    this.enthalpy = water * tableLiquidEnthalpy(temperature) + this.capacity() * (temperature - ENTHALPY_ZERO);
+  }
+
+  /** Heat capacity of everything but the water, J/K. */
+  private capacity(): number {
+    let oil = this.submerged ? this.submerged.oilIn(0) : 0;
+    for (let i = 0; i < this.oil.length; i++) oil += this.oil[i] as number;
+    return this.geometry.wallCapacity + this.geometry.plantCapacity + oil * this.mixture.heatCapacity;
+  }
+
+  private settle(capacity: number): void {
+    let T = this.temperature;
+    for (let pass = 0; pass < 4; pass++) {
+      const off = this.enthalpy - this.water * tableLiquidEnthalpy(T) - capacity * (T - ENTHALPY_ZERO);
+      const change = off / (this.water * tableLiquidHeatCapacity(T) + capacity);
+      T += change;
+      if (change * change < 1e-14) break;
+    }
+    this.temperature = T;
+  }
+
+  /** Depth of the liquid, m, counting the submerged charge. */
+  depth(): number {
+    return (this.water / tableLiquidDensity(this.temperature) + this.geometry.submergedVolume) / this.section;
+  }
+
+  /** Tells the pot the pressure drop downstream that its last steam rate caused, Pa. */
+  setBackPressure(drop: number): void {
+    this.resistance = this.lastRate > 0 ? drop / this.lastRate : this.resistance;
+  }
+
+  /** Liquid running back into the pot. */
+  receive(liquid: LiquidStream): void {
+    this.water += liquid.water;
+    this.enthalpy += liquid.enthalpy;
+    for (let i = 0; i < this.oil.length; i++) this.oil[i] = (this.oil[i] as number) + (liquid.oil[i] as number);
+  }
+
+  step(heat: number, airPressure: number, dt: number): void {
+    const { out, submerged } = this;
+    out.clear();
+    if (submerged) {
+      const consumed = submerged.advance(0, this.temperature, this.water, dt);
+      this.water -= consumed;
+      this.waterConsumed += consumed;
+      const taken = consumed * tableLiquidEnthalpy(this.temperature);
+      this.enthalpy -= taken;
+      this.consumedEnthalpy += taken;
+    }
+    const wettedHeight = Math.min(this.geometry.height, this.depth());
+    this.loss = this.lossTable.at(this.temperature) * Math.PI * this.geometry.diameter * wettedHeight * dt;
+    this.enthalpy += heat - this.loss;
+
+    const capacity = this.capacity();
+    const backPressure = this.resistance * this.lastRate;
+    const boiling = tableSaturationTemperature((airPressure + backPressure) / (1 + this.molarRatio));
+    const surplus = this.enthalpy - this.water * tableLiquidEnthalpy(boiling) - capacity * (boiling - ENTHALPY_ZERO);
+    const stiffness = ((this.water * tableLiquidHeatCapacity(boiling) + capacity) * this.resistance) / tableSaturationSlope(boiling);
+    let steam = (surplus + stiffness * this.lastRate) / (tableLatentHeat(boiling) + this.oilLatent + stiffness / dt);
+    steam = Math.min(Math.max(0, steam), 0.999 * this.water);
+    const rate = steam / dt;
+    const pressure = airPressure + this.resistance * rate;
+    const T = steam > 0 ? tableSaturationTemperature(pressure / (1 + this.molarRatio)) : boiling;
+    this.boilingTemperature = T;
+    this.lastRate = rate;
+    if (steam > 0) this.evaporate(steam, T, dt);
+    else {
+      this.molarRatio = 0;
+      this.oilLatent = 0;
+    }
+    this.settle(this.capacity());
+    out.temperature = T;
+  }
+
+  private evaporate(steam: number, T: number, dt: number): void {
+    const { out, mixture, submerged } = this;
+    if (submerged) {
+      submerged.setApproach(Math.min(this.depth(), this.geometry.height), steam / (dt * this.section));
+      submerged.takeUp(0, T, steam, this.none, out.oil);
+    }
+    for (let i = 0; i < this.oil.length; i++) {
+      const stock = this.oil[i] as number;
+      if (!(stock > 0)) continue;
+      const perMoleWater = (mixture.pressureRatio(i, T) * (mixture.molarMass[i] as number)) / WATER_MOLAR_MASS;
+      const saturated = mixture.solubilityRatio(i, T) * this.water;
+      const lambda = (steam * perMoleWater) / saturated;
+      const left = stock / (1 + lambda);
+      this.oil[i] = left;
+      out.oil[i] = (out.oil[i] as number) + (stock - left);
+    }
+    const latent = mixture.latentOf(out.oil);
+    out.water = steam;
+    out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO);
+    this.water -= steam;
+    this.enthalpy -= out.enthalpy;
+    this.molarRatio = mixture.molarRatio(out.oil, steam);
+    this.oilLatent = latent / steam;
+  }
+}

@@ -1,0 +1,179 @@
+/**
+ * How the charge gives up its oil. Two stocks per constituent: *held* oil behind tissue, which comes free by
+ * first-order release once hot and wet, and *ready* oil on the surface, which passing steam takes up.
+ *
+ * Equations (per step, stocks in kg):
+ *   release    ΔB_i = B_i (1 − exp(−k_B a w Δt)), a Arrhenius about 100 °C, w wetness;
+ *   take-up    out_i = (1 − E) in_i + λ_i A_i,  λ_i = v E p_i/p_w / (M_w (n_A + n_½)), implicit in A_i;
+ *   approach   E = (1 − φ)(1 − exp(−K z G^(m−1))).
+ * With n_½ → 0 and E → 1 the vapour leaves saturated with the oil (Raoult, immiscible); as the ready moles n_A fall
+ * below n_½ the rest leaves by first-order decay. Being implicit, no stock goes negative at any step.
+ * Assumptions: constituents of one group share f, k_B and K; bypass φ skips take-up only; liquid running down
+ * carries no oil. Limits: K, k_B and f are fitted or estimated, see the library.
+ */
+import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../constants.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { Oil } from './oil.ts';
+
+/** Moisture on dry weight at which cell walls are saturated and release runs in full; about 0.25–0.30, from memory. */
+const FIBRE_SATURATION = 0.27;
+const BOILING = 373.15;
+/** Linalyl acetate + water → linalool + acetic acid, kg/mol. */
+const ESTER_MOLAR_MASS = 0.19629;
+const ALCOHOL_MOLAR_MASS = 0.154253;
+const WATER_CONSUMED = WATER_MOLAR_MASS / ESTER_MOLAR_MASS;
+const ALCOHOL_FORMED = ALCOHOL_MOLAR_MASS / ESTER_MOLAR_MASS;
+
+export class Release {
+  /** Ready and held oil, kg, cell by cell: constituent i of cell j at `j * count + i`. */
+  readonly ready: Float64Array;
+  readonly held: Float64Array;
+  /** Ester hydrolysed and alcohol formed so far, kg. */
+  hydrolysed = 0;
+  alcoholFormed = 0;
+  private readonly count: number;
+  private readonly halfMoles: number;
+  private readonly rate: Float64Array;
+  private readonly takeUpHydrocarbon: number;
+  private readonly takeUpOxygenate: number;
+  private readonly fluxPower: number;
+  private readonly activation: number;
+  private readonly hydrolysisRate: number;
+  private readonly dryMassPerCell: number;
+  private readonly through: number;
+  private approachHydrocarbon = 0;
+  private approachOxygenate = 0;
+  private approachFlux = -1;
+  private approachDepth = -1;
+
+  private readonly oil: Oil;
+  readonly cells: number;
+
+  constructor(scenario: Scenario, oil: Oil, cells: number) {
+    this.oil = oil;
+    this.cells = cells;
+    const { charge, factors, pot } = scenario;
+    const { release } = charge;
+    this.count = oil.count;
+    this.ready = new Float64Array(cells * oil.count);
+    this.held = new Float64Array(cells * oil.count);
+    const dry = charge.mass_kg * (1 - charge.moisture);
+    this.dryMassPerCell = dry / cells;
+    const shares = new Float64Array(oil.count);
+    for (const entry of charge.composition) shares[oil.ids.indexOf(entry.constituent)] = entry.share;
+    let moles = 0;
+    for (let i = 0; i < oil.count; i++) {
+      const mass = (dry * charge.oilContent * factors.oilContent * (shares[i] as number)) / cells;
+      const f = oil.oxygenate[i] === 1 ? release.readyShare.oxygenate : release.readyShare.hydrocarbon;
+      moles += mass / (oil.molarMass[i] as number);
+      for (let j = 0; j < cells; j++) {
+        this.ready[j * oil.count + i] = f * mass;
+        this.held[j * oil.count + i] = (1 - f) * mass;
+      }
+    }
+    this.halfMoles = release.halfCoverage * moles;
+    this.rate = Float64Array.from(oil.ids, (_, i) =>
+      factors.release * (oil.oxygenate[i] === 1 ? release.heldRate_1_s.oxygenate : release.heldRate_1_s.hydrocarbon));
+    this.takeUpHydrocarbon = release.takeUp.hydrocarbon * factors.release;
+    this.takeUpOxygenate = release.takeUp.oxygenate * factors.release;
+    this.fluxPower = release.takeUpExponent - 1;
+    this.activation = release.activationEnergy_J_mol / GAS_CONSTANT;
+    this.hydrolysisRate = pot.layout === 'water' ? charge.hydrolysisImmersed_1_s : charge.hydrolysisBed_1_s;
+    this.through = 1 - charge.bypass;
+  }
+
+  /** Oil left in a cell, kg. */
+  oilIn(cell: number): number {
+    let sum = 0;
+    for (let at = cell * this.count; at < (cell + 1) * this.count; at++) sum += (this.ready[at] as number) + (this.held[at] as number);
+    return sum;
+  }
+
+  /**
+   * Release and ester loss in a cell over a step. Below about 60 °C nothing measurable happens and the cell is passed
+   * over.
+   * @param waterInCell water in the cell, kg
+   * @returns water consumed by hydrolysis, kg
+   */
+  advance(cell: number, T: number, waterInCell: number, dt: number): number {
+    if (T < 333.15) return 0;
+    const arrhenius = Math.exp(-this.activation * (1 / T - 1 / BOILING));
+    const wet = this.dryMassPerCell > 0 ? Math.min(1, waterInCell / (FIBRE_SATURATION * this.dryMassPerCell)) : 1;
+    const scale = arrhenius * wet * dt;
+    const first = cell * this.count;
+    let lastRate = -1;
+    let share = 0;
+    for (let i = 0; i < this.count; i++) {
+      const rate = this.rate[i] as number;
+      if (rate !== lastRate) {
+        share = 1 - Math.exp(-rate * scale);
+        lastRate = rate;
+      }
+      const freed = (this.held[first + i] as number) * share;
+      this.held[first + i] = (this.held[first + i] as number) - freed;
+      this.ready[first + i] = (this.ready[first + i] as number) + freed;
+    }
+    return this.hydrolysisRate > 0 && this.oil.ester >= 0 ? this.hydrolyse(first, arrhenius * dt, waterInCell) : 0;
+  }
+
+  private hydrolyse(first: number, scale: number, waterInCell: number): number {
+    const { ester, alcohol } = this.oil;
+    const share = 1 - Math.exp(-this.hydrolysisRate * scale);
+    const fromReady = (this.ready[first + ester] as number) * share;
+    const fromHeld = (this.held[first + ester] as number) * share;
+    const lost = fromReady + fromHeld;
+    if (!(lost > 0) || lost * WATER_CONSUMED > 0.5 * waterInCell) return 0;
+    this.ready[first + ester] = (this.ready[first + ester] as number) - fromReady;
+    this.held[first + ester] = (this.held[first + ester] as number) - fromHeld;
+    this.ready[first + alcohol] = (this.ready[first + alcohol] as number) + fromReady * ALCOHOL_FORMED;
+    this.held[first + alcohol] = (this.held[first + alcohol] as number) + fromHeld * ALCOHOL_FORMED;
+    this.hydrolysed += lost;
+    this.alcoholFormed += lost * ALCOHOL_FORMED;
+    return lost * WATER_CONSUMED;
+  }
+
+  /** Sets the approach to saturation for a depth of charge z (m) at superficial steam flux G (kg/m²s). */
+  setApproach(z: number, G: number): void {
+    if (Math.abs(G - this.approachFlux) <= 1e-4 * this.approachFlux && z === this.approachDepth) return;
+    this.approachFlux = G;
+    this.approachDepth = z;
+    const units = G > 0 ? z * Math.pow(G, this.fluxPower) : 0;
+    this.approachHydrocarbon = this.through * (1 - Math.exp(-this.takeUpHydrocarbon * units));
+    this.approachOxygenate = this.through * (1 - Math.exp(-this.takeUpOxygenate * units));
+  }
+
+  /**
+   * Steam takes up ready oil of a cell.
+   * @param incoming oil in the vapour that enters, kg by constituent
+   * @param outgoing written: oil in the vapour that leaves, kg by constituent
+   * @param steam water vapour leaving, kg
+   */
+  takeUp(cell: number, T: number, steam: number, incoming: Float64Array, outgoing: Float64Array): void {
+    const first = cell * this.count;
+    const { oil } = this;
+    let moles = this.halfMoles;
+    for (let i = 0; i < this.count; i++) moles += (this.ready[first + i] as number) / (oil.molarMass[i] as number);
+    const strength = moles > 0 ? steam / (WATER_MOLAR_MASS * moles) : 0;
+    for (let i = 0; i < this.count; i++) {
+      const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
+      const arriving = incoming[i] as number;
+      const lambda = strength * approach * oil.pressureRatio(i, T);
+      const stock = ((this.ready[first + i] as number) + approach * arriving) / (1 + lambda);
+      this.ready[first + i] = stock;
+      outgoing[i] = (1 - approach) * arriving + lambda * stock;
+    }
+  }
+
+  /** Oil carried into a cell by vapour that condensed there whole, kg by constituent. */
+  deposit(cell: number, oil: Float64Array): void {
+    const first = cell * this.count;
+    for (let i = 0; i < this.count; i++) this.ready[first + i] = (this.ready[first + i] as number) + (oil[i] as number);
+  }
+
+  /** Sum of a stock over the cells, kg. */
+  total(stock: Float64Array): number {
+    let sum = 0;
+    for (let at = 0; at < stock.length; at++) sum += stock[at] as number;
+    return sum;
+  }
+}

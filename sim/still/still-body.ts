@@ -1,0 +1,97 @@
+/** Sizes, wall heat capacities and heat losses of the still's vessels, worked out once from a scenario. */
+import { findMaterial } from '../library/index.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import type { Oil } from './oil.ts';
+import type { PotGeometry } from './pot.ts';
+import { LossTable, type LossSurface } from './surface-loss.ts';
+import { WallCell } from './wall-cell.ts';
+
+/** Density of dry plant substance without its pores, kg/m³; about 1400–1500 for cell walls, from memory. */
+const PLANT_SUBSTANCE = 1450;
+/** Emissivity of a glass or wet metal separator, from memory. */
+const SEPARATOR_EMISSIVITY = 0.9;
+
+export interface StillBody {
+  readonly potSection: number;
+  readonly potGeometry: PotGeometry;
+  readonly wallCapacityPerMetre: number;
+  /** Per square metre of wetted side. */
+  readonly potLoss: LossTable;
+  readonly bedLoss: LossTable;
+  readonly separatorLoss: LossTable;
+  readonly head: WallCell;
+  readonly neck: WallCell;
+  /** Free volume of vessels, bed and neck, m³. */
+  readonly freeVolume: number;
+}
+
+/** Heat capacity of a wall per square metre, J/m²K. */
+const wallCapacity = (material: string, thickness: number): number => {
+  const row = findMaterial(material);
+  return row.density_kg_m3.value * row.heatCapacity_J_kgK.value * thickness;
+};
+
+/** Height of the bed in its vessel, m. */
+export const bedHeight = (scenario: Scenario): number =>
+  scenario.pot.layout === 'water'
+    ? 0
+    : scenario.charge.mass_kg / scenario.charge.bulkDensity_kg_m3 / ((Math.PI / 4) * scenario.pot.diameter_m ** 2);
+
+export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): StillBody {
+  const { pot, boiler, charge, neck, separator, site, factors } = scenario;
+  const steam = pot.layout === 'steam';
+  const submerged = pot.layout === 'water';
+  const section = (Math.PI / 4) * pot.diameter_m ** 2;
+  const perArea = wallCapacity(pot.material, pot.wallThickness_m);
+  const perimeter = Math.PI * pot.diameter_m;
+  const side = (length: number, area: number, insulation: number, radius: number): LossSurface => ({
+    facing: 'side', length, area, emissivity: pot.emissivity, insulation, insulationConductivity: pot.insulationConductivity_W_mK, radius,
+  });
+  const table = (surfaces: readonly LossSurface[]) => new LossTable(surfaces, site.airTemperature_K, airPressure, factors.heatLoss);
+
+  const body = steam ? boiler : pot;
+  const bodySection = (Math.PI / 4) * body.diameter_m ** 2;
+  const dry = charge.mass_kg * (1 - charge.moisture);
+  const submergedVolume = submerged ? dry / PLANT_SUBSTANCE : 0;
+  const waterVolume = (pot.water_kg + (submerged ? charge.mass_kg * charge.moisture : 0)) / 998 + submergedVolume;
+  const wettedHeight = Math.min(body.height_m, waterVolume / bodySection);
+  const warmHeight = steam ? body.height_m : submerged ? wettedHeight : Math.min(pot.height_m, pot.gridHeight_m);
+  const potGeometry: PotGeometry = {
+    diameter: body.diameter_m,
+    height: body.height_m,
+    wallCapacity: perArea * (bodySection + Math.PI * body.diameter_m * warmHeight),
+    submergedVolume,
+    plantCapacity: submerged ? dry * charge.heatCapacity_J_kgK : 0,
+  };
+
+  const bed = bedHeight(scenario);
+  const bedBottom = pot.layout === 'water-and-steam' ? pot.gridHeight_m : 0;
+  const headBottom = submerged ? wettedHeight : bedBottom + bed;
+  const headHeight = Math.max(0.005, pot.height_m - headBottom);
+  const headSurfaces: LossSurface[] = [
+    side(pot.height_m, perimeter * headHeight, pot.insulationThickness_m, pot.diameter_m / 2),
+    { facing: 'up', length: pot.diameter_m / 4, area: section, emissivity: pot.emissivity, insulation: pot.insulationThickness_m, insulationConductivity: pot.insulationConductivity_W_mK, radius: null },
+  ];
+  const neckOutside = neck.bore_m + 2 * neck.wallThickness_m;
+  const neckSurface: LossSurface = {
+    facing: 'tube', length: neckOutside, area: Math.PI * neckOutside * neck.length_m, emissivity: neck.emissivity,
+    insulation: neck.insulationThickness_m, insulationConductivity: pot.insulationConductivity_W_mK, radius: neckOutside / 2,
+  };
+  const separatorSurfaces: LossSurface[] = [
+    { facing: 'side', length: separator.height_m, area: Math.PI * separator.bore_m * separator.height_m, emissivity: SEPARATOR_EMISSIVITY, insulation: 0, insulationConductivity: 1, radius: null },
+    { facing: 'up', length: separator.bore_m / 4, area: (Math.PI / 4) * separator.bore_m ** 2, emissivity: SEPARATOR_EMISSIVITY, insulation: 0, insulationConductivity: 1, radius: null },
+  ];
+  const boilerSpace = steam ? Math.max(0, bodySection * boiler.height_m - waterVolume) : 0;
+  const potSpace = Math.max(0, section * (pot.height_m - bed) - (steam ? 0 : waterVolume));
+  return {
+    potSection: section,
+    potGeometry,
+    wallCapacityPerMetre: perArea * perimeter,
+    potLoss: table([side(body.height_m, 1, steam ? boiler.insulationThickness_m : pot.insulationThickness_m, body.diameter_m / 2)]),
+    bedLoss: table([side(pot.height_m, 1, pot.insulationThickness_m, pot.diameter_m / 2)]),
+    separatorLoss: table(separatorSurfaces),
+    head: new WallCell(perArea * (perimeter * headHeight + section), table(headSurfaces), oil, site.airTemperature_K),
+    neck: new WallCell(wallCapacity(neck.material, neck.wallThickness_m) * Math.PI * neckOutside * neck.length_m, table([neckSurface]), oil, site.airTemperature_K),
+    freeVolume: boilerSpace + potSpace + charge.voidShare * bed * section + (Math.PI / 4) * neck.bore_m ** 2 * neck.length_m,
+  };
+}

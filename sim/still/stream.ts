@@ -1,0 +1,68 @@
+/**
+ * What passes from part to part in one step: amounts, not rates, so that what leaves one part enters the next in the
+ * same step to the last bit. Enthalpies count from liquid water, oil and solids at 273.16 K.
+ */
+
+/** Zero of every enthalpy in the still: the triple point, where liquid water's IAPWS enthalpy is zero. */
+export const ENTHALPY_ZERO = 273.16;
+
+/** Vapour leaving a part in a step. */
+export class VapourStream {
+  /** Water, kg. */
+  water = 0;
+  /** Oil by constituent, kg. */
+  readonly oil: Float64Array;
+  /** Enthalpy carried, J. */
+  enthalpy = 0;
+  /** Temperature, K. */
+  temperature = ENTHALPY_ZERO;
+
+  constructor(constituents: number) {
+    this.oil = new Float64Array(constituents);
+  }
+
+  clear(): void {
+    this.water = 0;
+    this.oil.fill(0);
+    this.enthalpy = 0;
+  }
+
+  copyFrom(other: VapourStream): void {
+    this.water = other.water;
+    this.oil.set(other.oil);
+    this.enthalpy = other.enthalpy;
+    this.temperature = other.temperature;
+  }
+
+  oilTotal(): number {
+    let sum = 0;
+    for (let i = 0; i < this.oil.length; i++) sum += this.oil[i] as number;
+    return sum;
+  }
+}
+
+/** Liquid leaving a part in a step: water with the oil it carries. */
+export class LiquidStream {
+  /** Water, kg. */
+  water = 0;
+  /** Oil by constituent, kg. */
+  readonly oil: Float64Array;
+  /** Enthalpy carried, J. */
+  enthalpy = 0;
+
+  constructor(constituents: number) {
+    this.oil = new Float64Array(constituents);
+  }
+
+  clear(): void {
+    this.water = 0;
+    this.oil.fill(0);
+    this.enthalpy = 0;
+  }
+
+  oilTotal(): number {
+    let sum = 0;
+    for (let i = 0; i < this.oil.length; i++) sum += this.oil[i] as number;
+    return sum;
+  }
+}

@@ -1,0 +1,242 @@
+/**
+ * A tub of water in layers (with one layer: a barrel): heat from the coil's segments into the layer they lie in, cold
+ * water in at the bottom, overflow at the top, buoyant mixing, loss through the wall, evaporation and convection at
+ * the surface, ice.
+ *
+ * States: water [kg], layer temperatures from the top down [K], ice [kg].
+ * Equations: layers of equal mass; water let in moves every layer boundary; heat by enthalpy; a layer warmer than the
+ * one above mixes with it; ice melts in the top layer through a film under a cold plate.
+ * Assumptions: plug flow upward, no heat conduction between layers, the ice floats in the uppermost layer.
+ * Limits: jets from a hose mix more than this; evaporation above 50 °C is good to ±30 %.
+ */
+import { STANDARD_GRAVITY } from '../constants.ts';
+import { vapourPressureInAir } from '../fluids/atmosphere.ts';
+import {
+  tableLatentHeat,
+  tableLiquidConductivity,
+  tableLiquidDensity,
+  tableLiquidEnthalpy,
+  tableLiquidExpansivity,
+  tableLiquidHeatCapacity,
+  tableLiquidViscosity,
+  tableSaturationPressure,
+  tableSaturationTemperature,
+  tableTemperatureFromLiquidEnthalpy,
+  tableVapourEnthalpy,
+} from '../fluids/water-table.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { nusseltHotSideUp, rayleighNumber } from '../transfer/natural-convection.ts';
+import { evaporationRateCarrier } from '../transfer/evaporation.ts';
+import { LossTable } from './surface-loss.ts';
+
+/** Heat of melting of ice at 0 °C, J/kg (handbook value 333.6 kJ/kg). */
+export const ICE_MELTING = 333_600;
+
+export class Tub {
+  water: number;
+  readonly temperature: Float64Array;
+  ice = 0;
+  iceAdded = 0;
+  overflow = 0;
+  overflowEnthalpy = 0;
+  evaporated = 0;
+  evaporatedEnthalpy = 0;
+  lossEnergy = 0;
+  readonly area: number;
+  readonly fullMass: number;
+  private readonly heatIn: Float64Array;
+  private readonly enthalpies: Float64Array;
+  private readonly wallLoss: LossTable;
+  private readonly surfaceLoss: LossTable;
+  private readonly airVapourPressure: number;
+  private nextIce = 0;
+
+  private readonly cooling: Scenario['cooling'];
+  private readonly site: Scenario['site'];
+  private readonly airPressure: number;
+  private readonly lossFactor: number;
+  readonly layerCount: number;
+
+  constructor(
+    cooling: Scenario['cooling'],
+    site: Scenario['site'],
+    airPressure: number,
+    lossFactor: number,
+    layerCount: number,
+  ) {
+    this.cooling = cooling;
+    this.site = site;
+    this.airPressure = airPressure;
+    this.lossFactor = lossFactor;
+    this.layerCount = layerCount;
+    this.area = (Math.PI / 4) * cooling.tubDiameter_m ** 2;
+    this.fullMass = this.area * cooling.tubHeight_m * 998;
+    this.water = this.fullMass * cooling.tubFill;
+    this.temperature = new Float64Array(layerCount).fill(cooling.startTemperature_K);
+    this.enthalpies = new Float64Array(layerCount);
+    this.heatIn = new Float64Array(layerCount);
+    const resistance = Math.max(1e-6, cooling.tubWallResistance_m2K_W);
+    this.wallLoss = new LossTable(
+      [{ facing: 'side', length: cooling.tubHeight_m, area: 1, emissivity: 0.9, insulation: resistance, insulationConductivity: 1, radius: null }],
+      site.airTemperature_K, airPressure, lossFactor,
+    );
+    this.surfaceLoss = new LossTable(
+      [{ facing: 'up', length: cooling.tubDiameter_m / 4, area: 1, emissivity: 0.95, insulation: 0, insulationConductivity: 1, radius: null }],
+      site.airTemperature_K, airPressure, lossFactor,
+    );
+    this.airVapourPressure = vapourPressureInAir(site.airTemperature_K, site.relativeHumidity);
+  }
+
+  /** Heat into a layer, counted from the top, J. */
+  addHeat(layer: number, heat: number): void {
+    this.heatIn[layer] = (this.heatIn[layer] as number) + heat;
+  }
+
+  /** Water in one layer, kg. */
+  layerMass(): number {
+    return this.water / this.layerCount;
+  }
+
+  /** Depth of the water, m. */
+  depth(): number {
+    return this.water / (998 * this.area);
+  }
+
+  /** Enthalpy of water and ice, J. */
+  enthalpy(): number {
+    let sum = -this.ice * ICE_MELTING;
+    for (let k = 0; k < this.layerCount; k++) sum += this.layerMass() * tableLiquidEnthalpy(this.temperature[k] as number);
+    return sum;
+  }
+
+  mean(): number {
+    let sum = 0;
+    for (let k = 0; k < this.layerCount; k++) sum += this.temperature[k] as number;
+    return sum / this.layerCount;
+  }
+
+  /**
+   * One step.
+   * @param inflow water let in at the bottom, kg, with its enthalpy, J
+   */
+  step(time: number, inflow: number, inflowEnthalpy: number, dt: number): void {
+    const N = this.layerCount;
+    const before = this.layerMass();
+    const h = this.enthalpies;
+    for (let k = 0; k < N; k++) {
+      h[k] = before * tableLiquidEnthalpy(this.temperature[k] as number) + (this.heatIn[k] as number);
+      this.heatIn[k] = 0;
+    }
+    this.loseHeat(before, dt);
+    const melted = this.melt(time, dt);
+    const vapour = this.evaporate(dt);
+    const free = this.water + inflow + melted - vapour;
+    const spilled = Math.max(0, free - this.fullMass);
+    this.water = free - spilled;
+    this.overflow += spilled;
+    this.moveUp(inflow, inflowEnthalpy, before, melted - vapour);
+    this.mix();
+  }
+
+  private loseHeat(layerMass: number, dt: number): void {
+    const N = this.layerCount;
+    const side = (Math.PI * this.cooling.tubDiameter_m * this.depth()) / N;
+    for (let k = 0; k < N; k++) {
+      const T = this.temperature[k] as number;
+      let loss = this.wallLoss.at(T) * side * dt;
+      if (k === 0 && this.ice <= 0) loss += this.surfaceLoss.at(T) * this.area * dt;
+      const spare = layerMass * tableLiquidHeatCapacity(T) * Math.abs(T - this.site.airTemperature_K);
+      loss = Math.max(-spare, Math.min(spare, loss));
+      this.enthalpies[k] = (this.enthalpies[k] as number) - loss;
+      this.lossEnergy += loss;
+    }
+  }
+
+  /** Adds scheduled ice and melts some; returns the meltwater, kg (its enthalpy is that of the top layer's loss). */
+  private melt(time: number, dt: number): number {
+    const due = this.cooling.ice[this.nextIce];
+    if (due && due.at_s < time + dt) {
+      this.ice += due.mass_kg;
+      this.iceAdded += due.mass_kg;
+      this.nextIce++;
+    }
+    if (this.ice <= 0) return 0;
+    const T = this.temperature[0] as number;
+    const dT = T - 273.15;
+    if (dT <= 0.2) return 0;
+    const film = Math.max(275, 273.15 + dT / 2);
+    const k = tableLiquidConductivity(film);
+    const rho = tableLiquidDensity(film);
+    const nu = tableLiquidViscosity(film) / rho;
+    const alpha = k / (rho * tableLiquidHeatCapacity(film));
+    const length = this.cooling.tubDiameter_m / 4;
+    const Ra = rayleighNumber(Math.abs(tableLiquidExpansivity(film)), dT, length, nu, alpha, STANDARD_GRAVITY);
+    const wanted = ((nusseltHotSideUp(Ra) * k) / length) * this.area * dT * dt;
+    const spare = 0.5 * this.layerMass() * tableLiquidHeatCapacity(T) * dT;
+    const melted = Math.min(this.ice, Math.min(wanted, spare) / ICE_MELTING);
+    this.ice -= melted;
+    this.enthalpies[0] = (this.enthalpies[0] as number) - melted * ICE_MELTING;
+    return melted;
+  }
+
+  private evaporate(dt: number): number {
+    const T = this.temperature[0] as number;
+    const boiling = tableSaturationTemperature(this.airPressure);
+    let rate = 0;
+    if (this.ice <= 0) {
+      const latent = tableLatentHeat(T);
+      rate = this.lossFactor * this.area * evaporationRateCarrier(tableSaturationPressure(Math.min(T, boiling)), this.airVapourPressure, this.site.airSpeed_m_s, latent);
+    }
+    const layer = this.layerMass();
+    let vapour = Math.max(0, rate * dt);
+    const excess = (this.enthalpies[0] as number) - layer * tableLiquidEnthalpy(boiling);
+    if (excess > 0) vapour += excess / tableLatentHeat(boiling);
+    vapour = Math.min(vapour, Math.max(0, 0.5 * (layer - 0.02 * this.fullMass / this.layerCount)));
+    const taken = vapour * tableVapourEnthalpy(Math.min(T, boiling));
+    this.enthalpies[0] = (this.enthalpies[0] as number) - taken;
+    this.evaporated += vapour;
+    this.evaporatedEnthalpy += taken;
+    return vapour;
+  }
+
+  /** Water let in pushes every layer boundary upward; the layers keep equal masses. */
+  private moveUp(inflow: number, inflowEnthalpy: number, before: number, topGain: number): void {
+    const N = this.layerCount;
+    const after = this.layerMass();
+    let flow = inflow;
+    let enthalpy = inflowEnthalpy;
+    for (let k = N - 1; k >= 0; k--) {
+      const gained = k === 0 ? topGain : 0;
+      const mass = before + flow + gained;
+      const total = (this.enthalpies[k] as number) + enthalpy;
+      const specific = total / mass;
+      const leaving = mass - after;
+      flow = leaving;
+      enthalpy = leaving * specific;
+      this.enthalpies[k] = total - enthalpy;
+    }
+    this.overflowEnthalpy += enthalpy;
+  }
+
+  /** Warmer water below colder rises and mixes, pair by pair until none is left. */
+  private mix(): void {
+    const N = this.layerCount;
+    const h = this.enthalpies;
+    const stirred = this.cooling.stir_m_s > 0;
+    let from = 0;
+    while (from < N) {
+      let to = from;
+      let sum = h[from] as number;
+      while (to + 1 < N && (stirred || (h[to + 1] as number) * (to + 1 - from) > sum)) {
+        to++;
+        sum += h[to] as number;
+      }
+      const mean = sum / (to - from + 1);
+      for (let k = from; k <= to; k++) h[k] = mean;
+      if (to > from && from > 0 && mean > (h[from - 1] as number)) from--;
+      else from = to + 1;
+    }
+    const layer = this.layerMass();
+    for (let k = 0; k < N; k++) this.temperature[k] = tableTemperatureFromLiquidEnthalpy((h[k] as number) / layer);
+  }
+}

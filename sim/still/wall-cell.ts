@@ -1,0 +1,71 @@
+/**
+ * A stretch of wall that vapour passes: the lid and upper side of the pot, or the swan neck. It warms by condensing
+ * steam until it reaches the dew point, then condenses just what its heat loss asks for.
+ *
+ * State: wall temperature [K]. Assumptions: the wall has one temperature; while some vapour passes only water
+ * condenses (the vapour is seldom saturated with oil), and when all condenses its oil goes with the water.
+ */
+import { tableLatentHeat, tableLiquidEnthalpy, tableSaturationTemperature, tableVapourEnthalpy } from '../fluids/water-table.ts';
+import type { Oil } from './oil.ts';
+import { ENTHALPY_ZERO, type LiquidStream, type VapourStream } from './stream.ts';
+import type { LossTable } from './surface-loss.ts';
+
+export class WallCell {
+  temperature: number;
+  /** Heat lost to the air in the last step, J. */
+  loss = 0;
+
+  private readonly capacity: number;
+  private readonly lossTable: LossTable;
+  private readonly mixture: Oil;
+
+  constructor(
+    capacity: number,
+    lossTable: LossTable,
+    mixture: Oil,
+    startTemperature: number,
+  ) {
+    this.capacity = capacity;
+    this.lossTable = lossTable;
+    this.mixture = mixture;
+    this.temperature = startTemperature;
+  }
+
+  /** Heat stored above the enthalpy zero, J. */
+  heat(): number {
+    return this.capacity * (this.temperature - ENTHALPY_ZERO);
+  }
+
+  /** Vapour passes: `vapour` is changed in place, `condensate` written. */
+  step(vapour: VapourStream, pressure: number, condensate: LiquidStream, dt: number): void {
+    condensate.clear();
+    this.loss = this.lossTable.at(this.temperature) * dt;
+    if (!(vapour.water > 0)) {
+      this.temperature -= this.loss / this.capacity;
+      return;
+    }
+    const { mixture } = this;
+    const dew = tableSaturationTemperature(pressure / (1 + mixture.molarRatio(vapour.oil, vapour.water)));
+    const oilMass = vapour.oilTotal();
+    const oilHeat = oilMass * mixture.heatCapacity * (dew - ENTHALPY_ZERO);
+    const asLiquid = vapour.water * tableLiquidEnthalpy(dew) + oilHeat;
+    const wanted = this.capacity * (dew - this.temperature) + this.loss;
+    if (wanted >= vapour.enthalpy - asLiquid) {
+      condensate.water = vapour.water;
+      condensate.oil.set(vapour.oil);
+      condensate.enthalpy = asLiquid;
+      this.temperature += (vapour.enthalpy - asLiquid - this.loss) / this.capacity;
+      vapour.clear();
+      vapour.temperature = dew;
+      return;
+    }
+    const superheat = vapour.enthalpy - vapour.water * tableVapourEnthalpy(dew) - oilHeat - mixture.latentOf(vapour.oil);
+    const condensed = Math.max(0, (wanted - superheat) / tableLatentHeat(dew));
+    condensate.water = condensed;
+    condensate.enthalpy = condensed * tableLiquidEnthalpy(dew);
+    vapour.water -= condensed;
+    vapour.enthalpy -= wanted + condensate.enthalpy;
+    vapour.temperature = dew;
+    this.temperature = dew;
+  }
+}
