@@ -16,6 +16,8 @@ export interface SavedBench {
   /** Ids of the charts that are folded away. */
   readonly foldedCharts: readonly string[];
   readonly hintsDismissed: boolean;
+  /** Whether single keys move the playhead. */
+  readonly keysOn: boolean;
 }
 
 export type Kept = { readonly kind: 'nothing' } | { readonly kind: 'bench'; readonly bench: SavedBench } | { readonly kind: 'blocked' };
@@ -47,6 +49,7 @@ export function readSavedBench(value: unknown): SavedBench | null {
     theme: oneOf<Theme>(THEMES, value['theme'], 'auto'),
     foldedCharts: Array.isArray(folded) ? folded.filter((id): id is string => typeof id === 'string') : [],
     hintsDismissed: value['hintsDismissed'] === true,
+    keysOn: value['keysOn'] !== false,
   };
 }
 

@@ -1,0 +1,115 @@
+/** The bench as a page: the drawing across the top, playback, charts in one column, and the verdict beside them. */
+import { createEffect, createSignal, onMount, Show } from 'solid-js';
+import { Announcer } from './Announcer.tsx';
+import { createAutosave } from './autosave.ts';
+import { useBench } from './bench.ts';
+import { createBenchFiles } from './bench-files.ts';
+import { obeyKeys } from './bench-keys.ts';
+import { BenchCharts } from './BenchCharts.tsx';
+import { BenchDrawing } from './BenchDrawing.tsx';
+import { BenchHeader } from './BenchHeader.tsx';
+import { BenchPlayback } from './BenchPlayback.tsx';
+import { BenchSettings } from './BenchSettings.tsx';
+import { FirstHints } from './FirstHints.tsx';
+import { KeysDialog } from './KeysDialog.tsx';
+import { createLiveReach, LivePanel } from './LivePanel.tsx';
+import { Notice } from './Notice.tsx';
+import { StartDialog, type StartingPoint } from './StartDialog.tsx';
+import type { BenchStorage } from './storage.ts';
+import { VerdictSection } from './VerdictSection.tsx';
+import './app.css';
+
+export interface BenchPageProps {
+  readonly initialStorage: BenchStorage;
+  readonly startingPoints: readonly StartingPoint[];
+  /** What the reader must know at once, if anything. */
+  readonly initialNotice: string | null;
+  /** Whether the run sets off by itself. */
+  readonly setsOff: boolean;
+}
+
+const CANNOT_KEEP = 'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
+
+export function BenchPage(props: BenchPageProps) {
+  const bench = useBench();
+  const live = createLiveReach();
+  const [notice, setNotice] = createSignal(props.initialNotice);
+  const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start'>('none');
+  const files = createBenchFiles(bench, setNotice);
+  const refused = createAutosave(bench.snapshot, props.initialStorage);
+  obeyKeys(bench, () => setDialog('keys'));
+
+  createEffect(() => {
+    const theme = bench.theme();
+    if (theme === 'auto') delete document.documentElement.dataset['theme'];
+    else document.documentElement.dataset['theme'] = theme;
+  });
+  createEffect(() => {
+    document.title = `${bench.scenario().name} – Limbeck`;
+  });
+  onMount(() => {
+    if (props.setsOff) bench.play();
+  });
+
+  const choose = async (point: StartingPoint) => {
+    setDialog('none');
+    setNotice(await bench.load(point.scenario));
+  };
+
+  let still: HTMLElement | undefined;
+  const showStill = () => still?.scrollIntoView({ block: 'nearest' });
+
+  return (
+    <>
+      <a class="skip" href="#verdict">
+        To the verdict
+      </a>
+      <BenchHeader files={files} onStart={() => setDialog('start')} onKeys={() => setDialog('keys')} />
+      <main class="bench" classList={{ 'has-settings': bench.selected() !== null }} onDragOver={files.onDragOver} onDrop={files.onDrop}>
+        <div class="bench-notices">
+          <Show when={!bench.hintsDismissed()}>
+            <FirstHints onDismiss={() => bench.dismissHints()} />
+          </Show>
+          <Notice message={notice()} onDismiss={() => setNotice(null)} />
+          <Notice message={refused() ? CANNOT_KEEP : null} action={{ words: 'Save the scenario', act: () => files.saveScenario() }} />
+        </div>
+        <section class="bench-still" id="still" aria-label="The still" ref={still}>
+          <BenchDrawing />
+        </section>
+        <div class="bench-playback">
+          <BenchPlayback />
+        </div>
+        <div class="bench-live">
+          <LivePanel live={live} />
+        </div>
+        <div class="bench-side">
+          <Show when={bench.selected()}>
+            {(part) => (
+              <div class="bench-settings">
+                <BenchSettings part={part()} />
+              </div>
+            )}
+          </Show>
+          <div class="bench-verdict" id="verdict" tabindex="-1">
+            <VerdictSection live={live} onVisit={showStill} />
+          </div>
+        </div>
+        <div class="bench-charts">
+          <BenchCharts />
+        </div>
+      </main>
+      <Announcer />
+      <KeysDialog open={dialog() === 'keys'} keysOn={bench.keysOn()} onKeysOn={(on) => bench.setKeysOn(on)} onClose={() => setDialog('none')} />
+      <StartDialog
+        open={dialog() === 'start'}
+        points={props.startingPoints}
+        onChoose={(point) => void choose(point)}
+        onOpenFile={() => {
+          setDialog('none');
+          files.pick();
+        }}
+        onClose={() => setDialog('none')}
+      />
+    </>
+  );
+}

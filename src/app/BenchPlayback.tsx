@@ -1,0 +1,23 @@
+/** The playback bar, wired to the bench. */
+import { PlaybackBar } from '../panels/playback.tsx';
+import { useBench } from './bench.ts';
+
+export function BenchPlayback() {
+  const bench = useBench();
+  return (
+    <PlaybackBar
+      time_s={bench.time_s()}
+      end_s={bench.end_s()}
+      playing={bench.playing()}
+      speed={bench.speed()}
+      events={bench.result().events}
+      mostOil_s={bench.result().summary.t90_s}
+      nextEvent={bench.nextEvent()}
+      previousEvent={bench.previousEvent()}
+      onTime={(time_s) => bench.setTime(time_s)}
+      onPlay={() => bench.play()}
+      onPause={() => bench.pause()}
+      onSpeed={(speed) => bench.setSpeed(speed)}
+    />
+  );
+}

@@ -1,0 +1,127 @@
+/** The head of the page: what is on the bench, and what can be done with the whole of it. */
+import { createSignal, For, Show } from 'solid-js';
+import type { UnitSystem } from '../units/index.ts';
+import { THEMES, type Theme } from './storage.ts';
+
+export interface HeaderProps {
+  readonly title: string;
+  readonly subtitle: string;
+  readonly units: UnitSystem;
+  readonly theme: Theme;
+  readonly canUndo: boolean;
+  readonly canRedo: boolean;
+  readonly onRename: (title: string) => void;
+  readonly onStart: () => void;
+  readonly onOpenFile: () => void;
+  readonly onSaveScenario: () => void;
+  readonly onSaveTable: () => void;
+  readonly onPrint: () => void;
+  readonly onUndo: () => void;
+  readonly onRedo: () => void;
+  readonly onUnits: (units: UnitSystem) => void;
+  readonly onTheme: (theme: Theme) => void;
+  readonly onKeys: () => void;
+}
+
+const LONGEST_TITLE = 120;
+
+const THEME_WORDS: Readonly<Record<Theme, string>> = {
+  auto: 'as the device',
+  light: 'paper',
+  dark: 'slate',
+  contrast: 'high contrast',
+  projector: 'projector',
+};
+
+function Title(props: Pick<HeaderProps, 'title' | 'onRename'>) {
+  const [editing, setEditing] = createSignal(false);
+  let abandoned = false;
+  const finish = (typed: string) => {
+    const name = typed.trim();
+    if (!abandoned && name !== '' && name !== props.title) props.onRename(name);
+    abandoned = false;
+    setEditing(false);
+  };
+  return (
+    <div class="header-title">
+      <Show
+        when={editing()}
+        fallback={
+          <>
+            <h1>{props.title}</h1>
+            <button type="button" class="header-word" onClick={() => setEditing(true)}>
+              Rename
+            </button>
+          </>
+        }
+      >
+        <h1 class="heard">{props.title}</h1>
+        <input
+          ref={(field) => queueMicrotask(() => field.select())}
+          class="header-name"
+          aria-label="Name of this run"
+          maxLength={LONGEST_TITLE}
+          value={props.title}
+          onBlur={(event) => finish(event.currentTarget.value)}
+          onKeyDown={(event) => {
+            if (event.key === 'Escape') abandoned = true;
+            if (event.key === 'Escape' || event.key === 'Enter') event.currentTarget.blur();
+          }}
+        />
+      </Show>
+    </div>
+  );
+}
+
+export function Header(props: HeaderProps) {
+  const [menuOpen, setMenuOpen] = createSignal(false);
+  return (
+    <header class="header">
+      <p class="header-mark">Limbeck</p>
+      <Title title={props.title} onRename={props.onRename} />
+      <button type="button" class="header-menu" aria-expanded={menuOpen()} aria-controls="header-actions" onClick={() => setMenuOpen(!menuOpen())}>
+        Menu
+      </button>
+      <div id="header-actions" class="header-actions" classList={{ 'is-open': menuOpen() }} role="group" aria-label="This still">
+        <button type="button" class="header-word" onClick={() => props.onStart()}>
+          Examples
+        </button>
+        <button type="button" class="header-word" onClick={() => props.onOpenFile()}>
+          Open
+        </button>
+        <button type="button" class="header-word" onClick={() => props.onSaveScenario()}>
+          Save<span class="heard"> this scenario as a file</span>
+        </button>
+        <button type="button" class="header-word" onClick={() => props.onSaveTable()}>
+          Save table<span class="heard"> of the run as CSV</span>
+        </button>
+        <button type="button" class="header-word" onClick={() => props.onPrint()}>
+          Print
+        </button>
+        <button type="button" class="header-word" aria-disabled={!props.canUndo} onClick={() => props.onUndo()}>
+          Undo
+        </button>
+        <button type="button" class="header-word" aria-disabled={!props.canRedo} onClick={() => props.onRedo()}>
+          Redo
+        </button>
+        <label class="header-choice">
+          <span>Units</span>
+          <select value={props.units} onChange={(event) => props.onUnits(event.currentTarget.value === 'us' ? 'us' : 'metric')}>
+            <option value="metric">metric</option>
+            <option value="us">US</option>
+          </select>
+        </label>
+        <label class="header-choice">
+          <span>Look</span>
+          <select value={props.theme} onChange={(event) => props.onTheme(THEMES[event.currentTarget.selectedIndex] ?? 'auto')}>
+            <For each={THEMES}>{(theme) => <option value={theme}>{THEME_WORDS[theme]}</option>}</For>
+          </select>
+        </label>
+        <button type="button" class="header-word" onClick={() => props.onKeys()}>
+          Keys
+        </button>
+      </div>
+      <p class="header-subtitle">{props.subtitle}</p>
+    </header>
+  );
+}

@@ -1,0 +1,54 @@
+/** The live controls, wired to the bench: what a turn changes, and from when. */
+import { createMemo, createSignal } from 'solid-js';
+import { LiveControls } from '../panels/live.tsx';
+import { formatDuration } from '../units/index.ts';
+import { useBench } from './bench.ts';
+import { fieldValue, liveControls, reachInWords, type Reach } from './live-controls.ts';
+
+const clock = (time_s: number): string => formatDuration(time_s, { short: true });
+
+export interface LiveReach {
+  readonly reach: () => Reach;
+  /** The moment that `from-here` means: where the playhead is, or was when a drag began. */
+  readonly moment_s: () => number;
+  setReach(reach: Reach): void;
+  hold(): void;
+  release(): void;
+}
+
+/** Once a run has been set playing, heat and tap change it from the playhead on; the reader may choose otherwise. */
+export function createLiveReach(): LiveReach {
+  const bench = useBench();
+  const [chosen, setChosen] = createSignal<Reach | null>(null);
+  const [held_s, setHeld] = createSignal<number | null>(null);
+  const atStart = () => bench.time_s() < 1;
+  const moment_s = () => held_s() ?? bench.time_s();
+  return {
+    reach: createMemo(() => (atStart() && held_s() === null ? 'whole-run' : (chosen() ?? (bench.everPlayed() ? 'from-here' : 'whole-run')))),
+    moment_s,
+    setReach: setChosen,
+    hold: () => setHeld((held) => held ?? bench.time_s()),
+    release: () => setHeld(null),
+  };
+}
+
+export function LivePanel(props: { readonly live: LiveReach }) {
+  const bench = useBench();
+  const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.moment_s()));
+  return (
+    <LiveControls
+      controls={controls()}
+      units={bench.units()}
+      reach={props.live.reach()}
+      reachWords={(control) => reachInWords(control, props.live.reach(), props.live.moment_s(), clock)}
+      hereWords={clock(props.live.moment_s())}
+      canReachFromHere={bench.time_s() >= 1}
+      onReach={(reach) => props.live.setReach(reach)}
+      onTurn={(control, value, gesture) => {
+        props.live.hold();
+        bench.change(control.path, fieldValue(control, value, props.live.reach(), props.live.moment_s()), gesture);
+      }}
+      onTurnEnd={() => props.live.release()}
+    />
+  );
+}

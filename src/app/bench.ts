@@ -1,0 +1,209 @@
+/** The bench's whole state: the scenario on it, its run, the playhead, and how the reader wants to see them. */
+import { batch, createContext, createMemo, createSignal, onCleanup, useContext, type Accessor } from 'solid-js';
+import type { Problem, RunEvent, RunResult, Scenario, ScenarioPart } from '../../sim/index.ts';
+import type { UnitSystem } from '../units/index.ts';
+import type { RunClient } from '../worker/client.ts';
+import { valueAtPath, withValueAtPath } from './change-at-path.ts';
+import { createHistory } from './history.ts';
+import { createPlayback, type Clock, type Playback } from './playback.ts';
+import type { SavedBench, Theme } from './storage.ts';
+
+export interface Bench extends Playback {
+  readonly scenario: Accessor<Scenario>;
+  /** The last run that went through; its `scenario` is the one it was run for. */
+  readonly result: Accessor<RunResult>;
+  readonly running: Accessor<boolean>;
+  /** What is wrong with the scenario as it stands; empty while it runs. */
+  readonly problems: Accessor<readonly Problem[]>;
+  /** Why the run shown is older than the scenario, in words; null while it is not. */
+  readonly staleBecause: Accessor<string | null>;
+  readonly stale: Accessor<boolean>;
+  readonly end_s: Accessor<number>;
+  readonly nextEvent: Accessor<RunEvent | null>;
+  readonly previousEvent: Accessor<RunEvent | null>;
+  /** Changes one field; changes that share a `gesture` are undone together. */
+  change(path: string, value: unknown, gesture?: string): void;
+  changeMany(values: Readonly<Record<string, unknown>>, gesture?: string): void;
+  undo(): void;
+  redo(): void;
+  readonly canUndo: Accessor<boolean>;
+  readonly canRedo: Accessor<boolean>;
+  /** Puts another scenario on the bench, once it has run; resolves with what is wrong with it, in words, or null. */
+  load(scenario: unknown, time_s?: number): Promise<string | null>;
+  readonly selected: Accessor<ScenarioPart | null>;
+  select(part: ScenarioPart | null): void;
+  readonly units: Accessor<UnitSystem>;
+  setUnits(units: UnitSystem): void;
+  readonly theme: Accessor<Theme>;
+  setTheme(theme: Theme): void;
+  readonly foldedCharts: Accessor<readonly string[]>;
+  setFoldedCharts(ids: readonly string[]): void;
+  readonly hintsDismissed: Accessor<boolean>;
+  dismissHints(): void;
+  readonly keysOn: Accessor<boolean>;
+  setKeysOn(on: boolean): void;
+  /** The scenario as it was put on the bench, before any change. */
+  readonly loaded: Accessor<Scenario>;
+  /** What is worth keeping between visits. */
+  readonly snapshot: Accessor<SavedBench>;
+}
+
+export interface BenchParts {
+  readonly client: RunClient;
+  readonly clock: Clock;
+  readonly first: RunResult;
+  readonly saved: Omit<SavedBench, 'scenario'>;
+}
+
+const problemsInWords = (problems: readonly Problem[]): string => problems.slice(0, 3).map(({ message }) => message).join(' ');
+
+/** Two events closer than this count as one stop of the playhead. */
+const SAME_MOMENT_S = 0.5;
+
+export function createBench(parts: BenchParts): Bench {
+  const history = createHistory(parts.first.scenario);
+  const [result, setResult] = createSignal(parts.first, { equals: false });
+  const [asked, setAsked] = createSignal<Scenario>(parts.first.scenario);
+  const [answered, setAnswered] = createSignal<Scenario>(parts.first.scenario);
+  const [problems, setProblems] = createSignal<readonly Problem[]>([]);
+  const [broken, setBroken] = createSignal<string | null>(null);
+  const [selected, select] = createSignal<ScenarioPart | null>(null);
+  const [units, setUnits] = createSignal(parts.saved.units);
+  const [theme, setTheme] = createSignal(parts.saved.theme);
+  const [foldedCharts, setFoldedCharts] = createSignal(parts.saved.foldedCharts);
+  const [keysOn, setKeysOn] = createSignal(parts.saved.keysOn);
+  const [loaded, setLoaded] = createSignal<Scenario>(parts.first.scenario);
+  const [hintsDismissed, setHintsDismissed] = createSignal(parts.saved.hintsDismissed);
+
+  const scenario = history.present;
+  const end_s = createMemo(() => result().summary.end_s);
+  const playback = createPlayback(end_s, parts.clock, parts.saved.speed);
+  playback.load(parts.saved.time_s);
+
+  const running = createMemo(() => asked() !== answered());
+  const staleBecause = createMemo(() => {
+    if (problems().length > 0) return problemsInWords(problems());
+    return broken();
+  });
+
+  const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
+    batch(() => {
+      setAnswered(() => which);
+      setProblems(answer.problems ?? []);
+      setBroken(answer.broken ?? null);
+      if (answer.result) setResult(() => answer.result as RunResult);
+    });
+
+  const rerun = () => {
+    const wish = scenario();
+    setAsked(() => wish);
+    void parts.client.run(wish).then((reply) => {
+      if (reply.kind === 'ran') settle(wish, { result: reply.result });
+      else if (reply.kind === 'invalid') settle(wish, { problems: reply.problems });
+      else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
+    });
+  };
+
+  const apply = (next: Scenario, gesture?: string) => {
+    if (next === scenario()) return;
+    history.push(next, gesture);
+    rerun();
+  };
+
+  const changeMany = (values: Readonly<Record<string, unknown>>, gesture?: string) => {
+    const next = Object.entries(values).reduce(
+      (whole, [path, value]) => (Object.is(valueAtPath(whole, path), value) ? whole : withValueAtPath(whole, path, value)),
+      scenario(),
+    );
+    apply(next, gesture);
+  };
+
+  const load = async (input: unknown, time_s = 0): Promise<string | null> => {
+    const reply = await parts.client.run(input);
+    switch (reply.kind) {
+      case 'ran':
+        batch(() => {
+          history.push(reply.result.scenario);
+          setLoaded(() => reply.result.scenario);
+          setAsked(() => reply.result.scenario);
+          settle(reply.result.scenario, { result: reply.result });
+          playback.load(time_s);
+          select(null);
+        });
+        return null;
+      case 'invalid':
+        return problemsInWords(reply.problems);
+      case 'failed':
+        return `The model could not run it: ${reply.message}`;
+      case 'superseded':
+        return 'Another change came first, so it was not opened. Try again.';
+    }
+  };
+
+  const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
+  const nextEvent = createMemo(() => eventsByTime().find(({ time_s }) => time_s > playback.time_s() + SAME_MOMENT_S) ?? null);
+  const previousEvent = createMemo(() => eventsByTime().findLast(({ time_s }) => time_s < playback.time_s() - SAME_MOMENT_S) ?? null);
+
+  const snapshot = createMemo<SavedBench>(() => ({
+    scenario: scenario(),
+    time_s: playback.time_s(),
+    speed: playback.speed(),
+    units: units(),
+    theme: theme(),
+    foldedCharts: foldedCharts(),
+    hintsDismissed: hintsDismissed(),
+    keysOn: keysOn(),
+  }));
+
+  onCleanup(() => parts.client.dispose());
+
+  return {
+    ...playback,
+    scenario,
+    result,
+    running,
+    problems,
+    staleBecause,
+    stale: () => staleBecause() !== null,
+    end_s,
+    nextEvent,
+    previousEvent,
+    change: (path, value, gesture) => changeMany({ [path]: value }, gesture),
+    changeMany,
+    undo: () => {
+      if (!history.canUndo()) return;
+      history.undo();
+      rerun();
+    },
+    redo: () => {
+      if (!history.canRedo()) return;
+      history.redo();
+      rerun();
+    },
+    canUndo: history.canUndo,
+    canRedo: history.canRedo,
+    load,
+    selected,
+    select,
+    units,
+    setUnits,
+    theme,
+    setTheme,
+    foldedCharts,
+    setFoldedCharts: (ids) => setFoldedCharts([...ids]),
+    hintsDismissed,
+    dismissHints: () => setHintsDismissed(true),
+    keysOn,
+    setKeysOn,
+    loaded,
+    snapshot,
+  };
+}
+
+export const BenchContext = createContext<Bench>();
+
+export function useBench(): Bench {
+  const bench = useContext(BenchContext);
+  if (!bench) throw new Error('this component stands outside the bench');
+  return bench;
+}

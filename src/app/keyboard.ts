@@ -1,0 +1,96 @@
+/** The keys of the bench: what each does, which is also the list that `?` shows. */
+
+export type Command =
+  | 'play-or-pause'
+  | 'back-10-s'
+  | 'on-10-s'
+  | 'back-60-s'
+  | 'on-60-s'
+  | 'to-start'
+  | 'to-end'
+  | 'previous-event'
+  | 'next-event'
+  | 'faster'
+  | 'slower'
+  | 'undo'
+  | 'redo'
+  | 'show-keys';
+
+export interface KeyWords {
+  readonly command: Command;
+  readonly keys: string;
+  readonly does: string;
+}
+
+export const KEYS: readonly KeyWords[] = [
+  { command: 'play-or-pause', keys: 'Space', does: 'play or pause' },
+  { command: 'back-10-s', keys: '←', does: 'ten seconds back' },
+  { command: 'on-10-s', keys: '→', does: 'ten seconds on' },
+  { command: 'back-60-s', keys: 'Shift ←', does: 'a minute back' },
+  { command: 'on-60-s', keys: 'Shift →', does: 'a minute on' },
+  { command: 'to-start', keys: 'Home', does: 'to the start' },
+  { command: 'to-end', keys: 'End', does: 'to the end' },
+  { command: 'previous-event', keys: '[', does: 'to the event before' },
+  { command: 'next-event', keys: ']', does: 'to the next event' },
+  { command: 'faster', keys: '+', does: 'play faster' },
+  { command: 'slower', keys: '−', does: 'play slower' },
+  { command: 'undo', keys: 'Ctrl Z', does: 'take the last change back' },
+  { command: 'redo', keys: 'Ctrl Shift Z', does: 'make it again' },
+  { command: 'show-keys', keys: '?', does: 'show this list' },
+];
+
+/** What of a key press decides; a KeyboardEvent has it all. */
+export interface KeyPress {
+  readonly key: string;
+  readonly ctrlKey: boolean;
+  readonly metaKey: boolean;
+  readonly altKey: boolean;
+  readonly shiftKey: boolean;
+}
+
+/** Where the focus is, as far as keys care. */
+export type Focus = 'typing' | 'own-arrows' | 'own-space' | 'free';
+
+const PLAIN: Readonly<Record<string, Command>> = {
+  ' ': 'play-or-pause',
+  ArrowLeft: 'back-10-s',
+  ArrowRight: 'on-10-s',
+  Home: 'to-start',
+  End: 'to-end',
+  '[': 'previous-event',
+  ']': 'next-event',
+  '+': 'faster',
+  '=': 'faster',
+  '-': 'slower',
+  '−': 'slower',
+  '?': 'show-keys',
+};
+
+const ARROWS: ReadonlySet<string> = new Set(['ArrowLeft', 'ArrowRight', 'Home', 'End']);
+
+/** The command of a key press, or null where the key belongs to the field, slider or button that has the focus. */
+export function commandFor(press: KeyPress, focus: Focus): Command | null {
+  if (press.altKey || focus === 'typing') return null;
+  if (press.ctrlKey || press.metaKey) {
+    const key = press.key.toLowerCase();
+    if (key === 'z') return press.shiftKey ? 'redo' : 'undo';
+    return key === 'y' && !press.shiftKey ? 'redo' : null;
+  }
+  if (ARROWS.has(press.key) && focus === 'own-arrows') return null;
+  if (press.key === ' ' && focus !== 'free') return null;
+  if (press.shiftKey && press.key === 'ArrowLeft') return 'back-60-s';
+  if (press.shiftKey && press.key === 'ArrowRight') return 'on-60-s';
+  return PLAIN[press.key] ?? null;
+}
+
+const TYPING = 'input:not([type="range"], [type="checkbox"], [type="radio"], [type="button"], [type="file"]), textarea, select, [contenteditable="true"]';
+const OWN_ARROWS = 'input, [role="slider"], [role="menu"], [role="listbox"], [role="radiogroup"], [role="tablist"], [role="grid"], dialog';
+const OWN_SPACE = 'button, a, summary, [role="button"], [role="checkbox"], [role="switch"], [tabindex]';
+
+export function focusOf(target: EventTarget | null): Focus {
+  if (!(target instanceof Element)) return 'free';
+  if (target.matches(TYPING)) return 'typing';
+  if (target.matches('[data-playhead]')) return 'free';
+  if (target.closest(OWN_ARROWS)) return 'own-arrows';
+  return target.closest(OWN_SPACE) ? 'own-space' : 'free';
+}

@@ -1,0 +1,132 @@
+/** The four controls one turns while watching: heat, tap, coil length, charge. A bar at the thumb on small screens. */
+import { createSignal, createUniqueId, Index, Show } from 'solid-js';
+import type { LiveControl, LiveControlId, Reach } from '../app/live-controls.ts';
+import { formatQuantity, type UnitSystem } from '../units/index.ts';
+import { QuantityField } from '../ui/QuantityField.tsx';
+import { CONTROL_CAUTIONS } from './cautions.ts';
+import './live.css';
+
+export interface LiveControlsProps {
+  readonly controls: readonly LiveControl[];
+  readonly units: UnitSystem;
+  readonly reach: Reach;
+  /** What each control changes, in words. */
+  readonly reachWords: (control: LiveControl) => string;
+  /** Name of the moment `from-here` starts at. */
+  readonly hereWords: string;
+  readonly canReachFromHere: boolean;
+  readonly onReach: (reach: Reach) => void;
+  /** A turn of a control; turns of one drag share a gesture. */
+  readonly onTurn: (control: LiveControl, value: number, gesture: string) => void;
+  readonly onTurnEnd: () => void;
+}
+
+/** Steps of the slider from its ends, so that a value between steps is shown where it stands. */
+const FINE_STEPS = 400;
+
+interface LiveSliderProps extends Pick<LiveControlsProps, 'units' | 'reachWords' | 'onTurn' | 'onTurnEnd'> {
+  readonly control: LiveControl;
+}
+
+function LiveSlider(props: LiveSliderProps) {
+  const id = createUniqueId();
+  let gesture: string | null = null;
+  let count = 0;
+  const turn = (value: number) => {
+    gesture ??= `${props.control.id}-${id}-${(count += 1)}`;
+    const stepped = Math.round(value / props.control.step) * props.control.step;
+    props.onTurn(props.control, Math.min(Math.max(stepped, props.control.min), props.control.most), gesture);
+  };
+  const finish = () => {
+    gesture = null;
+    props.onTurnEnd();
+  };
+  const words = (value: number) => formatQuantity(value, props.control.unit, props.units, { hint: props.control.path });
+  return (
+    <div class={`live-control is-${props.control.id}`}>
+      <label class="live-label" for={`${id}-slider`}>
+        {props.control.label}
+      </label>
+      <QuantityField
+        class="live-value"
+        label={`${props.control.label}, typed`}
+        labelHidden
+        value={props.control.value}
+        unit={props.control.unit}
+        hint={props.control.path}
+        system={props.units}
+        min={props.control.min}
+        max={props.control.most}
+        onCommit={(value: number) => {
+          turn(value);
+          finish();
+        }}
+      />
+      <input
+        id={`${id}-slider`}
+        type="range"
+        class="live-slider"
+        aria-describedby={`${id}-reach`}
+        aria-valuetext={words(props.control.value)}
+        min={props.control.min}
+        max={props.control.sliderMax}
+        step={(props.control.sliderMax - props.control.min) / FINE_STEPS}
+        value={props.control.value}
+        style={{ '--share': Math.min(1, (props.control.value - props.control.min) / (props.control.sliderMax - props.control.min)) }}
+        onInput={(event) => turn(event.currentTarget.valueAsNumber)}
+        onChange={finish}
+      />
+      <p class="live-reach" id={`${id}-reach`}>
+        {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>
+      </p>
+    </div>
+  );
+}
+
+export function LiveControls(props: LiveControlsProps) {
+  const [open, setOpen] = createSignal<LiveControlId | null>(null);
+  const group = createUniqueId();
+  return (
+    <section class="live" aria-label="Live controls">
+      <div class="live-tabs">
+        <Index each={props.controls}>
+          {(control) => (
+            <button
+              type="button"
+              class="live-tab"
+              aria-expanded={open() === control().id}
+              onClick={() => setOpen(open() === control().id ? null : control().id)}
+            >
+              {control().label} <span>{formatQuantity(control().value, control().unit, props.units, { hint: control().path })}</span>
+            </button>
+          )}
+        </Index>
+      </div>
+      <div class="live-controls" data-open={open() ?? 'none'}>
+        <Index each={props.controls}>
+          {(control) => (
+            <LiveSlider
+              control={control()}
+              units={props.units}
+              reachWords={props.reachWords}
+              onTurn={props.onTurn}
+              onTurnEnd={props.onTurnEnd}
+            />
+          )}
+        </Index>
+      </div>
+      <Show when={props.canReachFromHere}>
+        <fieldset class="live-when">
+          <legend class="heard">Heat and tap change</legend>
+          <span aria-hidden="true">Heat and tap change </span>
+          <label>
+            <input type="radio" name={group} checked={props.reach === 'from-here'} onChange={() => props.onReach('from-here')} /> from {props.hereWords} on
+          </label>
+          <label>
+            <input type="radio" name={group} checked={props.reach === 'whole-run'} onChange={() => props.onReach('whole-run')} /> from the start
+          </label>
+        </fieldset>
+      </Show>
+    </section>
+  );
+}
