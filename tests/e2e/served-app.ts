@@ -55,6 +55,7 @@ function buildIntoTemporaryFolder(): string {
     stdio: 'inherit',
     env: { ...process.env, NODE_ENV: 'production' },
   });
-  if (status !== 0) throw new Error('The app does not build, so there is nothing to open in a browser.');
-  return folder;
+  if (status === 0) return folder;
+  rmSync(folder, { recursive: true });
+  throw new Error('The app does not build, so there is nothing to open in a browser.');
 }
