@@ -1,7 +1,8 @@
 /** A botanical as its data file states it, and the arithmetic that turns it into the library's shape. */
+import { constituentById, liquidDensity } from '../fluids/constituents.ts';
 import { describePieces, sauterDiameter, type Piece } from './piece-size.ts';
 import type { Band, Provenance, ProvenanceKind, Sourced } from './provenance.ts';
-import type { Botanical, BotanicalState, ChargeState, ConstituentGroup } from './types.ts';
+import type { Botanical, BotanicalState, ChargeState } from './types.ts';
 
 export interface StateRow {
   readonly moisture: Sourced<Band>;
@@ -15,9 +16,9 @@ export interface StateRow {
   readonly waterHolding: Sourced<number>;
 }
 
-export interface BotanicalRow extends Omit<Botanical, 'states' | 'composition'> {
+export interface BotanicalRow extends Omit<Botanical, 'states' | 'composition' | 'oilDensity_kg_m3'> {
   readonly states: Readonly<Partial<Record<ChargeState, StateRow>>>;
-  /** Constituent and share, largest first. */
+  /** Constituent and share of the oil. */
   readonly composition: Sourced<readonly (readonly [constituent: string, massFraction: number])[]>;
 }
 
@@ -30,12 +31,11 @@ export const origin = (kind: ProvenanceKind, source: string, note?: string): Pro
 
 export const band = (typical: number, low: number, high: number): Band => ({ typical, low, high });
 
-/** Constituents without oxygen; all others dissolve noticeably and count as oxygenates. */
-const HYDROCARBONS: ReadonlySet<string> = new Set([
-  'alpha_pinene', 'beta_pinene', 'camphene', 'sabinene', 'myrcene', 'limonene', 'p_cymene', 'gamma_terpinene', 'beta_caryophyllene', 'alpha_cedrene', 'chamazulene',
-]);
+const ROOM_K = 293.15;
 
-export const releaseGroupOf = (constituent: string): ConstituentGroup => (HYDROCARBONS.has(constituent) ? 'hydrocarbon' : 'oxygenate');
+/** kg/m³ of the mixed oil at 20 °C: volumes add. */
+const mixedDensity = (composition: BotanicalRow['composition']['value']): number =>
+  1 / composition.reduce((sum, [constituent, massFraction]) => sum + massFraction / liquidDensity(constituentById(constituent), ROOM_K), 0);
 
 const overBand = (of: Band, change: (value: number) => number): Band => band(change(of.typical), change(of.low), change(of.high));
 
@@ -71,14 +71,18 @@ const stateFrom = (row: StateRow, oilDensity: number): BotanicalState => {
   };
 };
 
-export const botanicalFrom = ({ states, composition, ...row }: BotanicalRow): Botanical => ({
-  ...row,
-  states: {
-    ...(states.fresh === undefined ? {} : { fresh: stateFrom(states.fresh, row.oilDensity_kg_m3.value) }),
-    ...(states.dry === undefined ? {} : { dry: stateFrom(states.dry, row.oilDensity_kg_m3.value) }),
-  },
-  composition: {
-    ...composition,
-    value: composition.value.map(([constituent, massFraction]) => ({ constituent, massFraction, group: releaseGroupOf(constituent) })),
-  },
-});
+export const botanicalFrom = ({ states, composition, ...row }: BotanicalRow): Botanical => {
+  const oilDensity = mixedDensity(composition.value);
+  return {
+    ...row,
+    states: {
+      ...(states.fresh === undefined ? {} : { fresh: stateFrom(states.fresh, oilDensity) }),
+      ...(states.dry === undefined ? {} : { dry: stateFrom(states.dry, oilDensity) }),
+    },
+    composition: {
+      ...composition,
+      value: composition.value.map(([constituent, massFraction]) => ({ constituent, massFraction, group: constituentById(constituent).group })),
+    },
+    oilDensity_kg_m3: sourced(oilDensity, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
+  };
+};

@@ -1,10 +1,10 @@
 /**
  * Shapes of the library's rows. Numbers are SI; a name ends in its unit unless the quantity is a pure number.
  */
+import type { ConstituentGroup } from '../fluids/constituents.ts';
 import type { Band, Provenance, Sourced } from './provenance.ts';
 
-/** Constituents that leave the plant alike: by boiling off (hydrocarbons) or by dissolving first (oxygenates). */
-export type ConstituentGroup = 'hydrocarbon' | 'oxygenate';
+export type { ConstituentGroup };
 
 export type ChargeState = 'fresh' | 'dry';
 export type Packing = 'loose' | 'packed';

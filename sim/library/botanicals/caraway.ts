@@ -42,7 +42,6 @@ export const caraway: BotanicalRow = {
     { constituent: 'limonene', low: 0.09, high: 0.48, provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)') },
     { constituent: 'dihydrocarvone', low: 0, high: 0.025, provenance: origin('memory', 'European Pharmacopoeia monograph', 'maximum') },
   ],
-  oilDensity_kg_m3: sourced(902.7, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.904, high: 0.92 }, 'memory', 'European Pharmacopoeia monograph', 'read elsewhere: d25/25 0.900–0.910 (chemical dictionary), specific gravity at 15 °C 0.907–0.919 (Handbook of Herbs and Spices)'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -41,7 +41,6 @@ export const cedarwoodVirginia: BotanicalRow = {
     { constituent: 'cedrol', low: 0.16, high: 0.25, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
     { constituent: 'cedrol', low: 0.03, high: 0.14, provenance: origin('memory', 'ISO 4724', 'older limits, unsure') },
   ],
-  oilDensity_kg_m3: sourced(954.6, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.941, high: 0.965 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'may partly solidify at room temperature'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -52,7 +52,6 @@ export const chamomileGerman: BotanicalRow = {
     { constituent: 'chamazulene', low: 0.01, high: 0.25, provenance: origin('memory', 'European Pharmacopoeia monograph', 'at least 1.0 %; ESCOP text (read) says up to 15 %') },
     { constituent: 'alpha-bisabolol and its oxides, bisabolonoxide (sum)', low: 0.45, high: 0.55, provenance: origin('read', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'about 50 %') },
   ],
-  oilDensity_kg_m3: sourced(927, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.91, high: 0.96 }, 'memory', 'ISO 19332 and handbooks', 'cold oil is thick and near water density: slow parting'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -41,7 +41,6 @@ export const cloveBud: BotanicalRow = {
     { constituent: 'eugenol', low: 0.6, high: 0.9, provenance: origin('read', 'chemical dictionary entry, quoted on property pages', 'acetate 2–27, caryophyllene 5–12') },
     { constituent: 'eugenol', low: 0.87, high: 0.87, provenance: origin('read', 'Alma et al., BioResources 2007 2 265 (abstract), clove bud', 'Turkish sample: 87.00, with acetate 8.01 and caryophyllene 3.56') },
   ],
-  oilDensity_kg_m3: sourced(1050.3, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 1.03, high: 1.063 }, 'memory', 'European Pharmacopoeia monograph', 'ISO 3142 about 1.044–1.057; read elsewhere: 1.038–1.060 (USP-style text), 1.046–1.058 (Pharmacographia)'),
   floats: sourced('sinks', 'derived', 'relative density against 1'),
   distillationMinutes: {

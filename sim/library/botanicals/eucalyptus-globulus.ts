@@ -51,7 +51,6 @@ export const eucalyptusGlobulus: BotanicalRow = {
     { constituent: '1,8-cineole', low: 0.7, high: 1, provenance: origin('memory', 'European Pharmacopoeia monograph', 'rectified oil minimum 70 %') },
     { constituent: 'limonene', low: 0.001, high: 0.12, provenance: origin('memory', 'European Pharmacopoeia monograph') },
   ],
-  oilDensity_kg_m3: sourced(911.5, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.904, high: 0.927 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'crude 0.905–0.925; rectified 0.904–0.920; Ph. Eur. 0.906–0.927 from memory'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -45,7 +45,6 @@ export const fennelBitter: BotanicalRow = {
     { constituent: 'estragole', low: 0.024, high: 0.17, provenance: origin('read', 'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)') },
     { constituent: 'fenchone', low: 0.072, high: 0.204, provenance: origin('read', 'Lawrence, Progress in Essential Oils, fennel (page read)', 'bitter; sweet 2.2–5.2') },
   ],
-  oilDensity_kg_m3: sourced(960.5, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.961, high: 0.975 }, 'memory', 'European Pharmacopoeia monograph', 'read elsewhere: d25/25 0.953–0.973 (chemical dictionary)'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -49,7 +49,6 @@ export const geraniumRose: BotanicalRow = {
     { constituent: 'citronellol', low: 0.18, high: 0.43, provenance: origin('memory', 'ISO 4731:2012 by origin') },
     { constituent: '10-epi-gamma-eudesmol', low: 0.049, high: 0.055, provenance: origin('read', 'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)') },
   ],
-  oilDensity_kg_m3: sourced(896.9, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.882, high: 0.905 }, 'memory', 'ISO 4731 by origin (0.884–0.892 Bourbon, 0.882–0.892 China)'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

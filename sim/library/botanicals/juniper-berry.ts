@@ -57,7 +57,6 @@ export const juniperBerry: BotanicalRow = {
     { constituent: 'myrcene', low: 0.05, high: 0.18, provenance: origin('read', 'supplier safety sheet, juniper berry oil') },
     { constituent: 'alpha-pinene', low: 0.311, high: 0.416, provenance: origin('read', 'Falcao et al., Ind. Crops Prod. 2018 124 878 (abstract), juniper berries', 'two of three oils') },
   ],
-  oilDensity_kg_m3: sourced(860, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.857, high: 0.876 }, 'memory', 'European Pharmacopoeia monograph', 'read elsewhere: 0.840–0.870 (safety sheet), 0.865–0.882 (old dictionary)'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -58,7 +58,6 @@ export const lavandin: BotanicalRow = {
     { constituent: 'borneol', low: 0.015, high: 0.03, provenance: origin('memory', 'ISO 8902 (Grosso)') },
     { constituent: 'total ester as linalyl acetate', low: 0.27, high: 0.37, provenance: origin('read', 'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition', 'Abrial type') },
   ],
-  oilDensity_kg_m3: sourced(891.3, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.885, high: 0.899 }, 'read', 'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition', '0.885–0.897 Abrial read; Grosso 0.891–0.899 from memory of ISO 8902'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

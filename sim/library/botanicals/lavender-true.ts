@@ -57,7 +57,6 @@ export const lavenderTrue: BotanicalRow = {
     { constituent: 'camphor', low: 0, high: 0.012, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur. maximum; ISO 1.5') },
     { constituent: '1,8-cineole', low: 0, high: 0.025, provenance: origin('read', 'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil', 'Ph. Eur. maximum; ISO 3') },
   ],
-  oilDensity_kg_m3: sourced(880.7, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.878, high: 0.892 }, 'memory', 'European Pharmacopoeia monograph', 'Lavandulae aetheroleum; ISO 3515 about 0.880–0.890'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -54,7 +54,6 @@ export const lemonBalm: BotanicalRow = {
     { constituent: 'citronellal', low: 0.02, high: 0.15, provenance: origin('read', 'supplier specification, melissa oil') },
     { constituent: 'geranial + neral', low: 0.744, high: 0.744, provenance: origin('read', 'EXCLI Journal paper PMC4464394, Algerian Melissa (abstract; authors not seen)', '44.2 + 30.2; citronellal 6.3') },
   ],
-  oilDensity_kg_m3: sourced(906.2, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.885, high: 0.905 }, 'read', 'supplier specification, melissa oil', 'memory: up to about 0.93 when rich in caryophyllene oxide'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -51,7 +51,6 @@ export const orangePeel: BotanicalRow = {
     { constituent: 'myrcene', low: 0.015, high: 0.035, provenance: origin('memory', 'ISO 3140') },
     { constituent: 'linalool', low: 0.0015, high: 0.007, provenance: origin('memory', 'ISO 3140') },
   ],
-  oilDensity_kg_m3: sourced(841, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.838, high: 0.85 }, 'memory', 'ISO 3140 0.842–0.850 expressed; distilled slightly lower'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -56,7 +56,6 @@ export const oregano: BotanicalRow = {
     { constituent: 'thymol', low: 0, high: 0.09, provenance: origin('memory', 'ISO 13171', 'unsure') },
     { constituent: 'carvacrol', low: 0.6, high: 0.65, provenance: origin('read', 'supplier data sheet, Spanish oil') },
   ],
-  oilDensity_kg_m3: sourced(941.3, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.93, high: 0.96 }, 'memory', 'ISO 13171 / EOA origanum oil Spanish 0.935–0.960'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

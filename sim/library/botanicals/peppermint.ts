@@ -62,7 +62,6 @@ export const peppermint: BotanicalRow = {
     { constituent: 'limonene', low: 0.01, high: 0.05, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
     { constituent: 'menthol', low: 0.36, high: 0.46, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'US oils') },
   ],
-  oilDensity_kg_m3: sourced(898.1, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.898, high: 0.918 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'US 0.899–0.911, other origins 0.898–0.918'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

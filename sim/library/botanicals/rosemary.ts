@@ -56,7 +56,6 @@ export const rosemary: BotanicalRow = {
     { constituent: 'borneol', low: 0.015, high: 0.05, provenance: origin('memory', 'ISO 1342 / Ph. Eur.') },
     { constituent: 'camphene', low: 0.025, high: 0.06, provenance: origin('memory', 'ISO 1342 / Ph. Eur.') },
   ],
-  oilDensity_kg_m3: sourced(910.1, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.892, high: 0.92 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', '0.892–0.910 Spanish, 0.907–0.920 North African'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -61,7 +61,6 @@ export const sage: BotanicalRow = {
     { constituent: 'camphor', low: 0.117, high: 0.27, provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)') },
     { constituent: 'alpha-thujone', low: 0.184, high: 0.279, provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)') },
   ],
-  oilDensity_kg_m3: sourced(915.4, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.91, high: 0.93 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

@@ -45,7 +45,6 @@ export const scotsPine: BotanicalRow = {
     { constituent: 'limonene', low: 0.07, high: 0.12, provenance: origin('memory', 'European Pharmacopoeia monograph') },
     { constituent: 'ester as bornyl acetate', low: 0.015, high: 0.05, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
   ],
-  oilDensity_kg_m3: sourced(865, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.855, high: 0.885 }, 'memory', 'European Pharmacopoeia monograph', '0.855–0.875 memory; read elsewhere: d25 0.857–0.885 (Bauer)'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {

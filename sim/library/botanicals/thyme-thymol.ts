@@ -60,7 +60,6 @@ export const thymeThymol: BotanicalRow = {
     { constituent: 'linalool', low: 0.04, high: 0.065, provenance: origin('memory', 'European Pharmacopoeia monograph', 'newer 1.5–6.5') },
     { constituent: 'thymol + carvacrol', low: 0.194, high: 0.844, provenance: origin('read', 'Herba Polonica article 1432, Thymus vulgaris oils from several countries (abstract; authors not seen, Raal group assumed)', 'survey of 59-compound analyses') },
   ],
-  oilDensity_kg_m3: sourced(916.1, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
   relativeDensity: sourced({ low: 0.915, high: 0.935 }, 'memory', 'European Pharmacopoeia monograph', 'Thymi aetheroleum'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
