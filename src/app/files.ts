@@ -28,6 +28,7 @@ export async function readScenarioFile(file: Blob): Promise<ParsedFile> {
 export const fileName = (title: string, ending: string): string => {
   const plain = title
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '')

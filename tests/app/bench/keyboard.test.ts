@@ -1,0 +1,53 @@
+import { describe, expect, test } from 'vitest';
+import { commandFor, KEYS, type Focus, type KeyPress } from '../../../src/app/keyboard.ts';
+
+const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({ key, ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...held });
+
+describe('the keys', () => {
+  test.each([
+    [press(' '), 'play-or-pause'],
+    [press('ArrowLeft'), 'back-10-s'],
+    [press('ArrowRight'), 'on-10-s'],
+    [press('ArrowLeft', { shiftKey: true }), 'back-60-s'],
+    [press('ArrowRight', { shiftKey: true }), 'on-60-s'],
+    [press('Home'), 'to-start'],
+    [press('End'), 'to-end'],
+    [press('['), 'previous-event'],
+    [press(']'), 'next-event'],
+    [press('+', { shiftKey: true }), 'faster'],
+    [press('-'), 'slower'],
+    [press('z', { ctrlKey: true }), 'undo'],
+    [press('Z', { ctrlKey: true, shiftKey: true }), 'redo'],
+    [press('z', { metaKey: true }), 'undo'],
+    [press('?', { shiftKey: true }), 'show-keys'],
+  ] as const)('%j gives %s where nothing has the focus', (key, command) => {
+    expect(commandFor(key, 'free')).toBe(command);
+  });
+
+  test('every command in the list of keys is listed once', () => {
+    const commands = KEYS.map(({ command }) => command);
+    expect(new Set(commands).size).toBe(commands.length);
+    expect(commands).toHaveLength(14);
+  });
+
+  test('none works while one types', () => {
+    for (const key of [' ', 'ArrowLeft', 'Home', '[', '+', '?']) expect(commandFor(press(key), 'typing')).toBeNull();
+    expect(commandFor(press('z', { ctrlKey: true }), 'typing')).toBeNull();
+  });
+
+  test.each<[Focus, string, string | null]>([
+    ['own-arrows', 'ArrowRight', null],
+    ['own-arrows', 'Home', null],
+    ['own-arrows', ']', 'next-event'],
+    ['own-space', ' ', null],
+    ['own-space', 'ArrowRight', 'on-10-s'],
+  ])('with the focus on something with %s, %j gives %s', (focus, key, command) => {
+    expect(commandFor(press(key), focus)).toBe(command);
+  });
+
+  test('keys held with Alt or unknown with Ctrl are left to the browser', () => {
+    expect(commandFor(press('ArrowLeft', { altKey: true }), 'free')).toBeNull();
+    expect(commandFor(press('r', { ctrlKey: true }), 'free')).toBeNull();
+    expect(commandFor(press('+', { ctrlKey: true }), 'free')).toBeNull();
+  });
+});

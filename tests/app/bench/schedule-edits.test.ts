@@ -1,0 +1,64 @@
+import { describe, expect, test } from 'vitest';
+import { nextChangeAfter, settingAt, withBase, withChangeFrom, withoutChanges } from '../../../src/app/schedule-edits.ts';
+import type { Schedule } from '../../../sim/index.ts';
+
+const level: Schedule = [{ at_s: 0, value: 0.6, shape: 'step' }];
+const stepped: Schedule = [...level, { at_s: 3600, value: 0.4, shape: 'step' }];
+const ramped: Schedule = [...level, { at_s: 1000, value: 1, shape: 'ramp' }];
+
+describe('reading a schedule', () => {
+  test('a step holds until the next knot', () => {
+    expect([0, 3599, 3600, 9000].map((time_s) => settingAt(stepped, time_s))).toEqual([0.6, 0.6, 0.4, 0.4]);
+  });
+
+  test('a ramp runs in a straight line from the knot before and then holds', () => {
+    expect(settingAt(ramped, 500)).toBeCloseTo(0.8, 12);
+    expect(settingAt(ramped, 4000)).toBe(1);
+  });
+
+  test('the next planned change is found, and none after the last', () => {
+    expect(nextChangeAfter(stepped, 60)).toBe(3600);
+    expect(nextChangeAfter(stepped, 3600)).toBeNull();
+  });
+});
+
+describe('changing a schedule', () => {
+  test('the base is what holds from the start; planned changes stay', () => {
+    expect(withBase(stepped, 0.9)).toEqual([{ at_s: 0, value: 0.9, shape: 'step' }, stepped[1]]);
+  });
+
+  test('a change at a moment holds from there to the next planned change', () => {
+    const changed = withChangeFrom(stepped, 1200.4, 1);
+    expect(changed).toEqual([stepped[0], { at_s: 1200, value: 1, shape: 'step' }, stepped[1]]);
+    expect([1199, 1200, 3600].map((time_s) => settingAt(changed, time_s))).toEqual([0.6, 1, 0.4]);
+  });
+
+  test('a change at the very start changes the base', () => {
+    expect(withChangeFrom(level, 0.3, 0.2)).toEqual([{ at_s: 0, value: 0.2, shape: 'step' }]);
+  });
+
+  test('a second change at the same moment takes the place of the first', () => {
+    const twice = withChangeFrom(withChangeFrom(level, 600, 0.7), 600, 0.8);
+    expect(twice).toEqual([level[0], { at_s: 600, value: 0.8, shape: 'step' }]);
+  });
+
+  test('a change on a ramp leaves the climb before it as it was, however often it is turned', () => {
+    const once = withChangeFrom(ramped, 400, 0.1);
+    const twice = withChangeFrom(once, 400, 0.2);
+    expect(settingAt(twice, 200)).toBeCloseTo(settingAt(ramped, 200), 12);
+    expect(settingAt(twice, 400)).toBeCloseTo(settingAt(ramped, 400), 12);
+    expect(settingAt(twice, 401)).toBe(0.2);
+    expect(twice.map(({ at_s }) => at_s)).toEqual([0, 400, 401, 1000]);
+  });
+
+  test('the schedule one started from is left alone', () => {
+    const before = structuredClone(stepped);
+    withChangeFrom(stepped, 50, 0.1);
+    withBase(stepped, 0.1);
+    expect(stepped).toEqual(before);
+  });
+
+  test('without its changes only what holds from the start is left', () => {
+    expect(withoutChanges(stepped)).toEqual(level);
+  });
+});
