@@ -1,0 +1,177 @@
+/**
+ * All charts of a run in one column: common gutters, one time axis, one playhead, one reading line. Drag in a chart to
+ * move the playhead.
+ */
+import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
+import { captureByDropSize, type RunResult } from '../../sim/index.ts';
+import { bedChart } from './catalogue/bed.ts';
+import { bedHeight } from './catalogue/bed-height.ts';
+import { condenserChart, condenserExtents, condensingEnd, tubeLength } from './catalogue/condenser.ts';
+import { coolingChart } from './catalogue/cooling.ts';
+import { captureTotals, dropDomain, dropsChart } from './catalogue/drops.ts';
+import { heatChart } from './catalogue/heat.ts';
+import { oilChart } from './catalogue/oil.ts';
+import { oilNames } from './catalogue/oil-names.ts';
+import { recoveryChart, type RecoveryBand, type RecoveryPoint } from './catalogue/recovery.ts';
+import type { NamedRun } from './catalogue/runs.ts';
+import { steamChart } from './catalogue/steam.ts';
+import { temperaturesChart } from './catalogue/temperatures.ts';
+import type { ChartId } from './model/chart.ts';
+import { flagsOf } from './model/event-words.ts';
+import { gutters, type Gutters } from './model/layout.ts';
+import { shownWords, type UnitSystem } from './model/measure.ts';
+import { EnergyChart } from './plot/EnergyChart.tsx';
+import { FlagRow } from './plot/FlagRow.tsx';
+import { createLook, createWidth } from './plot/look.ts';
+import { MomentChart } from './plot/MomentChart.tsx';
+import type { Scene } from './plot/scene.ts';
+import { TimeChart } from './plot/TimeChart.tsx';
+import './charts.css';
+
+export interface ChartColumnProps {
+  readonly result: RunResult;
+  /** The run before the last change, drawn finely behind the run at hand. */
+  readonly ghost?: RunResult | undefined;
+  /** Several runs on shared axes, instead of `result` and `ghost`; the first is the one at hand. */
+  readonly runs?: readonly NamedRun[] | undefined;
+  readonly time_s: Accessor<number>;
+  readonly onScrub: (time_s: number) => void;
+  readonly units: UnitSystem;
+  /** Whatever the page's colours depend on; a change makes the charts read them again. */
+  readonly theme?: unknown;
+  /** Whether a newer run is being computed. */
+  readonly stale?: boolean | undefined;
+  /** End of the time axis; else that of the longest run. */
+  readonly end_s?: number | undefined;
+  /** Distance of the time axis from the left and right edge, to line up with what stands above. */
+  readonly timeInset?: Gutters | undefined;
+  /** Charts folded away are `false`; one that is not named is open. */
+  readonly open?: Readonly<Partial<Record<ChartId, boolean>>> | undefined;
+  readonly onToggle?: ((id: ChartId, open: boolean) => void) | undefined;
+  readonly recoveryBand?: RecoveryBand | undefined;
+  readonly recoveryPoints?: readonly RecoveryPoint[] | undefined;
+}
+
+const endOf = ({ record }: RunResult): number => record.columns.time_s[record.rows - 1] ?? 0;
+const SPEAK_AFTER_ms = 400;
+
+/** Words for a polite voice, spoken once nothing new has come for a moment. */
+function createVoice(): { readonly spoken: Accessor<string>; readonly speak: (words: string) => void } {
+  const [spoken, setSpoken] = createSignal('');
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(timer));
+  return {
+    spoken,
+    speak: (words) => {
+      clearTimeout(timer);
+      timer = setTimeout(() => setSpoken(words), SPEAK_AFTER_ms);
+    },
+  };
+}
+
+export function ChartColumn(props: ChartColumnProps) {
+  const [column, setColumn] = createSignal<HTMLDivElement>();
+  const width = createWidth(column);
+  const look = createLook(column, () => props.theme);
+  const [reading_s, setReading] = createSignal<number | null>(null);
+  const [folded, setFolded] = createSignal<ReadonlySet<ChartId>>(new Set());
+  const { spoken, speak } = createVoice();
+
+  const runs = createMemo<readonly NamedRun[]>(() => {
+    if (props.runs && props.runs.length > 0) return props.runs;
+    const atHand = { name: props.result.scenario.name, result: props.result };
+    return props.ghost ? [atHand, { name: 'before the change', result: props.ghost }] : [atHand];
+  });
+  const result = createMemo(() => runs()[0]?.result ?? props.result);
+  const end_s = createMemo(() => props.end_s ?? Math.max(...runs().map((run) => endOf(run.result))));
+  const timeDomain = createMemo(() => [0, end_s()] as const);
+  const flags = createMemo(() => flagsOf(result().events));
+  const inset = createMemo(() => props.timeInset ?? gutters(width(), look()?.textScale ?? 1));
+
+  const isOpen = (id: ChartId): boolean => props.open?.[id] ?? !folded().has(id);
+  const toggle = (id: ChartId, open: boolean): void => {
+    setFolded((before) => new Set(open ? [...before].filter((other) => other !== id) : [...before, id]));
+    props.onToggle?.(id, open);
+  };
+
+  const timeCharts = createMemo(() => [
+    temperaturesChart(runs()),
+    heatChart(runs()),
+    steamChart(runs()),
+    coolingChart(runs()),
+    oilChart(runs(), oilNames(result().record.constituents)),
+    recoveryChart(runs(), props.recoveryBand, props.recoveryPoints),
+    bedChart(runs(), bedHeight(result().scenario)),
+  ]);
+  const extents = createMemo(() => condenserExtents(result()));
+  const captureAt = (time_s: number) => captureByDropSize(result().scenario, result().record, time_s);
+  const dropAxis = createMemo(() => dropDomain(captureAt(end_s())));
+  const dropTotal = (key: string, time_s: number): string | null => {
+    const totals = captureTotals(captureAt(time_s));
+    const share = key === 'caught' ? totals.caught : totals.lost;
+    return Number.isFinite(share) ? shownWords(100 * share, 0, '%') : null;
+  };
+
+  return (
+    <div class="charts" ref={setColumn} data-stale={props.stale ? '' : undefined}>
+      <Show when={width() > 0 && look()}>
+        {(seen) => {
+          const scene: Scene = {
+            look: seen,
+            width,
+            inset,
+            units: () => props.units,
+            runName: () => runs()[0]?.name ?? '',
+            time_s: () => props.time_s(),
+            timeDomain,
+            flags,
+            reading_s,
+            setReading,
+            scrub: (time_s) => props.onScrub(time_s),
+            speak,
+          };
+          const plotWidth = () => Math.max(40, width() - inset().left - inset().right);
+          return (
+            <>
+              <div class="charts-flags">
+                <FlagRow
+                  flags={flags()}
+                  left={inset().left}
+                  width={plotWidth()}
+                  pixelOf={(x) => (x / end_s()) * plotWidth()}
+                  font={seen().font}
+                  timed
+                  onPick={(time_s) => props.onScrub(time_s)}
+                />
+              </div>
+              <Index each={timeCharts()}>
+                {(chart) => <TimeChart chart={chart()} scene={scene} open={isOpen(chart().id)} onToggle={(open) => toggle(chart().id, open)} />}
+              </Index>
+              <MomentChart
+                scene={scene}
+                chartAt={(time_s) => condenserChart(runs(), extents(), time_s)}
+                flagsAt={(time_s) => condensingEnd(result(), time_s, props.units)}
+                xDomain={[0, tubeLength(result())]}
+                open={isOpen('condenser')}
+                onToggle={(open) => toggle('condenser', open)}
+              />
+              <MomentChart
+                scene={scene}
+                chartAt={(time_s) => dropsChart(captureAt(time_s))}
+                flagsAt={() => []}
+                xDomain={dropAxis()}
+                restingWords={(label, time_s) => dropTotal(label.key, time_s)}
+                open={isOpen('drops')}
+                onToggle={(open) => toggle('drops', open)}
+              />
+              <EnergyChart record={result().record} scene={scene} open={isOpen('energy')} onToggle={(open) => toggle('energy', open)} />
+            </>
+          );
+        }}
+      </Show>
+      <p class="heard" role="status">
+        {spoken()}
+      </p>
+    </div>
+  );
+}

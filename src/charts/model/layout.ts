@@ -1,0 +1,86 @@
+/** Where everything stands: gutters shared by all charts, lanes below each other, the time axis under them. */
+import type { Chart } from './chart.ts';
+
+export interface Gutters {
+  readonly left: number;
+  readonly right: number;
+}
+
+/** Narrower than this, values stand in a table under the chart instead of beside it. */
+const WIDE_FROM = 620;
+
+export const isWide = (width: number, textScale = 1): boolean => width >= WIDE_FROM * textScale;
+
+/** Space for axis numbers on the left and for names and values on the right. */
+export const gutters = (width: number, textScale = 1): Gutters =>
+  isWide(width, textScale)
+    ? { left: Math.round(52 * textScale), right: Math.round(152 * textScale) }
+    : { left: Math.round(40 * textScale), right: Math.round(76 * textScale) };
+
+export interface LaneBox {
+  readonly top: number;
+  readonly height: number;
+}
+
+export interface ChartLayout {
+  readonly width: number;
+  readonly height: number;
+  readonly left: number;
+  /** Distance of the plot's right edge from the left edge of the chart. */
+  readonly right: number;
+  readonly plotWidth: number;
+  readonly plotHeight: number;
+  readonly lanes: readonly LaneBox[];
+  readonly axisTop: number;
+  readonly textScale: number;
+  /** Height of a line of small text. */
+  readonly line: number;
+}
+
+const LANE_GAP = 24;
+const TOP = 22;
+const AXIS = 24;
+
+export interface LayoutRequest {
+  readonly width: number;
+  readonly gutters: Gutters;
+  readonly textScale: number;
+  /** Parts of the height each lane takes. */
+  readonly parts: readonly number[];
+  /** Height of one part. */
+  readonly partHeight: number;
+}
+
+export function layOut({ width, gutters: { left, right }, textScale, parts, partHeight }: LayoutRequest): ChartLayout {
+  const lanes: LaneBox[] = [];
+  const top = Math.round(TOP * textScale);
+  let edge = top;
+  for (const part of parts) {
+    const height = Math.round(part * partHeight);
+    lanes.push({ top: edge, height });
+    edge += height + Math.round(LANE_GAP * textScale);
+  }
+  const axisTop = edge - Math.round(LANE_GAP * textScale);
+  const plotWidth = Math.max(40, width - left - right);
+  return {
+    width,
+    height: axisTop + Math.round(AXIS * textScale),
+    left,
+    right: left + plotWidth,
+    plotWidth,
+    plotHeight: axisTop,
+    lanes,
+    axisTop,
+    textScale,
+    line: Math.round(17 * textScale),
+  };
+}
+
+/** Height of a lane of one part: a sixth of the width, neither a slit nor a wall. */
+export const partHeight = (width: number, textScale = 1): number => Math.round(Math.max(128, Math.min(width / 6, 220)) * Math.sqrt(textScale));
+
+export const layOutChart = (chart: Chart, width: number, inset: Gutters, textScale: number): ChartLayout =>
+  layOut({ width, gutters: inset, textScale, parts: chart.lanes.map(({ parts }) => parts), partHeight: partHeight(width, textScale) });
+
+/** From the end of a line to its name. */
+export const leaderPath = ({ right }: ChartLayout, from: number, to: number): string => `M${right + 1},${from}L${right + 5},${from}L${right + 10},${to}`;

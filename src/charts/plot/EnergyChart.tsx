@@ -1,0 +1,99 @@
+/** The energy flow up to the playhead. */
+import { createMemo, Index, Show } from 'solid-js';
+import type { RunRecord } from '../../../sim/index.ts';
+import { formatDuration, formatQuantity } from '../../units/index.ts';
+import { energyPicture, energyTable } from '../export/energy-svg.ts';
+import { energyLedger } from '../model/energy-ledger.ts';
+import { isWide, partHeight } from '../model/layout.ts';
+import { energyDiagram, PLACE_WORDS } from '../sankey/energy-diagram.ts';
+import { ChartFrame } from './ChartFrame.tsx';
+import { createNearness } from './look.ts';
+import type { Scene } from './scene.ts';
+
+export interface EnergyChartProps {
+  readonly record: RunRecord;
+  readonly scene: Scene;
+  readonly open: boolean;
+  readonly onToggle: (open: boolean) => void;
+}
+
+export const ENERGY_SAYS =
+  'Where the energy has gone so far: what missed the pot, what the cooling water took, what was lost to the air, and what is still in the still.';
+
+export function EnergyChart(props: EnergyChartProps) {
+  let body!: HTMLDivElement;
+  const near = createNearness(() => body);
+  const scene = () => props.scene;
+  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), scene().time_s());
+  const ledger = createMemo(() => energyLedger(props.record, time_s()));
+  const scale = () => scene().look().textScale;
+  const height = () => Math.round(partHeight(scene().width(), scale()) * 1.5);
+  const top = () => Math.round(20 * scale());
+  const diagram = createMemo(() => {
+    const room = isWide(scene().width(), scale()) ? 168 : 132;
+    return energyDiagram(ledger(), { left: 0, right: scene().width() - Math.round(room * scale()), top: top(), height: height(), textScale: scale() });
+  });
+  const amount = (energy_J: number) => {
+    const share = ledger().fuel_J > 0 ? ` · ${Math.round((energy_J / ledger().fuel_J) * 100)}\u2009%` : '';
+    return `${formatQuantity(energy_J, 'J', scene().units())}${share}`;
+  };
+  const note = () => `to ${formatDuration(time_s())}`;
+  const summary = () =>
+    diagram()
+      .places.map(({ place, energy_J }) => `${PLACE_WORDS[place].label} ${amount(energy_J)}`)
+      .join(', ');
+
+  return (
+    <ChartFrame
+      title="Energy"
+      note={note()}
+      runName={scene().runName()}
+      open={props.open}
+      onToggle={(open) => props.onToggle(open)}
+      units={scene().units()}
+      table={() => energyTable(ledger(), scene().units())}
+      svg={() => energyPicture(ledger(), scene().look().palette, scene().units(), `${scene().runName()}, ${note()}`)}
+    >
+      <div ref={body}>
+        <Show when={diagram().places.length > 0} fallback={<p class="chart-empty">No energy has flowed yet.</p>}>
+          <svg
+            class="chart-energy"
+            role="img"
+            aria-label={`${ENERGY_SAYS} ${summary()}`}
+            width={scene().width()}
+            height={height() + 2 * top()}
+          >
+            <Index each={diagram().flows}>
+              {(flow) => <path d={flow().path} stroke-width={flow().width} style={{ stroke: `var(--${flow().wash})` }} class="chart-energy-flow" />}
+            </Index>
+            <Index each={diagram().places}>
+              {(place) => (
+                <>
+                  <rect
+                    x={place().x}
+                    y={place().top}
+                    width={place().width}
+                    height={place().height}
+                    style={{ fill: `var(--${PLACE_WORDS[place().place].ink})` }}
+                  />
+                  <Show when={place().label.y}>
+                    {(y) => (
+                      <text x={place().label.x} y={y()} style={{ fill: `var(--${PLACE_WORDS[place().place].ink})` }}>
+                        <tspan x={place().label.x} dy="-0.2em">
+                          {PLACE_WORDS[place().place].label}
+                        </tspan>
+                        <tspan x={place().label.x} dy="1.2em" class="chart-energy-amount">
+                          {amount(place().energy_J)}
+                        </tspan>
+                      </text>
+                    )}
+                  </Show>
+                </>
+              )}
+            </Index>
+          </svg>
+        </Show>
+      </div>
+    </ChartFrame>
+  );
+}

@@ -1,0 +1,105 @@
+/** A chart of one moment: along the tube or by drop size, redrawn as the playhead moves. */
+import { createMemo, createSignal, Show } from 'solid-js';
+import { formatDuration } from '../../units/index.ts';
+import { chartPicture } from '../export/chart-svg.ts';
+import { chartTable } from '../export/data-table.ts';
+import type { Chart } from '../model/chart.ts';
+import type { Domain } from '../model/domain.ts';
+import { endLabels, type EndLabel } from '../model/end-labels.ts';
+import type { Flag } from '../model/event-words.ts';
+import { pixelOf, prepare, settleBounds, type Bounds } from '../model/prepare.ts';
+import { readingWords } from '../model/reading.ts';
+import { ChartFrame } from './ChartFrame.tsx';
+import { FlagRow } from './FlagRow.tsx';
+import { createNearness } from './look.ts';
+import { Plot } from './Plot.tsx';
+import { layoutIn, pictureLayout, type Scene } from './scene.ts';
+
+export interface MomentChartProps {
+  readonly scene: Scene;
+  readonly chartAt: (time_s: number) => Chart;
+  readonly flagsAt: (time_s: number) => readonly Flag[];
+  readonly xDomain: Domain;
+  /** What stands beside a name while nobody reads; else the value at the end of the line. */
+  readonly restingWords?: ((label: EndLabel, time_s: number) => string | null) | undefined;
+  readonly open: boolean;
+  readonly onToggle: (open: boolean) => void;
+}
+
+/** The reading line takes a hundred small steps, ten large ones. */
+const SMALL = 1 / 100;
+const LARGE = 1 / 10;
+
+export function MomentChart(props: MomentChartProps) {
+  let body!: HTMLDivElement;
+  const near = createNearness(() => body);
+  const scene = () => props.scene;
+  const [reading, setReading] = createSignal<number | null>(null);
+  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), scene().time_s());
+  const chart = createMemo(() => props.chartAt(time_s()));
+  const flags = createMemo(() => props.flagsAt(time_s()));
+  const bounds = createMemo<Bounds>((earlier) => settleBounds(chart(), scene().units(), earlier), {});
+  const layout = createMemo(() => layoutIn(scene(), chart()));
+  const prepared = createMemo(() => prepare(chart(), layout(), bounds(), props.xDomain, scene().units()));
+  const labels = createMemo(() => endLabels(prepared()));
+  const span = () => props.xDomain[1] - props.xDomain[0];
+
+  const wordsOf = (label: EndLabel): string => {
+    const at = reading();
+    const resting = at === null ? (props.restingWords?.(label, time_s()) ?? null) : null;
+    return resting ?? readingWords(chart(), label, at ?? props.xDomain[1], scene().units());
+  };
+
+  const svg = (): string => {
+    const picture = prepare(chart(), pictureLayout(chart()), bounds(), props.xDomain, scene().units());
+    return chartPicture({
+      prepared: picture,
+      labels: endLabels(picture),
+      flags: flags(),
+      palette: scene().look().palette,
+      system: scene().units(),
+      subtitle: `${scene().runName()}, at ${formatDuration(time_s())}`,
+      readAt: props.xDomain[1],
+      restingWords: (label) => props.restingWords?.(label, time_s()) ?? null,
+    });
+  };
+
+  return (
+    <ChartFrame
+      title={chart().title}
+      note={`at ${formatDuration(time_s())}`}
+      runName={scene().runName()}
+      open={props.open}
+      onToggle={(open) => props.onToggle(open)}
+      units={scene().units()}
+      table={() => chartTable(chart(), scene().units())}
+      svg={svg}
+    >
+      <div ref={body}>
+        <Show when={flags().length > 0} fallback={<div class="chart-flags" />}>
+          <FlagRow
+            flags={flags()}
+            left={layout().left}
+            width={layout().plotWidth}
+            pixelOf={(x) => pixelOf(prepared(), x)}
+            font={scene().look().font}
+            timed={false}
+          />
+        </Show>
+        <Plot
+          prepared={prepared()}
+          labels={labels()}
+          flags={flags()}
+          look={scene().look()}
+          units={scene().units()}
+          playhead={null}
+          reading={reading()}
+          steps={{ small: span() * SMALL, large: span() * LARGE }}
+          valueOf={wordsOf}
+          onReading={setReading}
+          onSpeak={() => scene().speak(labels().map((label) => `${label.label} ${wordsOf(label)}`).join(', '))}
+        />
+      </div>
+    </ChartFrame>
+  );
+}

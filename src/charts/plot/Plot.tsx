@@ -1,0 +1,105 @@
+/** One plot: axes below, traces, names at their ends, playhead and reading line above, and the pane that takes input. */
+import { createMemo, createUniqueId, Show } from 'solid-js';
+import type { EndLabel } from '../model/end-labels.ts';
+import type { Flag } from '../model/event-words.ts';
+import { isWide } from '../model/layout.ts';
+import type { UnitSystem } from '../model/measure.ts';
+import { pixelOf, type PreparedChart } from '../model/prepare.ts';
+import { shapesOf } from '../model/shapes.ts';
+import { xWords } from '../model/x-axis.ts';
+import { Axes } from './Axes.tsx';
+import { EndLabels } from './EndLabels.tsx';
+import { HeatKey } from './HeatKey.tsx';
+import type { Look } from './look.ts';
+import { ReadingPane } from './ReadingPane.tsx';
+import { ReadingTable } from './ReadingTable.tsx';
+import { TraceCanvas } from './TraceCanvas.tsx';
+
+export interface PlotProps {
+  readonly prepared: PreparedChart;
+  readonly labels: readonly EndLabel[];
+  readonly flags: readonly Flag[];
+  readonly look: Look;
+  readonly units: UnitSystem;
+  /** Where the playhead stands, or `null` where the whole chart is of one moment. */
+  readonly playhead: number | null;
+  /** Where the reading line stands, or `null` when nobody reads. */
+  readonly reading: number | null;
+  readonly steps: { readonly small: number; readonly large: number };
+  readonly valueOf: (label: EndLabel) => string;
+  readonly onReading: (x: number | null) => void;
+  readonly onSpeak: (x: number) => void;
+  readonly onScrub?: ((x: number) => void) | undefined;
+}
+
+/** A flag this near to the reading line is named beside the time. */
+const NEAR_FLAG_px = 6;
+
+export function Plot(props: PlotProps) {
+  const summaryId = createUniqueId();
+  const layout = () => props.prepared.layout;
+  const wide = () => isWide(layout().width, layout().textScale);
+  const shapes = createMemo(() => shapesOf(props.prepared));
+  const inked = () => (props.playhead === null ? Infinity : pixelOf(props.prepared, props.playhead));
+  const place = () => props.reading ?? props.playhead ?? props.prepared.xDomain[1];
+  const strip = () => {
+    const lane = props.prepared.lanes[0]?.lane;
+    return lane?.kind === 'strip' ? lane : undefined;
+  };
+  const nearFlag = (x: number): string => {
+    const near = props.flags.find((flag) => Math.abs(pixelOf(props.prepared, flag.x) - pixelOf(props.prepared, x)) <= NEAR_FLAG_px);
+    return near ? ` · ${near.words}` : '';
+  };
+  const across = (x: number) => `translateX(${Math.round((layout().left + pixelOf(props.prepared, x)) * 2) / 2}px)`;
+  /** The chip stays inside the chart. */
+  const chipShift = (x: number) => {
+    const share = (layout().left + pixelOf(props.prepared, x)) / layout().width;
+    return `translateX(-${Math.round(Math.max(8, Math.min(92, share * 100)))}%)`;
+  };
+
+  return (
+    <>
+      <p class="heard" id={summaryId}>
+        {props.prepared.chart.says} Left and Right move the reading line.
+      </p>
+      <div class="chart-plot" style={{ height: `${layout().height}px` }}>
+        <Axes prepared={props.prepared} flags={props.flags} />
+        <TraceCanvas
+          shapes={shapes()}
+          palette={props.look.palette}
+          pixelRatio={props.look.pixelRatio}
+          left={layout().left}
+          width={layout().plotWidth}
+          height={layout().axisTop + 2}
+          inked={inked()}
+        />
+        <EndLabels labels={props.labels} layout={layout()} palette={props.look.palette} withValues={wide()} valueOf={props.valueOf} />
+        <Show when={strip()}>{(lane) => <HeatKey lane={lane()} layout={layout()} palette={props.look.palette} units={props.units} />}</Show>
+        <Show when={props.playhead !== null}>
+          <div class="chart-playhead" style={{ height: `${layout().axisTop}px`, transform: across(props.playhead ?? 0) }} />
+        </Show>
+        <Show when={props.reading !== null}>
+          <div class="chart-reading-line" style={{ height: `${layout().axisTop}px`, transform: across(props.reading ?? 0) }}>
+            <span class="chart-chip" style={{ transform: chipShift(props.reading ?? 0) }}>
+              {xWords(props.prepared.chart.xAxis, props.reading ?? 0, props.units)}
+              {nearFlag(props.reading ?? 0)}
+            </span>
+          </div>
+        </Show>
+        <ReadingPane
+          prepared={props.prepared}
+          reading={place()}
+          steps={props.steps}
+          placeWords={xWords(props.prepared.chart.xAxis, place(), props.units)}
+          describedBy={summaryId}
+          onReading={(x) => props.onReading(x)}
+          onSpeak={(x) => props.onSpeak(x)}
+          onScrub={props.onScrub}
+        />
+      </div>
+      <Show when={!wide()}>
+        <ReadingTable labels={props.labels} palette={props.look.palette} valueOf={props.valueOf} />
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,73 @@
+/** A chart over the time of the run: grows with the playhead, axes settled once a run. */
+import { createMemo } from 'solid-js';
+import { chartPicture } from '../export/chart-svg.ts';
+import { chartTable } from '../export/data-table.ts';
+import type { Chart } from '../model/chart.ts';
+import { endLabels } from '../model/end-labels.ts';
+import { prepare, settleBounds, type Bounds } from '../model/prepare.ts';
+import { readingWords, spokenReading } from '../model/reading.ts';
+import { readingSteps } from '../model/time-axis.ts';
+import { ChartFrame } from './ChartFrame.tsx';
+import { createNearness } from './look.ts';
+import { Plot } from './Plot.tsx';
+import { layoutIn, pictureLayout, type Scene } from './scene.ts';
+
+export interface TimeChartProps {
+  readonly chart: Chart;
+  readonly scene: Scene;
+  readonly open: boolean;
+  readonly onToggle: (open: boolean) => void;
+}
+
+export function TimeChart(props: TimeChartProps) {
+  let body!: HTMLDivElement;
+  const near = createNearness(() => body);
+  const scene = () => props.scene;
+  const bounds = createMemo<Bounds>((earlier) => settleBounds(props.chart, scene().units(), earlier), {});
+  const prepared = createMemo(() => prepare(props.chart, layoutIn(scene(), props.chart), bounds(), scene().timeDomain(), scene().units()));
+  const labels = createMemo(() => endLabels(prepared()));
+  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), 0);
+  const readAt = () => scene().reading_s() ?? time_s();
+
+  const svg = (): string => {
+    const picture = prepare(props.chart, pictureLayout(props.chart), bounds(), scene().timeDomain(), scene().units());
+    return chartPicture({
+      prepared: picture,
+      labels: endLabels(picture),
+      flags: scene().flags(),
+      palette: scene().look().palette,
+      system: scene().units(),
+      subtitle: scene().runName(),
+      readAt: scene().timeDomain()[1],
+    });
+  };
+
+  return (
+    <ChartFrame
+      title={props.chart.title}
+      runName={scene().runName()}
+      open={props.open}
+      onToggle={(open) => props.onToggle(open)}
+      units={scene().units()}
+      table={() => chartTable(props.chart, scene().units())}
+      svg={svg}
+    >
+      <div ref={body}>
+        <Plot
+          prepared={prepared()}
+          labels={labels()}
+          flags={scene().flags()}
+          look={scene().look()}
+          units={scene().units()}
+          playhead={time_s()}
+          reading={scene().reading_s()}
+          steps={readingSteps(scene().timeDomain()[1])}
+          valueOf={(label) => readingWords(props.chart, label, readAt(), scene().units())}
+          onReading={(x) => scene().setReading(x)}
+          onSpeak={(x) => scene().speak(spokenReading(props.chart, labels(), x, scene().units()))}
+          onScrub={(x) => scene().scrub(x)}
+        />
+      </div>
+    </ChartFrame>
+  );
+}

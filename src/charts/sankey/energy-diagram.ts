@@ -1,0 +1,133 @@
+/** The energy ledger as a flow diagram: places in three columns, bands as wide as the energy they carry. */
+import { sankey, sankeyLinkHorizontal, type SankeyLink, type SankeyNode } from 'd3-sankey';
+import type { EnergyLedger, EnergyPlace } from '../model/energy-ledger.ts';
+import type { Token } from '../model/palette.ts';
+import { spreadLabels } from '../model/spread-labels.ts';
+
+interface PlaceDatum {
+  readonly place: EnergyPlace;
+}
+interface FlowDatum {
+  readonly value: number;
+}
+type Node = SankeyNode<PlaceDatum, FlowDatum>;
+type Link = SankeyLink<PlaceDatum, FlowDatum>;
+
+export interface PlaceWords {
+  readonly label: string;
+  readonly ink: Token;
+  readonly wash: Token;
+}
+
+export const PLACE_WORDS: Record<EnergyPlace, PlaceWords> = {
+  fuel: { label: 'Fuel or current', ink: 'copper', wash: 'copper' },
+  missed: { label: 'Missed the pot', ink: 'ink-2', wash: 'edge' },
+  still: { label: 'Into the still', ink: 'copper', wash: 'copper' },
+  losses: { label: 'Lost to the air', ink: 'ink-2', wash: 'edge' },
+  condenser: { label: 'Cooling water', ink: 'water', wash: 'water' },
+  products: { label: 'Warm distillate', ink: 'water', wash: 'water-wash' },
+  escape: { label: 'Escaped vapour', ink: 'alarm', wash: 'alarm' },
+  stored: { label: 'Still in the still', ink: 'copper', wash: 'copper-wash' },
+  drawn: { label: 'Heat it started with', ink: 'copper', wash: 'copper-wash' },
+  open: { label: 'Unaccounted', ink: 'alarm', wash: 'alarm' },
+};
+
+/** From top to bottom in their column. */
+const ORDER: readonly EnergyPlace[] = ['fuel', 'drawn', 'still', 'condenser', 'products', 'escape', 'losses', 'stored', 'open', 'missed'];
+
+export interface DiagramPlace {
+  readonly place: EnergyPlace;
+  readonly energy_J: number;
+  readonly x: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+  readonly label: { readonly x: number; readonly y: number | null; readonly anchor: 'start' | 'end' };
+}
+
+export interface DiagramFlow {
+  readonly from: EnergyPlace;
+  readonly to: EnergyPlace;
+  readonly energy_J: number;
+  readonly path: string;
+  readonly width: number;
+  readonly wash: Token;
+}
+
+export interface EnergyDiagram {
+  readonly places: readonly DiagramPlace[];
+  readonly flows: readonly DiagramFlow[];
+}
+
+export interface DiagramSize {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly height: number;
+  readonly textScale: number;
+}
+
+const BAR = 6;
+const GAP = 22;
+
+export function energyDiagram(ledger: EnergyLedger, size: DiagramSize): EnergyDiagram {
+  if (ledger.flows.length === 0) return { places: [], flows: [] };
+  const used = ORDER.filter((place) => ledger.flows.some(({ from, to }) => from === place || to === place));
+  const graph = sankey<PlaceDatum, FlowDatum>()
+    .nodeWidth(BAR)
+    .nodePadding(GAP * size.textScale)
+    .nodeSort((a, b) => ORDER.indexOf(a.place) - ORDER.indexOf(b.place))
+    .linkSort((a, b) => endOrder(a) - endOrder(b))
+    .extent([
+      [size.left, size.top],
+      [size.right, size.top + size.height],
+    ])({
+    nodes: used.map((place) => ({ place })),
+    links: ledger.flows.map(({ from, to, energy_J }) => ({ source: used.indexOf(from), target: used.indexOf(to), value: energy_J })),
+  });
+  const horizontal = sankeyLinkHorizontal<PlaceDatum, FlowDatum>();
+  return {
+    places: withLabels(graph.nodes, size),
+    flows: graph.links.map((link) => ({
+      from: placeAt(link.source),
+      to: placeAt(link.target),
+      energy_J: link.value,
+      path: horizontal(link) ?? '',
+      width: link.width ?? 0,
+      wash: PLACE_WORDS[placeAt(link.target) === 'still' ? placeAt(link.source) : placeAt(link.target)].wash,
+    })),
+  };
+}
+
+const placeAt = (end: Link['source']): EnergyPlace => (end as Node).place;
+const endOrder = (link: Link): number => ORDER.indexOf(placeAt(link.target)) * 100 + ORDER.indexOf(placeAt(link.source));
+
+/** Words beside each bar: right of the last column, else above its own bar's right side. */
+function withLabels(nodes: readonly Node[], { right, top, height, textScale }: DiagramSize): readonly DiagramPlace[] {
+  const line = 17 * textScale;
+  const isLast = (node: Node): boolean => (node.x1 ?? 0) >= right - BAR;
+  const columns = new Map<number, Node[]>();
+  for (const node of nodes) {
+    const column = columns.get(node.x0 ?? 0) ?? [];
+    column.push(node);
+    columns.set(node.x0 ?? 0, column);
+  }
+  const middles = new Map<Node, number | null>();
+  for (const column of columns.values()) {
+    const spread = spreadLabels(
+      column.map((node) => ({ at: ((node.y0 ?? 0) + (node.y1 ?? 0)) / 2, size: line, rank: node.value ?? 0 })),
+      top - line,
+      top + height + line,
+    );
+    column.forEach((node, index) => middles.set(node, spread[index] ?? null));
+  }
+  return nodes.map((node) => ({
+    place: node.place,
+    energy_J: node.value ?? 0,
+    x: node.x0 ?? 0,
+    top: node.y0 ?? 0,
+    width: (node.x1 ?? 0) - (node.x0 ?? 0),
+    height: (node.y1 ?? 0) - (node.y0 ?? 0),
+    label: { x: (node.x1 ?? 0) + (isLast(node) ? 10 : 8), y: middles.get(node) ?? null, anchor: 'start' },
+  }));
+}
