@@ -5,7 +5,7 @@
  * Sources: ISO 2533:1975 (troposphere; identical to the U.S. Standard Atmosphere 1976 there), IAPWS R14-08(2011) for
  * vapour over ice.
  */
-import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY, WATER_MOLAR_MASS, GAS_CONSTANT } from '../constants.ts';
+import { GAS_CONSTANT, STANDARD_ATMOSPHERE, STANDARD_GRAVITY, WATER_MOLAR_MASS } from '../constants.ts';
 import { correlation, type Correlation } from '../correlation.ts';
 import { AIR_GAS_CONSTANT } from './air.ts';
 import { requireWithin } from './range.ts';
@@ -32,10 +32,12 @@ export function geopotentialAltitude(h: number): number {
   return (EARTH_RADIUS * h) / (EARTH_RADIUS + h);
 }
 
+const pressureAt = (H: number): number => STANDARD_ATMOSPHERE * (1 - (LAPSE_RATE * H) / SEA_LEVEL_TEMPERATURE) ** EXPONENT;
+
 /** Standard pressure at a geopotential altitude, Pa. H in m, −2000–11 000, RangeError outside. ISO 2533. */
 export function standardPressureAtGeopotential(H: number): number {
   requireAltitude('standard pressure', H);
-  return STANDARD_ATMOSPHERE * (1 - (LAPSE_RATE * H) / SEA_LEVEL_TEMPERATURE) ** EXPONENT;
+  return pressureAt(H);
 }
 
 /** Standard air temperature, K. h geometric altitude, m, −2000–11 000, RangeError outside. ISO 2533. */
@@ -47,7 +49,7 @@ export function standardTemperature(h: number): number {
 /** Standard air pressure, Pa. h geometric altitude, m, −2000–11 000, RangeError outside. ISO 2533. */
 export function standardPressure(h: number): number {
   requireAltitude('standard pressure', h);
-  return standardPressureAtGeopotential(geopotentialAltitude(h));
+  return pressureAt(geopotentialAltitude(h));
 }
 
 /** Standard air density, kg/m³. h geometric altitude, m, −2000–11 000, RangeError outside. ISO 2533. */

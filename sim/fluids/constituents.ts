@@ -1,8 +1,8 @@
 /**
  * The oil constituents and their properties as functions of temperature.
  *
- * The data stand in `constituents-*.ts` with the source of every value. All functions here accept 253.15–453.15 K, the
- * span in which an oil is handled, and throw a `RangeError` outside. A vapour-pressure curve may have been fitted to a
+ * The data stand in `constituents-*.ts` with the source of every value. Functions here accept 253.15–453.15 K, the
+ * span in which an oil is handled, unless they say otherwise, and throw a `RangeError` outside. A vapour-pressure curve may have been fitted to a
  * narrower span, which its `validFrom` and `validTo` and the desk-reference entry give; below it alcohols and phenols read
  * high.
  */
@@ -38,10 +38,14 @@ const requireTemperature = (quantity: string, constituent: Constituent, T: numbe
 /** Antoine equation exp(A − B/(T + C)), Pa, without a range check, for the step loop. T and C in K, B in K. */
 export const antoinePressure = (A: number, B: number, C: number, T: number): number => Math.exp(A - B / (T + C));
 
-/** Vapour pressure of the pure liquid, subcooled where it would be solid, Pa. T in K, 253.15–453.15. */
+/**
+ * Vapour pressure of the pure liquid, subcooled where it would be solid, Pa.
+ * T in K, 253.15–453.15, or up to the end of the fitted range where that is higher.
+ */
 export function vapourPressure(constituent: Constituent, T: number): number {
-  requireTemperature('vapour pressure', constituent, T);
-  const { A, B, C } = constituent.vapourPressure;
+  const { A, B, C, validTo } = constituent.vapourPressure;
+  const hottest = Math.max(OIL_MAX_TEMPERATURE, validTo);
+  requireWithin(`vapour pressure of ${constituent.name}`, 'temperature', T, 'K', OIL_MIN_TEMPERATURE, hottest);
   return antoinePressure(A, B, C, T);
 }
 
@@ -67,23 +71,27 @@ export function heatCapacity(constituent: Constituent, T: number): number {
   return valueAt25C + ((valueAt90C - valueAt25C) * (T - 298.15)) / 65;
 }
 
+/** μ^−0.2661 in mPa s of a liquid of 10 Pa s; on anything thicker the law of Lewis and Squires says nothing. */
+const LEAST_FLUIDITY = 10_000 ** -0.2661;
+
+/** Lowest temperature at which `liquidViscosity` answers, K: 253.15, or where the liquid would pass 10 Pa s. */
+export function coldestPourable(constituent: Constituent): number {
+  const { value, at } = constituent.viscosity;
+  return Math.max(OIL_MIN_TEMPERATURE, at - 233 * ((value * 1e3) ** -0.2661 - LEAST_FLUIDITY));
+}
+
 /**
  * Viscosity of the liquid, Pa s: one known value carried to other temperatures by Lewis and Squires' general law
- * μ^−0.2661 = μ_K^−0.2661 + (T − T_K)/233 with μ in mPa s, good to 5–15 % away from the known value.
- * T in K, 253.15–453.15. The law can reach zero fluidity far below the known temperature; there it throws.
+ * μ^−0.2661 = μ_0^−0.2661 + (T − T_0)/233 with μ in mPa s, good to 5–15 % away from the known value.
+ * T in K, from `coldestPourable` to 453.15, RangeError outside.
  * Source: Lewis and Squires, Oil Gas J. (1934), as in Poling, Prausnitz and O'Connell, from memory.
  */
 export function liquidViscosity(constituent: Constituent, T: number): number {
-  requireTemperature('liquid viscosity', constituent, T);
   const { value, at } = constituent.viscosity;
-  const known = (value * 1e3) ** -0.2661;
-  const coldest = Math.max(OIL_MIN_TEMPERATURE, at - 233 * (known - FLUIDITY_FLOOR));
-  requireWithin(`liquid viscosity of ${constituent.name}`, 'temperature', T, 'K', coldest, OIL_MAX_TEMPERATURE);
-  return 1e-3 * (known + (T - at) / 233) ** (-1 / 0.2661);
+  const quantity = `liquid viscosity of ${constituent.name}`;
+  requireWithin(quantity, 'temperature', T, 'K', coldestPourable(constituent), OIL_MAX_TEMPERATURE);
+  return 1e-3 * ((value * 1e3) ** -0.2661 + (T - at) / 233) ** (-1 / 0.2661);
 }
-
-/** μ^−0.2661 of a liquid of 10 Pa s; thicker than that the law of Lewis and Squires says nothing. */
-const FLUIDITY_FLOOR = 10_000 ** -0.2661;
 
 /** Solubility in water at 25 °C, kg/m³. */
 export const waterSolubilityAt25C = (constituent: Constituent): number => constituent.waterSolubility.value;

@@ -2,6 +2,7 @@
 import { correlation, type Argument, type Correlation } from '../correlation.ts';
 import type { Constituent } from './constituent.ts';
 import {
+  coldestPourable,
   constituents,
   heatCapacity,
   latentHeat,
@@ -23,7 +24,13 @@ const entryId = (constituent: Constituent): string => constituent.id.replaceAll(
 
 const temperature = (low: number, high: number): Argument => ({ unit: 'K', says: 'temperature', range: [low, high] });
 const oilTemperature = temperature(OIL_MIN_TEMPERATURE, OIL_MAX_TEMPERATURE);
-const pressure: Argument = { unit: 'Pa', says: 'total pressure', range: [WATER_MIN_PRESSURE, WATER_MAX_PRESSURE] };
+
+/** Pressures at which the constituent and water boil together between 273.15 and 403.15 K. */
+const totalPressure = (constituent: Constituent): Argument => ({
+  unit: 'Pa',
+  says: 'total pressure',
+  range: [WATER_MIN_PRESSURE + vapourPressure(constituent, WATER_MIN_TEMPERATURE), WATER_MAX_PRESSURE],
+});
 
 const provenance = (...values: readonly { readonly kind: string; readonly source: string }[]): string =>
   values.map(({ kind, source }) => `${kind}: ${source}`).join('; ');
@@ -54,7 +61,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
   return [
     ofTemperature('oil-vapour-pressure', 'Vapour pressure', temperature(fit.validFrom, fit.validTo), { symbol: 'p_i', unit: 'Pa' },
       `\\ln\\frac{p_i}{\\mathrm{Pa}}=${fit.A}-\\frac{${fit.B}}{T/\\mathrm{K}${fit.C < 0 ? '' : '+'}${fit.C}}`, provenance(fit),
-      `extrapolates beyond the fitted range; ${working}`, vapourPressure),
+      `extrapolates from the fitted range to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; throws a RangeError outside both`, vapourPressure),
     ofTemperature('oil-density', 'Density of the liquid', oilTemperature, { symbol: 'ρ', unit: 'kg/m³' },
       '\\rho=\\rho_0+\\frac{d\\rho}{dT}(T-T_0)', provenance(constituent.liquidDensity, constituent.densitySlope), working, liquidDensity),
     ofTemperature('oil-latent-heat', 'Heat of vaporisation', oilTemperature, { symbol: 'h_fg', unit: 'J/kg' },
@@ -62,9 +69,9 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       provenance(constituent.latentHeatAt25C, constituent.latentHeatAt100C), working, latentHeat),
     ofTemperature('oil-heat-capacity', 'Heat capacity of the liquid', oilTemperature, { symbol: 'c_p', unit: 'J/(kg K)' },
       'c_p=c_{25}+(c_{90}-c_{25})\\frac{T-298.15}{65}', provenance(constituent.heatCapacity), working, heatCapacity),
-    ofTemperature('oil-viscosity', 'Viscosity of the liquid', oilTemperature, { symbol: 'μ', unit: 'Pa s' },
+    ofTemperature('oil-viscosity', 'Viscosity of the liquid', temperature(coldestPourable(constituent), OIL_MAX_TEMPERATURE), { symbol: 'μ', unit: 'Pa s' },
       '\\mu^{-0.2661}=\\mu_0^{-0.2661}+\\frac{T-T_0}{233},\\ \\mu\\text{ in mPa s}',
-      `${provenance(constituent.viscosity)}; Lewis and Squires 1934, from memory`, `${working}, and where it would pass 10 Pa s`, liquidViscosity),
+      `${provenance(constituent.viscosity)}; Lewis and Squires 1934, from memory`, 'throws a RangeError; the range begins where it would be thinner than 10 Pa s', liquidViscosity),
     ofTemperature('oil-water-solubility', 'Solubility in water', temperature(273.15, 373.15), { symbol: 'S', unit: 'kg/m³' },
       'S=S_{25}\\exp\\Big[\\frac{\\Delta H}{R}\\Big(\\frac1{298.15}-\\frac1T\\Big)\\Big]',
       `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`, 'throws a RangeError', waterSolubility),
@@ -80,7 +87,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
     correlation({
       name: `co-boiling-temperature-${entryId(constituent)}`,
       says: `Temperature at which water and ${name} boil together.`,
-      arguments: { p: pressure },
+      arguments: { p: totalPressure(constituent) },
       result: { symbol: 'T', unit: 'K' },
       tex: boils,
       source,
@@ -90,7 +97,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
     correlation({
       name: `co-boiling-oil-share-${entryId(constituent)}`,
       says: `Mass share of ${name} in the condensate when it boils together with water.`,
-      arguments: { p: pressure },
+      arguments: { p: totalPressure(constituent) },
       result: { symbol: 'w', unit: '1' },
       tex: `w=\\frac{r}{1+r},\\ ${ratio},\\ ${boils}`,
       source,
