@@ -1,6 +1,6 @@
 /** The list of keys, and the switch that turns the single ones off. */
 import { For } from 'solid-js';
-import { Dialog } from './Dialog.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
 import { KEYS } from './keyboard.ts';
 
 export interface KeysDialogProps {

@@ -1,6 +1,6 @@
 /** Where to start from: an example, a blank still, or a file. */
 import { For } from 'solid-js';
-import { Dialog } from './Dialog.tsx';
+import { Dialog } from '../ui/Dialog.tsx';
 
 export interface StartingPoint {
   readonly id: string;

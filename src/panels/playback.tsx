@@ -32,6 +32,12 @@ const SPEED_WORDS: Readonly<Record<Speed, string>> = {
 
 const clock = (time_s: number): string => formatDuration(time_s, { short: true });
 
+/** Width of the playhead; the line begins and ends half of it in from the edge. */
+const HEAD_PX = 18;
+
+/** Set like the words on the time line, it tells how wide their letters are. */
+const RULER = 'first drop 53 min vapour escapes 1 h 52 first boil';
+
 /** Width of an element in pixels, followed. */
 function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<number> {
   const [width, setWidth] = createSignal(0);
@@ -49,9 +55,11 @@ function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<numbe
 
 export function PlaybackBar(props: PlaybackBarProps) {
   const [line, setLine] = createSignal<HTMLDivElement>();
+  const [ruler, setRuler] = createSignal<HTMLSpanElement>();
   const width = createWidth(line);
+  const rulerWidth = createWidth(ruler);
   const share = () => (props.end_s > 0 ? props.time_s / props.end_s : 0);
-  const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, props.end_s, width()));
+  const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, props.end_s, width() - HEAD_PX, rulerWidth() / RULER.length));
   const jump = (event: RunEvent | null) => {
     if (event) props.onTime(event.time_s);
   };
@@ -103,6 +111,9 @@ export function PlaybackBar(props: PlaybackBarProps) {
           value={props.time_s}
           onInput={(event) => props.onTime(event.currentTarget.valueAsNumber)}
         />
+        <span class="playback-ruler" aria-hidden="true" ref={setRuler}>
+          {RULER}
+        </span>
         <ul class="playback-marks" aria-label="Events of the run">
           <Index each={marks()}>
             {(mark) => (

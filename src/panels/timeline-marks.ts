@@ -12,8 +12,6 @@ export interface TimelineMark {
   readonly wordsAt_px: number | null;
 }
 
-/** Width of a letter of the small text, px, on the wide side. */
-const LETTER_PX = 7;
 const GAP_PX = 12;
 
 const rank: Readonly<Record<Severity, number>> = { note: 1, care: 2, alarm: 3 };
@@ -42,16 +40,23 @@ function candidates(events: readonly RunEvent[], mostOil_s: number | null): Cand
 /** Rank from which a mark's words matter enough to make room for. */
 const MATTERS = 2;
 
-const widthOf = (mark: Candidate): number => (mark.words.length + 1 + formatDuration(mark.time_s, { short: true }).length) * LETTER_PX;
+const letters = (mark: Candidate): number => mark.words.length + 1 + formatDuration(mark.time_s, { short: true }).length;
 
-export function timelineMarks(events: readonly RunEvent[], mostOil_s: number | null, end_s: number, width_px: number): TimelineMark[] {
+/** `letter_px` is the mean width of a letter as the words are set. */
+export function timelineMarks(
+  events: readonly RunEvent[],
+  mostOil_s: number | null,
+  end_s: number,
+  width_px: number,
+  letter_px: number,
+): TimelineMark[] {
   const all = candidates(events, mostOil_s);
   const x = (mark: Candidate): number => (end_s > 0 ? (mark.time_s / end_s) * width_px : 0);
   const taken: (readonly [number, number])[] = [];
   const wordsAt = new Map<Candidate, number>();
 
   for (const mark of [...all].sort((a, b) => b.rank - a.rank || a.time_s - b.time_s)) {
-    const wide = widthOf(mark);
+    const wide = letters(mark) * letter_px;
     if (wide > width_px) continue;
     const here = x(mark);
     const crowded = all.some((other) => other !== mark && other.rank >= MATTERS && x(other) >= here && x(other) - here < wide);

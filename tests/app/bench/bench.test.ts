@@ -1,0 +1,160 @@
+import { createRoot } from 'solid-js';
+import { describe, expect, test } from 'vitest';
+import { createBench, type Bench } from '../../../src/app/bench.ts';
+import type { RunClient, RunReply } from '../../../src/worker/client.ts';
+import type { Scenario } from '../../../sim/index.ts';
+import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
+
+const still = { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined };
+const saved = { time_s: 0, speed: 60, units: 'metric', theme: 'auto', foldedCharts: [], hintsDismissed: false, keysOn: true } as const;
+
+/** A client whose answers the test gives, in the order of the questions. */
+function askedClient() {
+  const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
+  const client: RunClient = {
+    run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
+    dispose: () => undefined,
+  };
+  const answer = async (place: number, reply: RunReply) => {
+    asked[place]?.reply(reply);
+    await Promise.resolve();
+    await Promise.resolve();
+  };
+  return { client, asked, answer, ran: (place: number, scenario: Scenario) => answer(place, { kind: 'ran', result: madeUpRun({ scenario }) }) };
+}
+
+const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
+  createRoot(async (dispose) => {
+    const asked = askedClient();
+    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved });
+    await check({ bench, ...asked });
+    dispose();
+  });
+
+const invalid: RunReply = {
+  kind: 'invalid',
+  problems: [{ path: 'pot.water_kg', value: 99, allowed: 'at most 9', message: 'Water in the pot (pot.water_kg): 99 is not allowed; at most 9.' }],
+};
+
+describe('a change', () => {
+  test('asks for a run, and its result takes the place of the one before', () =>
+    onBench(async ({ bench, asked, ran }) => {
+      bench.change('condenser.length_m', 3);
+      expect(asked.map(({ scenario }) => (scenario as Scenario).condenser.length_m)).toEqual([3]);
+      expect([bench.running(), bench.result().scenario.condenser.length_m]).toEqual([true, 5]);
+      await ran(0, bench.scenario());
+      expect([bench.running(), bench.result().scenario.condenser.length_m]).toEqual([false, 3]);
+    }));
+
+  test('that changes nothing asks for nothing and leaves nothing to undo', () =>
+    onBench(({ bench, asked }) => {
+      bench.change('condenser.length_m', 5);
+      expect(asked).toHaveLength(0);
+      expect(bench.canUndo()).toBe(false);
+    }));
+
+  test('of several fields is one run and one step back', () =>
+    onBench(({ bench, asked }) => {
+      bench.changeMany({ 'condenser.length_m': 3, 'pot.diameter_m': 0.4 });
+      expect(asked).toHaveLength(1);
+      bench.undo();
+      expect([bench.scenario().condenser.length_m, bench.scenario().pot.diameter_m, bench.canUndo()]).toEqual([5, 0.32, false]);
+    }));
+
+  test('by dragging is one step back, however many runs it took', () =>
+    onBench(({ bench }) => {
+      for (const length of [4.5, 4, 3.5]) bench.change('condenser.length_m', length, 'drag-1');
+      bench.undo();
+      expect(bench.scenario().condenser.length_m).toBe(5);
+      bench.redo();
+      expect(bench.scenario().condenser.length_m).toBe(3.5);
+    }));
+
+  test('that cannot be run leaves the last good run, and says so until it is taken back', () =>
+    onBench(async ({ bench, answer, ran }) => {
+      bench.change('pot.water_kg', 99);
+      await answer(0, invalid);
+      expect(bench.stale()).toBe(true);
+      expect(bench.staleBecause()).toContain('99 is not allowed; at most 9');
+      expect(bench.result().scenario.pot.water_kg).toBe(8);
+      expect(bench.scenario().pot.water_kg).toBe(99);
+      bench.undo();
+      await ran(1, bench.scenario());
+      expect([bench.stale(), bench.problems().length]).toEqual([false, 0]);
+    }));
+
+  test('on which the model fails keeps the last good run and tells the reason', () =>
+    onBench(async ({ bench, answer }) => {
+      bench.change('pot.water_kg', 7);
+      await answer(0, { kind: 'failed', message: 'the step did not converge' });
+      expect(bench.staleBecause()).toBe('the step did not converge');
+      expect(bench.running()).toBe(false);
+    }));
+
+  test('that a newer one overtook waits for the answer to the newer one', () =>
+    onBench(async ({ bench, answer, ran }) => {
+      bench.change('pot.water_kg', 7);
+      bench.change('pot.water_kg', 6);
+      await answer(0, { kind: 'superseded' });
+      expect(bench.running()).toBe(true);
+      await ran(1, bench.scenario());
+      expect([bench.running(), bench.result().scenario.pot.water_kg]).toEqual([false, 6]);
+    }));
+});
+
+describe('another scenario', () => {
+  test('takes its place once it has run: playhead at the start, nothing selected, the work before one step back', () =>
+    onBench(async ({ bench, ran }) => {
+      bench.select('pot');
+      bench.setTime(500);
+      const loading = bench.load({ name: 'Another' });
+      expect(bench.scenario().name).toBe('Untitled still');
+      await ran(0, scenarioWith({ name: 'Another' }));
+      expect(await loading).toBeNull();
+      expect([bench.scenario().name, bench.loaded().name, bench.time_s(), bench.selected()]).toEqual(['Another', 'Another', 0, null]);
+      bench.undo();
+      expect(bench.scenario().name).toBe('Untitled still');
+    }));
+
+  test('that cannot be read is refused with the reason, and the work on the bench is as it was', () =>
+    onBench(async ({ bench, answer }) => {
+      const before = bench.scenario();
+      const loading = bench.load({ pot: 3 });
+      await answer(0, invalid);
+      expect(await loading).toContain('pot.water_kg');
+      expect(bench.scenario()).toBe(before);
+      expect([bench.stale(), bench.canUndo()]).toEqual([false, false]);
+    }));
+});
+
+test('the events before and after the playhead are the ones to jump to', () =>
+  createRoot((dispose) => {
+    const first = madeUpRun({ events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)] });
+    const bench = createBench({ client: askedClient().client, clock: still, first, saved });
+    bench.setTime(1320);
+    expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);
+    bench.setTime(9000);
+    expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual(['first-drop', undefined]);
+    dispose();
+  }));
+
+test('what is kept between visits is the whole bench', () =>
+  onBench(({ bench }) => {
+    bench.setUnits('us');
+    bench.setTheme('projector');
+    bench.setFoldedCharts(['oil']);
+    bench.dismissHints();
+    bench.setKeysOn(false);
+    bench.setTime(1234);
+    bench.setSpeed(300);
+    expect(bench.snapshot()).toEqual({
+      scenario: bench.scenario(),
+      time_s: 1234,
+      speed: 300,
+      units: 'us',
+      theme: 'projector',
+      foldedCharts: ['oil'],
+      hintsDismissed: true,
+      keysOn: false,
+    });
+  }));
