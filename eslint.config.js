@@ -63,6 +63,7 @@ export default defineConfig(
       'no-restricted-imports': ['error', noDrawingD3],
       'prefer-const': 'error',
       eqeqeq: ['error', 'always'],
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', destructuredArrayIgnorePattern: '^_' }],
       // Interfaces here name plain functions in method form; none of them reads `this`.
       '@typescript-eslint/unbound-method': 'off',
     },
