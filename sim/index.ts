@@ -27,3 +27,8 @@ export {
 } from './run/record.ts';
 export type { Balance, Closure, EndReason, EventKind, NonFinite, RunEvent, RunResult, Severity, Summary } from './run/result.ts';
 export * from './library/index.ts';
+export { captureByDropSize, type DropCapture } from './run/drop-capture.ts';
+export { exampleScenario, examples, type Example } from './run/examples.ts';
+export { Run, simulate } from './run/simulate.ts';
+export { scheduleValue } from './run/schedule-value.ts';
+export { constituents, type Constituent } from './fluids/constituents.ts';

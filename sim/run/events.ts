@@ -135,7 +135,7 @@ export class EventWatch {
     if (escaping && !this.escaping) {
       this.escaping = true;
       const share = condenser.escaped.water / arrivingWater;
-      this.tell('vapour-escapes', time, 'alarm', 'condenser', condenser.escaped.water / dt, 'kg/s', `Vapour leaves the outlet uncondensed from ${minutes(time)} (${(100 * share).toFixed(0)} % of it at first): oil is lost and steam scalds.`, 'Turn the heat down or the water up at once; keep flames and faces away from the outlet.');
+      this.tell('vapour-escapes', time, 'alarm', 'condenser', condenser.escaped.water / dt, 'kg/s', `Vapour leaves the outlet uncondensed from ${minutes(time)}${share > 0.01 ? ` (${(100 * share).toFixed(0)} % of it at first)` : ''}: oil is lost and steam scalds.`, 'Turn the heat down or the water up at once; keep flames and faces away from the outlet.');
     } else if (this.escaping && time - this.quietSince > 30) {
       this.escaping = false;
       this.tell('vapour-held-again', time, 'note', 'condenser', condenser.condensingLength, 'm', `From ${minutes(time)} the condenser holds all the vapour again.`, 'Watch that it stays so.');

@@ -11,6 +11,7 @@
 import { tableLatentHeat, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableSaturationTemperature, tableVapourEnthalpy } from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
+import { FLUX_MEMORY } from './pot.ts';
 import type { Release } from './release.ts';
 import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
@@ -24,6 +25,10 @@ export class Bed {
   readonly out: VapourStream;
   /** Heat lost to the air in the last step, J. */
   loss = 0;
+  /** Layers, from below, that let steam through in the last step. */
+  private passed = 0;
+  /** Steam flux into the bed, smoothed, kg/m²s. */
+  private meanFlux = 0;
   /** Water consumed by hydrolysis so far, kg. */
   waterConsumed = 0;
   /** Enthalpy that left with it, J. */
@@ -96,12 +101,15 @@ export class Bed {
    * Steam through the bed for one step.
    * @param entering vapour from below
    * @param bottomPressure absolute pressure under the bed, Pa
-   * @param drop pressure drop of the bed in the last step, Pa
+   * @param drop pressure drop of the bed, Pa
    */
   step(entering: VapourStream, bottomPressure: number, drop: number, dt: number): void {
     const { passing, oil, release } = this;
     passing.copyFrom(entering);
+    this.meanFlux += (entering.water / (dt * this.section) - this.meanFlux) * Math.min(1, dt / FLUX_MEMORY);
+    release.setApproach(this.height / this.layers, this.meanFlux);
     this.loss = 0;
+    this.passed = 0;
     for (let j = 0; j < this.layers; j++) {
       const T = this.temperature[j] as number;
       const consumed = release.advance(j, T, this.water[j] as number, dt);
@@ -116,6 +124,9 @@ export class Bed {
       const held = (this.enthalpy[j] as number) - lost + passing.enthalpy;
       const water = (this.water[j] as number) + passing.water;
       const pressure = bottomPressure - (drop * (j + 0.5)) / this.layers;
+      if ((this.molarRatio[j] as number) === 0 && passing.water > 0) {
+        this.molarRatio[j] = oil.molarRatio(passing.oil, passing.water) + release.expectedRatio(j, passing.temperature);
+      }
       const target = tableSaturationTemperature(pressure / (1 + (this.molarRatio[j] as number)));
       const capacity = this.capacity(j) + passing.oilTotal() * oil.heatCapacity;
       const surplus = held - water * tableLiquidEnthalpy(target) - capacity * (target - ENTHALPY_ZERO);
@@ -127,8 +138,8 @@ export class Bed {
         this.molarRatio[j] = 0;
         this.oilLatent[j] = 0;
       } else {
+        this.passed = j + 1;
         const steam = Math.min(surplus / (tableLatentHeat(target) + (this.oilLatent[j] as number)), 0.999 * water);
-        release.setApproach(this.height / this.layers, steam / (dt * this.section));
         release.takeUp(j, target, steam, passing.oil, passing.oil);
         const latent = oil.latentOf(passing.oil);
         const oilMass = passing.oilTotal();
@@ -143,6 +154,15 @@ export class Bed {
       this.settle(j);
     }
     this.out.copyFrom(passing);
+  }
+
+  /** Heat capacity of the layers that steam passes, J/K. */
+  hotCapacity(): number {
+    let sum = 0;
+    for (let j = 0; j < this.layers; j++)
+      if (j < this.passed)
+        sum += (this.water[j] as number) * tableLiquidHeatCapacity(this.temperature[j] as number) + this.capacity(j);
+    return sum;
   }
 
   /** Liquid falling on the top layer. */

@@ -114,6 +114,16 @@ export class Oil {
     return (moles * WATER_MOLAR_MASS) / water;
   }
 
+  /** How near a vapour is to being saturated with oil at T (Raoult, immiscible): 1 at saturation, 0 without oil. */
+  saturation(oil: Float64Array, water: number, T: number): number {
+    let sum = 0;
+    for (let i = 0; i < this.count; i++) {
+      const mass = oil[i] as number;
+      if (mass > 0) sum += mass / ((this.molarMass[i] as number) * this.pressureRatio(i, T));
+    }
+    return (sum * WATER_MOLAR_MASS) / water;
+  }
+
   /** Latent heat carried by oil vapour (kg by constituent), J. */
   latentOf(oil: Float64Array): number {
     let sum = 0;

@@ -4,7 +4,7 @@
  * States: water [kg], enthalpy of water, wetted wall, submerged plant and oil [J], oil in the water [kg].
  * Equations: lumped heat balance; below the boil heat raises the temperature, at the boil what exceeds the enthalpy
  * of liquid at the boiling point makes steam. Boiling point at P_air + Δp of everything downstream, taken implicitly
- * (Δp = R ṁ with the last step's R) so that a narrow outlet cannot make the balance swing; in water distillation at
+ * (the drop made linear about the last step) so that a narrow outlet cannot make the balance swing; in water distillation at
  * the co-boiling temperature while free oil is there. Oil in the water (from cohobation) leaves with the steam in
  * proportion to its concentration over its solubility.
  * Assumptions: one temperature; no evaporation below the boil; wall up to the first water level (or the grid) warms
@@ -24,6 +24,15 @@ import type { Oil } from './oil.ts';
 import type { Release } from './release.ts';
 import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
+
+/**
+ * Exponent of the drop over the steam rate for the step's linearisation: turbulent friction (1.75) times a condensing
+ * length that grows with the rate (1). It only steers how fast pressure settles, not where.
+ */
+const DROP_EXPONENT = 2.75;
+
+/** Time over which the steam rate is smoothed for the approach to saturation, s: steam and boiling point then settle together. */
+export const FLUX_MEMORY = 20;
 
 export interface PotGeometry {
   readonly diameter: number;
@@ -48,11 +57,17 @@ export class Pot {
   /** Water consumed by ester hydrolysis so far, kg, and the enthalpy it took, J. */
   waterConsumed = 0;
   consumedEnthalpy = 0;
+  /** Pressure above the air that this step's steam rate asks for, Pa. */
+  gauge = 0;
   /** Boiling temperature of the last step, K. */
   boilingTemperature = 373.15;
-  private resistance = 0;
-  private lastRate = 0;
+  private drop = 0;
+  private dropSlope = 0;
+  /** Steam expected to pass the bed in the last step, kg/s. */
+  private through = 0;
   private molarRatio = 0;
+  /** Steam rate, smoothed, that the approach to saturation is worked out with, kg/s; negative before the first step. */
+  private meanRate = -1;
   private oilLatent = 0;
   private readonly none: Float64Array;
   readonly section: number;
@@ -106,9 +121,10 @@ export class Pot {
     return (this.water / tableLiquidDensity(this.temperature) + this.geometry.submergedVolume) / this.section;
   }
 
-  /** Tells the pot the pressure drop downstream that its last steam rate caused, Pa. */
+  /** Tells the pot the pressure drop downstream that its last steam caused, Pa. */
   setBackPressure(drop: number): void {
-    this.resistance = this.lastRate > 0 ? drop / this.lastRate : this.resistance;
+    this.drop = drop;
+    this.dropSlope = this.through > 0 ? (DROP_EXPONENT * drop) / this.through : 0;
   }
 
   /** Liquid running back into the pot. */
@@ -118,7 +134,11 @@ export class Pot {
     for (let i = 0; i < this.oil.length; i++) this.oil[i] = (this.oil[i] as number) + (liquid.oil[i] as number);
   }
 
-  step(heat: number, airPressure: number, dt: number): void {
+  /**
+   * @param heat heat through the base in this step, J
+   * @param downstreamCapacity heat capacity of the hot bed, J/K: when the pressure rises it, too, takes up steam
+   */
+  step(heat: number, airPressure: number, downstreamCapacity: number, dt: number): void {
     const { out, submerged } = this;
     out.clear();
     if (submerged) {
@@ -132,34 +152,44 @@ export class Pot {
     const wettedHeight = Math.min(this.geometry.height, this.depth());
     this.loss = this.lossTable.at(this.temperature) * Math.PI * this.geometry.diameter * wettedHeight * dt;
     this.enthalpy += heat - this.loss;
-
-    const capacity = this.capacity();
-    const backPressure = this.resistance * this.lastRate;
-    const boiling = tableSaturationTemperature((airPressure + backPressure) / (1 + this.molarRatio));
-    const surplus = this.enthalpy - this.water * tableLiquidEnthalpy(boiling) - capacity * (boiling - ENTHALPY_ZERO);
-    const stiffness = ((this.water * tableLiquidHeatCapacity(boiling) + capacity) * this.resistance) / tableSaturationSlope(boiling);
-    let steam = (surplus + stiffness * this.lastRate) / (tableLatentHeat(boiling) + this.oilLatent + stiffness / dt);
-    steam = Math.min(Math.max(0, steam), 0.999 * this.water);
-    const rate = steam / dt;
-    const pressure = airPressure + this.resistance * rate;
-    const T = steam > 0 ? tableSaturationTemperature(pressure / (1 + this.molarRatio)) : boiling;
-    this.boilingTemperature = T;
-    this.lastRate = rate;
-    if (steam > 0) this.evaporate(steam, T, dt);
-    else {
-      this.molarRatio = 0;
-      this.oilLatent = 0;
+    if (submerged) {
+      if (this.meanRate < 0) this.meanRate = heat / (dt * tableLatentHeat(this.boilingTemperature));
+      submerged.setApproach(wettedHeight, this.meanRate / this.section);
+      this.molarRatio = submerged.expectedRatio(0, this.boilingTemperature);
     }
+    const steam = this.steamMade(airPressure, downstreamCapacity, dt);
+    if (steam > 0) this.evaporate(steam, this.boilingTemperature);
+    this.meanRate += ((steam > 0 ? steam / dt : heat / (dt * tableLatentHeat(this.boilingTemperature))) - this.meanRate) * Math.min(1, dt / FLUX_MEMORY);
     this.settle(this.capacity());
-    out.temperature = T;
+    out.temperature = this.boilingTemperature;
   }
 
-  private evaporate(steam: number, T: number, dt: number): void {
+  /**
+   * Steam of this step, kg, with the pressure it causes. With E the surplus of enthalpy at the last pressure p_0, C the
+   * heat capacity of pot and hot bed, s = dT/dp and the drop linear about the last step, p = p_1 + S (ṁ − ṁ_1):
+   *   ṁ h = E/Δt − C s (p − p_0)/Δt.
+   */
+  private steamMade(airPressure: number, downstreamCapacity: number, dt: number): number {
+    const capacity = this.capacity();
+    const boiling = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
+    const surplus = this.enthalpy - this.water * tableLiquidEnthalpy(boiling) - capacity * (boiling - ENTHALPY_ZERO);
+    const latent = tableLatentHeat(boiling) + this.oilLatent;
+    const perPascal = 1 / tableSaturationSlope(boiling);
+    const own = (this.water * tableLiquidHeatCapacity(boiling) + capacity) * perPascal;
+    const all = own + downstreamCapacity * perPascal;
+    const before = this.gauge;
+    const offset = this.drop - this.dropSlope * this.through;
+    const through = Math.max(0, (surplus - all * (offset - before)) / (dt * latent + all * this.dropSlope));
+    this.gauge = Math.max(0, offset + this.dropSlope * through);
+    this.through = through;
+    this.boilingTemperature = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
+    const steam = (surplus - own * (this.gauge - before)) / latent;
+    return Math.min(Math.max(0, steam), 0.999 * this.water);
+  }
+
+  private evaporate(steam: number, T: number): void {
     const { out, mixture, submerged } = this;
-    if (submerged) {
-      submerged.setApproach(Math.min(this.depth(), this.geometry.height), steam / (dt * this.section));
-      submerged.takeUp(0, T, steam, this.none, out.oil);
-    }
+    if (submerged) submerged.takeUp(0, T, steam, this.none, out.oil);
     for (let i = 0; i < this.oil.length; i++) {
       const stock = this.oil[i] as number;
       if (!(stock > 0)) continue;
@@ -175,7 +205,7 @@ export class Pot {
     out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO);
     this.water -= steam;
     this.enthalpy -= out.enthalpy;
-    this.molarRatio = mixture.molarRatio(out.oil, steam);
+    if (!submerged) this.molarRatio = mixture.molarRatio(out.oil, steam);
     this.oilLatent = latent / steam;
   }
 }

@@ -164,6 +164,22 @@ export class Release {
     }
   }
 
+  /**
+   * Moles of oil per mole of water that steam would carry out of a cell now, beyond what it brings: what the boiling
+   * point is worked out with before the first steam has passed.
+   */
+  expectedRatio(cell: number, T: number): number {
+    const first = cell * this.count;
+    let moles = this.halfMoles;
+    let sum = 0;
+    for (let i = 0; i < this.count; i++) {
+      const n = (this.ready[first + i] as number) / (this.oil.molarMass[i] as number);
+      moles += n;
+      sum += n * (this.oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon) * this.oil.pressureRatio(i, T);
+    }
+    return moles > 0 ? sum / moles : 0;
+  }
+
   /** Oil carried into a cell by vapour that condensed there whole, kg by constituent. */
   deposit(cell: number, oil: Float64Array): void {
     const first = cell * this.count;

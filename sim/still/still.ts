@@ -59,6 +59,8 @@ export class Still {
   keptWater = 0;
   returnedWater = 0;
   readonly escapedOil: Float64Array;
+  /** Share of the back pressure that the bed causes. */
+  private bedShare = 0;
   private readonly body: StillBody;
   private readonly stream: VapourStream;
   private readonly headDrip: LiquidStream;
@@ -111,12 +113,14 @@ export class Still {
     this.fuelEnergy += source.taken;
     this.potEnergy += source.toPot;
     this.missedEnergy += source.missed;
-    pot.setBackPressure(this.gauge());
-    pot.step(source.toPot, this.airPressure, dt);
+    const drop = this.gauge();
+    this.bedShare = drop > 0 ? this.bedDrop / drop : 0;
+    pot.setBackPressure(drop);
+    pot.step(source.toPot, this.airPressure, bed ? bed.hotCapacity() : 0, dt);
     this.lossEnergy += pot.loss;
     stream.copyFrom(pot.out);
     if (bed) this.passBed(bed, dt);
-    const headPressure = this.airPressure + this.neckDrop + this.condenser.drop;
+    const headPressure = this.airPressure + pot.gauge * (1 - this.bedShare);
     this.head.step(stream, headPressure, this.headDrip, dt);
     this.lossEnergy += this.head.loss;
     this.lidTemperature = stream.water > 0 ? stream.temperature : this.head.temperature;
@@ -134,7 +138,7 @@ export class Still {
   private passBed(bed: Bed, dt: number): void {
     const { stream, scenario } = this;
     if (scenario.pot.layout === 'steam' && stream.water > 0) this.carryOver(bed);
-    bed.step(stream, this.airPressure + this.gauge(), this.bedDrop, dt);
+    bed.step(stream, this.airPressure + this.pot.gauge, this.bedShare * this.pot.gauge, dt);
     stream.copyFrom(bed.out);
     this.lossEnergy += bed.loss;
     const { voidShare, particleSize_m } = scenario.charge;

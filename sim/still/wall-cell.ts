@@ -2,8 +2,8 @@
  * A stretch of wall that vapour passes: the lid and upper side of the pot, or the swan neck. It warms by condensing
  * steam until it reaches the dew point, then condenses just what its heat loss asks for.
  *
- * State: wall temperature [K]. Assumptions: the wall has one temperature; while some vapour passes only water
- * condenses (the vapour is seldom saturated with oil), and when all condenses its oil goes with the water.
+ * State: wall temperature [K]. Assumptions: the wall has one temperature; only water condenses until the vapour left is
+ * saturated with oil, from then on both in the proportion in which they are there.
  */
 import { tableLatentHeat, tableLiquidEnthalpy, tableSaturationTemperature, tableVapourEnthalpy } from '../fluids/water-table.ts';
 import type { Oil } from './oil.ts';
@@ -60,12 +60,30 @@ export class WallCell {
       return;
     }
     const superheat = vapour.enthalpy - vapour.water * tableVapourEnthalpy(dew) - oilHeat - mixture.latentOf(vapour.oil);
-    const condensed = Math.max(0, (wanted - superheat) / tableLatentHeat(dew));
-    condensate.water = condensed;
-    condensate.enthalpy = condensed * tableLiquidEnthalpy(dew);
-    vapour.water -= condensed;
+    this.condense(vapour, dew, Math.max(0, wanted - superheat), condensate);
     vapour.enthalpy -= wanted + condensate.enthalpy;
     vapour.temperature = dew;
     this.temperature = dew;
+  }
+
+  /** Takes a latent heat out of the vapour, J: water alone down to saturation with oil, then both. */
+  private condense(vapour: VapourStream, dew: number, heat: number, condensate: LiquidStream): void {
+    const { mixture } = this;
+    const h_fg = tableLatentHeat(dew);
+    const saturation = Math.min(1, mixture.saturation(vapour.oil, vapour.water, dew));
+    const alone = Math.min(heat / h_fg, vapour.water * (1 - saturation));
+    const left = vapour.water - alone;
+    const together = heat - alone * h_fg;
+    const share = together > 0 ? Math.min(1, together / (left * h_fg + mixture.latentOf(vapour.oil))) : 0;
+    condensate.water = alone + share * left;
+    let oilMass = 0;
+    for (let i = 0; i < mixture.count; i++) {
+      const taken = share * (vapour.oil[i] as number);
+      condensate.oil[i] = taken;
+      vapour.oil[i] = (vapour.oil[i] as number) - taken;
+      oilMass += taken;
+    }
+    condensate.enthalpy = condensate.water * tableLiquidEnthalpy(dew) + oilMass * mixture.heatCapacity * (dew - ENTHALPY_ZERO);
+    vapour.water -= condensate.water;
   }
 }
