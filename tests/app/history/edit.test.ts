@@ -38,6 +38,20 @@ describe('an edit of one field', () => {
   });
 });
 
+describe('a scenario that is already wrong somewhere', () => {
+  const overfull = (): Scenario => ({ ...still(), neck: { ...still().neck, risingLength_m: still().neck.length_m + 1 } });
+
+  test('may still be edited elsewhere', () => {
+    const edit = change(overfull(), 'pot.emissivity', 0.5);
+    expect(edit.ok && edit.scenario.pot.emissivity).toBe(0.5);
+  });
+
+  test('takes the edit that mends it and refuses one that leaves the same field wrong', () => {
+    expect(change(overfull(), 'neck.risingLength_m', 0.1).ok).toBe(true);
+    expect(change(overfull(), 'neck.risingLength_m', still().neck.length_m + 2).ok).toBe(false);
+  });
+});
+
 describe('an edit of several fields', () => {
   test('is judged as a whole: bore and outside may grow together', () => {
     const { outsideDiameter_m } = still().condenser;

@@ -1,0 +1,98 @@
+/** Which library belongs to which part, its columns, and what a pick of it writes. */
+import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
+import type { UnitSystem } from '../../units/index.ts';
+import { botanicalRows } from './botanical-rows.ts';
+import { circuitRows, heatSourceRows, separatorRows, tubeRows, tubRows, vesselRows } from './library-rows.ts';
+import type { PickerId } from './own-entries.ts';
+import type { PickerRow } from './picker-row.ts';
+
+export interface PartPicker {
+  readonly id: PickerId;
+  readonly part: ScenarioPart;
+  /** What one row is, as in `Choose a tube`. */
+  readonly what: string;
+  readonly columns: readonly string[];
+  /** Label of the filter, or `null` when rows are few. */
+  readonly groups: string | null;
+  /** Whether the part has any use for it. */
+  readonly isUseful: (scenario: Scenario) => boolean;
+  /** Paths that tell whether a row is in use, where not all that it writes; figures may be changed afterwards. */
+  readonly knownBy: readonly string[] | null;
+  readonly rows: (units: UnitSystem) => readonly PickerRow[];
+}
+
+const always = (): boolean => true;
+const BURNS: ReadonlySet<string> = new Set(['gas-ring', 'gas-burner', 'outdoor-gas-burner', 'wood-fire']);
+
+export const PART_PICKERS: readonly PartPicker[] = [
+  {
+    id: 'botanical',
+    part: 'charge',
+    what: 'plant',
+    columns: ['Oil in the dry plant', 'In water', 'At home', 'Oil content is'],
+    groups: 'Part of the plant',
+    isUseful: always,
+    knownBy: ['charge.botanical'],
+    rows: (units) => botanicalRows(units, null),
+  },
+  {
+    id: 'tube',
+    part: 'condenser',
+    what: 'tube',
+    columns: ['Outside × wall', 'Bore', 'Weight', 'Least bend radius'],
+    groups: 'Standard',
+    isUseful: always,
+    knownBy: null,
+    rows: tubeRows,
+  },
+  {
+    id: 'vessel',
+    part: 'pot',
+    what: 'vessel',
+    columns: ['Holds', 'Inside, across × high', 'Wall', 'Made of'],
+    groups: 'Kind',
+    isUseful: always,
+    knownBy: null,
+    rows: vesselRows,
+  },
+  {
+    id: 'heat-source',
+    part: 'heat',
+    what: 'heat source',
+    columns: ['Power', 'Share into the pot', 'Lag'],
+    groups: null,
+    isUseful: always,
+    knownBy: null,
+    rows: heatSourceRows,
+  },
+  {
+    id: 'circuit',
+    part: 'heat',
+    what: 'circuit',
+    columns: ['Voltage', 'Rating', 'Most', 'For hours'],
+    groups: null,
+    isUseful: ({ heat }) => !BURNS.has(heat.kind),
+    knownBy: null,
+    rows: circuitRows,
+  },
+  {
+    id: 'separator',
+    part: 'separator',
+    what: 'separator',
+    columns: ['Bore × height', 'Holds', 'For', 'Made of'],
+    groups: null,
+    isUseful: always,
+    knownBy: null,
+    rows: separatorRows,
+  },
+  {
+    id: 'tub',
+    part: 'cooling',
+    what: 'tub or barrel',
+    columns: ['Holds', 'Inside, across × high', 'Wall', 'Made of'],
+    groups: null,
+    isUseful: ({ condenser, cooling }) => condenser.kind === 'coil-in-tub' || cooling.jacketSupply === 'barrel',
+    knownBy: null,
+    rows: tubRows,
+  },
+];

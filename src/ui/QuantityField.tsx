@@ -1,0 +1,64 @@
+/** A labelled number with its unit and, when it can't be taken, the reason beside it. */
+import { createUniqueId, Show } from 'solid-js';
+import { displayUnit, type UnitSystem } from '../units/index.ts';
+import { createQuantityEntry } from './quantity-entry.ts';
+import { QuantityInput } from './QuantityInput.tsx';
+import './ui.css';
+
+export interface QuantityFieldProps {
+  readonly label: string;
+  /** The label is read out but not shown. */
+  readonly labelHidden?: boolean;
+  readonly class?: string;
+  /** SI value. */
+  readonly value: number;
+  readonly unit: string;
+  /** Path of the field or kind of the quantity, for its shown unit. */
+  readonly hint?: string;
+  readonly system: UnitSystem;
+  readonly min?: number;
+  readonly max?: number;
+  readonly integer?: boolean;
+  /** Takes the number in SI; a sentence in return says why it was not taken. */
+  readonly onCommit: (value: number, nudge: boolean) => string | null | undefined | void;
+}
+
+export function QuantityField(props: QuantityFieldProps) {
+  const id = createUniqueId();
+  const entry = createQuantityEntry({
+    get value() {
+      return props.value;
+    },
+    get asked() {
+      return {
+        title: props.label,
+        unit: props.unit,
+        ...(props.hint === undefined ? {} : { path: props.hint }),
+        ...(props.min === undefined ? {} : { min: props.min }),
+        ...(props.max === undefined ? {} : { max: props.max }),
+        ...(props.integer === true ? { kind: 'integer' } : {}),
+      };
+    },
+    get system() {
+      return props.system;
+    },
+    onCommit: (value, nudge) => (value === null ? null : props.onCommit(value, nudge)),
+  });
+  return (
+    <div class={`quantity-field ${props.class ?? ''}`}>
+      <label class={props.labelHidden === true ? 'heard' : 'quantity-label'} for={id}>
+        {props.label}
+      </label>
+      <QuantityInput id={id} entry={entry} unit={displayUnit(props.unit, props.system, props.hint).label} describedBy={`${id}-unit ${id}-said`} />
+      <span id={`${id}-said`} class="quantity-said">
+        <Show when={entry.error() ?? entry.note()}>
+          {(words) => (
+            <span class={entry.error() === null ? 'field-note' : 'field-error'} role={entry.error() === null ? 'status' : 'alert'}>
+              {words()}
+            </span>
+          )}
+        </Show>
+      </span>
+    </div>
+  );
+}
