@@ -171,7 +171,9 @@ export const jacketCondensingLength = (
   let L = 1;
   for (let step = 0; step < 40; step += 1) {
     const h_o = jacketFilmCoefficient(m, m_c, T_in, D_o, D_s, T_sat, L);
-    L = duty / heatPerMetre(T_sat, T_sat - difference, D_i, D_o, k, () => h_o);
+    const next = duty / heatPerMetre(T_sat, T_sat - difference, D_i, D_o, k, () => h_o);
+    if (next === L) break;
+    L = next;
   }
   return L;
 };

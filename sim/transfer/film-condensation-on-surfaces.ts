@@ -5,6 +5,9 @@ import { positionalCorrelation } from './positional-correlation.ts';
 
 const fourthRoot = (x: number): number => Math.sqrt(Math.sqrt(x));
 
+/** Nusselt's own constant for a vertical plate, 2√2/3; print rounds it to 0.943. */
+const PLATE = (2 * Math.SQRT2) / 3;
+
 const laminarFilm = (
   constant: number,
   length: number,
@@ -49,7 +52,7 @@ export const filmCoefficientNusseltVertical = (
   cp_l: number,
   c: number,
   g: number,
-): number => laminarFilm(0.943, L, dT, h_fg + c * cp_l * dT, rho_l, rho_v, k_l, mu_l, g);
+): number => laminarFilm(PLATE, L, dT, h_fg + c * cp_l * dT, rho_l, rho_v, k_l, mu_l, g);
 
 /**
  * Mean coefficient of a laminar film outside a horizontal tube, or a vertical tier of N tubes dripping on each

@@ -43,14 +43,13 @@ export const nusseltGnielinski = (Re: number, Pr: number): number => {
 };
 
 /**
- * Mean Nusselt number of turbulent flow in a tube of finite length (VDI Heat Atlas G1, 2002–2006 editions), pure
- * number: (ξ/8) Re Pr / [1 + 12.7 √(ξ/8) (Pr^⅔ − 1)] · [1 + (D/L)^⅔], ξ = (1.8 log₁₀ Re − 1.5)⁻². The annulus is
- * built on it.
+ * Mean Nusselt number of turbulent flow in a tube of finite length (VDI Heat Atlas G2, 2006, for its annulus),
+ * pure number: (ξ/8) Re Pr / [1 + 12.7 √(ξ/8) (Pr^⅔ − 1)] · [1 + (D/L)^⅔], ξ = (1.82 log₁₀ Re − 1.64)⁻².
  *
  * Range: 10⁴ < Re < 10⁶, 0.6 < Pr < 1000. Below Re = 1000 the value falls in proportion to Re. Source: the entry.
  */
 export const nusseltTurbulentVdi = (Re: number, Pr: number, D: number, L: number): number => {
-  const root = 1.8 * Math.log10(Math.max(1000, Re)) - 1.5;
+  const root = 1.82 * Math.log10(Math.max(1000, Re)) - 1.64;
   const eighth = 1 / (8 * root * root);
   const Pr23 = Math.cbrt(Pr * Pr);
   const entry = Math.cbrt((D * D) / (L * L));
@@ -134,8 +133,8 @@ export const tubeFlowCorrelations: readonly Correlation[] = [
       says: 'Mean heat transfer of turbulent flow in a tube of finite length.',
       arguments: { Re: reynolds(1e4, 1e6), Pr: { ...prandtl, range: [0.6, 1000] }, ...tube },
       result: nusselt,
-      tex: 'Nu = \\frac{(\\xi/8)Re\\,Pr}{1+12.7\\sqrt{\\xi/8}\\,(Pr^{2/3}-1)}\\left[1+(D/L)^{2/3}\\right],\\quad \\xi=(1.8\\log_{10}Re-1.5)^{-2}',
-      source: 'VDI Heat Atlas, section G1, editions 2002–2006',
+      tex: 'Nu = \\frac{(\\xi/8)Re\\,Pr}{1+12.7\\sqrt{\\xi/8}\\,(Pr^{2/3}-1)}\\left[1+(D/L)^{2/3}\\right],\\quad \\xi=(1.82\\log_{10}Re-1.64)^{-2}',
+      source: 'VDI Heat Atlas, section G2, 2006, friction of Filonenko',
       outside: 'evaluated; below Re 1000 in proportion to Re',
     },
     nusseltTurbulentVdi,

@@ -1,6 +1,6 @@
 import type { Argument, Correlation } from '../correlation.ts';
 import { positionalCorrelation } from './positional-correlation.ts';
-import { frictionFactor, frictionGradient } from './pressure-drop.ts';
+import { darcyGradient, frictionFactor, frictionGradient } from './pressure-drop.ts';
 
 /**
  * Further two-phase friction correlations, for comparison. NOT USED BY THE ENGINE. A spread of two between them is
@@ -41,6 +41,13 @@ export const frictionGradientFriedel = (
   return multiplier * frictionGradient(G, D, rho_l, mu_l, 0);
 };
 
+/** Laminar below Re 2000, 0.184 Re^−0.2 above: the friction that belongs to Lockhart and Martinelli's data. */
+const phaseAlone = (G: number, D: number, rho: number, mu: number): number => {
+  const Re = (G * D) / mu;
+  if (!(Re > 0)) return 0;
+  return darcyGradient(Re < 2000 ? 64 / Re : 0.184 * Math.pow(Re, -0.2), G, D, rho);
+};
+
 /**
  * Friction gradient of vapour and liquid in a smooth tube (Lockhart and Martinelli 1949 with Chisholm's C), Pa/m:
  * liquid alone + C √(liquid alone · vapour alone) + vapour alone, C = 5, 10, 12 or 20 as each phase alone is laminar
@@ -61,8 +68,8 @@ export const frictionGradientLockhartMartinelli = (
   const liquidTurbulent = (G_l * D) / mu_l >= 2000;
   const vapourTurbulent = (G_v * D) / mu_v >= 2000;
   const C = liquidTurbulent ? (vapourTurbulent ? 20 : 10) : vapourTurbulent ? 12 : 5;
-  const liquid = frictionGradient(G_l, D, rho_l, mu_l, 0);
-  const vapour = frictionGradient(G_v, D, rho_v, mu_v, 0);
+  const liquid = phaseAlone(G_l, D, rho_l, mu_l);
+  const vapour = phaseAlone(G_v, D, rho_v, mu_v);
   return liquid + C * Math.sqrt(Math.max(0, liquid * vapour)) + vapour;
 };
 
