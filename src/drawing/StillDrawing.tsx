@@ -1,0 +1,96 @@
+/**
+ * The whole still in section, fire to receiver, at the proportions of the scenario and the moment of the playhead. Each
+ * part is a button; together they are the way to everything about it.
+ */
+import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor } from 'solid-js';
+import type { RunResult, Scenario, ScenarioPart } from '../../sim/index.ts';
+import type { UnitSystem } from '../units/index.ts';
+import { cautionAt, type Caution } from './cautions.ts';
+import type { HazardId } from './geometry/labels.ts';
+import { layoutStill } from './geometry/still-layout.ts';
+import { MarksCanvas } from './marks/MarksCanvas.tsx';
+import { EndParts } from './parts/EndParts.tsx';
+import { Hazard } from './parts/Hazard.tsx';
+import { Patterns } from './parts/Patterns.tsx';
+import { PotParts } from './parts/PotParts.tsx';
+import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
+import { partSentence } from './part-words.ts';
+import { stillStateAt } from './still-state.ts';
+import './drawing.css';
+
+export interface StillDrawingProps {
+  readonly scenario: Scenario;
+  readonly result: RunResult | undefined;
+  readonly time_s: Accessor<number>;
+  readonly selected: ScenarioPart | null;
+  readonly onSelect: (part: ScenarioPart) => void;
+  readonly units: UnitSystem;
+  readonly reducedMotion: boolean;
+  /** The run shown is older than the scenario. */
+  readonly stale: boolean;
+}
+
+const FIRST_WIDTH = 1280;
+const TEXT_SIZE = 15;
+const HAZARDS: readonly HazardId[] = ['lid', 'flame', 'tub', 'outlet'];
+
+export function StillDrawing(props: StillDrawingProps) {
+  let root!: HTMLDivElement;
+  const [width, setWidth] = createSignal(FIRST_WIDTH);
+  const [textScale, setTextScale] = createSignal(1);
+  const layout = createMemo(() => layoutStill(props.scenario, { width: width(), textScale: textScale() }));
+  const state = createMemo(() => (props.result ? stillStateAt(props.result, props.time_s()) : null));
+  const listed = createMemo(() => layout().labels.map(({ id }) => id));
+  const shared = { layout, state, scenario: () => props.scenario, selected: () => props.selected, units: () => props.units, onSelect: (part: ScenarioPart) => props.onSelect(part) };
+
+  onMount(() => {
+    const measure = () => {
+      setWidth(Math.round(root.clientWidth));
+      setTextScale(Math.round((parseFloat(getComputedStyle(root).fontSize) / TEXT_SIZE) * 100) / 100 || 1);
+    };
+    measure();
+    const sizes = new ResizeObserver(measure);
+    sizes.observe(root);
+    const themes = new MutationObserver(measure);
+    themes.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
+    onCleanup(() => {
+      sizes.disconnect();
+      themes.disconnect();
+    });
+  });
+
+  const caution = (hazard: HazardId): Caution | null => cautionAt(hazard, props.scenario, state(), props.selected, props.units);
+  const homeless = createMemo(() => HAZARDS.filter((hazard) => !layout().hazards.some(({ id }) => id === hazard)));
+
+  return (
+    <div class="drawing" classList={{ 'is-stale': props.stale }} ref={root}>
+      <div class="drawing-sheet" style={{ height: `${layout().height}px` }}>
+        <svg class="drawing-svg" role="group" aria-label="The still in section, drawn to scale" viewBox={`0 0 ${layout().width} ${layout().height}`} width={layout().width} height={layout().height}>
+          <Patterns />
+          <For each={layout().grounds}>{(ground) => <Floor ground={ground} />}</For>
+          <Stands stands={layout().shapes.stands} />
+          <PotParts {...shared} />
+          <EndParts {...shared} />
+          <ScaleBar x={layout().scaleBar.x} y={layout().scaleBar.y} pxPerMetre={layout().pxPerMetre} units={props.units} textScale={layout().textScale} />
+          <For each={layout().hazards}>{(place) => <Hazard place={place} caution={caution(place.id)} textScale={layout().textScale} />}</For>
+        </svg>
+        <MarksCanvas layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
+      </div>
+      <For each={homeless()}>
+        {(hazard) => (
+          <Show when={caution(hazard)}>
+            {(words) => (
+              <p class="drawing-note" classList={{ 'is-active': words().active }}>
+                {words().words}
+              </p>
+            )}
+          </Show>
+        )}
+      </For>
+      <ul class="heard" aria-label="State of each part">
+        <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, state(), props.units)}</li>}</For>
+        <For each={HAZARDS}>{(hazard) => <Show when={caution(hazard)}>{(words) => <li>{words().words}</li>}</Show>}</For>
+      </ul>
+    </div>
+  );
+}

@@ -1,0 +1,170 @@
+/**
+ * Where everything stands from left to right, in pixels. Parts keep their true widths at one scale; only the neck's
+ * run between pot and condenser gives way: where its true length would overlap the parts or leave one lost at the far
+ * end, the run is stretched or shortened and drawn with a break across it.
+ */
+import type { Heights } from './heights.ts';
+import { GLASS_WALL, insulationWidth, TUB_WALL, wallWidth } from './line-weights.ts';
+import type { CoilSize, StraightSize, TrueSizes, VesselSize } from './true-sizes.ts';
+
+export interface PotGroup {
+  /** Centres and edges from the group's own left edge. */
+  readonly cabinet: number | null;
+  readonly boiler: number | null;
+  readonly pot: number;
+  /** Right edge of the pot. */
+  readonly potRight: number;
+  readonly width: number;
+}
+
+export interface CondenserGroup {
+  readonly inlet: number;
+  /** Left and right edge of tub or tube. */
+  readonly left: number;
+  readonly right: number;
+  readonly separator: number;
+  readonly jug: number;
+  readonly barrel: number | null;
+  readonly width: number;
+}
+
+export interface Along {
+  readonly pot: PotGroup;
+  readonly condenser: CondenserGroup;
+  /** Pixels from the drawing's left edge to the left edge of each group. */
+  readonly potX: number;
+  readonly condenserX: number;
+  readonly neck: 'true' | 'stretched' | 'shortened' | 'continued';
+}
+
+/** Room that pipes, taps and people's eyes need whatever the scale, px. */
+const PIPE_GAP = 52;
+const TAP_GAP = 104;
+const BARE_GAP = 40;
+const OVERFLOW_HOSE = 22;
+const TAIL_GAP = 18;
+const LEG_GAP = 10;
+const SPILL = 16;
+const BARREL_GAP = 30;
+const UPRIGHT_TAP = 92;
+const UPRIGHT_BARE = 34;
+
+export const CABINET_SHARE = 0.62;
+
+export const vesselOuter = (size: VesselSize, s: number): number =>
+  size.diameter_m * s + 2 * (wallWidth(size.wall_m, s) + insulationWidth(size.insulation_m, s));
+
+/** A source reaches a little beyond the vessel it carries. */
+export const SOURCE_OVERHANG = 1.14;
+
+const footprint = (size: VesselSize, s: number): number => Math.max(vesselOuter(size, s), SOURCE_OVERHANG * size.diameter_m * s);
+
+export const cabinetWidth = (sizes: TrueSizes, s: number): number => Math.max(34, CABINET_SHARE * sizes.pot.diameter_m * s);
+
+export function potGroup(sizes: TrueSizes, s: number): PotGroup {
+  const pot = footprint(sizes.pot, s);
+  const outer = vesselOuter(sizes.pot, s);
+  if (sizes.boiler) {
+    const boiler = footprint(sizes.boiler, s);
+    const centre = boiler + PIPE_GAP + outer / 2;
+    return { cabinet: null, boiler: boiler / 2, pot: centre, potRight: centre + outer / 2, width: centre + outer / 2 };
+  }
+  if (sizes.heat.kind === 'steam-generator') {
+    const cabinet = cabinetWidth(sizes, s);
+    const centre = cabinet + PIPE_GAP + outer / 2;
+    return { cabinet: cabinet / 2, boiler: null, pot: centre, potRight: centre + outer / 2, width: centre + outer / 2 };
+  }
+  return { cabinet: null, boiler: null, pot: pot / 2, potRight: (pot + outer) / 2, width: pot };
+}
+
+/** Coil diameter as drawn: a coil wider than its tub is drawn touching the wall. */
+export const drawnCoil = (coil: CoilSize, tubDiameter: number): number => Math.min(coil.coil_m, tubDiameter - coil.tube_m);
+
+interface Reach {
+  readonly inlet: number;
+  readonly left: number;
+  readonly right: number;
+  readonly separator: number;
+}
+
+function coilReach(sizes: TrueSizes, coil: CoilSize, s: number, tailRoom: number): Reach {
+  const diameter = sizes.tub?.diameter_m ?? coil.coil_m * 1.2;
+  const outer = diameter * s + 2 * TUB_WALL;
+  const right = outer + (sizes.flowing ? OVERFLOW_HOSE : 0);
+  const separator = sizes.separator.bore_m * s + 2 * GLASS_WALL;
+  return {
+    inlet: outer / 2 - (drawnCoil(coil, diameter) * s) / 2,
+    left: 0,
+    right: outer,
+    separator: right + TAIL_GAP + tailRoom + separator / 2,
+  };
+}
+
+function straightReach(sizes: TrueSizes, tube: StraightSize, drawn: number, s: number): Reach {
+  const half = (sizes.separator.bore_m * s) / 2 + GLASS_WALL;
+  if (tube.upright) {
+    const tapped = sizes.tub ? UPRIGHT_BARE : UPRIGHT_TAP;
+    const centre = Math.max(tapped, half + 16) + (tube.jacket_m * s) / 2;
+    return { inlet: centre, left: 0, right: centre + (tube.jacket_m * s) / 2 + 16, separator: centre };
+  }
+  const across = drawn * Math.cos(tube.slope_rad) * s;
+  const end = across + Math.max(12, tube.tube_m * s);
+  const push = Math.max(0, half - end);
+  return { inlet: push, left: 0, right: push + across, separator: push + end };
+}
+
+/**
+ * @param tailRoom spare pixels between tub and separator, for words
+ */
+export function condenserGroup(sizes: TrueSizes, tubeDrawn: number, s: number, tailRoom: number): CondenserGroup {
+  const { condenser, separator, jug, tub } = sizes;
+  const reach = condenser.kind === 'coil' ? coilReach(sizes, condenser, s, tailRoom) : straightReach(sizes, condenser, tubeDrawn, s);
+  const separatorRight = reach.separator + (separator.bore_m * s) / 2 + GLASS_WALL;
+  const jugWidth = jug.diameter_m * s + 2 * GLASS_WALL;
+  const jugCentre = separatorRight + LEG_GAP + SPILL + jugWidth / 2;
+  const jugRight = jugCentre + jugWidth / 2;
+  const barrelled = condenser.kind === 'straight' && tub !== null;
+  const barrelWidth = barrelled ? tub.diameter_m * s + 2 * TUB_WALL : 0;
+  const barrelLeft = Math.max(jugRight, reach.right) + BARREL_GAP;
+  return {
+    ...reach,
+    jug: jugCentre,
+    barrel: barrelled ? barrelLeft + barrelWidth / 2 : null,
+    width: barrelled ? barrelLeft + barrelWidth : Math.max(jugRight, reach.right),
+  };
+}
+
+const tapInGap = (sizes: TrueSizes): boolean => sizes.condenser.kind === 'coil' && sizes.flowing;
+
+/** Both groups on one floor, joined by the neck; widths only, from the pot group's left edge. */
+export function joinedAlong(sizes: TrueSizes, heights: Heights, tubeDrawn: number, s: number, tailRoom: number): Along & { readonly width: number } {
+  const pot = potGroup(sizes, s);
+  const condenser = condenserGroup(sizes, tubeDrawn, s, tailRoom);
+  const trueX = pot.pot + (heights.riseAcross + heights.fallAcross) * s - condenser.inlet;
+  const nearest = pot.width + (tapInGap(sizes) ? TAP_GAP : BARE_GAP);
+  const farthest = nearest + 0.55 * (pot.width + condenser.width);
+  const condenserX = Math.min(farthest, Math.max(nearest, trueX));
+  const neck = trueX < nearest - 1 ? 'stretched' : trueX > farthest + 1 ? 'shortened' : 'true';
+  return { pot, condenser, potX: 0, condenserX, neck, width: condenserX + condenser.width };
+}
+
+/** Tubes longer than this would dwarf the pot; they are drawn this long with a break. */
+export function tubeDrawn(sizes: TrueSizes): number {
+  const tube = sizes.condenser;
+  if (tube.kind === 'coil') return 0;
+  const body = Math.max(sizes.pot.height_m, sizes.pot.diameter_m);
+  return Math.min(tube.length_m, tube.upright ? Math.max(1.2, 3 * body) : Math.max(2, 5 * body));
+}
+
+/** The greatest scale, at most `most`, at which `widthAt(scale)` fits; widths grow with the scale. */
+export function greatestScale(widthAt: (scale: number) => number, room: number, most: number): number {
+  if (widthAt(most) <= room) return most;
+  let low = 0;
+  let high = most;
+  for (let round = 0; round < 40; round++) {
+    const scale = (low + high) / 2;
+    if (widthAt(scale) <= room) low = scale;
+    else high = scale;
+  }
+  return low;
+}

@@ -1,0 +1,10 @@
+/** Breaks words into lines of at most so many letters; a word longer than a line stands alone. */
+export function breakLines(words: string, letters: number): string[] {
+  const lines: string[] = [];
+  for (const word of words.split(' ')) {
+    const last = lines[lines.length - 1];
+    if (last !== undefined && last.length + 1 + word.length <= letters) lines[lines.length - 1] = `${last} ${word}`;
+    else lines.push(word);
+  }
+  return lines;
+}

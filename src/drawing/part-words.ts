@@ -1,0 +1,166 @@
+/** What the drawing says: each part's name, its line of live numbers, and the sentence a screen reader hears. */
+import { botanicals, type Scenario, type ScenarioPart } from '../../sim/index.ts';
+import { formatQuantity, type UnitSystem } from '../units/index.ts';
+import type { LabelId } from './geometry/labels.ts';
+import type { StillState } from './still-state.ts';
+
+/** The part of the scenario that each label stands for. */
+export const SCENARIO_PART: Readonly<Record<LabelId, ScenarioPart>> = {
+  heat: 'heat',
+  boiler: 'boiler',
+  pot: 'pot',
+  charge: 'charge',
+  neck: 'neck',
+  condenser: 'condenser',
+  cooling: 'cooling',
+  separator: 'separator',
+  receiver: 'separator',
+};
+
+const HEAT_NAMES: Readonly<Record<Scenario['heat']['kind'], string>> = {
+  'electric-plate': 'Electric plate',
+  'immersion-element': 'Heating element',
+  induction: 'Induction plate',
+  'gas-ring': 'Gas ring',
+  'gas-burner': 'Gas burner',
+  'wood-fire': 'Wood fire',
+  'steam-generator': 'Steam generator',
+};
+
+export function partName(id: LabelId, scenario: Scenario): string {
+  switch (id) {
+    case 'heat':
+      return HEAT_NAMES[scenario.heat.kind];
+    case 'boiler':
+      return 'Boiler';
+    case 'pot':
+      return 'Pot';
+    case 'charge':
+      return 'Charge';
+    case 'neck':
+      return 'Swan neck';
+    case 'condenser':
+      return scenario.condenser.kind === 'coil-in-tub' ? 'Coil' : scenario.condenser.kind === 'bundle' ? 'Tube bundle' : 'Condenser';
+    case 'cooling':
+      return scenario.condenser.kind === 'coil-in-tub' ? 'Cooling tub' : scenario.cooling.jacketSupply === 'barrel' ? 'Cooling barrel' : 'Cooling water';
+    case 'separator':
+      return 'Separator';
+    case 'receiver':
+      return 'Hydrosol';
+  }
+}
+
+const temperature = (value: number, units: UnitSystem) => formatQuantity(value, 'K', units, { decimals: 0 });
+const water = (value: number, units: UnitSystem) => formatQuantity(value, 'kg', units, { hint: 'water' });
+const shortLength = (value: number, units: UnitSystem) => formatQuantity(value, 'm', units, { hint: 'size' });
+const run = (value: number, units: UnitSystem) => formatQuantity(value, 'm', units, { hint: 'run', decimals: 1 });
+
+/** An oil by volume where its density is known, else by weight. */
+export const oilAmount = (state: StillState, units: UnitSystem): string =>
+  state.oilDensity_kg_m3 === null
+    ? formatQuantity(state.oilCollected_kg, 'kg', units, { hint: 'oil' })
+    : formatQuantity(state.oilCollected_kg, 'kg', units, { density_kg_m3: state.oilDensity_kg_m3 });
+
+const bedTop = (scenario: Scenario): number =>
+  scenario.charge.mass_kg / scenario.charge.bulkDensity_kg_m3 / ((Math.PI / 4) * scenario.pot.diameter_m ** 2);
+
+function chargeLine(scenario: Scenario, state: StillState | null, units: UnitSystem): string {
+  const { charge, pot } = scenario;
+  if (charge.mass_kg === 0) return 'empty';
+  const mass = formatQuantity(charge.mass_kg, 'kg', units);
+  if (pot.layout === 'water') return `${mass} in the water`;
+  if (!state || state.frontHeight_m <= 0) return `${mass} on the grid`;
+  return state.frontHeight_m >= 0.995 * bedTop(scenario) ? `${mass}, steam through` : `${mass}, steam up ${shortLength(state.frontHeight_m, units)}`;
+}
+
+function condenserLine(scenario: Scenario, state: StillState | null, units: UnitSystem): string {
+  const { condenser } = scenario;
+  const whole = run(condenser.length_m, units);
+  if (!state || state.vapour_kg_s <= 0) return condenser.kind === 'bundle' ? `${condenser.tubes} tubes of ${whole}` : `${whole} of tube`;
+  if (state.alarms.escaping) return `all ${whole} are not enough`;
+  return `condenses in ${run(state.condensingLength_m, units)} of ${whole}`;
+}
+
+function coolingLine(scenario: Scenario, state: StillState | null, units: UnitSystem): string {
+  const start = scenario.cooling.startTemperature_K;
+  if (!state) return temperature(start, units);
+  const flow = formatQuantity(state.coolantFlow_kg_s, 'kg/s', units, { hint: 'coolantFlow' });
+  if (state.coolantFlow_kg_s > 0) return `${flow}, ${temperature(state.coolantIn_K, units)} to ${temperature(state.coolantOut_K, units)}`;
+  return scenario.condenser.kind === 'coil-in-tub' ? `no flow, ${temperature(state.coolantOut_K, units)} at the top` : `no flow, ${temperature(state.coolantOut_K, units)}`;
+}
+
+/** The one line of live numbers beside a part; what the scenario says while no run does. */
+export function partLine(id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string {
+  switch (id) {
+    case 'heat':
+      return state
+        ? `${formatQuantity(state.power_W, 'W', units)} of ${formatQuantity(scenario.heat.ratedPower_W, 'W', units, { hint: 'power' })}`
+        : formatQuantity(scenario.heat.ratedPower_W, 'W', units, { hint: 'power' });
+    case 'boiler':
+      return state ? `${water(state.potWater_kg, units)} water, ${temperature(state.potTemperature_K, units)}` : `${water(scenario.pot.water_kg, units)} water`;
+    case 'pot':
+      if (scenario.pot.layout === 'steam') return state ? `${temperature(state.vapourTemperature_K, units)} at the lid` : 'fed with steam';
+      return state ? `${water(state.potWater_kg, units)} water, ${temperature(state.potTemperature_K, units)}` : `${water(scenario.pot.water_kg, units)} water`;
+    case 'charge':
+      return chargeLine(scenario, state, units);
+    case 'neck':
+      return state && state.vapour_kg_s > 0
+        ? `${temperature(state.vapourTemperature_K, units)}, ${formatQuantity(state.neckSpeed_m_s, 'm/s', units, { decimals: 1 })}`
+        : `${run(scenario.neck.length_m, units)} long`;
+    case 'condenser':
+      return condenserLine(scenario, state, units);
+    case 'cooling':
+      return coolingLine(scenario, state, units);
+    case 'separator':
+      return state ? `${oilAmount(state, units)} oil` : shortLength(scenario.separator.bore_m, units);
+    case 'receiver':
+      return state ? water(state.hydrosol_kg, units) : 'empty';
+  }
+}
+
+/** Units as they are spoken. */
+const SPOKEN: readonly (readonly [RegExp, string])[] = [
+  [/\u2009mL\b/gu, ' millilitres'],
+  [/\u2009L\/min\b/gu, ' litres a minute'],
+  [/\u2009L\b/gu, ' litres'],
+  [/\u2009gal\/min\b/gu, ' gallons a minute'],
+  [/\u2009gal\b/gu, ' gallons'],
+  [/\u2009fl oz\b/gu, ' fluid ounces'],
+  [/\u2009kW\b/gu, ' kilowatts'],
+  [/\u2009W\b/gu, ' watts'],
+  [/\u2009kg\b/gu, ' kilograms'],
+  [/\u2009lb\b/gu, ' pounds'],
+  [/\u2009mm\b/gu, ' millimetres'],
+  [/\u2009m\/s\b/gu, ' metres a second'],
+  [/\u2009ft\/s\b/gu, ' feet a second'],
+  [/\u2009m\b/gu, ' metres'],
+  [/\u2009µm\b/gu, ' micrometres'],
+  [/\u2009kPa\b/gu, ' kilopascals'],
+];
+
+export const spoken = (words: string): string => SPOKEN.reduce((text, [unit, word]) => text.replace(unit, word), words).replaceAll('\u2009', ' ');
+
+const plantName = (scenario: Scenario): string => botanicals.find((row) => row.id === scenario.charge.botanical)?.name.value ?? 'own plant';
+
+function moreOf(id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string {
+  if (id === 'charge') return `, ${plantName(scenario)}`;
+  if (!state) return '';
+  const { alarms } = state;
+  switch (id) {
+    case 'boiler':
+    case 'pot':
+      return `${alarms.potDry && (id === 'boiler') === (scenario.pot.layout === 'steam') ? ', dry' : alarms.potLow && (id === 'boiler') === (scenario.pot.layout === 'steam') ? ', water is low' : ''}${alarms.pressure ? `, ${formatQuantity(state.potGauge_Pa, 'Pa', units)} above the air` : ''}`;
+    case 'condenser':
+      return alarms.escaping ? ', vapour is escaping from the outlet' : '';
+    case 'cooling':
+      return alarms.tubHot ? ', hot enough to scald' : '';
+    case 'separator':
+      return state.cutSize_m > 0 ? `, catches drops over ${formatQuantity(state.cutSize_m, 'm', units, { hint: 'drop' })}` : '';
+    default:
+      return '';
+  }
+}
+
+/** Name and state as one sentence for a screen reader, for example `Pot, 7.9 litres water, 99 °C`. */
+export const partSentence = (id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string =>
+  spoken(`${partName(id, scenario)}, ${partLine(id, scenario, state, units)}${moreOf(id, scenario, state, units)}`);

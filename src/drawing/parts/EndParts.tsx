@@ -1,0 +1,85 @@
+/** The cold end: cooling water, condenser, separator and jug. */
+import { createMemo, Show } from 'solid-js';
+import { boxesAlong, pathThrough, subdivide } from '../geometry/shapes.ts';
+import { condenserBoxes } from '../geometry/condenser-shape.ts';
+import { jugBox } from '../geometry/separator-shape.ts';
+import { condensingShare } from '../still-state.ts';
+import { Condenser } from './Condenser.tsx';
+import { Cooling } from './Cooling.tsx';
+import { Escape } from './Escape.tsx';
+import { partButton, warmthOf, type PartContext } from './part-context.ts';
+import { PartButton } from './PartButton.tsx';
+import { Jug, Separator } from './Separator.tsx';
+
+export function EndParts(props: PartContext) {
+  const shapes = () => props.layout().shapes;
+  const sizes = () => props.layout().sizes;
+  const state = () => props.state();
+  const coolingWords = partButton(props, 'cooling');
+  const condenserWords = partButton(props, 'condenser');
+  const separatorWords = partButton(props, 'separator');
+  const receiverWords = partButton(props, 'receiver');
+  const flows = () => (state() ? (state()?.coolantFlow_kg_s ?? 0) > 0 : sizes().flowing);
+  const start = () => warmthOf(props.scenario().cooling.startTemperature_K);
+  const tubWarmth = createMemo(() => {
+    const now = state();
+    if (!now) return [start(), start()];
+    const layers = now.tubTemperature_K.map(warmthOf);
+    if (layers.length === 1) return [layers[0] as number, layers[0] as number];
+    return layers.length > 0 ? layers : [warmthOf(now.tubMean_K), warmthOf(now.tubMean_K)];
+  });
+  const jacketWarmth = createMemo((): readonly [number, number] => {
+    const now = state();
+    if (!now) return [start(), start()];
+    const ends = [warmthOf(now.coolantOut_K), warmthOf(now.coolantIn_K)] as const;
+    const { condenser } = sizes();
+    return condenser.kind === 'straight' && !condenser.counterflow ? [ends[1], ends[0]] : ends;
+  });
+  const escaping = () => state()?.alarms.escaping ?? false;
+  const coolingBoxes = createMemo(() => [shapes().cooling.tub?.outer ?? shapes().cooling.box, ...boxesAlong(subdivide(shapes().cooling.supply, 60), 14)]);
+  const condensing = () => {
+    const now = state();
+    return now ? condensingShare(now, props.scenario().condenser.length_m) : 0;
+  };
+  const counterflow = () => {
+    const { condenser } = sizes();
+    return condenser.kind === 'straight' && condenser.counterflow;
+  };
+
+  return (
+    <>
+      <PartButton id="cooling" boxes={coolingBoxes()} words={coolingWords.words} place={coolingWords.place()} textScale={props.layout().textScale} selected={coolingWords.selected()} onSelect={coolingWords.choose}>
+        <Cooling
+          shape={shapes().cooling}
+          depth_m={state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill}
+          warmth={tubWarmth()}
+          ice_kg={state()?.ice_kg ?? 0}
+          stirred={sizes().stirred}
+          flows={flows()}
+          hot={state()?.alarms.tubHot ?? false}
+        />
+      </PartButton>
+      <PartButton id="condenser" boxes={[shapes().condenser.box, ...condenserBoxes(shapes().condenser)]} words={condenserWords.words} place={condenserWords.place()} textScale={props.layout().textScale} selected={condenserWords.selected()} onSelect={condenserWords.choose}>
+        <Condenser
+          shape={shapes().condenser}
+          condensing={condensing()}
+          runsLiquid={(state()?.condensate_kg_s ?? 0) > 0}
+          escaping={escaping()}
+          warmth={jacketWarmth()}
+          counterflow={counterflow()}
+          flows={flows()}
+        />
+        <Show when={escaping() && shapes().condenser.tail.at(-1)}>{(tip) => <Escape at={tip()} />}</Show>
+      </PartButton>
+      <Show when={shapes().returnLine.length > 0}>
+        <path class="drawing-return" d={pathThrough(shapes().returnLine)} />
+      </Show>
+      <PartButton id="separator" boxes={[shapes().separator.box]} words={separatorWords.words} place={separatorWords.place()} textScale={props.layout().textScale} selected={separatorWords.selected()} onSelect={separatorWords.choose}>
+        <Separator shape={shapes().separator} oilLayer_m={state()?.oilLayer_m ?? 0} sinks={state()?.oilSinks ?? false} />
+      </PartButton>
+      <PartButton id="receiver" boxes={[jugBox(shapes().jug)]} words={receiverWords.words} place={receiverWords.place()} textScale={props.layout().textScale} selected={receiverWords.selected()} onSelect={receiverWords.choose}>
+        <Jug shape={shapes().jug} hydrosol_kg={state()?.hydrosol_kg ?? 0} />
+      </PartButton>
+    </>
+  );
+}

@@ -1,0 +1,64 @@
+/** What the still stands on, and the bar that tells its scale. */
+import { createMemo, For, Match, Switch } from 'solid-js';
+import type { Ground } from '../geometry/still-layout.ts';
+import type { Stand } from '../geometry/still-shapes.ts';
+import { groundHatch } from '../geometry/strokes.ts';
+import { bottom, right } from '../geometry/shapes.ts';
+import { formatQuantity, type UnitSystem } from '../../units/index.ts';
+
+export function Floor(props: { readonly ground: Ground }) {
+  return (
+    <>
+      <path class="drawing-floor" d={`M${props.ground.x} ${props.ground.y}h${props.ground.width}`} />
+      <path class="drawing-floor-hatch" d={groundHatch(props.ground.x, props.ground.y, props.ground.width)} />
+    </>
+  );
+}
+
+const BOARD = 4;
+
+export function Stands(props: { readonly stands: readonly Stand[] }) {
+  return (
+    <For each={props.stands}>
+      {(stand) => (
+        <Switch>
+          <Match when={stand.kind === 'table'}>
+            <rect class="drawing-solid drawing-thin" x={stand.box.x} y={stand.box.y} width={stand.box.width} height={Math.min(BOARD, stand.box.height)} />
+            <path
+              class="drawing-stand"
+              d={`M${stand.box.x + 8} ${stand.box.y + BOARD}V${bottom(stand.box)}m5 0V${stand.box.y + BOARD}M${right(stand.box) - 8} ${stand.box.y + BOARD}V${bottom(stand.box)}m-5 0V${stand.box.y + BOARD}`}
+            />
+          </Match>
+          <Match when={stand.kind === 'block'}>
+            <rect class="drawing-solid drawing-thin drawing-hatched" x={stand.box.x} y={stand.box.y} width={stand.box.width} height={stand.box.height} />
+          </Match>
+          <Match when={stand.kind === 'rod'}>
+            <path class="drawing-stand" d={`M${stand.box.x + 1.5} ${stand.box.y}V${bottom(stand.box)}M${stand.box.x - 10} ${bottom(stand.box)}h23M${stand.box.x - 3} ${stand.box.y + 1}h9`} />
+          </Match>
+        </Switch>
+      )}
+    </For>
+  );
+}
+
+/** Round lengths for the bar, m. */
+const BARS: Readonly<Record<UnitSystem, readonly number[]>> = {
+  metric: [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2],
+  us: [0.0127, 0.0254, 0.0508, 0.1016, 0.1524, 0.3048, 0.6096, 0.9144, 1.8288],
+};
+const LONGEST_BAR = 110;
+
+export function ScaleBar(props: { readonly x: number; readonly y: number; readonly pxPerMetre: number; readonly units: UnitSystem; readonly textScale: number }) {
+  const length_m = createMemo(() => BARS[props.units].findLast((length) => length * props.pxPerMetre <= LONGEST_BAR) ?? (BARS[props.units][0] as number));
+  const width = () => length_m() * props.pxPerMetre;
+  const words = () => formatQuantity(length_m(), 'm', props.units, { significant: 2 }).replace(/\.0(?=\u2009)/u, '');
+  return (
+    <g class="drawing-scale" text-anchor="end">
+      <path class="drawing-fine" d={`M${props.x - width()} ${props.y + 4}v-8M${props.x} ${props.y + 4}v-8M${props.x - width()} ${props.y}h${width()}M${props.x - width() / 2} ${props.y}v-4`} />
+      <path class="drawing-scale-fill" d={`M${props.x - width()} ${props.y - 2}h${width() / 2}v2h${-width() / 2}Z`} />
+      <text class="drawing-line" x={props.x} y={props.y + 18 * props.textScale}>
+        {words()}
+      </text>
+    </g>
+  );
+}

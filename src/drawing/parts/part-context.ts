@@ -1,0 +1,48 @@
+/** What every part of the drawing is given, and how its words are made. */
+import { createMemo, type Accessor } from 'solid-js';
+import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
+import type { UnitSystem } from '../../units/index.ts';
+import type { LabelId, Place } from '../geometry/labels.ts';
+import type { StillLayout } from '../geometry/still-layout.ts';
+import { partLine, partName, partSentence, SCENARIO_PART } from '../part-words.ts';
+import type { StillState } from '../still-state.ts';
+
+export interface PartContext {
+  readonly layout: Accessor<StillLayout>;
+  readonly state: Accessor<StillState | null>;
+  readonly scenario: Accessor<Scenario>;
+  readonly selected: Accessor<ScenarioPart | null>;
+  readonly units: Accessor<UnitSystem>;
+  readonly onSelect: (part: ScenarioPart) => void;
+}
+
+/** Everything of a part's button but its shapes; each text is its own memo, so that only changed words are written. */
+export function partButton(context: PartContext, id: LabelId) {
+  const name = createMemo(() => partName(id, context.scenario()));
+  const line = createMemo(() => partLine(id, context.scenario(), context.state(), context.units()));
+  const sentence = createMemo(() => partSentence(id, context.scenario(), context.state(), context.units()));
+  const place = createMemo<Place<LabelId> | undefined>(() => context.layout().labels.find((label) => label.id === id));
+  return {
+    id,
+    words: {
+      get name() {
+        return name();
+      },
+      get line() {
+        return line();
+      },
+      get sentence() {
+        return sentence();
+      },
+    },
+    place,
+    selected: () => context.selected() === SCENARIO_PART[id],
+    choose: () => context.onSelect(SCENARIO_PART[id]),
+  };
+}
+
+const COLD_K = 283.15;
+const HOT_K = 368.15;
+
+/** How warm water is drawn: 0 at tap temperature, 1 near the boil, in steps of a hundredth. */
+export const warmthOf = (temperature_K: number): number => Math.round(100 * Math.min(1, Math.max(0, (temperature_K - COLD_K) / (HOT_K - COLD_K)))) / 100;
