@@ -1,4 +1,8 @@
 import { render } from 'solid-js/web';
+import { App } from './app/App.tsx';
+import { openBench } from './app/opening.ts';
+import { browserStorage } from './app/storage.ts';
+import { startRunClient } from './worker/start.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -7,11 +11,29 @@ import './styles/print.css';
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no element with the id "app"');
 
-render(
-  () => (
-    <main>
-      <h1>Limbeck</h1>
-    </main>
-  ),
-  root,
-);
+const storage = browserStorage();
+const client = startRunClient();
+const wantsCalm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+const opened = await openBench(storage, client);
+
+root.replaceChildren();
+if (opened.ok) {
+  const { opening } = opened;
+  render(
+    () => (
+      <App
+        initialOpening={opening}
+        initialClient={client}
+        initialStorage={storage}
+        initialNotice={opening.notice}
+        startingPoints={() => client.examples()}
+        setsOff={opening.firstVisit && !wantsCalm}
+      />
+    ),
+    root,
+  );
+} else {
+  const message = document.createElement('p');
+  message.textContent = `Limbeck could not start: ${opened.message}`;
+  root.append(message);
+}

@@ -1,8 +1,25 @@
-/** The charts and schedules, wired to the bench. */
+/** The charts, wired to the bench. */
+import { createMemo } from 'solid-js';
 import { ChartColumn } from '../charts/ChartColumn.tsx';
 import { useBench } from './bench.ts';
 
 export function BenchCharts() {
   const bench = useBench();
-  return <ChartColumn result={bench.result()} time_s={bench.time_s()} units={bench.units()} onTime={bench.setTime} />;
+  const open = createMemo(() => Object.fromEntries(bench.foldedCharts().map((id) => [id, false])));
+  return (
+    <ChartColumn
+      result={bench.result()}
+      ghost={bench.runBefore() ?? undefined}
+      time_s={bench.time_s}
+      onScrub={(time_s) => bench.setTime(time_s)}
+      units={bench.units()}
+      theme={bench.theme()}
+      stale={bench.stale()}
+      open={open()}
+      onToggle={(id, isOpen) => {
+        const others = bench.foldedCharts().filter((folded) => folded !== id);
+        bench.setFoldedCharts(isOpen ? others : [...others, id]);
+      }}
+    />
+  );
 }

@@ -14,6 +14,7 @@ import { FirstHints } from './FirstHints.tsx';
 import { KeysDialog } from './KeysDialog.tsx';
 import { createLiveReach, LivePanel } from './LivePanel.tsx';
 import { Notice } from './Notice.tsx';
+import { Section } from './Section.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
 import type { BenchStorage } from './storage.ts';
 import { VerdictSection } from './VerdictSection.tsx';
@@ -21,7 +22,8 @@ import './app.css';
 
 export interface BenchPageProps {
   readonly initialStorage: BenchStorage;
-  readonly startingPoints: readonly StartingPoint[];
+  /** Fetches where one may start from. */
+  readonly startingPoints: () => Promise<readonly StartingPoint[]>;
   /** What the reader must know at once, if anything. */
   readonly initialNotice: string | null;
   /** Whether the run sets off by itself. */
@@ -35,6 +37,7 @@ export function BenchPage(props: BenchPageProps) {
   const live = createLiveReach();
   const [notice, setNotice] = createSignal(props.initialNotice);
   const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start'>('none');
+  const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
   const files = createBenchFiles(bench, setNotice);
   const refused = createAutosave(bench.snapshot, props.initialStorage);
   obeyKeys(bench, () => setDialog('keys'));
@@ -51,6 +54,10 @@ export function BenchPage(props: BenchPageProps) {
     if (props.setsOff) bench.play();
   });
 
+  const openStart = () => {
+    setDialog('start');
+    void props.startingPoints().then(setPoints);
+  };
   const choose = async (point: StartingPoint) => {
     setDialog('none');
     setNotice(await bench.load(point.scenario));
@@ -64,7 +71,7 @@ export function BenchPage(props: BenchPageProps) {
       <a class="skip" href="#verdict">
         To the verdict
       </a>
-      <BenchHeader files={files} onStart={() => setDialog('start')} onKeys={() => setDialog('keys')} />
+      <BenchHeader files={files} onStart={openStart} onKeys={() => setDialog('keys')} />
       <main class="bench" classList={{ 'has-settings': bench.selected() !== null }} onDragOver={files.onDragOver} onDrop={files.onDrop}>
         <div class="bench-notices">
           <Show when={!bench.hintsDismissed()}>
@@ -74,35 +81,47 @@ export function BenchPage(props: BenchPageProps) {
           <Notice message={refused() ? CANNOT_KEEP : null} action={{ words: 'Save the scenario', act: () => files.saveScenario() }} />
         </div>
         <section class="bench-still" id="still" aria-label="The still" ref={still}>
-          <BenchDrawing />
+          <Section name="The drawing">
+            <BenchDrawing />
+          </Section>
         </section>
         <div class="bench-playback">
-          <BenchPlayback />
+          <Section name="Playback">
+            <BenchPlayback />
+          </Section>
         </div>
         <div class="bench-live">
-          <LivePanel live={live} />
+          <Section name="The live controls">
+            <LivePanel live={live} />
+          </Section>
         </div>
         <div class="bench-side">
           <Show when={bench.selected()}>
             {(part) => (
               <div class="bench-settings">
-                <BenchSettings part={part()} />
+                <Section name="The settings">
+                  <BenchSettings part={part()} onEditSchedule={() => undefined} />
+                </Section>
               </div>
             )}
           </Show>
           <div class="bench-verdict" id="verdict" tabindex="-1">
-            <VerdictSection live={live} onVisit={showStill} />
+            <Section name="The verdict">
+              <VerdictSection live={live} onVisit={showStill} />
+            </Section>
           </div>
         </div>
         <div class="bench-charts">
-          <BenchCharts />
+          <Section name="The charts">
+            <BenchCharts />
+          </Section>
         </div>
       </main>
       <Announcer />
       <KeysDialog open={dialog() === 'keys'} keysOn={bench.keysOn()} onKeysOn={(on) => bench.setKeysOn(on)} onClose={() => setDialog('none')} />
       <StartDialog
         open={dialog() === 'start'}
-        points={props.startingPoints}
+        points={points()}
         onChoose={(point) => void choose(point)}
         onOpenFile={() => {
           setDialog('none');

@@ -1,9 +1,41 @@
 /** The settings of the selected part, wired to the bench. */
+import { lazy, Suspense } from 'solid-js';
 import type { ScenarioPart } from '../../sim/index.ts';
-import { SettingsPanel } from '../panels/settings/SettingsPanel.tsx';
 import { useBench } from './bench.ts';
 
-export function BenchSettings(props: { readonly part: ScenarioPart }) {
+/** The forms and the schema behind them are fetched when first needed, or when the page has nothing else to do. */
+const loadSettings = () => import('../panels/settings/SettingsPanel.tsx');
+const SettingsPanel = lazy(async () => ({ default: (await loadSettings()).SettingsPanel }));
+export const fetchSettingsAhead = (): void => void loadSettings();
+
+export interface BenchSettingsProps {
+  readonly part: ScenarioPart;
+  readonly onEditSchedule: (path: string) => void;
+}
+
+export function BenchSettings(props: BenchSettingsProps) {
   const bench = useBench();
-  return <SettingsPanel part={props.part} scenario={bench.scenario()} onChange={bench.change} />;
+  return (
+    <>
+      <div class="bench-settings-head">
+        <h2>Settings</h2>
+        <button type="button" onClick={() => bench.select(null)}>
+          Close<span class="heard"> settings</span>
+        </button>
+      </div>
+      <Suspense fallback={<p class="quiet">Fetching the settings…</p>}>
+      <SettingsPanel
+        part={props.part}
+        onPart={(part) => bench.select(part)}
+        scenario={bench.scenario()}
+        loaded={bench.loaded()}
+        units={bench.units()}
+        problems={bench.problems()}
+        change={bench.change}
+        changeMany={bench.changeMany}
+        onEditSchedule={(path) => props.onEditSchedule(path)}
+      />
+      </Suspense>
+    </>
+  );
 }

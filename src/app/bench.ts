@@ -12,6 +12,8 @@ export interface Bench extends Playback {
   readonly scenario: Accessor<Scenario>;
   /** The last run that went through; its `scenario` is the one it was run for. */
   readonly result: Accessor<RunResult>;
+  /** The run before the last change, to compare with; null where there was none. */
+  readonly runBefore: Accessor<RunResult | null>;
   readonly running: Accessor<boolean>;
   /** What is wrong with the scenario as it stands; empty while it runs. */
   readonly problems: Accessor<readonly Problem[]>;
@@ -63,6 +65,8 @@ const SAME_MOMENT_S = 0.5;
 export function createBench(parts: BenchParts): Bench {
   const history = createHistory(parts.first.scenario);
   const [result, setResult] = createSignal(parts.first, { equals: false });
+  const [runBefore, setRunBefore] = createSignal<RunResult | null>(null);
+  let lastGesture: string | undefined;
   const [asked, setAsked] = createSignal<Scenario>(parts.first.scenario);
   const [answered, setAnswered] = createSignal<Scenario>(parts.first.scenario);
   const [problems, setProblems] = createSignal<readonly Problem[]>([]);
@@ -106,6 +110,8 @@ export function createBench(parts: BenchParts): Bench {
 
   const apply = (next: Scenario, gesture?: string) => {
     if (next === scenario()) return;
+    if (gesture === undefined || gesture !== lastGesture) setRunBefore(() => result());
+    lastGesture = gesture;
     history.push(next, gesture);
     rerun();
   };
@@ -125,6 +131,7 @@ export function createBench(parts: BenchParts): Bench {
         batch(() => {
           history.push(reply.result.scenario);
           setLoaded(() => reply.result.scenario);
+          setRunBefore(null);
           setAsked(() => reply.result.scenario);
           settle(reply.result.scenario, { result: reply.result });
           playback.load(time_s);
@@ -161,6 +168,7 @@ export function createBench(parts: BenchParts): Bench {
     ...playback,
     scenario,
     result,
+    runBefore,
     running,
     problems,
     staleBecause,
@@ -173,11 +181,13 @@ export function createBench(parts: BenchParts): Bench {
     undo: () => {
       if (!history.canUndo()) return;
       history.undo();
+      setRunBefore(null);
       rerun();
     },
     redo: () => {
       if (!history.canRedo()) return;
       history.redo();
+      setRunBefore(null);
       rerun();
     },
     canUndo: history.canUndo,

@@ -90,7 +90,7 @@ export function liveControls(scenario: Scenario, loaded: Scenario, reach: Reach,
     },
     {
       id: 'coil',
-      label: scenario.condenser.kind === 'coil-in-tub' ? 'Coil length' : 'Tube length',
+      label: scenario.condenser.kind === 'coil-in-tub' ? 'Coil' : 'Tube',
       path: 'condenser.length_m',
       unit: 'm',
       min: 0.05,
@@ -117,7 +117,7 @@ export function liveControls(scenario: Scenario, loaded: Scenario, reach: Reach,
 
 /** The rule in words: what a turn of this control changes. */
 export function reachInWords(control: LiveControl, reach: Reach, time_s: number, clock: (time_s: number) => string): string {
-  if (!control.schedule) return 'Changes the whole run.';
+  if (!control.schedule) return '';
   const next = nextChangeAfter(control.schedule, reach === 'from-here' ? time_s : 0);
   const until = next === null ? '' : `, up to the change at ${clock(next)}`;
   return reach === 'from-here' ? `Changes the run from ${clock(time_s)} on${until}.` : next === null ? 'Changes the whole run.' : `Changes the start${until}.`;

@@ -30,20 +30,21 @@ export const tellingMoment = ({ summary }: RunResult): number => {
   return Math.min(first + 60, summary.end_s);
 };
 
-export async function openBench(storage: BenchStorage, client: RunClient, newcomersScenario: unknown): Promise<Opened> {
+export async function openBench(storage: BenchStorage, client: RunClient): Promise<Opened> {
   const kept = await storage.load();
   if (kept.kind === 'bench') {
     const reply = await client.run(kept.bench.scenario);
     if (reply.kind === 'ran') return { ok: true, opening: { result: reply.result, saved: kept.bench, firstVisit: false, notice: null } };
     const preferences = { ...FRESH, units: kept.bench.units, theme: kept.bench.theme, hintsDismissed: kept.bench.hintsDismissed, keysOn: kept.bench.keysOn };
-    return openFresh(client, newcomersScenario, preferences, 'The still kept on this device can’t be read by this version, so an example stands here instead.');
+    return openFresh(client, preferences, 'The still kept on this device can’t be read by this version, so an example stands here instead.');
   }
   const notice = kept.kind === 'blocked' ? 'This browser keeps nothing for this page, so download what you want to keep.' : null;
-  return openFresh(client, newcomersScenario, FRESH, notice);
+  return openFresh(client, FRESH, notice);
 }
 
-async function openFresh(client: RunClient, scenario: unknown, preferences: Omit<SavedBench, 'scenario'>, notice: string | null): Promise<Opened> {
-  const reply = await client.run(scenario);
+async function openFresh(client: RunClient, preferences: Omit<SavedBench, 'scenario'>, notice: string | null): Promise<Opened> {
+  const [first] = await client.examples();
+  const reply = await client.run(first?.scenario ?? {});
   if (reply.kind === 'ran')
     return { ok: true, opening: { result: reply.result, saved: { ...preferences, time_s: tellingMoment(reply.result) }, firstVisit: true, notice } };
   const message = reply.kind === 'failed' ? reply.message : reply.kind === 'invalid' ? reply.problems.map((problem) => problem.message).join(' ') : 'the run was broken off';

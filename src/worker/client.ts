@@ -3,6 +3,7 @@
  * off for it. A worker that dies is started again; where no worker will live, the page itself does the work.
  */
 import { releaseProxy, wrap, type Remote } from 'comlink';
+import type { Example } from '../../sim/index.ts';
 import type { RunAnswer } from './run-scenario.ts';
 import type { SimulationWorker } from './simulation-worker.ts';
 
@@ -10,13 +11,20 @@ export type RunReply = RunAnswer | { readonly kind: 'superseded' };
 
 export interface RunClient {
   run(scenario: unknown): Promise<RunReply>;
+  /** Scenarios to start from; empty where they cannot be had. */
+  examples(): Promise<readonly Example[]>;
   dispose(): void;
+}
+
+/** The same work, done by the page. */
+export interface OnThePage {
+  runScenario(scenario: unknown): RunAnswer;
+  readonly examples: readonly Example[];
 }
 
 export interface RunClientParts {
   startWorker(): Worker;
-  /** Loads what it takes to run without a worker. */
-  loadFallback(): Promise<(scenario: unknown) => RunAnswer>;
+  loadFallback(): Promise<OnThePage>;
 }
 
 /** How long a running request may hold up a newer one. */
@@ -24,9 +32,16 @@ const PATIENCE_MS = 1500;
 /** Deaths of the worker after which the page stops trying. */
 const DEATHS_ENDURED = 3;
 
-interface Request {
-  readonly scenario: unknown;
-  readonly answer: (reply: RunReply) => void;
+/** Something asked of the worker, wherever it is carried out in the end. */
+interface Errand {
+  /** Asks a living worker; resolves with how to hand the answer over. */
+  inWorker(face: Remote<SimulationWorker>): Promise<() => void>;
+  onPage(page: OnThePage): void;
+  fail(reason: unknown): void;
+}
+
+interface Request extends Errand {
+  answer(reply: RunReply): void;
 }
 
 interface Living {
@@ -34,7 +49,7 @@ interface Living {
   readonly face: Remote<SimulationWorker>;
 }
 
-const broken = (error: unknown): RunReply => ({ kind: 'failed', message: error instanceof Error ? error.message : String(error) });
+const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 export function createRunClient(parts: RunClientParts): RunClient {
   let living: Living | null = null;
@@ -42,12 +57,67 @@ export function createRunClient(parts: RunClientParts): RunClient {
   let current: Request | null = null;
   let waiting: Request | null = null;
   let patience: ReturnType<typeof setTimeout> | null = null;
+  /** What has been asked and not been answered yet: it is asked again of the next worker if this one dies. */
+  const open = new Set<Errand>();
 
   const bury = () => {
     if (!living) return;
     living.face[releaseProxy]();
     living.worker.terminate();
     living = null;
+  };
+
+  const onDeath = (event: Event) => {
+    event.preventDefault();
+    deaths += 1;
+    bury();
+    for (const errand of [...open]) carryOut(errand);
+  };
+
+  const start = (): Living => {
+    const worker = parts.startWorker();
+    worker.addEventListener('error', onDeath);
+    worker.addEventListener('messageerror', onDeath);
+    return { worker, face: wrap<SimulationWorker>(worker) };
+  };
+
+  const onThePage = (errand: Errand) => {
+    open.delete(errand);
+    parts.loadFallback().then(
+      (page) => errand.onPage(page),
+      (reason: unknown) => errand.fail(reason),
+    );
+  };
+
+  function carryOut(errand: Errand): void {
+    open.add(errand);
+    if (deaths >= DEATHS_ENDURED) return onThePage(errand);
+    try {
+      living ??= start();
+    } catch {
+      // Some surroundings forbid workers outright; the page then does the work itself.
+      deaths = DEATHS_ENDURED;
+      return onThePage(errand);
+    }
+    const carrier = living;
+    errand.inWorker(carrier.face).then(
+      (handOver) => {
+        if (living !== carrier) return;
+        deaths = 0;
+        open.delete(errand);
+        handOver();
+      },
+      (reason: unknown) => {
+        if (living !== carrier) return;
+        open.delete(errand);
+        errand.fail(reason);
+      },
+    );
+  }
+
+  const begin = (request: Request) => {
+    current = request;
+    carryOut(request);
   };
 
   const settle = (request: Request, reply: RunReply) => {
@@ -58,71 +128,54 @@ export function createRunClient(parts: RunClientParts): RunClient {
     patience = null;
     const next = waiting;
     waiting = null;
-    if (next) carryOut(next);
+    if (next) begin(next);
   };
-
-  const onDeath = (event: Event) => {
-    event.preventDefault();
-    deaths += 1;
-    bury();
-    const request = current;
-    if (request) carryOut(request);
-  };
-
-  const start = (): Living => {
-    const worker = parts.startWorker();
-    worker.addEventListener('error', onDeath);
-    worker.addEventListener('messageerror', onDeath);
-    return { worker, face: wrap<SimulationWorker>(worker) };
-  };
-
-  const onThePage = (request: Request) => {
-    parts.loadFallback().then(
-      (run) => settle(request, run(request.scenario)),
-      (error: unknown) => settle(request, broken(error)),
-    );
-  };
-
-  function carryOut(request: Request): void {
-    current = request;
-    if (deaths >= DEATHS_ENDURED) return onThePage(request);
-    try {
-      living ??= start();
-    } catch {
-      // Some surroundings forbid workers outright; the page then does the work itself.
-      deaths = DEATHS_ENDURED;
-      return onThePage(request);
-    }
-    const carrier = living;
-    carrier.face.run(request.scenario).then(
-      (reply) => {
-        if (living !== carrier) return;
-        deaths = 0;
-        settle(request, reply);
-      },
-      (error: unknown) => {
-        if (living === carrier) settle(request, broken(error));
-      },
-    );
-  }
 
   const breakOff = () => {
-    const given_up = current;
+    const hopeless = current;
+    if (!hopeless) return;
     bury();
-    if (given_up) settle(given_up, { kind: 'superseded' });
+    open.delete(hopeless);
+    for (const errand of [...open]) carryOut(errand);
+    settle(hopeless, { kind: 'superseded' });
+  };
+
+  const requestFor = (scenario: unknown, answer: (reply: RunReply) => void): Request => {
+    const request: Request = {
+      answer,
+      inWorker: async (face) => {
+        const reply = await face.run(scenario);
+        return () => settle(request, reply);
+      },
+      onPage: (page) => settle(request, page.runScenario(scenario)),
+      fail: (reason) => settle(request, { kind: 'failed', message: words(reason) }),
+    };
+    return request;
   };
 
   return {
     run: (scenario) =>
       new Promise((answer) => {
-        const request: Request = { scenario, answer };
-        if (!current) return carryOut(request);
+        const request = requestFor(scenario, answer);
+        if (!current) return begin(request);
         waiting?.answer({ kind: 'superseded' });
         waiting = request;
         patience ??= setTimeout(breakOff, PATIENCE_MS);
       }),
+    examples: () =>
+      new Promise((answer) =>
+        carryOut({
+          inWorker: async (face) => {
+            const list = await face.examples();
+            return () => answer(list);
+          },
+          onPage: (page) => answer(page.examples),
+          fail: () => answer([]),
+        }),
+      ),
     dispose: () => {
       if (patience) clearTimeout(patience);
+      open.clear();
       waiting?.answer({ kind: 'superseded' });
       current?.answer({ kind: 'superseded' });
       waiting = null;

@@ -1,6 +1,6 @@
-/** The worker's whole face: read a scenario and run it. Nothing else of the model can be reached from the page. */
+/** The worker's whole face: run a scenario, and list where one may start. Nothing else of the model can be reached. */
 import { expose, transfer } from 'comlink';
-import { recordBuffers } from '../../sim/index.ts';
+import { examples, recordBuffers, type Example } from '../../sim/index.ts';
 import { runScenario, type RunAnswer } from './run-scenario.ts';
 
 const face = {
@@ -8,6 +8,7 @@ const face = {
     const answer = runScenario(input);
     return answer.kind === 'ran' ? transfer(answer, recordBuffers(answer.result.record)) : answer;
   },
+  examples: (): readonly Example[] => examples,
 };
 
 export type SimulationWorker = typeof face;

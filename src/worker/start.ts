@@ -4,5 +4,5 @@ import { createRunClient, type RunClient } from './client.ts';
 export const startRunClient = (): RunClient =>
   createRunClient({
     startWorker: () => new Worker(new URL('./simulation-worker.ts', import.meta.url), { type: 'module', name: 'simulation' }),
-    loadFallback: async () => (await import('./run-scenario.ts')).runScenario,
+    loadFallback: () => import('./on-the-page.ts'),
   });

@@ -13,6 +13,7 @@ function askedClient() {
   const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
     run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
+    examples: () => Promise.resolve([]),
     dispose: () => undefined,
   };
   const answer = async (place: number, reply: RunReply) => {

@@ -60,5 +60,5 @@ test('the ends of the sliders stay where they were when the scenario was put on 
 test('names say what the water does and what the condenser is', () => {
   expect(control('tap', {}).label).toBe('Tap');
   const straight = { condenser: { kind: 'jacketed-tube' }, cooling: { jacketSupply: 'barrel' } };
-  expect([control('tap', straight).label, control('coil', straight).label]).toEqual(['Pump', 'Tube length']);
+  expect([control('tap', straight).label, control('coil', straight).label]).toEqual(['Pump', 'Tube']);
 });

@@ -1,6 +1,6 @@
 import { expose } from 'comlink';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { createRunClient, type RunClient, type RunReply } from '../../../src/worker/client.ts';
+import { createRunClient, type OnThePage, type RunClient, type RunReply } from '../../../src/worker/client.ts';
 import type { RunAnswer } from '../../../src/worker/run-scenario.ts';
 
 /** A worker in the same thread: it answers over a real message channel, when told to, and can die. */
@@ -8,6 +8,9 @@ class StagedWorker extends EventTarget {
   static readonly all: StagedWorker[] = [];
   readonly asked: unknown[] = [];
   terminated = false;
+  /** Whether the next worker made keeps a question for examples to itself. */
+  static nextIsMute = false;
+  readonly mute = StagedWorker.nextIsMute;
   readonly #ours: MessagePort;
   readonly #theirs: MessagePort;
   #answer: ((answer: RunAnswer) => void) | null = null;
@@ -15,6 +18,7 @@ class StagedWorker extends EventTarget {
   constructor() {
     super();
     StagedWorker.all.push(this);
+    StagedWorker.nextIsMute = false;
     const { port1, port2 } = new MessageChannel();
     this.#ours = port1;
     this.#theirs = port2;
@@ -25,6 +29,10 @@ class StagedWorker extends EventTarget {
           return new Promise<RunAnswer>((resolve) => {
             this.#answer = resolve;
           });
+        },
+        examples: () => {
+          this.asked.push('examples');
+          return this.mute ? new Promise(() => undefined) : [{ id: 'of the worker' }];
         },
       },
       this.#theirs,
@@ -53,7 +61,10 @@ class StagedWorker extends EventTarget {
 }
 
 const asWorker = () => new StagedWorker() as unknown as Worker;
-const onThePage = (scenario: unknown): RunAnswer => ({ kind: 'failed', message: `on the page: ${String(scenario)}` });
+const onThePage = {
+  runScenario: (scenario: unknown): RunAnswer => ({ kind: 'failed', message: `on the page: ${String(scenario)}` }),
+  examples: [{ id: 'of the page' }],
+} as unknown as OnThePage;
 const worker = (place: number): StagedWorker => StagedWorker.all.at(place) as StagedWorker;
 const asked = (place: number, count: number) => vi.waitFor(() => expect(worker(place).asked).toHaveLength(count));
 
@@ -135,6 +146,21 @@ describe('a worker that dies', () => {
   });
 });
 
+describe('examples', () => {
+  test('are asked of the worker', async () => {
+    expect(await start().examples()).toEqual([{ id: 'of the worker' }]);
+  });
+
+  test('are asked for again when the worker dies before it has told them', async () => {
+    StagedWorker.nextIsMute = true;
+    const list = start().examples();
+    await asked(0, 1);
+    worker(0).die();
+    expect(await list).toEqual([{ id: 'of the worker' }]);
+    expect(StagedWorker.all).toHaveLength(2);
+  });
+});
+
 test('where workers are forbidden the page does the work', async () => {
   const runs = start({
     startWorker: () => {
@@ -142,6 +168,7 @@ test('where workers are forbidden the page does the work', async () => {
     },
   });
   expect(await runs.run('a')).toEqual({ kind: 'failed', message: 'on the page: a' });
+  expect(await runs.examples()).toEqual([{ id: 'of the page' }]);
 });
 
 test('where nothing can do the work the reason is told', async () => {

@@ -1,0 +1,28 @@
+/** A part of the page that, should it fail, fails alone and says so. */
+import { ErrorBoundary, type JSX } from 'solid-js';
+
+export interface SectionProps {
+  readonly name: string;
+  readonly children: JSX.Element;
+}
+
+const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+export function Section(props: SectionProps) {
+  return (
+    <ErrorBoundary
+      fallback={(error: unknown, again) => (
+        <div class="notice" role="alert">
+          <p>
+            {props.name} can’t be shown: {words(error)}.
+          </p>
+          <button type="button" onClick={again}>
+            Try again
+          </button>
+        </div>
+      )}
+    >
+      {props.children}
+    </ErrorBoundary>
+  );
+}
