@@ -109,7 +109,7 @@ export class Recorder {
     };
     if (bed) put(grids.bedTemperature_K, bed.temperature);
     else grids.bedTemperature_K.data[row] = still.pot.temperature;
-    for (let cell = 0; cell < grids.bedOil_kg.cells; cell++) grids.bedOil_kg.data[row * grids.bedOil_kg.cells + cell] = release.oilIn(cell);
+    for (let cell = 0; cell < grids.bedOil_kg.cells; cell++) grids.bedOil_kg.data[row * grids.bedOil_kg.cells + cell] = release.oilIn[cell] as number;
     put(grids.tubTemperature_K, coolant.layers());
     put(grids.condenserHeat_W_m, condenser.heatPerMetre);
     put(grids.condenserVapourShare, condenser.vapourShare);

@@ -8,13 +8,25 @@
  * the holding capacity drains to the layer below in the same step.
  * Assumptions: one temperature per layer, no conduction between layers, plant and water in equilibrium.
  */
-import { tableLatentHeat, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableSaturationTemperature, tableVapourEnthalpy } from '../fluids/water-table.ts';
+import { WATER_MOLAR_MASS } from '../constants.ts';
+import {
+  tableLatentHeat,
+  tableLiquidEnthalpy,
+  tableLiquidHeatCapacity,
+  tableSaturationSlope,
+  tableSaturationTemperature,
+} from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
 import { FLUX_MEMORY } from './pot.ts';
 import type { Release } from './release.ts';
 import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
+
+/** Heat capacity of water near the boil, J/kgK: only finds the temperature of a layer within a hair of the boil. */
+const WATER_HEAT_CAPACITY = 4217;
+/** Pressure ratios nearer to one than this move the boiling point in a straight line, to 0.002 K. */
+const NEAR_ONE = 0.99;
 
 export class Bed {
   readonly layers: number;
@@ -76,7 +88,7 @@ export class Bed {
   }
 
   private capacity(layer: number): number {
-    return this.solidCapacity + this.release.oilIn(layer) * this.oil.heatCapacity;
+    return this.solidCapacity + (this.release.oilIn[layer] as number) * this.oil.heatCapacity;
   }
 
   private enthalpyAt(layer: number, T: number): number {
@@ -110,50 +122,62 @@ export class Bed {
     release.setApproach(this.height / this.layers, this.meanFlux);
     this.loss = 0;
     this.passed = 0;
+    let oilMass = passing.oilTotal();
+    const bottomBoiling = tableSaturationTemperature(bottomPressure);
+    const perLogPressure = bottomPressure / tableSaturationSlope(bottomBoiling);
     for (let j = 0; j < this.layers; j++) {
       const T = this.temperature[j] as number;
       const consumed = release.advance(j, T, this.water[j] as number, dt);
-      if (consumed > 0) {
-        this.water[j] = (this.water[j] as number) - consumed;
-        this.enthalpy[j] = (this.enthalpy[j] as number) - consumed * tableLiquidEnthalpy(T);
-        this.waterConsumed += consumed;
-        this.consumedEnthalpy += consumed * tableLiquidEnthalpy(T);
-      }
+      if (consumed > 0) this.consume(j, consumed);
       const lost = this.lossTable.at(T) * this.sideArea * dt;
       this.loss += lost;
       const held = (this.enthalpy[j] as number) - lost + passing.enthalpy;
       const water = (this.water[j] as number) + passing.water;
-      const pressure = bottomPressure - (drop * (j + 0.5)) / this.layers;
-      if ((this.molarRatio[j] as number) === 0 && passing.water > 0) {
+      if ((this.molarRatio[j] as number) === 0 && passing.water > 0)
         this.molarRatio[j] = oil.molarRatio(passing.oil, passing.water) + release.expectedRatio(j, passing.temperature);
-      }
-      const target = tableSaturationTemperature(pressure / (1 + (this.molarRatio[j] as number)));
-      const capacity = this.capacity(j) + passing.oilTotal() * oil.heatCapacity;
-      const surplus = held - water * tableLiquidEnthalpy(target) - capacity * (target - ENTHALPY_ZERO);
+      const pressure = bottomPressure - (drop * (j + 0.5)) / this.layers;
+      const lowering = pressure / (bottomPressure * (1 + (this.molarRatio[j] as number)));
+      const target = lowering > NEAR_ONE ? bottomBoiling + perLogPressure * (lowering - 1) : tableSaturationTemperature(lowering * bottomPressure);
+      const capacity = this.capacity(j) + oilMass * oil.heatCapacity;
+      const liquid = tableLiquidEnthalpy(target);
+      const surplus = held - water * liquid - capacity * (target - ENTHALPY_ZERO);
       if (surplus <= 0) {
         this.water[j] = water;
         this.enthalpy[j] = held;
-        release.deposit(j, passing.oil);
+        if (oilMass > 0) release.deposit(j, passing.oil);
         passing.clear();
+        oilMass = 0;
         this.molarRatio[j] = 0;
         this.oilLatent[j] = 0;
+        this.settle(j);
       } else {
         this.passed = j + 1;
-        const steam = Math.min(surplus / (tableLatentHeat(target) + (this.oilLatent[j] as number)), 0.999 * water);
+        const latentHeat = tableLatentHeat(target);
+        const steam = Math.min(surplus / (latentHeat + (this.oilLatent[j] as number)), 0.999 * water);
         release.takeUp(j, target, steam, passing.oil, passing.oil);
-        const latent = oil.latentOf(passing.oil);
-        const oilMass = passing.oilTotal();
+        oilMass = release.outMass;
         passing.water = steam;
         passing.temperature = target;
-        passing.enthalpy = steam * tableVapourEnthalpy(target) + latent + oilMass * oil.heatCapacity * (target - ENTHALPY_ZERO);
-        this.water[j] = water - steam;
+        passing.enthalpy = steam * (liquid + latentHeat) + release.outLatent + oilMass * oil.heatCapacity * (target - ENTHALPY_ZERO);
+        const left = water - steam;
+        this.water[j] = left;
         this.enthalpy[j] = held - passing.enthalpy;
-        this.molarRatio[j] = oil.molarRatio(passing.oil, steam);
-        this.oilLatent[j] = latent / steam;
+        this.molarRatio[j] = (release.outMoles * WATER_MOLAR_MASS) / steam;
+        this.oilLatent[j] = release.outLatent / steam;
+        const stays = this.capacity(j);
+        const off = (this.enthalpy[j] as number) - left * liquid - stays * (target - ENTHALPY_ZERO);
+        this.temperature[j] = target + off / (left * WATER_HEAT_CAPACITY + stays);
       }
-      this.settle(j);
     }
     this.out.copyFrom(passing);
+  }
+
+  private consume(layer: number, water: number): void {
+    const heat = water * tableLiquidEnthalpy(this.temperature[layer] as number);
+    this.water[layer] = (this.water[layer] as number) - water;
+    this.enthalpy[layer] = (this.enthalpy[layer] as number) - heat;
+    this.waterConsumed += water;
+    this.consumedEnthalpy += heat;
   }
 
   /** Heat capacity of the layers that steam passes, J/K. */

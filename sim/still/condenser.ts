@@ -33,7 +33,9 @@ import { ENTHALPY_ZERO, LiquidStream, VapourStream } from './stream.ts';
 import { slopingFilm, uprightFilm } from './tube-inside.ts';
 
 /** Longest age of a segment's film coefficients, s. */
-const REFRESH_TIME = 8;
+const REFRESH_TIME = 30;
+/** Time between batches of refreshed segments, s. */
+const REFRESH_BATCH = 5;
 /** Relative change of the vapour rate at which every coefficient is worked out anew. */
 const REFRESH_CHANGE = 0.05;
 const SETTLING_PASSES = 12;
@@ -205,16 +207,18 @@ export class Condenser {
       }
     }
     const changed = Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate || Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow;
+    const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
       this.lastRate = rate;
       this.lastFlow = coolant.flow;
-    } else {
-      const stride = Math.max(1, Math.round(REFRESH_TIME / dt));
-      for (let s = this.tick % stride; s < this.segments; s += stride) this.refresh(s, coolant, T_s, G, rivulet);
+      coolant.prepare(this.condensing, dt);
+    } else if (this.tick % batch === 0) {
+      const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));
+      for (let s = (this.tick / batch) % stride; s < this.segments; s += stride) this.refresh(s, coolant, T_s, G, rivulet);
+      coolant.prepare(this.condensing, dt);
     }
     this.tick++;
-    coolant.prepare(this.condensing, dt);
   }
 
   /** Marches the segments; returns the latent heat left at the end, J. */

@@ -66,7 +66,7 @@ export class Oil {
   private tabulate(value: (row: Constituent, T: number) => number): Float64Array {
     const table = new Float64Array(this.count * TABLE_POINTS);
     this.rows.forEach((row, i) => {
-      for (let k = 0; k < TABLE_POINTS; k++) table[i * TABLE_POINTS + k] = value(row, TABLE_START + k * TABLE_STEP);
+      for (let k = 0; k < TABLE_POINTS; k++) table[k * this.count + i] = value(row, TABLE_START + k * TABLE_STEP);
     });
     return table;
   }
@@ -74,14 +74,27 @@ export class Oil {
   private lookUp(table: Float64Array, i: number, T: number): number {
     const place = (T - TABLE_START) / TABLE_STEP;
     const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
-    const at = i * TABLE_POINTS + k;
+    const at = k * this.count + i;
     const low = table[at] as number;
-    return low + (place - k) * ((table[at + 1] as number) - low);
+    return low + (place - k) * ((table[at + this.count] as number) - low);
   }
 
   /** Vapour pressure of constituent i over that of water at T, pure number. */
   pressureRatio(i: number, T: number): number {
     return this.lookUp(this.partialRatio, i, T);
+  }
+
+  /** Writes `pressureRatio` of every constituent at T. */
+  pressureRatios(T: number, out: Float64Array): void {
+    const table = this.partialRatio;
+    const place = (T - TABLE_START) / TABLE_STEP;
+    const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
+    const share = place - k;
+    const at = k * this.count;
+    for (let i = 0; i < this.count; i++) {
+      const low = table[at + i] as number;
+      out[i] = low + share * ((table[at + this.count + i] as number) - low);
+    }
   }
 
   /** Kilograms of constituent i that a kilogram of water takes from the pure constituent at T. */

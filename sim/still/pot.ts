@@ -100,7 +100,7 @@ export class Pot {
 
   /** Heat capacity of everything but the water, J/K. */
   private capacity(): number {
-    let oil = this.submerged ? this.submerged.oilIn(0) : 0;
+    let oil = this.submerged ? (this.submerged.oilIn[0] as number) : 0;
     for (let i = 0; i < this.oil.length; i++) oil += this.oil[i] as number;
     return this.geometry.wallCapacity + this.geometry.plantCapacity + oil * this.mixture.heatCapacity;
   }

@@ -18,6 +18,9 @@ import type { Oil } from './oil.ts';
 /** Moisture on dry weight at which cell walls are saturated and release runs in full; about 0.25–0.30, from memory. */
 const FIBRE_SATURATION = 0.27;
 const BOILING = 373.15;
+/** Changes of temperature, K, and wetness after which release rates are worked out anew: 0.1 % of the rate. */
+const RATE_TEMPERATURE = 0.02;
+const RATE_WETNESS = 0.001;
 /** Linalyl acetate + water → linalool + acetic acid, kg/mol. */
 const ESTER_MOLAR_MASS = 0.19629;
 const ALCOHOL_MOLAR_MASS = 0.154253;
@@ -28,12 +31,25 @@ export class Release {
   /** Ready and held oil, kg, cell by cell: constituent i of cell j at `j * count + i`. */
   readonly ready: Float64Array;
   readonly held: Float64Array;
+  /** Oil in each cell, ready and held, kg. */
+  readonly oilIn: Float64Array;
+  /** Of the oil that left the last cell as vapour: mass, kg, latent heat, J, and amount, mol. */
+  outMass = 0;
+  outLatent = 0;
+  outMoles = 0;
   /** Ester hydrolysed and alcohol formed so far, kg. */
   hydrolysed = 0;
   alcoholFormed = 0;
   private readonly count: number;
   private readonly halfMoles: number;
-  private readonly rate: Float64Array;
+  private readonly rateHydrocarbon: number;
+  private readonly rateOxygenate: number;
+  private readonly ratios: Float64Array;
+  private readonly rateTemperature: Float64Array;
+  private readonly rateWetness: Float64Array;
+  private readonly freedHydrocarbon: Float64Array;
+  private readonly freedOxygenate: Float64Array;
+  private readonly arrhenius: Float64Array;
   private readonly takeUpHydrocarbon: number;
   private readonly takeUpOxygenate: number;
   private readonly fluxPower: number;
@@ -71,9 +87,17 @@ export class Release {
         this.held[j * oil.count + i] = (1 - f) * mass;
       }
     }
+    this.oilIn = new Float64Array(cells);
+    for (let j = 0; j < cells; j++) this.weigh(j);
+    this.ratios = new Float64Array(oil.count);
+    this.rateTemperature = new Float64Array(cells);
+    this.rateWetness = new Float64Array(cells);
+    this.freedHydrocarbon = new Float64Array(cells);
+    this.freedOxygenate = new Float64Array(cells);
+    this.arrhenius = new Float64Array(cells);
     this.halfMoles = release.halfCoverage * moles;
-    this.rate = Float64Array.from(oil.ids, (_, i) =>
-      factors.release * (oil.oxygenate[i] === 1 ? release.heldRate_1_s.oxygenate : release.heldRate_1_s.hydrocarbon));
+    this.rateHydrocarbon = factors.release * release.heldRate_1_s.hydrocarbon;
+    this.rateOxygenate = factors.release * release.heldRate_1_s.oxygenate;
     this.takeUpHydrocarbon = release.takeUp.hydrocarbon * factors.release;
     this.takeUpOxygenate = release.takeUp.oxygenate * factors.release;
     this.fluxPower = release.takeUpExponent - 1;
@@ -82,11 +106,22 @@ export class Release {
     this.through = 1 - charge.bypass;
   }
 
-  /** Oil left in a cell, kg. */
-  oilIn(cell: number): number {
+  /** Adds up the oil of a cell. */
+  private weigh(cell: number): void {
     let sum = 0;
     for (let at = cell * this.count; at < (cell + 1) * this.count; at++) sum += (this.ready[at] as number) + (this.held[at] as number);
-    return sum;
+    this.oilIn[cell] = sum;
+  }
+
+  /** Shares of held oil freed in a step, worked out anew when the cell's temperature or wetness has moved. */
+  private updateRates(cell: number, T: number, wet: number, dt: number): void {
+    if (Math.abs(T - (this.rateTemperature[cell] as number)) < RATE_TEMPERATURE && Math.abs(wet - (this.rateWetness[cell] as number)) < RATE_WETNESS) return;
+    this.rateTemperature[cell] = T;
+    this.rateWetness[cell] = wet;
+    const arrhenius = Math.exp(-this.activation * (1 / T - 1 / BOILING));
+    this.arrhenius[cell] = arrhenius;
+    this.freedHydrocarbon[cell] = 1 - Math.exp(-this.rateHydrocarbon * arrhenius * wet * dt);
+    this.freedOxygenate[cell] = 1 - Math.exp(-this.rateOxygenate * arrhenius * wet * dt);
   }
 
   /**
@@ -97,28 +132,25 @@ export class Release {
    */
   advance(cell: number, T: number, waterInCell: number, dt: number): number {
     if (T < 333.15) return 0;
-    const arrhenius = Math.exp(-this.activation * (1 / T - 1 / BOILING));
     const wet = this.dryMassPerCell > 0 ? Math.min(1, waterInCell / (FIBRE_SATURATION * this.dryMassPerCell)) : 1;
-    const scale = arrhenius * wet * dt;
+    this.updateRates(cell, T, wet, dt);
     const first = cell * this.count;
-    let lastRate = -1;
-    let share = 0;
+    const { ready, held, oil } = this;
+    const hydrocarbon = this.freedHydrocarbon[cell] as number;
+    const oxygenate = this.freedOxygenate[cell] as number;
     for (let i = 0; i < this.count; i++) {
-      const rate = this.rate[i] as number;
-      if (rate !== lastRate) {
-        share = 1 - Math.exp(-rate * scale);
-        lastRate = rate;
-      }
-      const freed = (this.held[first + i] as number) * share;
-      this.held[first + i] = (this.held[first + i] as number) - freed;
-      this.ready[first + i] = (this.ready[first + i] as number) + freed;
+      const freed = (held[first + i] as number) * (oil.oxygenate[i] === 1 ? oxygenate : hydrocarbon);
+      held[first + i] = (held[first + i] as number) - freed;
+      ready[first + i] = (ready[first + i] as number) + freed;
     }
-    return this.hydrolysisRate > 0 && this.oil.ester >= 0 ? this.hydrolyse(first, arrhenius * dt, waterInCell) : 0;
+    return this.hydrolysisRate > 0 && oil.ester >= 0 && (ready[first + oil.ester] as number) + (held[first + oil.ester] as number) > 0 ? this.hydrolyse(cell, (this.arrhenius[cell] as number) * dt, waterInCell) : 0;
   }
 
-  private hydrolyse(first: number, scale: number, waterInCell: number): number {
+  private hydrolyse(cell: number, scale: number, waterInCell: number): number {
     const { ester, alcohol } = this.oil;
-    const share = 1 - Math.exp(-this.hydrolysisRate * scale);
+    const first = cell * this.count;
+    const x = this.hydrolysisRate * scale;
+    const share = x < 1e-3 ? x * (1 - 0.5 * x) : 1 - Math.exp(-x);
     const fromReady = (this.ready[first + ester] as number) * share;
     const fromHeld = (this.held[first + ester] as number) * share;
     const lost = fromReady + fromHeld;
@@ -127,6 +159,7 @@ export class Release {
     this.held[first + ester] = (this.held[first + ester] as number) - fromHeld;
     this.ready[first + alcohol] = (this.ready[first + alcohol] as number) + fromReady * ALCOHOL_FORMED;
     this.held[first + alcohol] = (this.held[first + alcohol] as number) + fromHeld * ALCOHOL_FORMED;
+    this.oilIn[cell] = (this.oilIn[cell] as number) - lost * (1 - ALCOHOL_FORMED);
     this.hydrolysed += lost;
     this.alcoholFormed += lost * ALCOHOL_FORMED;
     return lost * WATER_CONSUMED;
@@ -150,18 +183,32 @@ export class Release {
    */
   takeUp(cell: number, T: number, steam: number, incoming: Float64Array, outgoing: Float64Array): void {
     const first = cell * this.count;
-    const { oil } = this;
+    const { oil, ready, held, ratios } = this;
+    oil.pressureRatios(T, ratios);
     let moles = this.halfMoles;
-    for (let i = 0; i < this.count; i++) moles += (this.ready[first + i] as number) / (oil.molarMass[i] as number);
+    for (let i = 0; i < this.count; i++) moles += (ready[first + i] as number) / (oil.molarMass[i] as number);
     const strength = moles > 0 ? steam / (WATER_MOLAR_MASS * moles) : 0;
+    let kept = 0;
+    let mass = 0;
+    let latent = 0;
+    let amount = 0;
     for (let i = 0; i < this.count; i++) {
       const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
       const arriving = incoming[i] as number;
-      const lambda = strength * approach * oil.pressureRatio(i, T);
-      const stock = ((this.ready[first + i] as number) + approach * arriving) / (1 + lambda);
-      this.ready[first + i] = stock;
-      outgoing[i] = (1 - approach) * arriving + lambda * stock;
+      const lambda = strength * approach * (ratios[i] as number);
+      const stock = ((ready[first + i] as number) + approach * arriving) / (1 + lambda);
+      ready[first + i] = stock;
+      kept += stock + (held[first + i] as number);
+      const leaving = (1 - approach) * arriving + lambda * stock;
+      outgoing[i] = leaving;
+      mass += leaving;
+      latent += leaving * (oil.latent[i] as number);
+      amount += leaving / (oil.molarMass[i] as number);
     }
+    this.oilIn[cell] = kept;
+    this.outMass = mass;
+    this.outLatent = latent;
+    this.outMoles = amount;
   }
 
   /**
@@ -184,6 +231,7 @@ export class Release {
   deposit(cell: number, oil: Float64Array): void {
     const first = cell * this.count;
     for (let i = 0; i < this.count; i++) this.ready[first + i] = (this.ready[first + i] as number) + (oil[i] as number);
+    this.weigh(cell);
   }
 
   /** Sum of a stock over the cells, kg. */

@@ -18,7 +18,8 @@ import type { Oil } from './oil.ts';
 import { ENTHALPY_ZERO, LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
 
-const REFRESH_TIME = 10;
+/** Time after which cut size and dissolved shares are worked out anew, s. */
+const REFRESH_TIME = 5;
 
 export class Separator {
   enthalpy: number;
@@ -34,6 +35,8 @@ export class Separator {
   /** Oil dissolved and oil in haze in the last step, kg by constituent. */
   readonly dissolving: Float64Array;
   readonly hazing: Float64Array;
+  /** Share of each arriving constituent that the water dissolves. */
+  private readonly dissolvedShare: Float64Array;
   readonly holdUp: number;
   readonly area: number;
   cutSize = 0;
@@ -70,25 +73,26 @@ export class Separator {
     this.caught = new Float64Array(oil.count);
     this.dissolving = new Float64Array(oil.count);
     this.hazing = new Float64Array(oil.count);
+    this.dissolvedShare = new Float64Array(oil.count);
     this.out = new LiquidStream(oil.count);
   }
 
   /**
-   * Splits arriving oil between water and drops, writing `dissolving`: with n moles of oil phase left,
+   * Splits arriving oil between water and drops, writing `dissolvedShare`: with n moles of oil phase left,
    * x_i = N_i / (n + S_i), S_i the moles of i that the water takes at x_i = 1, and Σ x_i = 1 unless all dissolves.
    */
   private dissolve(water: number, oil: Float64Array): void {
-    const { dissolving } = this;
+    const { dissolvedShare } = this;
     let needed = 0;
     let n = 0;
     for (let i = 0; i < this.oil.count; i++) {
       const capacity = water * this.oil.solubilityRatio(i, this.temperature);
       needed += (oil[i] as number) / capacity;
       n += (oil[i] as number) / (this.oil.molarMass[i] as number);
-      dissolving[i] = capacity;
+      dissolvedShare[i] = capacity;
     }
     if (!(needed > 1)) {
-      dissolving.set(oil);
+      dissolvedShare.fill(1);
       return;
     }
     for (let pass = 0; pass < 12; pass++) {
@@ -96,7 +100,7 @@ export class Separator {
       let slope = 0;
       for (let i = 0; i < this.oil.count; i++) {
         const moles = (oil[i] as number) / (this.oil.molarMass[i] as number);
-        const room = n + (dissolving[i] as number) / (this.oil.molarMass[i] as number);
+        const room = n + (dissolvedShare[i] as number) / (this.oil.molarMass[i] as number);
         sum += moles / room;
         slope -= moles / (room * room);
       }
@@ -105,10 +109,8 @@ export class Separator {
       if (Math.abs(change) < 1e-12 * (n + 1e-12)) break;
     }
     for (let i = 0; i < this.oil.count; i++) {
-      const moles = (oil[i] as number) / (this.oil.molarMass[i] as number);
-      const capacity = (dissolving[i] as number) / (this.oil.molarMass[i] as number);
-      dissolving[i] = (oil[i] as number) * Math.min(1, capacity / (n + capacity));
-      if (!(moles > 0)) dissolving[i] = 0;
+      const capacity = (dissolvedShare[i] as number) / (this.oil.molarMass[i] as number);
+      dissolvedShare[i] = Math.min(1, capacity / (n + capacity));
     }
   }
 
@@ -143,12 +145,15 @@ export class Separator {
       this.age += dt;
       if (this.age >= REFRESH_TIME) {
         this.updateCapture(entering.water / dt, entering.oil);
+        this.dissolve(entering.water, entering.oil);
         this.age = 0;
       }
-      this.dissolve(entering.water, entering.oil);
       for (let i = 0; i < oil.count; i++) {
-        const free = (entering.oil[i] as number) - (dissolving[i] as number);
+        const arriving = entering.oil[i] as number;
+        const taken = arriving * (this.dissolvedShare[i] as number);
+        const free = arriving - taken;
         const kept = free * this.captureShare;
+        dissolving[i] = taken;
         caught[i] = kept;
         hazing[i] = free - kept;
         out.oil[i] = (dissolving[i] as number) + (hazing[i] as number);

@@ -23,13 +23,13 @@ export class VapourStream {
 
   clear(): void {
     this.water = 0;
-    this.oil.fill(0);
+    for (let i = 0; i < this.oil.length; i++) this.oil[i] = 0;
     this.enthalpy = 0;
   }
 
   copyFrom(other: VapourStream): void {
     this.water = other.water;
-    this.oil.set(other.oil);
+    for (let i = 0; i < this.oil.length; i++) this.oil[i] = other.oil[i] as number;
     this.enthalpy = other.enthalpy;
     this.temperature = other.temperature;
   }
@@ -56,7 +56,7 @@ export class LiquidStream {
 
   clear(): void {
     this.water = 0;
-    this.oil.fill(0);
+    for (let i = 0; i < this.oil.length; i++) this.oil[i] = 0;
     this.enthalpy = 0;
   }
 

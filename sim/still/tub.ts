@@ -21,7 +21,6 @@ import {
   tableLiquidViscosity,
   tableSaturationPressure,
   tableSaturationTemperature,
-  tableTemperatureFromLiquidEnthalpy,
   tableVapourEnthalpy,
 } from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
@@ -31,6 +30,10 @@ import { LossTable } from './surface-loss.ts';
 
 /** Heat of melting of ice at 0 °C, J/kg (handbook value 333.6 kJ/kg). */
 export const ICE_MELTING = 333_600;
+/** Time after which losses are worked out anew, s. */
+const LOSS_REFRESH = 5;
+/** Heat capacity of water for following the enthalpy with the temperature, J/kgK; within 1 % from 0 to 100 °C. */
+const WATER_HEAT_CAPACITY = 4190;
 
 export class Tub {
   water: number;
@@ -45,15 +48,20 @@ export class Tub {
   readonly area: number;
   readonly fullMass: number;
   private readonly heatIn: Float64Array;
+  /** Enthalpy of each layer from the top down, J: the state; temperatures follow it. */
   private readonly enthalpies: Float64Array;
+  private readonly lossRate: Float64Array;
+  private evaporationRate = 0;
+  private lossAge = Infinity;
   private readonly wallLoss: LossTable;
   private readonly surfaceLoss: LossTable;
   private readonly airVapourPressure: number;
+  private readonly boiling: number;
+  private readonly boilingEnthalpy: number;
   private nextIce = 0;
 
   private readonly cooling: Scenario['cooling'];
   private readonly site: Scenario['site'];
-  private readonly airPressure: number;
   private readonly lossFactor: number;
   readonly layerCount: number;
 
@@ -66,14 +74,14 @@ export class Tub {
   ) {
     this.cooling = cooling;
     this.site = site;
-    this.airPressure = airPressure;
     this.lossFactor = lossFactor;
     this.layerCount = layerCount;
     this.area = (Math.PI / 4) * cooling.tubDiameter_m ** 2;
     this.fullMass = this.area * cooling.tubHeight_m * 998;
     this.water = this.fullMass * cooling.tubFill;
     this.temperature = new Float64Array(layerCount).fill(cooling.startTemperature_K);
-    this.enthalpies = new Float64Array(layerCount);
+    this.enthalpies = new Float64Array(layerCount).fill((this.water / layerCount) * tableLiquidEnthalpy(cooling.startTemperature_K));
+    this.lossRate = new Float64Array(layerCount);
     this.heatIn = new Float64Array(layerCount);
     const resistance = Math.max(1e-6, cooling.tubWallResistance_m2K_W);
     this.wallLoss = new LossTable(
@@ -84,6 +92,8 @@ export class Tub {
       [{ facing: 'up', length: cooling.tubDiameter_m / 4, area: 1, emissivity: 0.95, insulation: 0, insulationConductivity: 1, radius: null }],
       site.airTemperature_K, airPressure, lossFactor,
     );
+    this.boiling = tableSaturationTemperature(airPressure);
+    this.boilingEnthalpy = tableLiquidEnthalpy(this.boiling);
     this.airVapourPressure = vapourPressureInAir(site.airTemperature_K, site.relativeHumidity);
   }
 
@@ -105,7 +115,7 @@ export class Tub {
   /** Enthalpy of water and ice, J. */
   enthalpy(): number {
     let sum = -this.ice * ICE_MELTING;
-    for (let k = 0; k < this.layerCount; k++) sum += this.layerMass() * tableLiquidEnthalpy(this.temperature[k] as number);
+    for (let k = 0; k < this.layerCount; k++) sum += this.enthalpies[k] as number;
     return sum;
   }
 
@@ -124,9 +134,11 @@ export class Tub {
     const before = this.layerMass();
     const h = this.enthalpies;
     for (let k = 0; k < N; k++) {
-      h[k] = before * tableLiquidEnthalpy(this.temperature[k] as number) + (this.heatIn[k] as number);
+      h[k] = (h[k] as number) + (this.heatIn[k] as number);
       this.heatIn[k] = 0;
     }
+    this.lossAge += dt;
+    if (this.lossAge >= LOSS_REFRESH) this.updateLosses();
     this.loseHeat(before, dt);
     const melted = this.melt(time, dt);
     const vapour = this.evaporate(dt);
@@ -138,15 +150,23 @@ export class Tub {
     this.mix();
   }
 
+  /** Works out the rates of heat loss and evaporation at the present temperatures. */
+  private updateLosses(): void {
+    this.lossAge = 0;
+    const side = (Math.PI * this.cooling.tubDiameter_m * this.depth()) / this.layerCount;
+    for (let k = 0; k < this.layerCount; k++) this.lossRate[k] = this.wallLoss.at(this.temperature[k] as number) * side;
+    this.evaporationRate = 0;
+    if (this.ice > 0) return;
+    const T = this.temperature[0] as number;
+    this.lossRate[0] = (this.lossRate[0] as number) + this.surfaceLoss.at(T) * this.area;
+    const wet = tableSaturationPressure(Math.min(T, this.boiling));
+    this.evaporationRate = Math.max(0, this.lossFactor * this.area * evaporationRateCarrier(wet, this.airVapourPressure, this.site.airSpeed_m_s, tableLatentHeat(T)));
+  }
+
   private loseHeat(layerMass: number, dt: number): void {
-    const N = this.layerCount;
-    const side = (Math.PI * this.cooling.tubDiameter_m * this.depth()) / N;
-    for (let k = 0; k < N; k++) {
-      const T = this.temperature[k] as number;
-      let loss = this.wallLoss.at(T) * side * dt;
-      if (k === 0 && this.ice <= 0) loss += this.surfaceLoss.at(T) * this.area * dt;
-      const spare = layerMass * tableLiquidHeatCapacity(T) * Math.abs(T - this.site.airTemperature_K);
-      loss = Math.max(-spare, Math.min(spare, loss));
+    for (let k = 0; k < this.layerCount; k++) {
+      const spare = layerMass * WATER_HEAT_CAPACITY * Math.abs((this.temperature[k] as number) - this.site.airTemperature_K);
+      const loss = Math.max(-spare, Math.min(spare, (this.lossRate[k] as number) * dt));
       this.enthalpies[k] = (this.enthalpies[k] as number) - loss;
       this.lossEnergy += loss;
     }
@@ -180,19 +200,14 @@ export class Tub {
   }
 
   private evaporate(dt: number): number {
-    const T = this.temperature[0] as number;
-    const boiling = tableSaturationTemperature(this.airPressure);
-    let rate = 0;
-    if (this.ice <= 0) {
-      const latent = tableLatentHeat(T);
-      rate = this.lossFactor * this.area * evaporationRateCarrier(tableSaturationPressure(Math.min(T, boiling)), this.airVapourPressure, this.site.airSpeed_m_s, latent);
-    }
+    const T = Math.min(this.temperature[0] as number, this.boiling);
     const layer = this.layerMass();
-    let vapour = Math.max(0, rate * dt);
-    const excess = (this.enthalpies[0] as number) - layer * tableLiquidEnthalpy(boiling);
-    if (excess > 0) vapour += excess / tableLatentHeat(boiling);
-    vapour = Math.min(vapour, Math.max(0, 0.5 * (layer - 0.02 * this.fullMass / this.layerCount)));
-    const taken = vapour * tableVapourEnthalpy(Math.min(T, boiling));
+    let vapour = this.evaporationRate * dt;
+    const excess = (this.enthalpies[0] as number) - layer * this.boilingEnthalpy;
+    if (excess > 0) vapour += excess / tableLatentHeat(this.boiling);
+    vapour = Math.min(vapour, Math.max(0, 0.5 * (layer - (0.02 * this.fullMass) / this.layerCount)));
+    if (!(vapour > 0)) return 0;
+    const taken = vapour * tableVapourEnthalpy(T);
     this.enthalpies[0] = (this.enthalpies[0] as number) - taken;
     this.evaporated += vapour;
     this.evaporatedEnthalpy += taken;
@@ -237,6 +252,9 @@ export class Tub {
       else from = to + 1;
     }
     const layer = this.layerMass();
-    for (let k = 0; k < N; k++) this.temperature[k] = tableTemperatureFromLiquidEnthalpy((h[k] as number) / layer);
+    for (let k = 0; k < N; k++) {
+      const T = this.temperature[k] as number;
+      this.temperature[k] = T + ((h[k] as number) / layer - tableLiquidEnthalpy(T)) / WATER_HEAT_CAPACITY;
+    }
   }
 }
