@@ -75,7 +75,7 @@ function walk(path: string, node: SchemaNode, found: FieldInfo[]): void {
 
 const collect = (): readonly FieldInfo[] => {
   const found: FieldInfo[] = [];
-  walk('', scenarioJsonSchema() as SchemaNode, found);
+  walk('', scenarioJsonSchema(), found);
   return found;
 };
 

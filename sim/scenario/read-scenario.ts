@@ -1,5 +1,5 @@
 /** From any JSON to a complete scenario, or to one problem per mistake with path, value and allowed range. */
-import { z } from 'zod';
+import type { z } from 'zod';
 import { constituents } from '../fluids/constituents.ts';
 import { botanicals } from '../library/index.ts';
 import { fieldAt } from './fields.ts';

@@ -7,6 +7,9 @@ import { text } from './field.ts';
 import { boilerSchema, condenserSchema, coolingSchema, heatSchema, neckSchema, potSchema, separatorSchema, siteSchema } from './apparatus-fields.ts';
 import { advancedSchema, chargeSchema, factorsSchema, runSchema } from './charge-fields.ts';
 
+// Schemas are interpreted, not compiled: the page's content policy forbids generated code.
+z.config({ jitless: true });
+
 export const SCENARIO_VERSION = 1;
 
 export const scenarioSchema = z.strictObject({
@@ -36,4 +39,4 @@ export type ScenarioPart = Exclude<keyof Scenario, 'version' | 'name' | 'note'>;
 
 /** The JSON Schema (draft 2020-12) of a scenario file, with `unit` and `source` on every field. */
 export const scenarioJsonSchema = (): Record<string, unknown> =>
-  z.toJSONSchema(scenarioSchema, { io: 'input' }) as Record<string, unknown>;
+  z.toJSONSchema(scenarioSchema, { io: 'input' });
