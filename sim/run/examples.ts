@@ -20,36 +20,34 @@ const KELVIN = 273.15;
 
 const lavender: ScenarioInput = {
   name: 'Gentle lavender',
-  note: 'Two kilograms of dried lavender from the south bed, on the plate by the window.',
+  note: 'Two kilograms of dried lavender from the south bed, over half a flame. A full flame is more than this coil and tub can take.',
   site: shed,
-  heat: {
-    ...heatFromSource('electric-plate'), ratedPower_W: 2200, supplyVolts_V: 230, supplyAmps_A: 13,
-    setting: [{ at_s: 0, value: 1 }, { at_s: 2280, value: 0.75 }],
-  },
+  heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 6000, setting: [{ at_s: 0, value: 0.5 }] },
   pot: { layout: 'water-and-steam', diameter_m: 0.32, height_m: 0.32, gridHeight_m: 0.12, water_kg: 8, emissivity: 0.2 },
   charge: charge('lavender-true', 'dry', 2, { bulkDensity_kg_m3: 150 }),
-  condenser: { length_m: 3, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
-  cooling: { flow_kg_s: [{ at_s: 0, value: 0.009 }], tubDiameter_m: 0.42, tubHeight_m: 0.45 },
+  condenser: { length_m: 1.5, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
+  cooling: { flow_kg_s: [{ at_s: 0, value: 0.005 }], tubDiameter_m: 0.36, tubHeight_m: 0.36 },
   separator: { bore_m: 0.08, height_m: 0.22 },
-  run: { duration_s: 8400 },
+  run: { duration_s: 7800 },
 };
 
 export const examples: readonly Example[] = [
   {
     id: 'gentle-lavender',
     title: 'Gentle lavender',
-    says: 'A 25-litre pot on an electric plate, dried lavender on a grid, a copper coil in a tub.',
+    says: 'A 25-litre pot over half a gas flame, dried lavender on a grid, a copper coil in a tub.',
     scenario: lavender,
   },
   {
     id: 'hard-boiled-lavender',
     title: 'The same, boiled hard',
-    says: 'On the gas ring at full flame with the tap shut: the tub warms until it no longer condenses.',
+    says: 'A full flame and the tap shut: the tub warms until it no longer condenses.',
     scenario: {
       ...lavender,
       name: 'Lavender, boiled hard',
-      note: 'What happened when the plate was taken and the gas ring stood in, with the hose forgotten.',
+      note: 'What happened on the big ring with the hose forgotten.',
       heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 9000, setting: [{ at_s: 0, value: 1 }] },
+      condenser: { length_m: 3, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
       cooling: { flow_kg_s: [{ at_s: 0, value: 0 }], tubDiameter_m: 0.42, tubHeight_m: 0.45 },
       run: { duration_s: 7200 },
     },
