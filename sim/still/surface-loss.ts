@@ -52,10 +52,10 @@ export function surfaceLoss(surface: LossSurface, T: number, T_a: number, p: num
   for (let pass = 0; pass < 60; pass++) {
     const T_s = 0.5 * (low + high);
     const out = outerFactor * bareFlux(surface.facing, length, surface.emissivity, T_s, T_a, p);
-    if (out < (T - T_s) / resistance) low = T_s;
+    if (out * resistance < T - T_s) low = T_s;
     else high = T_s;
   }
-  return (surface.area * (T - 0.5 * (low + high))) / resistance;
+  return surface.area * outerFactor * bareFlux(surface.facing, length, surface.emissivity, 0.5 * (low + high), T_a, p);
 }
 
 /** Table of the heat lost by one or several surfaces together over their inside temperature. */
