@@ -96,7 +96,7 @@ const rohsenowTail: Readonly<Record<string, Argument>> = {
   h_fg: latentHeat,
   ...densities,
   mu_l: { unit: 'Pa s', says: 'viscosity of the liquid' },
-  cp_l: { unit: 'J/kgK', says: 'heat capacity of the liquid' },
+  cp_l: { unit: 'J/(kg K)', says: 'heat capacity of the liquid' },
   Pr_l: { unit: '1', says: 'Prandtl number of the liquid' },
   sigma: tension,
   g: gravity,

@@ -68,7 +68,7 @@ export const frictionFactorCoil = (Re: number, d: number, D_coil: number): numbe
   const ratio = d / D_coil;
   if (Re <= criticalReynoldsCoil(d, D_coil)) {
     const exponent = 1 - 0.644 * Math.pow(ratio, 0.312);
-    return (64 / Re) * (1 + 0.14 * Math.pow(ratio, 0.97) * Math.pow(Re, exponent));
+    return Math.min(Number.MAX_VALUE, 64 / Re) * (1 + 0.14 * Math.pow(ratio, 0.97) * Math.pow(Re, exponent));
   }
   const curvature =
     Re < COIL_TURBULENT_RE

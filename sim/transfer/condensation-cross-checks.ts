@@ -106,21 +106,21 @@ export const filmCoefficientBoykoKruzhilin = (
   Math.sqrt(1 + x * (rho_l / rho_v - 1));
 
 const flow: Readonly<Record<string, Argument>> = {
-  G: { unit: 'kg/m²s', says: 'mass flux over the whole bore' },
+  G: { unit: 'kg/(m² s)', says: 'mass flux over the whole bore' },
   x: { unit: '1', says: 'vapour share of the flow', range: [0, 1] },
   D_i: { unit: 'm', says: 'bore of the tube' },
 };
 const liquid: Readonly<Record<string, Argument>> = {
-  k_l: { unit: 'W/mK', says: 'conductivity of the condensate' },
+  k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
   mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
 };
-const liquidHeat: Argument = { unit: 'J/kgK', says: 'heat capacity of the condensate' };
+const liquidHeat: Argument = { unit: 'J/(kg K)', says: 'heat capacity of the condensate' };
 const densities: Readonly<Record<string, Argument>> = {
   rho_l: { unit: 'kg/m³', says: 'density of the condensate' },
   rho_v: { unit: 'kg/m³', says: 'density of the vapour' },
 };
 const reduced: Argument = { unit: '1', says: 'pressure over critical pressure', range: [0.002, 0.44] };
-const result = { symbol: 'h', unit: 'W/m²K' };
+const result = { symbol: 'h', unit: 'W/(m² K)' };
 const outside = 'evaluated; comparison only, not used by the engine';
 
 export const condensationCrossChecks: readonly Correlation[] = [

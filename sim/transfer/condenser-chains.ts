@@ -201,7 +201,7 @@ const tube: Readonly<Record<string, Argument>> = {
   D_i: { unit: 'm', says: 'bore of the tube' },
   D_o: { unit: 'm', says: 'outside diameter of the tube' },
 };
-const wall: Argument = { unit: 'W/mK', says: 'conductivity of the wall' };
+const wall: Argument = { unit: 'W/(m K)', says: 'conductivity of the wall' };
 const inTub: Readonly<Record<string, Argument>> = { T_sat, T_water: kelvin('water of the tub'), ...tube, k: wall };
 const steam: Argument = { unit: 'kg/s', says: 'steam' };
 const coolant: Readonly<Record<string, Argument>> = {
@@ -222,7 +222,7 @@ export const condenserChains: readonly Correlation[] = [
       name: 'natural-convection-tube-in-water',
       says: 'Coefficient of natural convection from a horizontal tube to still water.',
       arguments: { T_wall: kelvin('wall'), T_bulk: kelvin('water'), D_o: { unit: 'm', says: 'outside diameter' } },
-      result: { symbol: 'h_o', unit: 'W/m²K' },
+      result: { symbol: 'h_o', unit: 'W/(m² K)' },
       tex: 'h_o = \\frac{k}{D_o}\\left\\{0.60+\\frac{0.387Ra^{1/6}}{\\left[1+(0.559/Pr)^{9/16}\\right]^{8/27}}\\right\\}^2',
       source: `Churchill and Chu 1975, film temperature; ${properties}`,
       outside,
@@ -238,7 +238,7 @@ export const condenserChains: readonly Correlation[] = [
         T: kelvin('film temperature'),
         D_o: { unit: 'm', says: 'outside diameter' },
       },
-      result: { symbol: 'h_o', unit: 'W/m²K' },
+      result: { symbol: 'h_o', unit: 'W/(m² K)' },
       tex: 'h_o = \\frac{k}{D_o}Nu(Re,Pr)',
       source: `Churchill and Bernstein 1977; ${properties}`,
       outside,
@@ -250,7 +250,7 @@ export const condenserChains: readonly Correlation[] = [
       name: 'tube-in-tub-overall',
       says: 'Overall coefficient, on the outside area, of a clean coil turn condensing steam in still water.',
       arguments: inTub,
-      result: { symbol: 'U_o', unit: 'W/m²K' },
+      result: { symbol: 'U_o', unit: 'W/(m² K)' },
       tex: '\\frac{1}{U_o} = \\frac{D_o}{h_iD_i}+\\frac{D_o\\ln(D_o/D_i)}{2k}+\\frac{1}{h_o}',
       source: tubSource,
       outside,
@@ -316,7 +316,7 @@ export const condenserChains: readonly Correlation[] = [
         T_sat,
         L: { unit: 'm', says: 'length' },
       },
-      result: { symbol: 'h_o', unit: 'W/m²K' },
+      result: { symbol: 'h_o', unit: 'W/(m² K)' },
       tex: 'h_o = \\frac{k}{D_s-D_o}Nu(Re,Pr,D_o/D_s,L)',
       source: jacketSource,
       outside,
@@ -328,7 +328,7 @@ export const condenserChains: readonly Correlation[] = [
       name: 'jacket-overall',
       says: 'Overall coefficient, on the outside area, of a clean jacketed tube condensing all its steam.',
       arguments: inJacket,
-      result: { symbol: 'U_o', unit: 'W/m²K' },
+      result: { symbol: 'U_o', unit: 'W/(m² K)' },
       tex: 'U_o = \\frac{\\dot m\\,h_{fg}}{\\pi D_oL\\,\\Delta T_{lm}}',
       source: jacketSource,
       outside,

@@ -35,7 +35,7 @@ const shell: Readonly<Record<string, Argument>> = {
   D_i: { unit: 'm', says: 'inner diameter' },
   D_o: { unit: 'm', says: 'outer diameter' },
 };
-const conductivity: Argument = { unit: 'W/mK', says: 'conductivity of the solid' };
+const conductivity: Argument = { unit: 'W/(m K)', says: 'conductivity of the solid' };
 const source = 'Fourier; Incropera et al. 6e section 3.3';
 const outside = 'exact; no limits';
 
@@ -45,7 +45,7 @@ export const conductionCorrelations: readonly Correlation[] = [
       name: 'cylinder-resistance',
       says: 'Thermal resistance of a tube wall or a layer of insulation, per metre of tube.',
       arguments: { ...shell, k: conductivity },
-      result: { symbol: 'R′', unit: 'mK/W' },
+      result: { symbol: 'R′', unit: 'm K/W' },
       tex: "R' = \\frac{\\ln(D_o/D_i)}{2\\pi k}",
       source,
       outside,
@@ -57,7 +57,7 @@ export const conductionCorrelations: readonly Correlation[] = [
       name: 'plane-resistance',
       says: 'Thermal resistance of a flat layer, per square metre.',
       arguments: { thickness: { unit: 'm', says: 'thickness' }, k: conductivity },
-      result: { symbol: 'R″', unit: 'm²K/W' },
+      result: { symbol: 'R″', unit: 'm² K/W' },
       tex: "R'' = \\frac{s}{k}",
       source,
       outside,
@@ -69,13 +69,13 @@ export const conductionCorrelations: readonly Correlation[] = [
       name: 'overall-outside-coefficient',
       says: 'Overall coefficient of a tube on its outside area, from the films, the wall and fouling.',
       arguments: {
-        h_i: { unit: 'W/m²K', says: 'film coefficient inside' },
-        h_o: { unit: 'W/m²K', says: 'film coefficient outside' },
+        h_i: { unit: 'W/(m² K)', says: 'film coefficient inside' },
+        h_o: { unit: 'W/(m² K)', says: 'film coefficient outside' },
         ...shell,
         k: conductivity,
-        R_f: { unit: 'm²K/W', says: 'fouling on the outside area' },
+        R_f: { unit: 'm² K/W', says: 'fouling on the outside area' },
       },
-      result: { symbol: 'U_o', unit: 'W/m²K' },
+      result: { symbol: 'U_o', unit: 'W/(m² K)' },
       tex: '\\frac{1}{U_o} = \\frac{D_o}{h_iD_i}+\\frac{D_o\\ln(D_o/D_i)}{2k}+R_f+\\frac{1}{h_o}',
       source: 'Incropera et al. 6e eq. 11.1',
       outside: 'zero when a film coefficient is not positive',

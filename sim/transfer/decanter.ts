@@ -76,8 +76,8 @@ export const dispersionNumber = (
 export const settlingTimeRule = (mu: number, drho: number): number =>
   drho === 0 ? Number.MAX_VALUE : (3.6e8 * mu) / Math.abs(drho);
 
-/** Time a flow spends in a vessel, s: volume over flow. m³ and m³/s. */
-export const residenceTime = (V: number, Q: number): number => V / Q;
+/** Time a flow spends in a vessel, s: volume over flow. m³ and m³/s. Without flow the largest number stands for ever. */
+export const residenceTime = (V: number, Q: number): number => (Q === 0 ? Number.MAX_VALUE : V / Q);
 
 const height = (says: string): Argument => ({ unit: 'm', says });
 const lightDensity: Argument = { unit: 'kg/m³', says: 'density of the light liquid' };
@@ -219,7 +219,7 @@ export const decanterCorrelations: readonly Correlation[] = [
       result: { symbol: 't', unit: 's' },
       tex: 't = \\frac{V}{Q}',
       source: 'continuity',
-      outside: 'exact definition; no limits',
+      outside: 'exact definition; beyond all measure without flow',
     },
     residenceTime,
   ),

@@ -77,7 +77,7 @@ export const evaporationCorrelations: readonly Correlation[] = [
       name: 'evaporation-rate-carrier',
       says: 'Water evaporated from an open surface.',
       arguments: { ...surface, h_fg: { unit: 'J/kg', says: "latent heat at the water's temperature" } },
-      result: { symbol: 'w', unit: 'kg/m²s' },
+      result: { symbol: 'w', unit: 'kg/(m² s)' },
       tex: 'w = \\frac{(p_w-p_a)(0.089+0.0782V)}{h_{fg}}',
       source: carrier,
       outside: fitted,

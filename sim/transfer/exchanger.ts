@@ -218,7 +218,7 @@ export const exchangerCorrelations: readonly Correlation[] = [
         D: { unit: 'm', says: 'bore' },
         L: { unit: 'm', says: 'length' },
       },
-      result: { symbol: '\\bar h', unit: 'W/m²K' },
+      result: { symbol: '\\bar h', unit: 'W/(m² K)' },
       tex: '\\bar h = \\frac{\\dot m c_p}{\\pi DL}\\ln\\frac{T_w-T_{in}}{T_w-T_{out}}',
       source: 'Incropera et al. 6e eq. 8.41b',
       outside: 'zero when the outlet passes the wall temperature',

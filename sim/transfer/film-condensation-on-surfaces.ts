@@ -20,10 +20,9 @@ const laminarFilm = (
   g: number,
 ): number =>
   dT > 0
-    ? constant *
-      fourthRoot(
-        (g * rho_l * Math.max(0, rho_l - rho_v) * k_l * k_l * k_l * latent) / (mu_l * dT * length),
-      )
+    ? (constant *
+        fourthRoot((g * rho_l * Math.max(0, rho_l - rho_v) * k_l * k_l * k_l * latent) / (mu_l * length))) /
+      fourthRoot(dT)
     : 0;
 
 /**
@@ -147,9 +146,9 @@ const densities = {
   rho_v: { unit: 'kg/m³', says: 'density of the saturated vapour; 0 for the ρ² form' },
 } as const;
 const film = {
-  k_l: { unit: 'W/mK', says: 'conductivity of the condensate' },
+  k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
   mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
-  cp_l: { unit: 'J/kgK', says: 'heat capacity of the condensate' },
+  cp_l: { unit: 'J/(kg K)', says: 'heat capacity of the condensate' },
 } as const;
 const subcoolingFactor: Argument = {
   unit: '1',
@@ -165,7 +164,7 @@ export const surfaceCondensationCorrelations: readonly Correlation[] = [
       name: 'film-coefficient-nusselt-vertical',
       says: 'Mean film coefficient of vapour condensing as a laminar film on a vertical surface.',
       arguments: { L: height, dT: difference, h_fg: latentHeat, ...densities, ...film, c: subcoolingFactor, g: gravity },
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: "h = 0.943\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,L}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+c\\,c_{p,l}\\Delta T",
       source: 'Nusselt 1916 with the subcooling factor of Rohsenow 1956; Incropera et al. 6e eq. 10.30',
       outside: 'evaluated; low by up to 20 % once the film ripples (Re > 30)',
@@ -186,7 +185,7 @@ export const surfaceCondensationCorrelations: readonly Correlation[] = [
         c: subcoolingFactor,
         g: gravity,
       },
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: "h = 0.729\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,N D}\\right]^{1/4}",
       source: 'Nusselt 1916; Cengel 3e eq. 10-31, Incropera et al. 6e eq. 10.46',
       outside: 'evaluated; film Reynolds number up to about 3600',
@@ -217,7 +216,7 @@ export const surfaceCondensationCorrelations: readonly Correlation[] = [
       name: 'film-coefficient-wavy-vertical',
       says: 'Mean film coefficient of vapour condensing as a rippling film on a vertical surface.',
       arguments: { L: height, dT: difference, h_fg: latentHeat, rho_l: densities.rho_l, ...film, g: gravity },
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: "h = \\frac{Re\\,\\mu_l h'_{fg}}{4L\\,\\Delta T}",
       source: wavySource,
       outside: 'evaluated; meant for 30 < Re < 1800',
@@ -234,7 +233,7 @@ export const surfaceCondensationCorrelations: readonly Correlation[] = [
         nu_l: { unit: 'm²/s', says: 'kinematic viscosity of the condensate' },
         g: gravity,
       },
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: 'h = \\frac{Re\\,k_l}{1.08Re^{1.22}-5.2}\\left(\\frac{g}{\\nu_l^2}\\right)^{1/3}',
       source: wavySource,
       outside: 'below Re 30 the value at 30; above 1800 evaluated',

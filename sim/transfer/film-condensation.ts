@@ -97,11 +97,12 @@ export const cavalliniTransition = (
   mu_l: number,
   mu_v: number,
 ): number => {
-  if (!(x > 0)) return 0;
-  const wet = Math.max(0, 1 - x) / x;
-  const X_tt = Math.pow(wet, 0.9) * Math.sqrt(rho_v / rho_l) * Math.pow(mu_l / mu_v, 0.1);
-  const wavy = 7.5 / (4.3 * Math.pow(X_tt, 1.111) + 1);
-  return 1 / Math.cbrt(1 / (wavy * wavy * wavy) + 1 / (2.6 * 2.6 * 2.6));
+  // Multiplied through by x^(0.9·1.111), so that nothing grows without bound as the vapour goes.
+  const dry = Math.pow(Math.max(0, x), 0.9 * 1.111);
+  const wet = Math.pow(Math.max(0, 1 - x), 0.9 * 1.111);
+  const fluid = Math.pow(Math.sqrt(rho_v / rho_l) * Math.pow(mu_l / mu_v, 0.1), 1.111);
+  const wavy = (7.5 * dry) / (4.3 * fluid * wet + dry);
+  return (2.6 * wavy) / Math.cbrt(2.6 * 2.6 * 2.6 + wavy * wavy * wavy);
 };
 
 /**
@@ -139,7 +140,8 @@ export const filmCoefficientCavallini = (
   const quality = Math.min(1, Math.max(0, x));
   const Pr = (mu_l * cp_l) / k_l;
   const h_LO = ((0.023 * k_l) / D_i) * Math.pow((G * D_i) / mu_l, 0.8) * Math.pow(Pr, 0.4);
-  if (quality === 0) return h_LO;
+  const transition = cavalliniTransition(quality, rho_l, rho_v, mu_l, mu_v);
+  if (transition === 0) return h_LO;
   const h_A =
     h_LO *
     (1 +
@@ -149,21 +151,19 @@ export const filmCoefficientCavallini = (
         Math.pow(mu_l / mu_v, 0.2363) *
         Math.pow(Math.max(0, 1 - mu_v / mu_l), 2.144) *
         Math.pow(Pr, -0.1));
-  const ratio =
-    dimensionlessVapourVelocity(G, quality, D_i, rho_l, rho_v, g) /
-    cavalliniTransition(quality, rho_l, rho_v, mu_l, mu_v);
+  const ratio = dimensionlessVapourVelocity(G, quality, D_i, rho_l, rho_v, g) / transition;
   if (ratio >= 1) return h_A;
   const film =
     dT > 0
       ? (0.725 / (1 + 0.741 * Math.pow((1 - quality) / quality, 0.3321))) *
-        fourthRoot((k_l * k_l * k_l * rho_l * (rho_l - rho_v) * g * h_fg) / (mu_l * D_i * dT))
+        (fourthRoot((k_l * k_l * k_l * rho_l * (rho_l - rho_v) * g * h_fg) / (mu_l * D_i)) / fourthRoot(dT))
       : 0;
   const h_S = film + (1 - Math.pow(quality, 0.087)) * h_LO;
   return h_A * Math.pow(ratio, 0.2) + h_S * (1 - ratio);
 };
 
 const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.05] };
-const massFlux: Argument = { unit: 'kg/m²s', says: 'mass flux over the whole bore' };
+const massFlux: Argument = { unit: 'kg/(m² s)', says: 'mass flux over the whole bore' };
 const vapourShare: Argument = { unit: '1', says: 'vapour share of the flow', range: [0, 1] };
 const liquid = {
   rho_l: { unit: 'kg/m³', says: 'density of the condensate' },
@@ -175,9 +175,9 @@ const chatoArguments: Readonly<Record<string, Argument>> = {
   dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
   h_fg: { unit: 'J/kg', says: 'latent heat at saturation' },
   ...liquid,
-  k_l: { unit: 'W/mK', says: 'conductivity of the condensate' },
+  k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
   mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
-  cp_l: { unit: 'J/kgK', says: 'heat capacity of the condensate' },
+  cp_l: { unit: 'J/(kg K)', says: 'heat capacity of the condensate' },
   g: gravity,
 };
 const chatoSource =
@@ -190,7 +190,7 @@ export const filmCondensationCorrelations: readonly Correlation[] = [
       name: 'film-coefficient-chato',
       says: 'Mean film coefficient of vapour condensing inside a horizontal or slightly sloping tube.',
       arguments: chatoArguments,
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: "h = 0.555\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,D_i}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+\\tfrac{3}{8}c_{p,l}\\Delta T",
       source: chatoSource,
       outside: 'evaluated; reads low once vapour shear matters (inlet Re_v > 35 000 or J_G > 2.6)',
@@ -249,13 +249,13 @@ export const filmCondensationCorrelations: readonly Correlation[] = [
         dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
         h_fg: { unit: 'J/kg', says: 'latent heat' },
         ...liquid,
-        k_l: { unit: 'W/mK', says: 'conductivity of the condensate' },
+        k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
         mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
         mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
-        cp_l: { unit: 'J/kgK', says: 'heat capacity of the condensate' },
+        cp_l: { unit: 'J/(kg K)', says: 'heat capacity of the condensate' },
         g: gravity,
       },
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: 'h=\\begin{cases}h_A & J_G>J_G^T\\\\ \\left[h_A\\left(J_G^T/J_G\\right)^{0.8}-h_S\\right]\\left(J_G/J_G^T\\right)+h_S & J_G\\le J_G^T\\end{cases}',
       source: cavalliniSource,
       outside: 'evaluated; low-pressure steam (density ratio 1600) is an extrapolation',

@@ -81,7 +81,7 @@ const tubTop: Readonly<Record<string, Argument>> = {
   RH: { unit: '1', says: 'relative humidity of the air', range: [0, 1] },
   V: { unit: 'm/s', says: 'speed of the air', range: [0, 1] },
 };
-const coefficient = { symbol: 'h', unit: 'W/m²K' };
+const coefficient = { symbol: 'h', unit: 'W/(m² K)' };
 const flux = { symbol: 'q', unit: 'W/m²' };
 const iapws = 'properties by IAPWS';
 const dryAir = 'dry air at 101 325 Pa and film temperature';
@@ -157,7 +157,7 @@ export const lossChains: readonly Correlation[] = [
       name: 'open-water-evaporation-rate',
       says: 'Water evaporated from an open tub.',
       arguments: tubTop,
-      result: { symbol: 'w', unit: 'kg/m²s' },
+      result: { symbol: 'w', unit: 'kg/(m² s)' },
       tex: 'w = \\frac{(p_w-p_a)(0.089+0.0782V)}{h_{fg}}',
       source: carrier,
       outside,

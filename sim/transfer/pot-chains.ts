@@ -206,7 +206,7 @@ export const potChains: readonly Correlation[] = [
       name: 'steam-vent-flux',
       says: 'Mass flux of saturated steam through a sharp hole to the open air.',
       arguments: { dp: excess },
-      result: { symbol: 'G', unit: 'kg/m²s' },
+      result: { symbol: 'G', unit: 'kg/(m² s)' },
       tex: 'G = C_dp_0\\sqrt{\\frac{2k}{(k-1)RT_0}\\left[r^{2/k}-r^{(k+1)/k}\\right]},\\quad C_d=0.62,\\ k=1.32',
       source: `isentropic flow; ${iapws}`,
       outside,

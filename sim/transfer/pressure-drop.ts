@@ -14,7 +14,7 @@ import { LAMINAR_RE } from './tube-flow.ts';
  */
 export const frictionFactor = (Re: number, roughness: number): number => {
   if (!(Re > 0)) return 0;
-  if (Re < LAMINAR_RE) return 64 / Re;
+  if (Re < LAMINAR_RE) return Math.min(Number.MAX_VALUE, 64 / Re);
   const rough = roughness / 3.7;
   const A = -2 * Math.log10(rough + 12 / Re);
   const B = -2 * Math.log10(rough + (2.51 * A) / Re);
@@ -31,7 +31,8 @@ export const darcyGradient = (f: number, G: number, D: number, rho: number): num
  * Friction gradient of one phase in a tube, Pa/m; the sign follows the flow.
  *
  * @param G mass flux, kg/m²s; @param D bore, m; @param rho density, kg/m³; @param mu viscosity, Pa s
- * @param roughness ε/D. No flow gives 0. Range and source: as `frictionFactor`.
+ * @param roughness ε/D. Range and source: as `frictionFactor`. Laminar flow is written out as 32 μ G/(ρ D²), so that it
+ * runs smoothly through no flow.
  */
 export const frictionGradient = (
   G: number,
@@ -39,7 +40,12 @@ export const frictionGradient = (
   rho: number,
   mu: number,
   roughness: number,
-): number => darcyGradient(frictionFactor((Math.abs(G) * D) / mu, roughness), G, D, rho);
+): number => {
+  const Re = (Math.abs(G) * D) / mu;
+  return Re < LAMINAR_RE
+    ? (32 * mu * G) / (rho * D * D)
+    : darcyGradient(frictionFactor(Re, roughness), G, D, rho);
+};
 
 /**
  * Friction gradient of steam and water together (Müller-Steinhagen and Heck 1986), Pa/m:
@@ -71,7 +77,7 @@ export const meanTwoPhaseGradient = (A: number, B: number, x_in: number, x_out: 
   return (A + C) * 0.75 * fourth - (C * 3 * seventh) / 7 + vapour;
 };
 
-const massFlux: Argument = { unit: 'kg/m²s', says: 'mass flux over the whole bore' };
+const massFlux: Argument = { unit: 'kg/(m² s)', says: 'mass flux over the whole bore' };
 const bore: Argument = { unit: 'm', says: 'bore' };
 const density: Argument = { unit: 'kg/m³', says: 'density' };
 const relativeRoughness: Argument = {

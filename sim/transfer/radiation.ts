@@ -42,7 +42,7 @@ export const radiationCorrelations: readonly Correlation[] = [
       name: 'radiant-coefficient',
       says: 'Heat transfer coefficient that stands for radiation.',
       arguments: exchange,
-      result: { symbol: 'h_r', unit: 'W/m²K' },
+      result: { symbol: 'h_r', unit: 'W/(m² K)' },
       tex: 'h_r = \\varepsilon\\sigma\\left(T_s^2+T_a^2\\right)\\left(T_s+T_a\\right)',
       source,
       outside,

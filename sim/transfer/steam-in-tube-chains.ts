@@ -172,7 +172,7 @@ const wall: Argument = { unit: 'K', says: 'wall temperature', range: [273.15, 40
 const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.05] };
 const rate: Argument = { unit: 'kg/s', says: 'flow of steam and condensate' };
 const vapourShare: Argument = { unit: '1', says: 'vapour share of the flow', range: [0, 1] };
-const coefficient = { symbol: 'h', unit: 'W/m²K' };
+const coefficient = { symbol: 'h', unit: 'W/(m² K)' };
 const gradient = { symbol: 'dp/dz', unit: 'Pa/m' };
 const properties = 'properties by IAPWS R7-97, R12-08, R15-11';
 const outside = 'throws a RangeError outside 273.15–403.15 K';
@@ -314,7 +314,7 @@ export const steamInTubeChains: readonly Correlation[] = [
         slope: { unit: 'rad', says: 'inclination of the tube', range: [0.017, 0.27] },
         T: { unit: 'K', says: 'temperature of the condensate', range: [273.15, 403.15] },
       },
-      result: { symbol: "UA'", unit: 'W/mK' },
+      result: { symbol: "UA'", unit: 'W/(m K)' },
       tex: "UA' = 3.66\\,k_l\\frac{\\varphi^2}{\\varphi-\\sin\\varphi\\cos\\varphi}",
       source: `estimate of this project, ± 40 %; ${properties}`,
       outside,

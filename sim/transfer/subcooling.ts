@@ -51,8 +51,11 @@ export const rivuletDepth = (phi: number, D_i: number): number => 0.5 * D_i * (1
  */
 export const rivuletConductance = (phi: number, k_l: number): number => {
   if (!(phi > 0)) return 0;
-  const segment = phi < 0.01 ? ((2 * phi * phi * phi) / 3) * (1 - (phi * phi) / 5) : phi - Math.sin(phi) * Math.cos(phi);
-  return (NUSSELT * k_l * phi * phi) / segment;
+  // φ − sin φ cos φ loses its figures for a thin rivulet; there its series (2 φ³/3)(1 − φ²/5) serves.
+  const squared = phi * phi;
+  return phi < 0.01
+    ? (1.5 * NUSSELT * k_l) / (phi * (1 - squared / 5))
+    : (NUSSELT * k_l * squared) / (phi - Math.sin(phi) * Math.cos(phi));
 };
 
 /** Film coefficient on the wetted strip, W/m²K: the conductance over the wetted perimeter D_i φ; 0 with no rivulet. */
@@ -72,7 +75,7 @@ export const subcoolingConductance = (
 
 const bore: Argument = { unit: 'm', says: 'bore of the tube' };
 const angle: Argument = { unit: 'rad', says: 'angle from the lowest line to the edge of the rivulet', range: [0, 1] };
-const conductivity: Argument = { unit: 'W/mK', says: 'conductivity of the condensate' };
+const conductivity: Argument = { unit: 'W/(m K)', says: 'conductivity of the condensate' };
 const stream: Readonly<Record<string, Argument>> = {
   m: { unit: 'kg/s', says: 'condensate in the tube' },
   D_i: bore,
@@ -114,7 +117,7 @@ export const subcoolingCorrelations: readonly Correlation[] = [
       name: 'rivulet-film-coefficient',
       says: 'Film coefficient of a rivulet of condensate on the strip that it wets; an estimate.',
       arguments: { phi: angle, D_i: bore, k_l: conductivity },
-      result: { symbol: 'h', unit: 'W/m²K' },
+      result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: 'h = 3.66\\frac{k_l}{4A/P}',
       source,
       outside,
@@ -126,7 +129,7 @@ export const subcoolingCorrelations: readonly Correlation[] = [
       name: 'subcooling-conductance',
       says: 'Heat that a rivulet of condensate gives to the wall, per metre of tube and kelvin; an estimate.',
       arguments: { ...stream, k_l: conductivity, g: gravity },
-      result: { symbol: "UA'", unit: 'W/mK' },
+      result: { symbol: "UA'", unit: 'W/(m K)' },
       tex: "UA' = 3.66\\,k_l\\frac{\\varphi^2}{\\varphi-\\sin\\varphi\\cos\\varphi}",
       source,
       outside,

@@ -74,7 +74,7 @@ export const frictionGradientLockhartMartinelli = (
 };
 
 const flow: Readonly<Record<string, Argument>> = {
-  G: { unit: 'kg/m²s', says: 'mass flux over the whole bore' },
+  G: { unit: 'kg/(m² s)', says: 'mass flux over the whole bore' },
   x: { unit: '1', says: 'vapour share of the flow', range: [0, 1] },
   D: { unit: 'm', says: 'bore' },
   rho_l: { unit: 'kg/m³', says: 'density of the liquid' },

@@ -59,7 +59,7 @@ export const isentropicMassFlux = (p_0: number, p_b: number, T_0: number, C_d: n
  * With no flux to carry it, no bore is large enough: the result is then beyond all measure, not zero.
  */
 export const ventBore = (m: number, G: number): number =>
-  Math.sqrt((4 * Math.max(0, m)) / (Math.PI * Math.max(Number.MIN_VALUE, G))) || 0;
+  Math.sqrt((4 * Math.max(0, m)) / Math.PI) / Math.sqrt(Math.max(Number.MIN_VALUE, G));
 
 /**
  * Relief area for choked steam (API 520-1, 7e), m²: 190.5·10⁻⁶ m / (p₁ K_d K_b K_c K_N K_SH), m in kg/h, p₁ in kPa.
@@ -157,7 +157,7 @@ export const ventingCorrelations: readonly Correlation[] = [
         C_d: discharge,
         k: exponent,
       },
-      result: { symbol: 'G', unit: 'kg/m²s' },
+      result: { symbol: 'G', unit: 'kg/(m² s)' },
       tex: 'G = C_dp_0\\sqrt{\\frac{2k}{(k-1)RT_0}\\left[r^{2/k}-r^{(k+1)/k}\\right]}',
       source: 'isentropic flow of an ideal gas, R = 461.5 J/kgK',
       outside: 'choked below the critical pressure ratio; zero without excess pressure',
@@ -170,7 +170,7 @@ export const ventingCorrelations: readonly Correlation[] = [
       says: 'Bore of a hole that passes a flow at a known mass flux.',
       arguments: {
         m: { unit: 'kg/s', says: 'steam to be passed' },
-        G: { unit: 'kg/m²s', says: 'mass flux through the hole' },
+        G: { unit: 'kg/(m² s)', says: 'mass flux through the hole' },
       },
       result: { symbol: 'd', unit: 'm' },
       tex: 'd = \\sqrt{\\frac{4\\dot m}{\\pi G}}',
