@@ -13,10 +13,13 @@ const allowInjectedStylesWhileDeveloping: Plugin = {
 
 const hasScreen = process.platform !== 'linux' || Boolean(process.env['DISPLAY'] ?? process.env['WAYLAND_DISPLAY']);
 
+/** Entries of the desk reference are plain data: where nobody reads them they may be left out of the page. */
+const treeshaking = { manualPureFunctions: ['correlation', 'positionalCorrelation', 'regionCorrelations'] };
+
 export default defineConfig({
   base: './',
   plugins: [solid(), allowInjectedStylesWhileDeveloping],
-  worker: { format: 'es' },
+  worker: { format: 'es', rolldownOptions: { treeshake: treeshaking } },
   preview: { open: hasScreen && !process.env['CI'] },
   build: {
     target: 'es2022',
@@ -25,6 +28,7 @@ export default defineConfig({
     // What is fetched on demand may be larger than the first load, whose size a browser test watches.
     chunkSizeWarningLimit: 800,
     rolldownOptions: {
+      treeshake: treeshaking,
       output: {
         codeSplitting: {
           groups: fetchedOnDemand.map((name) => ({ name, test: new RegExp(`[\\\\/]node_modules[\\\\/]${name}[\\\\/]`) })),

@@ -22,7 +22,7 @@ import {
   tableVapourDensity,
   tableVapourViscosity,
 } from '../fluids/water-table.ts';
-import { findMaterial } from '../library/index.ts';
+import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cylinderResistance } from '../transfer/conduction.ts';
 import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-drop.ts';

@@ -1,5 +1,5 @@
 /** Sizes, wall heat capacities and heat losses of the still's vessels, worked out once from a scenario. */
-import { findMaterial } from '../library/index.ts';
+import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
 import type { PotGeometry } from './pot.ts';

@@ -1,0 +1,134 @@
+/**
+ * What happens when the outlet of a boiling still is closed: teaching only, never an operating mode. The pot is taken
+ * as rigid and tight, its water and steam at saturation, the air swept out, no heat lost to the room. The heat then
+ * goes into the rise of the internal energy of water, steam and metal from one boiling point to the next.
+ */
+import type { Argument, Correlation } from '../correlation.ts';
+import { region1State } from '../fluids/if97-region1.ts';
+import { region2State } from '../fluids/if97-region2.ts';
+import { region4SaturationPressure, region4SaturationTemperature } from '../fluids/if97-region4.ts';
+import { positionalCorrelation } from '../transfer/positional-correlation.ts';
+
+/** Highest pressure looked at, Pa absolute: any pot has burst long before. */
+const HIGHEST_PRESSURE = 2e6;
+
+/** Internal energy of water and its steam in a closed volume at saturation, J, above liquid at the triple point. */
+function closedWaterEnergy(T: number, m: number, V: number): number {
+  const p = region4SaturationPressure(T);
+  const liquid = region1State(T, p);
+  const steam = region2State(T, p);
+  const inSteam = (V - m * liquid.volume) / (steam.volume - liquid.volume);
+  if (!(inSteam >= 0 && inSteam <= m))
+    throw new RangeError(`blocked outlet: ${m} kg of water in ${V} m³ is outside what can stand partly as steam`);
+  const liquidEnergy = liquid.enthalpy - p * liquid.volume;
+  const steamEnergy = steam.enthalpy - p * steam.volume;
+  return m * liquidEnergy + inSteam * (steamEnergy - liquidEnergy);
+}
+
+/**
+ * Heat that takes a closed pot from the boil to a pressure, J.
+ *
+ * @param m water and steam in the pot, kg @param V inner volume, m³ @param C heat capacity of the metal, J/K
+ * @param p_0 air pressure, at which it boiled, Pa @param dp pressure over the air, Pa
+ * Range: saturated water and steam, p_0 + dp from 611 Pa to 2 MPa; throws a RangeError outside, and when the water
+ * fills the pot or would be all steam. Source: energy balance of a rigid closed vessel with IAPWS-IF97.
+ */
+export function blockedOutletHeat(m: number, V: number, C: number, p_0: number, dp: number): number {
+  if (p_0 + dp > HIGHEST_PRESSURE)
+    throw new RangeError(`blocked outlet: pressure ${p_0 + dp} Pa is outside 611.213–${HIGHEST_PRESSURE} Pa`);
+  const T_0 = region4SaturationTemperature(p_0);
+  const T = region4SaturationTemperature(p_0 + dp);
+  return closedWaterEnergy(T, m, V) - closedWaterEnergy(T_0, m, V) + C * (T - T_0);
+}
+
+/**
+ * Time in which a closed pot reaches a pressure, s: heat over power.
+ * @param P heat entering the pot, W; other arguments, range and source as `blockedOutletHeat`
+ */
+export const blockedOutletTime = (P: number, m: number, V: number, C: number, p_0: number, dp: number): number =>
+  blockedOutletHeat(m, V, C, p_0, dp) / P;
+
+/**
+ * Pressure over the air after a closed pot has been heated for a time, Pa, found by bisection in `blockedOutletTime`;
+ * ends at 2 MPa absolute, or where the swelling water fills the pot.
+ * @param t time since the outlet was closed, s; other arguments as `blockedOutletTime`
+ */
+export function blockedOutletGauge(t: number, P: number, m: number, V: number, C: number, p_0: number): number {
+  let low = 0;
+  let high = fullestGauge(m, V, p_0);
+  if (blockedOutletTime(P, m, V, C, p_0, high) <= t) return high;
+  for (let pass = 0; pass < 60; pass++) {
+    const middle = 0.5 * (low + high);
+    if (blockedOutletTime(P, m, V, C, p_0, middle) < t) low = middle;
+    else high = middle;
+  }
+  return 0.5 * (low + high);
+}
+
+/** Highest pressure over the air at which the pot still holds water and steam side by side, Pa. */
+function fullestGauge(m: number, V: number, p_0: number): number {
+  const holdsBoth = (p: number): boolean => {
+    const T = region4SaturationTemperature(p);
+    return m * region1State(T, p).volume < V && m * region2State(T, p).volume > V;
+  };
+  if (!holdsBoth(p_0)) return 0;
+  let low = p_0;
+  let high = HIGHEST_PRESSURE;
+  if (holdsBoth(high)) return high - p_0;
+  for (let pass = 0; pass < 50; pass++) {
+    const middle = 0.5 * (low + high);
+    if (holdsBoth(middle)) low = middle;
+    else high = middle;
+  }
+  return low - p_0;
+}
+
+const water: Argument = { unit: 'kg', says: 'water and steam in the pot', range: [0.05, 1500] };
+const volume: Argument = { unit: 'm³', says: 'inner volume of the pot', range: [0.001, 2] };
+const metal: Argument = { unit: 'J/K', says: 'heat capacity of the metal, mass times specific heat', range: [0, 1e6] };
+const air: Argument = { unit: 'Pa', says: 'air pressure, at which it boiled', range: [55e3, 108e3] };
+const source = 'energy balance of a rigid closed vessel, saturated, without heat loss, properties by IAPWS-IF97';
+const outside = 'throws a RangeError above 2 MPa, and when the pot is full of water or of steam';
+
+export const blockedOutletCorrelations: readonly Correlation[] = [
+  positionalCorrelation(
+    {
+      name: 'blocked-outlet-heat',
+      says: 'Heat that takes a pot whose outlet is closed from the boil to a pressure; teaching only.',
+      arguments: { m: water, V: volume, C: metal, p_0: air, dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] } },
+      result: { symbol: 'Q', unit: 'J' },
+      tex: 'Q = U(T,m,V)-U(T_0,m,V)+C\\,(T-T_0),\\quad U = m\\,u_l+\\frac{V-m\\,v_l}{v_g-v_l}\\,(u_g-u_l)',
+      source, outside,
+    },
+    blockedOutletHeat,
+  ),
+  positionalCorrelation(
+    {
+      name: 'blocked-outlet-time',
+      says: 'Time in which a pot whose outlet is closed reaches a pressure; teaching only.',
+      arguments: {
+        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] }, m: water, V: volume, C: metal, p_0: air,
+        dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
+      },
+      result: { symbol: 't', unit: 's' },
+      tex: 't = \\frac{U(T,m,V)-U(T_0,m,V)+C\\,(T-T_0)}{P}',
+      source, outside,
+    },
+    blockedOutletTime,
+  ),
+  positionalCorrelation(
+    {
+      name: 'blocked-outlet-pressure',
+      says: 'Pressure over the air in a pot whose outlet has been closed for a time; teaching only.',
+      arguments: {
+        t: { unit: 's', says: 'time since the outlet was closed', range: [0, 3600] },
+        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] }, m: water, V: volume, C: metal, p_0: air,
+      },
+      result: { symbol: '\\Delta p', unit: 'Pa' },
+      tex: 'P\\,t = U(T,m,V)-U(T_0,m,V)+C\\,(T-T_0),\\quad \\Delta p = p_{sat}(T)-p_0',
+      source,
+      outside: 'held at 2 MPa absolute, and where the pot is full of water or all of it has boiled off',
+    },
+    blockedOutletGauge,
+  ),
+];
