@@ -12,23 +12,38 @@ import { positionalCorrelation } from '../transfer/positional-correlation.ts';
 /** Highest pressure looked at, Pa absolute: any pot has burst long before. */
 const HIGHEST_PRESSURE = 2e6;
 
+interface ClosedWater {
+  /** Water and steam together, kg. */
+  readonly mass: number;
+  readonly volume: number;
+}
+
+/** All the water in a pot that holds m of liquid, the rest of its volume being steam at the same boiling point. */
+function closedWater(T: number, m: number, V: number): ClosedWater {
+  const p = region4SaturationPressure(T);
+  const liquidVolume = m * region1State(T, p).volume;
+  if (!(m >= 0 && liquidVolume <= V))
+    throw new RangeError(`blocked outlet: ${m} kg of water is outside what a pot of ${V} m³ holds`);
+  return { mass: m + (V - liquidVolume) / region2State(T, p).volume, volume: V };
+}
+
 /** Internal energy of water and its steam in a closed volume at saturation, J, above liquid at the triple point. */
-function closedWaterEnergy(T: number, m: number, V: number): number {
+function internalEnergy(T: number, { mass, volume }: ClosedWater): number {
   const p = region4SaturationPressure(T);
   const liquid = region1State(T, p);
   const steam = region2State(T, p);
-  const inSteam = (V - m * liquid.volume) / (steam.volume - liquid.volume);
-  if (!(inSteam >= 0 && inSteam <= m))
-    throw new RangeError(`blocked outlet: ${m} kg of water in ${V} m³ is outside what can stand partly as steam`);
+  const inSteam = (volume - mass * liquid.volume) / (steam.volume - liquid.volume);
+  if (!(inSteam >= 0 && inSteam <= mass))
+    throw new RangeError(`blocked outlet: ${mass} kg of water in ${volume} m³ at ${T} K is outside what can stand partly as steam`);
   const liquidEnergy = liquid.enthalpy - p * liquid.volume;
   const steamEnergy = steam.enthalpy - p * steam.volume;
-  return m * liquidEnergy + inSteam * (steamEnergy - liquidEnergy);
+  return mass * liquidEnergy + inSteam * (steamEnergy - liquidEnergy);
 }
 
 /**
  * Heat that takes a closed pot from the boil to a pressure, J.
  *
- * @param m water and steam in the pot, kg @param V inner volume, m³ @param C heat capacity of the metal, J/K
+ * @param m liquid water left when the outlet closes, kg @param V inner volume, m³ @param C heat capacity of the metal, J/K
  * @param p_0 air pressure, at which it boiled, Pa @param dp pressure over the air, Pa
  * Range: saturated water and steam, p_0 + dp from 611 Pa to 2 MPa; throws a RangeError outside, and when the water
  * fills the pot or would be all steam. Source: energy balance of a rigid closed vessel with IAPWS-IF97.
@@ -38,7 +53,8 @@ export function blockedOutletHeat(m: number, V: number, C: number, p_0: number, 
     throw new RangeError(`blocked outlet: pressure ${p_0 + dp} Pa is outside 611.213–${HIGHEST_PRESSURE} Pa`);
   const T_0 = region4SaturationTemperature(p_0);
   const T = region4SaturationTemperature(p_0 + dp);
-  return closedWaterEnergy(T, m, V) - closedWaterEnergy(T_0, m, V) + C * (T - T_0);
+  const content = closedWater(T_0, m, V);
+  return internalEnergy(T, content) - internalEnergy(T_0, content) + C * (T - T_0);
 }
 
 /**
@@ -67,11 +83,11 @@ export function blockedOutletGauge(t: number, P: number, m: number, V: number, C
 
 /** Highest pressure over the air at which the pot still holds water and steam side by side, Pa. */
 function fullestGauge(m: number, V: number, p_0: number): number {
+  const { mass } = closedWater(region4SaturationTemperature(p_0), m, V);
   const holdsBoth = (p: number): boolean => {
     const T = region4SaturationTemperature(p);
-    return m * region1State(T, p).volume < V && m * region2State(T, p).volume > V;
+    return mass * region1State(T, p).volume < V && mass * region2State(T, p).volume > V;
   };
-  if (!holdsBoth(p_0)) return 0;
   let low = p_0;
   let high = HIGHEST_PRESSURE;
   if (holdsBoth(high)) return high - p_0;
@@ -83,7 +99,7 @@ function fullestGauge(m: number, V: number, p_0: number): number {
   return low - p_0;
 }
 
-const water: Argument = { unit: 'kg', says: 'water and steam in the pot', range: [0.05, 1500] };
+const water: Argument = { unit: 'kg', says: 'liquid water left when the outlet closes', range: [0.05, 1500] };
 const volume: Argument = { unit: 'm³', says: 'inner volume of the pot', range: [0.001, 2] };
 const metal: Argument = { unit: 'J/K', says: 'heat capacity of the metal, mass times specific heat', range: [0, 1e6] };
 const air: Argument = { unit: 'Pa', says: 'air pressure, at which it boiled', range: [55e3, 108e3] };
@@ -97,7 +113,7 @@ export const blockedOutletCorrelations: readonly Correlation[] = [
       says: 'Heat that takes a pot whose outlet is closed from the boil to a pressure; teaching only.',
       arguments: { m: water, V: volume, C: metal, p_0: air, dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] } },
       result: { symbol: 'Q', unit: 'J' },
-      tex: 'Q = U(T,m,V)-U(T_0,m,V)+C\\,(T-T_0),\\quad U = m\\,u_l+\\frac{V-m\\,v_l}{v_g-v_l}\\,(u_g-u_l)',
+      tex: 'Q = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad U = M\\,u_l+\\frac{V-M\\,v_l}{v_g-v_l}\\,(u_g-u_l)',
       source, outside,
     },
     blockedOutletHeat,
@@ -111,7 +127,7 @@ export const blockedOutletCorrelations: readonly Correlation[] = [
         dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
       },
       result: { symbol: 't', unit: 's' },
-      tex: 't = \\frac{U(T,m,V)-U(T_0,m,V)+C\\,(T-T_0)}{P}',
+      tex: 't = \\frac{U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0)}{P}',
       source, outside,
     },
     blockedOutletTime,
@@ -125,7 +141,7 @@ export const blockedOutletCorrelations: readonly Correlation[] = [
         P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] }, m: water, V: volume, C: metal, p_0: air,
       },
       result: { symbol: '\\Delta p', unit: 'Pa' },
-      tex: 'P\\,t = U(T,m,V)-U(T_0,m,V)+C\\,(T-T_0),\\quad \\Delta p = p_{sat}(T)-p_0',
+      tex: 'P\\,t = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad \\Delta p = p_{sat}(T)-p_0',
       source,
       outside: 'held at 2 MPa absolute, and where the pot is full of water or all of it has boiled off',
     },
