@@ -29,9 +29,6 @@ export function Field(props: FieldProps) {
   const body = () => (
     <>
       <div class="field-control">{props.children}</div>
-      <p class="field-says" id={`${props.id}-says`}>
-        {props.says}
-      </p>
       <div class="field-said" id={`${props.id}-said`}>
         <Show when={props.error}>
           {(words) => (
@@ -48,7 +45,20 @@ export function Field(props: FieldProps) {
           )}
         </Show>
       </div>
-      <div class="field-meta">
+      <div class="field-text">
+        <p class="field-says" id={`${props.id}-says`}>
+          {props.says}
+        </p>
+        <Show when={props.was}>
+          {(was) => (
+            <span class="field-was">
+              Was {was()}{' '}
+              <button type="button" class="word" onClick={() => props.onPutBack()}>
+                put back<span class="heard"> {props.label}</span>
+              </button>
+            </span>
+          )}
+        </Show>
         <details class="field-more">
           <summary>
             <span class="heard">{props.label}: </span>
@@ -56,16 +66,6 @@ export function Field(props: FieldProps) {
           </summary>
           <div class="field-more-body">{props.more}</div>
         </details>
-        <Show when={props.was}>
-          {(was) => (
-            <span class="field-was">
-              was {was()}{' '}
-              <button type="button" class="word" onClick={() => props.onPutBack()}>
-                put back<span class="heard"> {props.label}</span>
-              </button>
-            </span>
-          )}
-        </Show>
       </div>
     </>
   );

@@ -1,5 +1,5 @@
 /** Words of which one is chosen, each with its own page; arrow keys move along them, Home and End to the ends. */
-import { createUniqueId, Index, type JSX } from 'solid-js';
+import { createEffect, createUniqueId, Index, type JSX } from 'solid-js';
 import './ui.css';
 
 export interface Tab {
@@ -29,6 +29,14 @@ const MOVES: Readonly<Record<string, (at: number, count: number) => number>> = {
 export function Tabs(props: TabsProps) {
   const id = createUniqueId();
   let list: HTMLDivElement | undefined;
+  // On a narrow screen the row of words scrolls; the chosen one comes into view, the page stays where it is.
+  createEffect(() => {
+    const chosen = list?.querySelector<HTMLElement>(`#${CSS.escape(`${id}-${props.chosen}`)}`);
+    if (!list || !chosen) return;
+    const start = chosen.offsetLeft - list.offsetLeft;
+    const hidden = start < list.scrollLeft || start + chosen.offsetWidth > list.scrollLeft + list.clientWidth;
+    if (hidden) list.scrollLeft = start - (list.clientWidth - chosen.offsetWidth) / 2;
+  });
   const key = (event: KeyboardEvent) => {
     const move = MOVES[event.key];
     if (!move) return;

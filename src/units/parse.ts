@@ -37,6 +37,7 @@ const STORED: Readonly<Record<string, { readonly as: string; readonly called: st
   s: { as: 's', called: 'a time' },
   'kg/kg': { as: 'kg/kg', called: 'a share by weight' },
   'kg/m³': { as: 'kg/m^3', called: 'a weight by volume' },
+  'kg/m': { as: 'kg/m', called: 'a weight by length' },
   'm/s': { as: 'm/s', called: 'a speed' },
   'W/m': { as: 'W/m', called: 'a heat by length' },
   'W/m²': { as: 'W/m^2', called: 'a heat by area' },
@@ -72,7 +73,17 @@ const convertSpelled = (convert: Convert, value: number, unit: string, to: strin
   return asTyped.is === 'unknown-unit' ? convert(value, recapitalised(unit), to) : asTyped;
 };
 
-type TermReading = { readonly is: 'number'; readonly value: number; readonly asWater: boolean } | Exclude<Conversion, { is: 'number' }>;
+type TermReading =
+  | { readonly is: 'number'; readonly value: number; readonly asWater: boolean }
+  | { readonly is: 'no-engine' }
+  | Exclude<Conversion, { is: 'number' }>;
+
+/** Units are read by a file fetched when first needed; without a connection it may not come. */
+const unitEngine = (): Promise<{ readonly convert: Convert } | null> =>
+  import('./unit-engine.ts').then(
+    ({ convert }) => ({ convert }),
+    () => null,
+  );
 
 async function readTerm(term: Term, kind: KindName | null, si: string): Promise<TermReading> {
   if (si === '1' || si === 'kg/kg') {
@@ -81,7 +92,9 @@ async function readTerm(term: Term, kind: KindName | null, si: string): Promise<
   }
   const stored = STORED[si];
   if (stored === undefined) return { is: 'other-quantity' };
-  const { convert } = await import('./unit-engine.ts');
+  const engine = await unitEngine();
+  if (engine === null) return { is: 'no-engine' };
+  const { convert } = engine;
   const unit = unitWords(term.unit, temperatureReading(kind, si));
   const direct = convertSpelled(convert, term.number, unit, kind === 'temperatureDifference' ? 'K' : stored.as);
   if (direct.is === 'number') return { ...direct, asWater: false };
@@ -114,8 +127,8 @@ export function allowedWords(asked: AskedQuantity, system: UnitSystem): string {
 /** Digits kept of a typed number, so that 3/8 in is stored as 0.009525 and not as 0.009524999999999999. */
 const TYPED_DIGITS = 14;
 
-/** A limit typed as a field shows it, rounded to six digits, is that limit. */
-const LIMIT_SLACK = 5.01e-6;
+/** A limit typed as a field shows it, rounded to four digits, is that limit. */
+const LIMIT_SLACK = 5.01e-4;
 
 const withinLimits = (value: number, asked: AskedQuantity, shownAs: DisplayUnit): number | null => {
   const { min = -Infinity, max = Infinity } = asked;
@@ -149,6 +162,7 @@ export async function parseQuantity(typed: string, asked: AskedQuantity, system:
       continue;
     }
     const reading = await readTerm(term, kind, si);
+    if (reading.is === 'no-engine') return fail(`other units can't be read just now; type the number${shownAs.label === '' ? '' : ` in ${shownAs.label}`}`);
     if (reading.is === 'unknown-unit') return fail(`the unit “${term.unit}” is not known here`);
     if (reading.is === 'other-quantity') return fail(`“${text}” is not ${STORED[si]?.called ?? 'a plain number'}`);
     if (terms.length > 1 && si === 'K') return fail(`“${text}” can't be read: one temperature is needed`);

@@ -1,5 +1,5 @@
 /** A sheet with the rows of one library and one's own entries: find, compare, pick; where each number comes from. */
-import { createMemo, createSignal, createUniqueId, For, Show } from 'solid-js';
+import { createMemo, createSignal, createUniqueId, For, onMount, Show } from 'solid-js';
 import { Dialog } from '../../ui/Dialog.tsx';
 import type { OwnEntry } from './own-entries.ts';
 import { matching, type PickerRow } from './picker-row.ts';
@@ -49,6 +49,15 @@ export function LibraryPicker(props: LibraryPickerProps) {
       setKeepWords(`Kept as “${wished}” on this device.`);
     } else setKeepWords('This browser could not keep it: its storage is full or blocked.');
   };
+  // The row in use is where one starts from; later the list stays where it was scrolled to.
+  let list: HTMLDivElement | undefined;
+  let shown = false;
+  const showIfInUse = (element: HTMLElement, row: PickerRow) =>
+    onMount(() => {
+      if (shown || !list || !props.isInUse(row.values)) return;
+      shown = true;
+      list.scrollTop = element.offsetTop - (list.clientHeight - element.offsetHeight) / 2;
+    });
   const refusalOf = (rowId: string) => (refused()?.id === rowId ? refused()?.words : undefined);
 
   return (
@@ -75,7 +84,7 @@ export function LibraryPicker(props: LibraryPickerProps) {
           </span>
         </div>
       </Show>
-      <div class="picker-scroll" tabindex="0" role="region" aria-label={`Choices of ${props.what}`}>
+      <div class="picker-scroll" ref={list} tabindex="0" role="region" aria-label={`Choices of ${props.what}`}>
         <div class="picker-columns" style={{ '--columns': props.columns.length }} aria-hidden="true">
           <span />
           <For each={props.columns}>{(column) => <span class="picker-fact">{column}</span>}</For>
@@ -99,14 +108,14 @@ export function LibraryPicker(props: LibraryPickerProps) {
           </For>
           <For each={found()}>
             {(row) => (
-              <li class="picker-row" classList={{ 'is-in-use': props.isInUse(row.values) }}>
+              <li class="picker-row" classList={{ 'is-in-use': props.isInUse(row.values) }} ref={(element) => showIfInUse(element, row)}>
                 <div class="picker-name">
                   <button type="button" class="word" aria-current={props.isInUse(row.values)} onClick={() => pick(row.id, row.values)}>
                     {row.name}
                   </button>
                   <span class="picker-aside">
-                    <i>{row.aside}</i>
-                    {props.isInUse(row.values) ? ' in use' : ''}
+                    {row.aside}
+                    {props.isInUse(row.values) ? `${row.aside === '' ? '' : ', '}in use` : ''}
                   </span>
                 </div>
                 <dl class="picker-facts">
@@ -120,11 +129,11 @@ export function LibraryPicker(props: LibraryPickerProps) {
                   </For>
                 </dl>
                 <Show when={row.line !== ''}>
-                  <p class="picker-line">{row.line}</p>
+                  <p class="picker-words">{row.line}</p>
                 </Show>
                 <details class="picker-line">
                   <summary>
-                    Where the numbers come from<span class="heard">: {row.name}</span>
+                    Sources<span class="heard">: {row.name}</span>
                   </summary>
                   <ul class="picker-origins">
                     <For each={row.origins}>

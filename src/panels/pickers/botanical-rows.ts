@@ -2,13 +2,7 @@
 import { botanicals, chargeFromBotanical, type Botanical, type ChargeState } from '../../../sim/index.ts';
 import { formatQuantity, type UnitSystem } from '../../units/index.ts';
 import { underPart, type Origin, type PickerRow } from './picker-row.ts';
-import { provenanceWords } from './provenance-words.ts';
-
-/** Kinds of plant material, as a heading. */
-export const plantGroup = ({ kind }: Pick<Botanical, 'kind'>): string => kind;
-
-const stateOf = (plant: Botanical, wished: ChargeState | null): ChargeState =>
-  wished !== null && plant.states[wished] !== undefined ? wished : plant.defaultCharge.state;
+import { provenanceShort } from './provenance-words.ts';
 
 const oilContentWords = (plant: Botanical, state: ChargeState, units: UnitSystem): string => {
   const data = plant.states[state];
@@ -40,21 +34,21 @@ const originsOf = (plant: Botanical, state: ChargeState): readonly Origin[] => {
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** @param wished state to keep where the plant has figures for it; `null` for each plant's usual one */
-export const botanicalRows = (units: UnitSystem, wished: ChargeState | null): readonly PickerRow[] =>
+/** Each plant in the state in which it is usually charged. */
+export const botanicalRows = (units: UnitSystem): readonly PickerRow[] =>
   botanicals.map((plant) => {
-    const state = stateOf(plant, wished);
+    const { state } = plant.defaultCharge;
     const data = plant.states[state];
     return {
       id: plant.id,
       name: sentence(plant.name.value),
       aside: plant.latinName.value,
-      group: plantGroup(plant),
+      group: plant.kind,
       facts: [
         oilContentWords(plant, state, units),
         plant.floats.value,
         minutesWords(plant.distillationMinutes.home.value),
-        data === undefined ? '' : provenanceWords(data.oilContent.kind),
+        data === undefined ? '' : provenanceShort(data.oilContent.kind),
       ],
       line: `${sentence(plant.part.value)}; ${plant.usualState.value}.`,
       origins: originsOf(plant, state),

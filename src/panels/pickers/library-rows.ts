@@ -31,16 +31,19 @@ const materialName = (id: string): string => findMaterial(id).name;
 
 const bendWords = (least: number | null, units: UnitSystem): string => (least === null ? 'can’t be bent' : size(least, units));
 
+/** Tubes that can be wound come first. */
+const coilableFirst = [...tubes].sort((a, b) => Number(b.coilable) - Number(a.coilable));
+
 export const tubeRows = (units: UnitSystem): readonly PickerRow[] =>
-  tubes.map((tube) => ({
+  coilableFirst.map((tube) => ({
     id: tube.id,
     name: tube.name,
-    aside: tube.coilable ? '' : 'straight only',
+    aside: `${tube.standard}${tube.coilable ? '' : ', straight only'}`,
     group: tube.standard,
     facts: [
       `${number(tube.outsideDiameter_m, 'm', units, 'wall')} × ${thin(tube.wall_m, units)}`,
       thin(tube.insideDiameter_m, units),
-      `${formatQuantity(tube.massPerLength_kg_m, 'kg', units)}/m`,
+      formatQuantity(tube.massPerLength_kg_m, 'kg/m', units),
       bendWords(tube.minimumBendRadius_m.byHand ?? tube.minimumBendRadius_m.withTool, units),
     ],
     line: '',

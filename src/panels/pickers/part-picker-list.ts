@@ -29,11 +29,11 @@ export const PART_PICKERS: readonly PartPicker[] = [
     id: 'botanical',
     part: 'charge',
     what: 'plant',
-    columns: ['Oil in the dry plant', 'In water', 'At home', 'Oil content is'],
+    columns: ['Oil in the dry plant', 'In water', 'At home', 'Oil figure is'],
     groups: 'Part of the plant',
     isUseful: always,
     knownBy: ['charge.botanical'],
-    rows: (units) => botanicalRows(units, null),
+    rows: botanicalRows,
   },
   {
     id: 'tube',

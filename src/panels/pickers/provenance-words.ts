@@ -15,6 +15,23 @@ const WORDS: Readonly<Record<ProvenanceKind, string>> = {
   assumption: 'assumed; nobody has measured it',
 };
 
+/** The same in a word or two, for a column. */
+const SHORT: Readonly<Record<ProvenanceKind, string>> = {
+  read: 'read',
+  seen: 'seen',
+  published: 'published',
+  secondary: 'second-hand',
+  computed: 'worked out',
+  derived: 'worked out',
+  fitted: 'fitted',
+  memory: 'from memory',
+  'common-practice': 'practice',
+  estimated: 'estimated',
+  assumption: 'assumed',
+};
+
+export const provenanceShort = (kind: ProvenanceKind): string => SHORT[kind];
+
 export const provenanceWords = (kind: ProvenanceKind): string => WORDS[kind];
 
 /** One line: how it is known, where from, and what to bear in mind. */

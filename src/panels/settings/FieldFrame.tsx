@@ -20,6 +20,9 @@ export interface FieldFrameProps {
   readonly children: JSX.Element;
 }
 
+/** Sentences that say it better where a picker stands beside the field. */
+const SAYS_HERE: Readonly<Record<string, string>> = { 'charge.botanical': 'Picked from the library; its figures fill the fields below and may be changed.' };
+
 export function FieldFrame(props: FieldFrameProps) {
   const value = () => valueAtPath(props.desk.scenario, props.field.path);
   const loaded = () => valueAtPath(props.desk.loaded, props.field.path);
@@ -39,7 +42,7 @@ export function FieldFrame(props: FieldFrameProps) {
       id={props.id}
       label={props.field.title}
       as={props.as ?? 'single'}
-      says={props.field.says}
+      says={SAYS_HERE[props.field.path] ?? props.field.says}
       allowed={allowed()}
       was={isSame(value(), loaded()) ? null : words(loaded())}
       onPutBack={() => props.onSet(loaded())}

@@ -13,6 +13,7 @@ import { valueWords } from './field-values.ts';
 import { IceEditor } from './IceEditor.tsx';
 import { choiceWords } from './part-words.ts';
 import { scheduleWords } from './schedule-words.ts';
+import { whatGoesAlong } from './goes-along.ts';
 import type { SettingsDesk } from './settings-desk.ts';
 
 export interface FieldRowProps {
@@ -90,10 +91,16 @@ function ScheduleRow(props: FieldRowProps) {
 function ChoiceRow(props: FieldRowProps) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
+  const [note, setNote] = createSignal<string | null>(null);
   const options = () => (props.field.options ?? []).map((value) => ({ value, words: choiceWords(props.field.path, value) }));
-  const set = (value: unknown) => setRefused(props.desk.edit(props.field.path, value));
+  const set = (value: unknown) => {
+    const along = whatGoesAlong(props.field.path, value, props.desk.scenario);
+    const words = along === null ? props.desk.edit(props.field.path, value) : props.desk.editMany(along.values);
+    setRefused(words);
+    setNote(words === null ? (along?.says ?? null) : null);
+  };
   return (
-    <FieldFrame {...props} as={options().length <= MOST_RADIOS ? 'group' : 'single'} id={id} error={refused()} note={null} onSet={set}>
+    <FieldFrame {...props} as={options().length <= MOST_RADIOS ? 'group' : 'single'} id={id} error={refused()} note={note()} onSet={set}>
       <ChoiceInput id={id} options={options()} value={valueAtPath(props.desk.scenario, props.field.path) as string} describedBy={describedBy(id)} onChoose={set} />
     </FieldFrame>
   );

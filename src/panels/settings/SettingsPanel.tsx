@@ -44,7 +44,7 @@ export function SettingsPanel(props: SettingsPanelProps) {
           <p class="settings-how">Numbers take any unit: 3/8 in, 2.5 gal, 1.2 kW, 65 F, 1 h 30. Arrow keys nudge, Escape gives back.</p>
           <Toggle on={showsAll()} onChange={setShowsAll}>
             Show all fields
-            <Show when={hidden() > 0 && !showsAll()}>, also the {hidden()} that don’t matter here</Show>
+            <Show when={hidden() > 0 && !showsAll()}>, also {hidden() === 1 ? 'the one that doesn’t' : `the ${hidden()} that don’t`} matter here</Show>
           </Toggle>
         </div>
       </Tabs>

@@ -36,6 +36,8 @@ describe('a quantity is said as people say it', () => {
     [7900, 'Pa', 'metric', undefined, '7.9 kPa'],
     [98_000, 'Pa', 'metric', 'site.barometer_Pa', '980 hPa'],
     [0.1, 'rad', 'metric', undefined, '5.7°'],
+    [0.375 * 0.0254, 'm', 'metric', 'condenser.outsideDiameter_m', '9.53 mm'],
+    [1.125 * 0.0254, 'm', 'metric', 'condenser.outsideDiameter_m', '28.58 mm'],
     [0, 'kg', 'metric', 'oilCollected_kg', '0 g'],
   ])('%d %s (%s, %s) is %s', (value, unit, system, hint, expected) => {
     expect(said(formatQuantity(value, unit, system, hint === undefined ? {} : { hint }))).toBe(expected);

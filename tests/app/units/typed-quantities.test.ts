@@ -119,7 +119,7 @@ describe('water may be typed as a volume', () => {
 describe('a refusal names field, value and allowed range in the shown unit', () => {
   test.each<[string, AskedQuantity, UnitSystem, string]>([
     ['5 m', potDiameter, 'metric', 'Pot diameter: 5000 mm is too much; allowed is 50–1500 mm.'],
-    ['5 m', potDiameter, 'us', 'Pot diameter: 196.85 in is too much; allowed is 1.969–59.05 in.'],
+    ['5 m', potDiameter, 'us', 'Pot diameter: 196.9 in is too much; allowed is 1.969–59.05 in.'],
     ['1 mm', potDiameter, 'metric', 'Pot diameter: 1 mm is too little; allowed is 50–1500 mm.'],
     ['1.2 kW', potDiameter, 'metric', 'Pot diameter: “1.2 kW” is not a length; allowed is 50–1500 mm.'],
     ['2 parsnips', potDiameter, 'metric', 'Pot diameter: the unit “parsnips” is not known here; allowed is 50–1500 mm.'],

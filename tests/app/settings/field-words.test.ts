@@ -1,0 +1,95 @@
+import { describe, expect, test } from 'vitest';
+import { chargeFromBotanical, fieldAt, scenarioFields, type FieldInfo, type Problem } from '../../../sim/index.ts';
+import { change } from '../../../src/app/edit.ts';
+import { defaultOf, valueWords } from '../../../src/panels/settings/field-values.ts';
+import { whatGoesAlong } from '../../../src/panels/settings/goes-along.ts';
+import { problemWords } from '../../../src/panels/settings/problem-words.ts';
+import { scheduleWords } from '../../../src/panels/settings/schedule-words.ts';
+import { said, still } from './still.ts';
+
+const field = (path: string): FieldInfo => {
+  const found = fieldAt(path);
+  if (found?.path !== path) throw new Error(`no field ${path}`);
+  return found;
+};
+const firstProblem = (path: string, value: unknown): Problem => {
+  const edit = change(still(), path, value);
+  if (edit.ok || edit.problems[0] === undefined) throw new Error(`${path} was taken`);
+  return edit.problems[0];
+};
+
+describe('a value in words', () => {
+  test.each<[string, unknown, string]>([
+    ['pot.diameter_m', 0.32, '320 mm'],
+    ['condenser.slope_rad', Math.PI / 36, '5°'],
+    ['site.barometer_Pa', null, 'left open'],
+    ['condenser.kind', 'jacketed-tube', 'tube in a jacket'],
+    ['charge.botanical', 'rosemary', '“rosemary”'],
+    ['note', '', 'empty'],
+    ['cooling.ice', [], 'none'],
+    ['cooling.ice', [{ at_s: 0, mass_kg: 4 }, { at_s: 60, mass_kg: 6 }], '10 kg in 2 lots'],
+    ['charge.composition', [{ constituent: 'linalool', share: 0.7 }, { constituent: 'camphor', share: 0.3 }], 'linalool and camphor'],
+  ])('%s %o', (path, value, expected) => {
+    expect(said(valueWords(value, field(path), 'metric'))).toBe(expected);
+  });
+
+  test('every field can say its own value and default, in both systems', () => {
+    const scenario = still();
+    for (const each of scenarioFields)
+      for (const units of ['metric', 'us'] as const) expect(valueWords(defaultOf(each, scenario), each, units)).not.toMatch(/undefined|NaN|object/u);
+  });
+});
+
+describe('the default of a plant’s figure', () => {
+  test('is that of the chosen plant in its state', () => {
+    const scenario = still({ 'charge.botanical': 'rosemary', 'charge.state': 'dry' });
+    expect(defaultOf(field('charge.moisture'), scenario)).toBe(chargeFromBotanical('rosemary', 'dry').moisture);
+    expect(defaultOf(field('charge.release.heldRate_1_s.oxygenate'), scenario)).toBe(chargeFromBotanical('rosemary', 'dry').release?.heldRate_1_s.oxygenate);
+  });
+
+  test('is the schema’s for a plant of one’s own and for the weight', () => {
+    expect(defaultOf(field('charge.moisture'), still({ 'charge.botanical': 'own' }))).toBe(field('charge.moisture').default);
+    expect(defaultOf(field('charge.mass_kg'), still())).toBe(field('charge.mass_kg').default);
+  });
+});
+
+describe('turning fresh into dried', () => {
+  test('brings the dried plant’s figures and keeps the weight', () => {
+    const along = whatGoesAlong('charge.state', 'dry', still({ 'charge.botanical': 'rosemary', 'charge.state': 'fresh' }));
+    expect(along?.values['charge.moisture']).toBe(chargeFromBotanical('rosemary', 'dry').moisture);
+    expect(Object.keys(along?.values ?? {})).not.toContain('charge.mass_kg');
+  });
+
+  test('brings nothing for other choices or a plant of one’s own', () => {
+    expect(whatGoesAlong('condenser.kind', 'bundle', still())).toBeNull();
+    expect(whatGoesAlong('charge.state', 'dry', still({ 'charge.botanical': 'own' }))).toBeNull();
+  });
+});
+
+describe('a schedule in one line', () => {
+  const heat = field('heat.setting');
+  test.each([
+    [[{ at_s: 0, value: 1, shape: 'step' as const }], '100 % throughout'],
+    [[{ at_s: 0, value: 1, shape: 'step' as const }, { at_s: 1920, value: 0.6, shape: 'step' as const }], '100 %, from 32 min 60 %'],
+    [[{ at_s: 0, value: 1, shape: 'step' as const }, { at_s: 4200, value: 0.4, shape: 'ramp' as const }], '100 %, then evenly to 40 % at 1 h 10 min'],
+  ])('%o', (knots, expected) => {
+    expect(said(scheduleWords(knots, heat, 'metric'))).toBe(expected);
+  });
+
+  test('counts what would make it long', () => {
+    const many = Array.from({ length: 9 }, (_, index) => ({ at_s: index * 600, value: 1 - index / 10, shape: 'step' as const }));
+    expect(scheduleWords(many, heat, 'metric')).toMatch(/, and 4 more$/u);
+  });
+});
+
+describe('a problem in the units on the screen', () => {
+  test('names field, value and allowed range', () => {
+    expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'metric'))).toBe('Pot diameter: 9000 mm is not possible; allowed is 50–1500 mm.');
+    expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'us'))).toContain('allowed is 1.969–59.05 in');
+  });
+
+  test('turns the figures of a rule that joins fields', () => {
+    const words = said(problemWords(firstProblem('condenser.insideDiameter_m', 0.014), 'metric'));
+    expect(words).toBe('Tube bore: 14 mm is not possible; it must be less than the outside diameter, 12.00 mm.');
+  });
+});
