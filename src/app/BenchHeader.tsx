@@ -1,5 +1,4 @@
 /** The head of the page, wired to the bench. */
-import { formatQuantity } from '../units/index.ts';
 import { useBench } from './bench.ts';
 import type { BenchFiles } from './bench-files.ts';
 import { Header } from './Header.tsx';
@@ -12,19 +11,9 @@ export interface BenchHeaderProps {
 
 export function BenchHeader(props: BenchHeaderProps) {
   const bench = useBench();
-  const say = (value: number, unit: string, hint: string) => formatQuantity(value, unit, bench.units(), { hint });
-  const subtitle = () => {
-    const { charge, heat, site } = bench.scenario();
-    return [
-      `${say(charge.mass_kg, 'kg', 'charge.mass_kg')} ${charge.state}`,
-      `${formatQuantity(heat.ratedPower_W, 'W', bench.units(), { hint: 'power' })} at the source`,
-      `${say(site.altitude_m, 'm', 'site.altitude_m')} up`,
-    ].join(' · ');
-  };
   return (
     <Header
       title={bench.scenario().name}
-      subtitle={subtitle()}
       units={bench.units()}
       theme={bench.theme()}
       canUndo={bench.canUndo()}

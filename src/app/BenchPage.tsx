@@ -1,10 +1,12 @@
 /** The bench as a page: the drawing across the top, playback, charts in one column, and the verdict beside them. */
 import { createEffect, createSignal, onMount, Show } from 'solid-js';
+import type { ScenarioPart } from '../../sim/index.ts';
 import { Announcer } from './Announcer.tsx';
 import { createAutosave } from './autosave.ts';
 import { useBench } from './bench.ts';
 import { createBenchFiles } from './bench-files.ts';
 import { obeyKeys } from './bench-keys.ts';
+import { createBenchVerdict } from './bench-verdict.ts';
 import { BenchCharts } from './BenchCharts.tsx';
 import { BenchDrawing } from './BenchDrawing.tsx';
 import { BenchHeader } from './BenchHeader.tsx';
@@ -17,7 +19,9 @@ import { Notice } from './Notice.tsx';
 import { Section } from './Section.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
 import type { BenchStorage } from './storage.ts';
-import { VerdictSection } from './VerdictSection.tsx';
+import { ALWAYS } from '../panels/cautions.ts';
+import { Headline } from '../panels/headline.tsx';
+import { VerdictPanel } from '../panels/verdict.tsx';
 import './app.css';
 
 export interface BenchPageProps {
@@ -30,11 +34,15 @@ export interface BenchPageProps {
   readonly setsOff: boolean;
 }
 
+/** Below this width the settings rise from the bottom edge, and the drawing must stand above them. */
+const ONE_COLUMN = '(max-width: 720px)';
+
 const CANNOT_KEEP = 'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
 
 export function BenchPage(props: BenchPageProps) {
   const bench = useBench();
   const live = createLiveReach();
+  const judged = createBenchVerdict(live);
   const [notice, setNotice] = createSignal(props.initialNotice);
   const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start'>('none');
   const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
@@ -64,31 +72,52 @@ export function BenchPage(props: BenchPageProps) {
   };
 
   let still: HTMLElement | undefined;
-  const showStill = () => still?.scrollIntoView({ block: 'nearest' });
+  const visit = (part: ScenarioPart, time_s: number | null) => {
+    judged.visit(part, time_s);
+    still?.scrollIntoView({ block: matchMedia(ONE_COLUMN).matches ? 'start' : 'nearest' });
+  };
 
   return (
-    <>
+    <div class="page" classList={{ 'has-settings': bench.selected() !== null }}>
       <a class="skip" href="#verdict">
         To the verdict
       </a>
       <BenchHeader files={files} onStart={openStart} onKeys={() => setDialog('keys')} />
-      <main class="bench" classList={{ 'has-settings': bench.selected() !== null }} onDragOver={files.onDragOver} onDrop={files.onDrop}>
+      <main class="bench" onDragOver={files.onDragOver} onDrop={files.onDrop}>
         <div class="bench-notices">
-          <Show when={!bench.hintsDismissed()}>
-            <FirstHints onDismiss={() => bench.dismissHints()} />
-          </Show>
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
           <Notice message={refused() ? CANNOT_KEEP : null} action={{ words: 'Save the scenario', act: () => files.saveScenario() }} />
+        </div>
+        <div class="bench-headline">
+          <Headline
+            lead={judged.verdict().lead}
+            facts={judged.verdict().facts}
+            suggestion={judged.suggestion()}
+            stale={bench.stale()}
+            onVisit={visit}
+          />
         </div>
         <section class="bench-still" id="still" aria-label="The still" ref={still}>
           <Section name="The drawing">
             <BenchDrawing />
           </Section>
         </section>
+        <Show when={bench.selected()}>
+          {(part) => (
+            <aside class="bench-settings" aria-label="Settings">
+              <Section name="The settings">
+                <BenchSettings part={part()} onEditSchedule={() => undefined} />
+              </Section>
+            </aside>
+          )}
+        </Show>
         <div class="bench-playback">
           <Section name="Playback">
             <BenchPlayback />
           </Section>
+          <Show when={!bench.hintsDismissed()}>
+            <FirstHints onDismiss={() => bench.dismissHints()} />
+          </Show>
         </div>
         <div class="bench-live">
           <Section name="The live controls">
@@ -96,18 +125,16 @@ export function BenchPage(props: BenchPageProps) {
           </Section>
         </div>
         <div class="bench-side">
-          <Show when={bench.selected()}>
-            {(part) => (
-              <div class="bench-settings">
-                <Section name="The settings">
-                  <BenchSettings part={part()} onEditSchedule={() => undefined} />
-                </Section>
-              </div>
-            )}
-          </Show>
           <div class="bench-verdict" id="verdict" tabindex="-1">
             <Section name="The verdict">
-              <VerdictSection live={live} onVisit={showStill} />
+              <VerdictPanel
+                verdict={judged.verdict()}
+                staleBecause={bench.staleBecause()}
+                running={bench.running()}
+                cautions={ALWAYS}
+                onUndo={() => bench.undo()}
+                onVisit={visit}
+              />
             </Section>
           </div>
         </div>
@@ -129,6 +156,6 @@ export function BenchPage(props: BenchPageProps) {
         }}
         onClose={() => setDialog('none')}
       />
-    </>
+    </div>
   );
 }

@@ -1,5 +1,5 @@
 /** The settings of the selected part, wired to the bench. */
-import { lazy, Suspense } from 'solid-js';
+import { lazy, onCleanup, onMount, Suspense } from 'solid-js';
 import type { ScenarioPart } from '../../sim/index.ts';
 import { useBench } from './bench.ts';
 
@@ -15,10 +15,22 @@ export interface BenchSettingsProps {
 
 export function BenchSettings(props: BenchSettingsProps) {
   const bench = useBench();
+  let title: HTMLHeadingElement | undefined;
+  const cameFrom = document.activeElement;
+  onMount(() => title?.focus({ preventScroll: true }));
+  onCleanup(() => {
+    if (cameFrom instanceof HTMLElement || cameFrom instanceof SVGElement) cameFrom.focus({ preventScroll: true });
+  });
   return (
-    <>
+    <div
+      onKeyDown={(event) => {
+        if (event.key === 'Escape') bench.select(null);
+      }}
+    >
       <div class="bench-settings-head">
-        <h2>Settings</h2>
+        <h2 ref={title} tabindex="-1">
+          Settings
+        </h2>
         <button type="button" onClick={() => bench.select(null)}>
           Close<span class="heard"> settings</span>
         </button>
@@ -36,6 +48,6 @@ export function BenchSettings(props: BenchSettingsProps) {
         onEditSchedule={(path) => props.onEditSchedule(path)}
       />
       </Suspense>
-    </>
+    </div>
   );
 }

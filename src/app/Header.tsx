@@ -5,7 +5,6 @@ import { THEMES, type Theme } from './storage.ts';
 
 export interface HeaderProps {
   readonly title: string;
-  readonly subtitle: string;
   readonly units: UnitSystem;
   readonly theme: Theme;
   readonly canUndo: boolean;
@@ -121,7 +120,6 @@ export function Header(props: HeaderProps) {
           Keys
         </button>
       </div>
-      <p class="header-subtitle">{props.subtitle}</p>
     </header>
   );
 }

@@ -1,10 +1,12 @@
 /** The bench's whole state: the scenario on it, its run, the playhead, and how the reader wants to see them. */
-import { batch, createContext, createMemo, createSignal, onCleanup, useContext, type Accessor } from 'solid-js';
+import { batch, createContext, createMemo, createSignal, onCleanup, untrack, useContext, type Accessor } from 'solid-js';
 import type { Problem, RunEvent, RunResult, Scenario, ScenarioPart } from '../../sim/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import type { RunClient } from '../worker/client.ts';
 import { valueAtPath, withValueAtPath } from './change-at-path.ts';
 import { createHistory } from './history.ts';
+import { lengthThatHolds } from './length-that-holds.ts';
+import type { LengthThatHolds } from '../panels/verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { SavedBench, Theme } from './storage.ts';
 
@@ -20,6 +22,8 @@ export interface Bench extends Playback {
   /** Why the run shown is older than the scenario, in words; null while it is not. */
   readonly staleBecause: Accessor<string | null>;
   readonly stale: Accessor<boolean>;
+  /** Where vapour escapes: the condenser length that would hold, once it has been found. */
+  readonly holds: Accessor<LengthThatHolds | null>;
   readonly end_s: Accessor<number>;
   readonly nextEvent: Accessor<RunEvent | null>;
   readonly previousEvent: Accessor<RunEvent | null>;
@@ -59,6 +63,9 @@ export interface BenchParts {
 
 const problemsInWords = (problems: readonly Problem[]): string => problems.slice(0, 3).map(({ message }) => message).join(' ');
 
+/** How long nothing must have changed before a longer search takes the worker's time. */
+const QUIET_BEFORE_SEARCH_MS = 500;
+
 /** Two events closer than this count as one stop of the playhead. */
 const SAME_MOMENT_S = 0.5;
 
@@ -90,12 +97,29 @@ export function createBench(parts: BenchParts): Bench {
     return broken();
   });
 
+  const [holds, setHolds] = createSignal<LengthThatHolds | null>(null);
+  let search: ReturnType<typeof setTimeout> | undefined;
+  /** Once the bench has been quiet for a moment after a run that leaks, looks for the length that would not. */
+  const lookForLength = (of: RunResult) => {
+    clearTimeout(search);
+    setHolds(null);
+    if (!of.events.some(({ kind }) => kind === 'vapour-escapes')) return;
+    search = setTimeout(() => {
+      const isWanted = () => untrack(result) === of && untrack(asked) === untrack(answered);
+      if (isWanted()) void lengthThatHolds(of.scenario, parts.client, isWanted).then((found) => isWanted() && setHolds(found));
+    }, QUIET_BEFORE_SEARCH_MS);
+  };
+  onCleanup(() => clearTimeout(search));
+
   const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
     batch(() => {
       setAnswered(() => which);
       setProblems(answer.problems ?? []);
       setBroken(answer.broken ?? null);
-      if (answer.result) setResult(() => answer.result as RunResult);
+      const ran = answer.result;
+      if (!ran) return;
+      setResult(() => ran);
+      lookForLength(ran);
     });
 
   const rerun = () => {
@@ -147,6 +171,8 @@ export function createBench(parts: BenchParts): Bench {
     }
   };
 
+  lookForLength(parts.first);
+
   const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
   const nextEvent = createMemo(() => eventsByTime().find(({ time_s }) => time_s > playback.time_s() + SAME_MOMENT_S) ?? null);
   const previousEvent = createMemo(() => eventsByTime().findLast(({ time_s }) => time_s < playback.time_s() - SAME_MOMENT_S) ?? null);
@@ -173,6 +199,7 @@ export function createBench(parts: BenchParts): Bench {
     problems,
     staleBecause,
     stale: () => staleBecause() !== null,
+    holds,
     end_s,
     nextEvent,
     previousEvent,

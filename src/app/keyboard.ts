@@ -85,7 +85,7 @@ export function commandFor(press: KeyPress, focus: Focus): Command | null {
 
 const TYPING = 'input:not([type="range"], [type="checkbox"], [type="radio"], [type="button"], [type="file"]), textarea, select, [contenteditable="true"]';
 const OWN_ARROWS = 'input, [role="slider"], [role="menu"], [role="listbox"], [role="radiogroup"], [role="tablist"], [role="grid"], dialog';
-const OWN_SPACE = 'button, a, summary, [role="button"], [role="checkbox"], [role="switch"], [tabindex]';
+const OWN_SPACE = 'button, a, summary, [role="button"], [role="checkbox"], [role="switch"], [tabindex="0"]';
 
 export function focusOf(target: EventTarget | null): Focus {
   if (!(target instanceof Element)) return 'free';

@@ -92,12 +92,6 @@ export function PlaybackBar(props: PlaybackBarProps) {
       <p class="playback-time">
         <span class="playback-now">{clock(props.time_s)}</span> <span class="playback-of">of {clock(props.end_s)}</span>
       </p>
-      <label class="playback-speed">
-        <span>Speed</span>
-        <select value={String(props.speed)} onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}>
-          <For each={SPEEDS}>{(speed) => <option value={String(speed)}>{SPEED_WORDS[speed]}</option>}</For>
-        </select>
-      </label>
       <div class="playback-line" ref={setLine} style={{ '--share': share() }}>
         <input
           type="range"
@@ -134,6 +128,12 @@ export function PlaybackBar(props: PlaybackBarProps) {
           </Index>
         </ul>
       </div>
+      <label class="playback-speed">
+        <span>Speed</span>
+        <select value={String(props.speed)} onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}>
+          <For each={SPEEDS}>{(speed) => <option value={String(speed)}>{SPEED_WORDS[speed]}</option>}</For>
+        </select>
+      </label>
     </section>
   );
 }

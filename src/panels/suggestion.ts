@@ -22,7 +22,7 @@ export function suggestionFor(
   if (result.scenario.heat.control !== 'schedule') return null;
   switch (verdict.lead.id) {
     case 'condenser-fails':
-      return holds ? { kind: 'coil', words: `Give it ${length(holds.length_m)}`, length_m: holds.length_m } : turnDown;
+      return holds?.length_m ? { kind: 'coil', words: `Give it ${length(holds.length_m)}`, length_m: holds.length_m } : turnDown;
     case 'pot-dry':
       return turnDown;
     case 'never-boils':

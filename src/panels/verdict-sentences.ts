@@ -16,13 +16,16 @@ export interface VerdictSentence {
 export interface Verdict {
   /** The one sentence that matters most. */
   readonly lead: VerdictSentence;
+  /** The next few things to know, in few words each. */
+  readonly facts: readonly VerdictSentence[];
   readonly paragraphs: readonly (readonly VerdictSentence[])[];
   readonly warnings: readonly VerdictSentence[];
 }
 
 /** The length that would hold, where it has been found for a condenser that fails. */
 export interface LengthThatHolds {
-  readonly length_m: number;
+  /** `null` where no length would: then it is the cooling water that lacks. */
+  readonly length_m: number | null;
 }
 
 const clock = (time_s: number): string => formatDuration(time_s, { short: true });
@@ -59,9 +62,10 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
   const run = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'run', significant: 2 });
   const escape = firstOf(result, 'vapour-escapes');
   if (escape) {
-    const short = holds ? Math.max(holds.length_m - condenser.length_m, 0) : 0;
-    const by = short > 0 ? `too short by ${run(short)}` : 'not enough';
-    const would = short > 0 && holds ? ` ${run(holds.length_m)} would hold.` : '';
+    const exactly = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'run' });
+    const enough_m = holds?.length_m ?? null;
+    const by = enough_m === null ? 'not enough' : `too short by ${exactly(Math.max(enough_m - condenser.length_m, 0))}`;
+    const would = enough_m !== null ? ` ${exactly(enough_m)} would hold.` : holds ? ' No length would hold; it wants more cooling water.' : '';
     const text = `The ${name} is ${by}: from ${clock(escape.time_s)} on, vapour leaves the outlet.${would}`;
     return plain('condenser-fails', 'condenser', escape.time_s, text, 'alarm', escape.advice);
   }
@@ -96,6 +100,14 @@ function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | n
   return condenserLead(result, units, holds);
 }
 
+/** Nine tenths of a volume and the volume, to the same decimals: `9` of `10 mL`. */
+function nineTenths(total_mL: number, units: UnitSystem): { readonly most: string; readonly all: string } {
+  const shownAs = displayUnit('mL', units, 'volume', total_mL);
+  const shown = shownAs.fromSI(total_mL);
+  const decimals = shown >= 10 ? 0 : shown >= 1 ? 1 : 2;
+  return { most: formatNumber(0.9 * shown, decimals), all: `${formatNumber(shown, decimals)}\u2009${shownAs.label}` };
+}
+
 function oilSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {
   const { summary } = result;
   const said: VerdictSentence[] = [];
@@ -106,12 +118,8 @@ function oilSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {
     if (summary.firstDrop_s !== null) said.push(plain('no-oil', 'charge', summary.end_s, 'No oil is collected.', 'care'));
     return said;
   }
-  const shownAs = displayUnit('mL', units, 'volume', total);
-  const shown = shownAs.fromSI(total);
-  const decimals = shown >= 10 ? 0 : shown >= 1 ? 1 : 2;
   if (summary.t90_s !== null) {
-    const most = formatNumber(0.9 * shown, decimals);
-    const all = `${formatNumber(shown, decimals)}\u2009${shownAs.label}`;
+    const { most, all } = nineTenths(total, units);
     said.push(plain('most-oil', 'separator', summary.t90_s, `${most} of the ${all} of oil are in the receiver by ${clock(summary.t90_s)}.`));
   }
   const weight = formatQuantity(summary.oilCollected_kg, 'kg', units, { hint: 'oil' });
@@ -119,6 +127,21 @@ function oilSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {
   const hydrosol = formatQuantity(summary.hydrosol_kg, 'kg', units, { hint: 'hydrosol_kg' });
   said.push(plain('products', 'separator', summary.end_s, `In the end you have ${weight} of oil${recovery}, and ${hydrosol} of hydrosol.`));
   return said;
+}
+
+function factsOf(result: RunResult, units: UnitSystem): VerdictSentence[] {
+  const { summary } = result;
+  const facts: VerdictSentence[] = [];
+  if (summary.firstDrop_s !== null) facts.push(plain('fact-drops', 'condenser', summary.firstDrop_s, `first drops at ${clock(summary.firstDrop_s)}`));
+  if (summary.t90_s !== null && summary.oilCollected_mL > 0) {
+    const { most, all } = nineTenths(summary.oilCollected_mL, units);
+    facts.push(plain('fact-oil', 'separator', summary.t90_s, `${most} of the ${all} of oil by ${clock(summary.t90_s)}`));
+  }
+  if (summary.coolantUsed_kg > 0) {
+    const used = formatQuantity(summary.coolantUsed_kg, 'kg', units, { hint: 'coolantUsed_kg' });
+    facts.push(plain('fact-water', 'cooling', summary.end_s, `${used} of cooling water`));
+  }
+  return facts;
 }
 
 function waterSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {
@@ -223,5 +246,5 @@ export function verdictOf(result: RunResult, units: UnitSystem, holds: LengthTha
   ].filter((paragraph) => paragraph.length > 0);
   const sentences = [lead, ...paragraphs.flat()];
   const told = new Set(sentences.filter(({ severity }) => severity === 'alarm' || severity === 'care').flatMap(({ id }) => TOLD_BY[id] ?? []));
-  return { lead, paragraphs, warnings: warningsOf(result, told) };
+  return { lead, facts: factsOf(result, units), paragraphs, warnings: warningsOf(result, told) };
 }

@@ -1,7 +1,7 @@
 /** The verdict, read like a paragraph. Every sentence leads to the part and the minute it comes from. */
-import { For, Index, Show, type JSX } from 'solid-js';
-import type { ScenarioPart } from '../../sim/index.ts';
-import type { Verdict, VerdictSentence } from './verdict-sentences.ts';
+import { For, Index, Show } from 'solid-js';
+import { SentenceLink, type SentenceLinkProps } from './SentenceLink.tsx';
+import type { Verdict } from './verdict-sentences.ts';
 import './verdict.css';
 
 export interface VerdictPanelProps {
@@ -9,30 +9,17 @@ export interface VerdictPanelProps {
   /** Why the numbers are older than the settings, in words; null while they are not. */
   readonly staleBecause: string | null;
   readonly running: boolean;
-  /** The one thing worth trying next. */
-  readonly suggestion: { readonly words: string; readonly act: () => void } | null;
   readonly cautions: readonly string[];
-  readonly onVisit: (part: ScenarioPart, time_s: number | null) => void;
+  readonly onVisit: SentenceLinkProps['onVisit'];
   readonly onUndo: () => void;
-}
-
-function SentenceLink(props: { readonly sentence: VerdictSentence; readonly onVisit: VerdictPanelProps['onVisit']; readonly children?: JSX.Element }) {
-  const visit = (event: MouseEvent) => {
-    event.preventDefault();
-    props.onVisit(props.sentence.part, props.sentence.time_s);
-  };
-  return (
-    <a class={`verdict-sentence is-${props.sentence.severity}`} href="#still" onClick={visit}>
-      {props.children ?? props.sentence.text}
-    </a>
-  );
 }
 
 const SEVERITY_WORDS = { alarm: 'Danger', care: 'Take care', note: '', good: '' } as const;
 
 export function VerdictPanel(props: VerdictPanelProps) {
   return (
-    <section class="verdict" aria-label="Verdict" aria-busy={props.running}>
+    <section class="verdict" aria-labelledby="verdict-title" aria-busy={props.running}>
+      <h2 id="verdict-title">What to make of it</h2>
       <Show when={props.staleBecause}>
         {(because) => (
           <div class="verdict-stale" role="alert">
@@ -45,10 +32,10 @@ export function VerdictPanel(props: VerdictPanelProps) {
           </div>
         )}
       </Show>
-      <h2 class={`verdict-lead is-${props.verdict.lead.severity}`}>
-        <SentenceLink sentence={props.verdict.lead} onVisit={props.onVisit} />
-      </h2>
-      <Show when={props.verdict.lead.advice}>{(advice) => <p class="verdict-advice">{advice()}</p>}</Show>
+      <p class="verdict-lead">
+        <SentenceLink sentence={props.verdict.lead} onVisit={props.onVisit} />{' '}
+        <Show when={props.verdict.lead.advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
+      </p>
       <Index each={props.verdict.paragraphs}>
         {(paragraph) => (
           <p>
@@ -63,16 +50,6 @@ export function VerdictPanel(props: VerdictPanelProps) {
           </p>
         )}
       </Index>
-      <Show when={props.suggestion}>
-        {(suggestion) => (
-          <p class="verdict-try">
-            <span>Try this: </span>
-            <button type="button" onClick={() => suggestion().act()}>
-              {suggestion().words}
-            </button>
-          </p>
-        )}
-      </Show>
       <Show when={props.verdict.warnings.length > 0}>
         <h3>Watch out</h3>
         <ul class="verdict-warnings">

@@ -4,7 +4,7 @@ import { verdictOf } from '../../../src/panels/verdict-sentences.ts';
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts';
 
 const length = (length_m: number) => `${length_m} m`;
-const suggest = (parts: MadeUp, now = { heat: 0.6, tap_kg_s: 0.02 }, holds: { length_m: number } | null = null) => {
+const suggest = (parts: MadeUp, now = { heat: 0.6, tap_kg_s: 0.02 }, holds: { length_m: number | null } | null = null) => {
   const run = madeUpRun(parts);
   return suggestionFor(run, verdictOf(run, 'metric', holds), now, holds, length);
 };
@@ -20,6 +20,7 @@ test('at full heat it invites less water, and without water less heat', () => {
 });
 
 test('a coil that fails invites less heat, or the length that would hold once it is known', () => {
+  expect(suggest(fails, undefined, { length_m: null })).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
   expect(suggest(fails)).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
   expect(suggest(fails, undefined, { length_m: 6.4 })).toEqual({ kind: 'coil', words: 'Give it 6.4 m', length_m: 6.4 });
 });

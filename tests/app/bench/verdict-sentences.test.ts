@@ -45,6 +45,10 @@ describe('the verdict of a run that goes well', () => {
     ]);
   });
 
+  test('has the next few things to know in few words', () => {
+    expect(verdict.facts.map(({ text }) => read(text))).toEqual(['first drops at 31 min', '9 of the 10 mL of oil by 1 h 52', '34 L of cooling water']);
+  });
+
   test('warns of nothing, and every sentence leads to a part and to a minute inside the run', () => {
     expect(verdict.warnings).toEqual([]);
     for (const { part, time_s } of all(verdict)) {
@@ -72,7 +76,12 @@ describe('a coil that is too short', () => {
 
   test('says by how much, once the length that would hold is known', () => {
     const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: 6.4 });
-    expect(read(lead.text)).toBe('The coil is too short by 1.4 m: from 47 min on, vapour leaves the outlet. 6.4 m would hold.');
+    expect(read(lead.text)).toBe('The coil is too short by 1.40 m: from 47 min on, vapour leaves the outlet. 6.40 m would hold.');
+  });
+
+  test('says that no length would, where cooling lacks', () => {
+    const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: null });
+    expect(read(lead.text)).toBe('The coil is not enough: from 47 min on, vapour leaves the outlet. No length would hold; it wants more cooling water.');
   });
 
   test('is not told of a second time among the warnings', () => {
