@@ -18,6 +18,7 @@ export type EventKind =
   | 'pot-low'
   | 'pot-dry'
   | 'pressure-high'
+  | 'over-pressure'
   | 'neck-fast'
   | 'bed-lifts'
   | 'foam-carry-over'
@@ -45,7 +46,7 @@ export interface RunEvent {
   readonly advice: string;
 }
 
-export type EndReason = 'duration' | 'stop-share' | 'stop-oil-rate' | 'stop-distillate' | 'pot-dry' | 'non-finite';
+export type EndReason = 'duration' | 'stop-share' | 'stop-oil-rate' | 'stop-distillate' | 'pot-dry' | 'over-pressure' | 'non-finite';
 
 /** Headline numbers; keys carry units, times never reached are `null`. */
 export interface Summary {

@@ -17,6 +17,8 @@ import { litres, minutes } from './words.ts';
 const OIL_RATE_WINDOW = 600;
 /** Pot counts as dry below this depth, m. */
 const DRY_DEPTH = 0.000_8;
+/** Gauge pressure at which the run stops, Pa: pressure-vessel law begins here, and no open still's lid holds it. */
+const BURST_GAUGE = 50_000;
 
 export class Run {
   readonly still: Still;
@@ -85,15 +87,16 @@ export class Run {
       events.watch(now, dt);
       peaks.watch(still, dt);
       this.checkEnd(now);
-      if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, dt, this.startEnergy);
+      const row = this.ended || this.step % this.rowEvery === 0;
+      if (row && this.isFinite(now)) this.recorder.take(now, dt, this.startEnergy);
     }
   }
 
   private checkEnd(now: number): void {
     const { still, scenario } = this;
-    if (!Number.isFinite(still.pot.temperature + still.condenser.condensateTemperature + still.coolant.outletTemperature + still.separator.temperature)) {
-      this.failure = { variable: this.guilty(), time_s: now };
-      this.finishBecause('non-finite');
+    if (still.gauge() > BURST_GAUGE) {
+      this.events.add('over-pressure', now, 'alarm', 'pot', still.gauge(), 'Pa', `The pot stands at more than ${BURST_GAUGE / 1000} kPa above the air at ${minutes(now)}: no lid here is made for that, and the run stops.`, 'Never run such a narrow way out. Use a wider tube and neck.');
+      this.finishBecause('over-pressure');
       return;
     }
     const collected = sum(still.separator.collected);
@@ -132,16 +135,29 @@ export class Run {
     this.ended = true;
   }
 
-  private guilty(): string {
-    const { pot, condenser, coolant, separator } = this.still;
+  /** Checks that every state is a number; if not, stops the run and names the first that is not. */
+  private isFinite(now: number): boolean {
+    const { still } = this;
+    const { pot, bed, head, neck, condenser, coolant, separator } = still;
+    const sound = still.storedEnergy() + coolant.enthalpy() + separator.enthalpy + condenser.condensateTemperature + sum(separator.collected) + still.release.total(still.release.ready);
+    if (Number.isFinite(sound)) return true;
     const states: readonly (readonly [string, number])[] = [
-      ['pot temperature', pot.temperature],
+      ['heat source', still.source.stored],
       ['pot water', pot.water],
+      ['pot temperature', pot.temperature + pot.enthalpy],
+      ['bed temperature', bed ? sum(bed.temperature) + sum(bed.enthalpy) : 0],
+      ['oil in the charge', still.release.total(still.release.ready) + still.release.total(still.release.held)],
+      ['lid temperature', head.temperature],
+      ['neck temperature', neck.temperature],
       ['distillate temperature', condenser.condensateTemperature],
-      ['cooling-water temperature', coolant.outletTemperature],
+      ['cooling-water temperature', coolant.enthalpy() + coolant.outletTemperature],
       ['separator temperature', separator.temperature],
+      ['collected oil', sum(separator.collected)],
     ];
-    return states.find(([, value]) => !Number.isFinite(value))?.[0] ?? 'unknown';
+    const variable = states.find(([, value]) => !Number.isFinite(value))?.[0] ?? 'vapour in the still';
+    this.failure = { variable, time_s: now };
+    this.finishBecause('non-finite');
+    return false;
   }
 
   /** The finished run. */

@@ -20,7 +20,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
 import { FLUX_MEMORY } from './pot.ts';
 import type { Release } from './release.ts';
-import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
+import { ENTHALPY_ZERO, startTemperature, VapourStream, type LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
 
 /** Heat capacity of water near the boil, J/kgK: only finds the temperature of a layer within a hair of the boil. */
@@ -77,14 +77,14 @@ export class Bed {
     this.holding = Math.max(charge.holding_kg_kg * dry, (charge.mass_kg * charge.moisture) / this.layers);
     this.solidCapacity = dry * charge.heatCapacity_J_kgK + (wallCapacityPerMetre * this.height) / this.layers;
     this.sideArea = (Math.PI * pot.diameter_m * this.height) / this.layers;
-    this.startTemperature = site.airTemperature_K;
+    this.startTemperature = startTemperature(site.airTemperature_K);
     this.water = new Float64Array(this.layers).fill((charge.mass_kg * charge.moisture) / this.layers);
-    this.temperature = new Float64Array(this.layers).fill(site.airTemperature_K);
+    this.temperature = new Float64Array(this.layers).fill(this.startTemperature);
     this.molarRatio = new Float64Array(this.layers);
     this.oilLatent = new Float64Array(this.layers);
     this.out = new VapourStream(oil.count);
     this.passing = new VapourStream(oil.count);
-    this.enthalpy = Float64Array.from({ length: this.layers }, (_, j) => this.enthalpyAt(j, site.airTemperature_K));
+    this.enthalpy = Float64Array.from({ length: this.layers }, (_, j) => this.enthalpyAt(j, this.startTemperature));
   }
 
   private capacity(layer: number): number {
@@ -158,8 +158,11 @@ export class Bed {
         oilMass = release.outMass;
         passing.water = steam;
         passing.temperature = target;
-        passing.enthalpy = steam * (liquid + latentHeat) + release.outLatent + oilMass * oil.heatCapacity * (target - ENTHALPY_ZERO);
         const left = water - steam;
+        passing.enthalpy =
+          steam < 0.999 * water
+            ? steam * (liquid + latentHeat) + release.outLatent + oilMass * oil.heatCapacity * (target - ENTHALPY_ZERO)
+            : held - left * liquid - this.capacity(j) * (target - ENTHALPY_ZERO);
         this.water[j] = left;
         this.enthalpy[j] = held - passing.enthalpy;
         this.molarRatio[j] = (release.outMoles * WATER_MOLAR_MASS) / steam;

@@ -29,6 +29,7 @@ import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-dro
 import { subcoolingConductance } from '../transfer/subcooling.ts';
 import type { Coolant } from './coolant.ts';
 import type { Oil } from './oil.ts';
+import { HIGHEST_GAUGE } from './pot.ts';
 import { ENTHALPY_ZERO, LiquidStream, VapourStream } from './stream.ts';
 import { slopingFilm, uprightFilm } from './tube-inside.ts';
 
@@ -301,8 +302,8 @@ export class Condenser {
     const liquid = frictionGradient(G, this.D_i, tableLiquidDensity(T_s), tableLiquidViscosity(T_s), 0);
     const steam = frictionGradient(G, this.D_i, tableVapourDensity(T_s), tableVapourViscosity(T_s), 0);
     this.drop =
-      this.condensingLength * meanTwoPhaseGradient(liquid, steam, 1, escapingShare) +
-      (this.length() - this.condensingLength) * liquid;
+      Math.min(HIGHEST_GAUGE, this.condensingLength * meanTwoPhaseGradient(liquid, steam, 1, escapingShare) +
+      (this.length() - this.condensingLength) * liquid);
   }
 
   /** Vapour speed at the inlet of the tubes for a rate, m/s. */

@@ -62,24 +62,40 @@ export class Jacket extends Coolant {
     }
   }
 
-  step(time: number, dt: number): void {
-    const { barrel, cellEnthalpy } = this;
-    const through = this.flow * dt;
-    const supplyTemperature = barrel ? (barrel.temperature[0] as number) : this.inletTemperature;
-    let upstream = tableLiquidEnthalpy(supplyTemperature);
-    const enthalpyIn = through * upstream;
+  /** Passes water of a supply enthalpy through the cells for a step; returns what leaves, J/kg. */
+  private pass(through: number, supply: number, keep: boolean): number {
+    const { cellEnthalpy } = this;
     const count = cellEnthalpy.length;
+    let upstream = supply;
     for (let index = 0; index < count; index++) {
       const s = this.counterflow ? count - 1 - index : index;
-      const total = this.cellMass * (cellEnthalpy[s] as number) + through * upstream + (this.segmentHeat[s] as number);
-      upstream = total / (this.cellMass + through);
-      cellEnthalpy[s] = upstream;
-      this.segmentTemperature[s] = tableTemperatureFromLiquidEnthalpy(upstream);
+      upstream = (this.cellMass * (cellEnthalpy[s] as number) + through * upstream + (this.segmentHeat[s] as number)) / (this.cellMass + through);
+      if (keep) {
+        cellEnthalpy[s] = upstream;
+        this.segmentTemperature[s] = tableTemperatureFromLiquidEnthalpy(upstream);
+      }
     }
-    const leaving = through * upstream;
-    this.outletTemperature = tableTemperatureFromLiquidEnthalpy(upstream);
+    return upstream;
+  }
+
+  /**
+   * Enthalpy of the water drawn from the barrel, J/kg, implicit so that a fast pump cannot outrun a small barrel: what
+   * leaves the jacket is a h + b with a = (m/(M + m))^n, and the barrel takes up the difference within the step.
+   */
+  private drawFrom(barrel: Tub, through: number): number {
+    const carried = Math.pow(through / (this.cellMass + through), this.cellEnthalpy.length);
+    const fromCells = this.pass(through, 0, false);
+    return (barrel.water * barrel.bottomEnthalpy() + through * fromCells) / (barrel.water + through * (1 - carried));
+  }
+
+  step(time: number, dt: number): void {
+    const { barrel } = this;
+    const through = this.flow * dt;
+    const supply = barrel ? this.drawFrom(barrel, through) : tableLiquidEnthalpy(this.inletTemperature);
+    const leaving = this.pass(through, supply, true);
+    this.outletTemperature = tableTemperatureFromLiquidEnthalpy(leaving);
     if (barrel) {
-      barrel.step(time, 0, leaving - enthalpyIn, dt);
+      barrel.step(time, 0, through * (leaving - supply), dt);
       this.inletTemperature = barrel.temperature[0] as number;
       this.evaporated = barrel.evaporated;
       this.evaporatedEnthalpy = barrel.evaporatedEnthalpy;
@@ -90,9 +106,9 @@ export class Jacket extends Coolant {
       this.iceAdded = barrel.iceAdded;
     } else {
       this.used += through;
-      this.enthalpyIn += enthalpyIn;
+      this.enthalpyIn += through * supply;
       this.overflow += through;
-      this.overflowEnthalpy += leaving;
+      this.overflowEnthalpy += through * leaving;
     }
   }
 

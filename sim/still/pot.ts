@@ -34,6 +34,9 @@ const DROP_EXPONENT = 2.75;
 /** Time over which the steam rate is smoothed for the approach to saturation, s: steam and boiling point then settle together. */
 export const FLUX_MEMORY = 20;
 
+/** Gauge pressure that the steam tables still cover, Pa; the run stops long before. */
+export const HIGHEST_GAUGE = 150_000;
+
 export interface PotGeometry {
   readonly diameter: number;
   readonly height: number;
@@ -180,7 +183,7 @@ export class Pot {
     const before = this.gauge;
     const offset = this.drop - this.dropSlope * this.through;
     const through = Math.max(0, (surplus - all * (offset - before)) / (dt * latent + all * this.dropSlope));
-    this.gauge = Math.max(0, offset + this.dropSlope * through);
+    this.gauge = Math.min(HIGHEST_GAUGE, Math.max(0, offset + this.dropSlope * through));
     this.through = through;
     this.boilingTemperature = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
     const steam = (surplus - own * (this.gauge - before)) / latent;

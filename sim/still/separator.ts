@@ -15,7 +15,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { capturedShare } from '../transfer/drop-sizes.ts';
 import { cutDiameter, hadamardFactor, overflowRate } from '../transfer/settling.ts';
 import type { Oil } from './oil.ts';
-import { ENTHALPY_ZERO, LiquidStream } from './stream.ts';
+import { ENTHALPY_ZERO, LiquidStream, startTemperature } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
 
 /** Time after which cut size and dissolved shares are worked out anew, s. */
@@ -62,7 +62,7 @@ export class Separator {
     this.settings = scenario.separator;
     const { bore_m, height_m } = scenario.separator;
     this.area = (Math.PI / 4) * bore_m ** 2;
-    this.temperature = scenario.site.airTemperature_K;
+    this.temperature = startTemperature(scenario.site.airTemperature_K);
     this.holdUp = this.area * height_m * 998;
     this.enthalpy = this.holdUp * tableLiquidEnthalpy(this.temperature);
     this.median = scenario.separator.dropMedian_m * scenario.factors.dropSize;

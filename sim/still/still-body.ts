@@ -4,6 +4,7 @@ import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
 import type { PotGeometry } from './pot.ts';
 import { LossTable, type LossSurface } from './surface-loss.ts';
+import { startTemperature } from './stream.ts';
 import { WallCell } from './wall-cell.ts';
 
 /** Density of dry plant substance without its pores, kg/m³; about 1400–1500 for cell walls, from memory. */
@@ -90,8 +91,8 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
     potLoss: table([side(body.height_m, 1, steam ? boiler.insulationThickness_m : pot.insulationThickness_m, body.diameter_m / 2)]),
     bedLoss: table([side(pot.height_m, 1, pot.insulationThickness_m, pot.diameter_m / 2)]),
     separatorLoss: table(separatorSurfaces),
-    head: new WallCell(perArea * (perimeter * headHeight + section), table(headSurfaces), oil, site.airTemperature_K),
-    neck: new WallCell(wallCapacity(neck.material, neck.wallThickness_m) * Math.PI * neckOutside * neck.length_m, table([neckSurface]), oil, site.airTemperature_K),
+    head: new WallCell(perArea * (perimeter * headHeight + section), table(headSurfaces), oil, startTemperature(site.airTemperature_K)),
+    neck: new WallCell(wallCapacity(neck.material, neck.wallThickness_m) * Math.PI * neckOutside * neck.length_m, table([neckSurface]), oil, startTemperature(site.airTemperature_K)),
     freeVolume: boilerSpace + potSpace + charge.voidShare * bed * section + (Math.PI / 4) * neck.bore_m ** 2 * neck.length_m,
   };
 }

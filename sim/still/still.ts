@@ -15,7 +15,7 @@ import type { Coolant } from './coolant.ts';
 import { HeatSource } from './heat-source.ts';
 import { Jacket } from './jacket.ts';
 import { Oil } from './oil.ts';
-import { Pot } from './pot.ts';
+import { HIGHEST_GAUGE, Pot } from './pot.ts';
 import { Release } from './release.ts';
 import { Separator } from './separator.ts';
 import { LiquidStream, VapourStream } from './stream.ts';
@@ -104,7 +104,7 @@ export class Still {
 
   /** Pressure in the pot above the air, Pa, from the last step's drops. */
   gauge(): number {
-    return this.bedDrop + this.neckDrop + this.condenser.drop;
+    return Math.min(HIGHEST_GAUGE, this.bedDrop + this.neckDrop + this.condenser.drop);
   }
 
   step(time: number, dt: number): void {

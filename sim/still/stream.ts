@@ -6,6 +6,9 @@
 /** Zero of every enthalpy in the still: the triple point, where liquid water's IAPWS enthalpy is zero. */
 export const ENTHALPY_ZERO = 273.16;
 
+/** Temperature at which parts start that stand in the air: nothing freezes in this still. */
+export const startTemperature = (airTemperature: number): number => Math.max(airTemperature, ENTHALPY_ZERO + 0.5);
+
 /** Vapour leaving a part in a step. */
 export class VapourStream {
   /** Water, kg. */

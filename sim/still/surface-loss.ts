@@ -7,6 +7,7 @@ import { STANDARD_GRAVITY } from '../constants.ts';
 import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
 import { nusseltHorizontalCylinder, nusseltHotSideUp, nusseltVerticalPlate, rayleighNumber } from '../transfer/natural-convection.ts';
 import { radiantFlux } from '../transfer/radiation.ts';
+import { ENTHALPY_ZERO } from './stream.ts';
 
 export interface LossSurface {
   /** Which way it faces. */
@@ -73,11 +74,15 @@ export class LossTable {
     }
   }
 
-  /** Loss at inside temperature T, W; negative when the surface is colder than the air. */
+  /**
+   * Loss at inside temperature T, W; negative when the surface is colder than the air. Nothing freezes in this still:
+   * within the last kelvin above the enthalpy zero a loss dies away.
+   */
   at(T: number): number {
     const place = (T - this.start) / this.step;
     const k = Math.min(POINTS - 2, Math.max(0, Math.floor(place)));
     const low = this.loss[k] as number;
-    return low + (place - k) * ((this.loss[k + 1] as number) - low);
+    const loss = low + (place - k) * ((this.loss[k + 1] as number) - low);
+    return loss > 0 && T < ENTHALPY_ZERO + 1 ? loss * Math.max(0, T - ENTHALPY_ZERO) : loss;
   }
 }

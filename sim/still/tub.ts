@@ -26,6 +26,7 @@ import {
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltHotSideUp, rayleighNumber } from '../transfer/natural-convection.ts';
 import { evaporationRateCarrier } from '../transfer/evaporation.ts';
+import { ENTHALPY_ZERO } from './stream.ts';
 import { LossTable } from './surface-loss.ts';
 
 /** Heat of melting of ice at 0 °C, J/kg (handbook value 333.6 kJ/kg). */
@@ -119,6 +120,11 @@ export class Tub {
     return sum;
   }
 
+  /** Enthalpy of a kilogram of water in the lowest layer, J/kg. */
+  bottomEnthalpy(): number {
+    return (this.enthalpies[this.layerCount - 1] as number) / this.layerMass();
+  }
+
   mean(): number {
     let sum = 0;
     for (let k = 0; k < this.layerCount; k++) sum += this.temperature[k] as number;
@@ -160,7 +166,7 @@ export class Tub {
     const T = this.temperature[0] as number;
     this.lossRate[0] = (this.lossRate[0] as number) + this.surfaceLoss.at(T) * this.area;
     const wet = tableSaturationPressure(Math.min(T, this.boiling));
-    this.evaporationRate = Math.max(0, this.lossFactor * this.area * evaporationRateCarrier(wet, this.airVapourPressure, this.site.airSpeed_m_s, tableLatentHeat(T)));
+    this.evaporationRate = Math.min(1, Math.max(0, T - ENTHALPY_ZERO)) * Math.max(0, this.lossFactor * this.area * evaporationRateCarrier(wet, this.airVapourPressure, this.site.airSpeed_m_s, tableLatentHeat(T)));
   }
 
   private loseHeat(layerMass: number, dt: number): void {
