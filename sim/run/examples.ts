@@ -20,13 +20,16 @@ const KELVIN = 273.15;
 
 const lavender: ScenarioInput = {
   name: 'Gentle lavender',
-  note: 'Two kilograms of dried lavender from the south bed, over half a flame. A full flame is more than this coil and tub can take.',
+  note: 'Two kilograms of dried lavender from the south bed, on the plate at half heat. At full heat it is more than this coil and tub can take.',
   site: shed,
-  heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 6000, setting: [{ at_s: 0, value: 0.5 }] },
+  heat: {
+    ...heatFromSource('electric-plate'), ratedPower_W: 3500, supplyVolts_V: 230, supplyAmps_A: 16,
+    setting: [{ at_s: 0, value: 0.9 }, { at_s: 1560, value: 0.5 }],
+  },
   pot: { layout: 'water-and-steam', diameter_m: 0.32, height_m: 0.32, gridHeight_m: 0.12, water_kg: 8, emissivity: 0.2 },
   charge: charge('lavender-true', 'dry', 2, { bulkDensity_kg_m3: 150 }),
   condenser: { length_m: 1.5, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
-  cooling: { flow_kg_s: [{ at_s: 0, value: 0.005 }], tubDiameter_m: 0.36, tubHeight_m: 0.36 },
+  cooling: { flow_kg_s: [{ at_s: 0, value: 0.0055 }], tubDiameter_m: 0.36, tubHeight_m: 0.36 },
   separator: { bore_m: 0.08, height_m: 0.22 },
   run: { duration_s: 7800 },
 };
@@ -35,7 +38,7 @@ export const examples: readonly Example[] = [
   {
     id: 'gentle-lavender',
     title: 'Gentle lavender',
-    says: 'A 25-litre pot over half a gas flame, dried lavender on a grid, a copper coil in a tub.',
+    says: 'A 25-litre pot on an electric plate, dried lavender on a grid, a copper coil in a tub.',
     scenario: lavender,
   },
   {
@@ -46,7 +49,7 @@ export const examples: readonly Example[] = [
       ...lavender,
       name: 'Lavender, boiled hard',
       note: 'What happened on the big ring with the hose forgotten.',
-      heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 9000, setting: [{ at_s: 0, value: 1 }] },
+      heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 9000, supplyVolts_V: null, supplyAmps_A: null, setting: [{ at_s: 0, value: 1 }] },
       condenser: { length_m: 3, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
       cooling: { flow_kg_s: [{ at_s: 0, value: 0 }], tubDiameter_m: 0.42, tubHeight_m: 0.45 },
       run: { duration_s: 7200 },
