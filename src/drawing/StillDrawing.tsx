@@ -80,7 +80,7 @@ export function StillDrawing(props: StillDrawingProps) {
         {(hazard) => (
           <Show when={caution(hazard)}>
             {(words) => (
-              <p class="drawing-note" classList={{ 'is-active': words().active }}>
+              <p class="drawing-note" classList={{ 'is-care': words().level === 'care', 'is-alarm': words().level === 'alarm' }}>
                 {words().words}
               </p>
             )}

@@ -1,6 +1,6 @@
 /** What the drawing says: each part's name, its line of live numbers, and the sentence a screen reader hears. */
 import { botanicals, type Scenario, type ScenarioPart } from '../../sim/index.ts';
-import { formatQuantity, type UnitSystem } from '../units/index.ts';
+import { displayUnit, formatNumber, formatQuantity, THIN_SPACE, type UnitSystem } from '../units/index.ts';
 import type { LabelId } from './geometry/labels.ts';
 import type { StillState } from './still-state.ts';
 
@@ -55,6 +55,12 @@ const water = (value: number, units: UnitSystem) => formatQuantity(value, 'kg', 
 const shortLength = (value: number, units: UnitSystem) => formatQuantity(value, 'm', units, { hint: 'size' });
 const run = (value: number, units: UnitSystem) => formatQuantity(value, 'm', units, { hint: 'run', decimals: 1 });
 
+/** In the unit and decimals of a column, so that a number that changes fast keeps its shape. */
+const steady = (value: number, unit: string, units: UnitSystem, decimals?: number, hint?: string): string => {
+  const shown = displayUnit(unit, units, hint);
+  return `${formatNumber(shown.fromSI(value), decimals ?? shown.decimals)}${THIN_SPACE}${shown.label}`;
+};
+
 /** An oil by volume where its density is known, else by weight. */
 export const oilAmount = (state: StillState, units: UnitSystem): string =>
   state.oilDensity_kg_m3 === null
@@ -84,7 +90,7 @@ function condenserLine(scenario: Scenario, state: StillState | null, units: Unit
 function coolingLine(scenario: Scenario, state: StillState | null, units: UnitSystem): string {
   const start = scenario.cooling.startTemperature_K;
   if (!state) return temperature(start, units);
-  const flow = formatQuantity(state.coolantFlow_kg_s, 'kg/s', units, { hint: 'coolantFlow' });
+  const flow = steady(state.coolantFlow_kg_s, 'kg/s', units, undefined, 'coolantFlow');
   if (state.coolantFlow_kg_s > 0) return `${flow}, ${temperature(state.coolantIn_K, units)} to ${temperature(state.coolantOut_K, units)}`;
   return scenario.condenser.kind === 'coil-in-tub' ? `no flow, ${temperature(state.coolantOut_K, units)} at the top` : `no flow, ${temperature(state.coolantOut_K, units)}`;
 }
@@ -105,17 +111,26 @@ export function partLine(id: LabelId, scenario: Scenario, state: StillState | nu
       return chargeLine(scenario, state, units);
     case 'neck':
       return state && state.vapour_kg_s > 0
-        ? `${temperature(state.vapourTemperature_K, units)}, ${formatQuantity(state.neckSpeed_m_s, 'm/s', units, { decimals: 1 })}`
+        ? `${temperature(state.vapourTemperature_K, units)}, ${steady(state.neckSpeed_m_s, 'm/s', units, 1)}`
         : `${run(scenario.neck.length_m, units)} long`;
     case 'condenser':
       return condenserLine(scenario, state, units);
     case 'cooling':
       return coolingLine(scenario, state, units);
     case 'separator':
-      return state ? `${oilAmount(state, units)} oil` : shortLength(scenario.separator.bore_m, units);
+      return state && state.oilCollected_kg > 0 ? `${oilAmount(state, units)} oil` : 'no oil yet';
     case 'receiver':
-      return state ? water(state.hydrosol_kg, units) : 'empty';
+      return state && state.hydrosol_kg > 0 ? water(state.hydrosol_kg, units) : 'empty';
   }
+}
+
+/** Whether a part's line tells of a danger that is there now. */
+export function partAlarm(id: LabelId, scenario: Scenario, state: StillState | null): boolean {
+  if (!state) return false;
+  const { alarms } = state;
+  if (id === 'condenser') return alarms.escaping;
+  const boils = id === (scenario.pot.layout === 'steam' ? 'boiler' : 'pot');
+  return boils && (alarms.potLow || alarms.potDry);
 }
 
 /** Units as they are spoken. */
@@ -148,8 +163,10 @@ function moreOf(id: LabelId, scenario: Scenario, state: StillState | null, units
   const { alarms } = state;
   switch (id) {
     case 'boiler':
-    case 'pot':
-      return `${alarms.potDry && (id === 'boiler') === (scenario.pot.layout === 'steam') ? ', dry' : alarms.potLow && (id === 'boiler') === (scenario.pot.layout === 'steam') ? ', water is low' : ''}${alarms.pressure ? `, ${formatQuantity(state.potGauge_Pa, 'Pa', units)} above the air` : ''}`;
+    case 'pot': {
+      const water = partAlarm(id, scenario, state) ? (alarms.potDry ? ', dry' : ', water is low') : '';
+      return `${water}${alarms.pressure ? `, ${formatQuantity(state.potGauge_Pa, 'Pa', units)} above the air` : ''}`;
+    }
     case 'condenser':
       return alarms.escaping ? ', vapour is escaping from the outlet' : '';
     case 'cooling':

@@ -40,12 +40,15 @@ export interface Along {
 /** Room that pipes, taps and people's eyes need whatever the scale, px. */
 const PIPE_GAP = 52;
 const TAP_GAP = 104;
+const TAP_ROOM = 76;
+const NECK_ROOM = 52;
+const TERMINAL = 26;
 const BARE_GAP = 40;
 const OVERFLOW_HOSE = 22;
 const TAIL_GAP = 18;
 const LEG_GAP = 10;
 const SPILL = 16;
-const BARREL_GAP = 30;
+const BARREL_GAP = 100;
 const UPRIGHT_TAP = 92;
 const UPRIGHT_BARE = 34;
 
@@ -61,20 +64,24 @@ const footprint = (size: VesselSize, s: number): number => Math.max(vesselOuter(
 
 export const cabinetWidth = (sizes: TrueSizes, s: number): number => Math.max(34, CABINET_SHARE * sizes.pot.diameter_m * s);
 
+/** A heating element's terminals stand out from the vessel on the left. */
+const terminals = ({ heat, boiler }: TrueSizes): number => (heat.kind === 'immersion-element' || (heat.kind === 'steam-generator' && boiler) ? TERMINAL : 0);
+
 export function potGroup(sizes: TrueSizes, s: number): PotGroup {
+  const lead = terminals(sizes);
   const pot = footprint(sizes.pot, s);
   const outer = vesselOuter(sizes.pot, s);
   if (sizes.boiler) {
-    const boiler = footprint(sizes.boiler, s);
+    const boiler = lead + footprint(sizes.boiler, s);
     const centre = boiler + PIPE_GAP + outer / 2;
-    return { cabinet: null, boiler: boiler / 2, pot: centre, potRight: centre + outer / 2, width: centre + outer / 2 };
+    return { cabinet: null, boiler: (lead + boiler) / 2, pot: centre, potRight: centre + outer / 2, width: centre + outer / 2 };
   }
   if (sizes.heat.kind === 'steam-generator') {
     const cabinet = cabinetWidth(sizes, s);
     const centre = cabinet + PIPE_GAP + outer / 2;
     return { cabinet: cabinet / 2, boiler: null, pot: centre, potRight: centre + outer / 2, width: centre + outer / 2 };
   }
-  return { cabinet: null, boiler: null, pot: pot / 2, potRight: (pot + outer) / 2, width: pot };
+  return { cabinet: null, boiler: null, pot: lead + pot / 2, potRight: lead + (pot + outer) / 2, width: lead + pot };
 }
 
 /** Coil diameter as drawn: a coil wider than its tub is drawn touching the wall. */
@@ -87,20 +94,20 @@ interface Reach {
   readonly separator: number;
 }
 
-function coilReach(sizes: TrueSizes, coil: CoilSize, s: number, tailRoom: number): Reach {
+function coilReach(sizes: TrueSizes, coil: CoilSize, s: number, tailRoom: number, lead: number): Reach {
   const diameter = sizes.tub?.diameter_m ?? coil.coil_m * 1.2;
   const outer = diameter * s + 2 * TUB_WALL;
-  const right = outer + (sizes.flowing ? OVERFLOW_HOSE : 0);
+  const right = lead + outer + (sizes.flowing ? OVERFLOW_HOSE : 0);
   const separator = sizes.separator.bore_m * s + 2 * GLASS_WALL;
   return {
-    inlet: outer / 2 - (drawnCoil(coil, diameter) * s) / 2,
-    left: 0,
-    right: outer,
+    inlet: lead + outer / 2 - (drawnCoil(coil, diameter) * s) / 2,
+    left: lead,
+    right: lead + outer,
     separator: right + TAIL_GAP + tailRoom + separator / 2,
   };
 }
 
-function straightReach(sizes: TrueSizes, tube: StraightSize, drawn: number, s: number): Reach {
+function straightReach(sizes: TrueSizes, tube: StraightSize, drawn: number, s: number, lead: number): Reach {
   const half = (sizes.separator.bore_m * s) / 2 + GLASS_WALL;
   if (tube.upright) {
     const tapped = sizes.tub ? UPRIGHT_BARE : UPRIGHT_TAP;
@@ -109,16 +116,17 @@ function straightReach(sizes: TrueSizes, tube: StraightSize, drawn: number, s: n
   }
   const across = drawn * Math.cos(tube.slope_rad) * s;
   const end = across + Math.max(12, tube.tube_m * s);
-  const push = Math.max(0, half - end);
+  const push = Math.max(lead, half - end);
   return { inlet: push, left: 0, right: push + across, separator: push + end };
 }
 
 /**
  * @param tailRoom spare pixels between tub and separator, for words
+ * @param apart the group stands in a row of its own, so the tap needs its room within it
  */
-export function condenserGroup(sizes: TrueSizes, tubeDrawn: number, s: number, tailRoom: number): CondenserGroup {
+export function condenserGroup(sizes: TrueSizes, tubeDrawn: number, s: number, tailRoom: number, apart = false): CondenserGroup {
   const { condenser, separator, jug, tub } = sizes;
-  const reach = condenser.kind === 'coil' ? coilReach(sizes, condenser, s, tailRoom) : straightReach(sizes, condenser, tubeDrawn, s);
+  const reach = condenser.kind === 'coil' ? coilReach(sizes, condenser, s, tailRoom, apart && sizes.flowing ? TAP_ROOM : 0) : straightReach(sizes, condenser, tubeDrawn, s, apart ? NECK_ROOM : 0);
   const separatorRight = reach.separator + (separator.bore_m * s) / 2 + GLASS_WALL;
   const jugWidth = jug.diameter_m * s + 2 * GLASS_WALL;
   const jugCentre = separatorRight + LEG_GAP + SPILL + jugWidth / 2;
@@ -136,12 +144,19 @@ export function condenserGroup(sizes: TrueSizes, tubeDrawn: number, s: number, t
 
 const tapInGap = (sizes: TrueSizes): boolean => sizes.condenser.kind === 'coil' && sizes.flowing;
 
+/** Spare pixels for words: between tub and separator, and right of a pot that has its steam source on the left. */
+export interface WordRoom {
+  readonly tail: number;
+  readonly besidePot: number;
+}
+
 /** Both groups on one floor, joined by the neck; widths only, from the pot group's left edge. */
-export function joinedAlong(sizes: TrueSizes, heights: Heights, tubeDrawn: number, s: number, tailRoom: number): Along & { readonly width: number } {
+export function joinedAlong(sizes: TrueSizes, heights: Heights, tubeDrawn: number, s: number, room: WordRoom): Along & { readonly width: number } {
   const pot = potGroup(sizes, s);
-  const condenser = condenserGroup(sizes, tubeDrawn, s, tailRoom);
+  const condenser = condenserGroup(sizes, tubeDrawn, s, room.tail);
   const trueX = pot.pot + (heights.riseAcross + heights.fallAcross) * s - condenser.inlet;
-  const nearest = pot.width + (tapInGap(sizes) ? TAP_GAP : BARE_GAP);
+  const words = pot.boiler !== null || pot.cabinet !== null ? room.besidePot : 0;
+  const nearest = pot.width + Math.max(words, tapInGap(sizes) ? TAP_GAP : BARE_GAP);
   const farthest = nearest + 0.55 * (pot.width + condenser.width);
   const condenserX = Math.min(farthest, Math.max(nearest, trueX));
   const neck = trueX < nearest - 1 ? 'stretched' : trueX > farthest + 1 ? 'shortened' : 'true';
@@ -153,7 +168,7 @@ export function tubeDrawn(sizes: TrueSizes): number {
   const tube = sizes.condenser;
   if (tube.kind === 'coil') return 0;
   const body = Math.max(sizes.pot.height_m, sizes.pot.diameter_m);
-  return Math.min(tube.length_m, tube.upright ? Math.max(1.2, 3 * body) : Math.max(2, 5 * body));
+  return Math.min(tube.length_m, tube.upright ? Math.max(1.2, 3 * body) : Math.max(3, 6 * body));
 }
 
 /** The greatest scale, at most `most`, at which `widthAt(scale)` fits; widths grow with the scale. */

@@ -89,7 +89,11 @@ export function coilShape(coil: CoilSize, tub: TubSize, frame: Frame, place: Coi
   const end = (endsBehind ? lastBehind[lastBehind.length - 1] : lastFront[lastFront.length - 1]) ?? { x: place.centreX, y: endY };
   const first = { x: place.centreX - radius, y: topY };
   const outside = { x: place.tip.x, y: Math.min(end.y + 0.1 * (place.tip.x - end.x), place.tip.y - width) };
-  const tail = [end, outside, place.tip];
+  const edge = place.centreX + radius + width / 2;
+  const hidden = endsBehind && end.x < edge - 1;
+  const emerges = hidden ? { x: edge, y: end.y + ((edge - end.x) / (outside.x - end.x)) * (outside.y - end.y) } : end;
+  if (hidden) behind.push([end, emerges]);
+  const tail = [emerges, outside, place.tip];
   const box = { x: place.centreX - radius - width / 2, y: topY - lift - width / 2, width: 2 * radius + width, height: endY - topY + 2 * lift + width };
   return {
     kind: 'coil', tubeWidth: width, runs, behind, feed: [place.inletTop, first], tail, box,
@@ -100,6 +104,8 @@ export function coilShape(coil: CoilSize, tub: TubSize, frame: Frame, place: Coi
 export interface StraightPlace {
   readonly inlet: Point;
   readonly tip: Point;
+  /** Both hoses come from above, from a barrel, and not from a tap near the floor. */
+  readonly hosesAbove: boolean;
 }
 
 /** Tubes of a bundle that a cut through its middle would show. */
@@ -141,7 +147,7 @@ export function straightShape(tube: StraightSize, drawn: number, frame: Frame, p
     box: boxOf(jacket.map((corner) => ({ ...corner, width: 0, height: 0 }))),
     jacket,
     jacketHalf,
-    nozzles: [nozzle(NOZZLE, !supplyAtVapourEnd), nozzle(1 - NOZZLE, supplyAtVapourEnd)],
+    nozzles: [nozzle(NOZZLE, place.hosesAbove || !supplyAtVapourEnd), nozzle(1 - NOZZLE, place.hosesAbove || supplyAtVapourEnd)],
     breakAt: drawn < tube.length_m - 1e-9 ? at(length * 0.55, 0) : null,
     axis,
     squeezed: false,

@@ -63,11 +63,11 @@ const STEEPEST = Math.sin((84 * Math.PI) / 180);
 const FLATTEST = Math.sin((38 * Math.PI) / 180);
 
 /**
- * A neck of true length from lid to inlet. The falling part drops by a fifth of its length where it is free to; the
+ * A neck of true length from lid to inlet. The falling part drops by a third of its length where it is free to; the
  * rise leans as that needs; when no lean will do, pot or condenser is lifted.
  */
 function bendNeck(lid: number, inlet: number, rising: number, falling: number): Neck {
-  const wanted = inlet + 0.2 * falling;
+  const wanted = inlet + 0.33 * falling;
   const highest = lid + rising * STEEPEST;
   const lowest = lid + rising * FLATTEST;
   const apex = Math.min(highest, Math.max(lowest, wanted));

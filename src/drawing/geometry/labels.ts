@@ -2,7 +2,7 @@
  * Placing words beside what they name, off every shape and off each other. Each label tries its columns in order of
  * liking and slides along them; what finds no room becomes a caption under the floor line.
  */
-import { boxesOverlap, contains, grown, type Box, type Point } from './shapes.ts';
+import { bottom, boxesOverlap, contains, grown, right, type Box, type Point } from './shapes.ts';
 
 export type LabelId = 'heat' | 'boiler' | 'pot' | 'charge' | 'neck' | 'condenser' | 'cooling' | 'separator' | 'receiver';
 export type HazardId = 'lid' | 'flame' | 'tub' | 'outlet';
@@ -17,14 +17,16 @@ export interface Candidate {
   /** How far it may slide, px, and which way. */
   readonly slide: number;
   readonly sideways?: boolean;
+  /** What a leader from here would point at, where that is not the part as a whole. */
+  readonly anchor?: Box;
 }
 
 export interface Wish<Id extends string> {
   readonly id: Id;
   readonly width: number;
   readonly height: number;
-  /** Where a leader would point. */
-  readonly anchor: Point;
+  /** The part itself: a leader ends just inside it, on the side of the words. */
+  readonly anchor: Box;
   readonly candidates: readonly Candidate[];
 }
 
@@ -50,14 +52,34 @@ const boxFor = (wish: Wish<string>, candidate: Candidate, shift: number): Box =>
 
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
 
-function leaderFor(wish: Wish<string>, box: Box, align: Align): Place<string>['leader'] {
-  const y = clamp(wish.anchor.y, box.y + 8, box.y + box.height - 8);
-  const from = align === 'end' ? { x: box.x + box.width + 4, y } : align === 'start' ? { x: box.x - 4, y } : { x: clamp(wish.anchor.x, box.x, box.x + box.width), y: wish.anchor.y < box.y ? box.y - 2 : box.y + box.height + 2 };
-  return Math.hypot(from.x - wish.anchor.x, from.y - wish.anchor.y) < LEADER_FROM ? null : { from, to: wish.anchor };
+const INTO = 5;
+
+/** From the words to the nearest side of the part, level where the two stand at one height. */
+function leaderFor(anchor: Box, box: Box, align: Align): Place<string>['leader'] {
+  const inX = Math.min(INTO, anchor.width / 2);
+  const inY = Math.min(INTO, anchor.height / 2);
+  if (align === 'middle') {
+    const above = box.y + box.height / 2 < anchor.y + anchor.height / 2;
+    const x = clamp(box.x + box.width / 2, anchor.x + inX, right(anchor) - inX);
+    const from = { x: clamp(x, box.x + 4, right(box) - 4), y: above ? bottom(box) + 2 : box.y - 2 };
+    const to = { x, y: above ? anchor.y + inY : bottom(anchor) - inY };
+    return Math.abs(from.y - to.y) < LEADER_FROM ? null : { from, to };
+  }
+  const y = clamp(box.y + box.height / 2, anchor.y + inY, bottom(anchor) - inY);
+  const from = { x: align === 'end' ? right(box) + 4 : box.x - 4, y: clamp(y, box.y + 8, bottom(box) - 8) };
+  const to = { x: align === 'end' ? anchor.x + inX : right(anchor) - inX, y };
+  return Math.hypot(from.x - to.x, from.y - to.y) < LEADER_FROM ? null : { from, to };
 }
 
 /** Liking: the first columns, and in them the least shift. */
-const COLUMN_COST = 26;
+const COLUMN_COST = 56;
+
+interface Found {
+  readonly box: Box;
+  readonly align: Align;
+  readonly anchor: Box;
+  readonly cost: number;
+}
 
 export interface Placed<Id extends string> {
   readonly places: readonly Place<Id>[];
@@ -69,7 +91,7 @@ export function placeLabels<Id extends string>(wishes: readonly Wish<Id>[], obst
   const left: Wish<Id>[] = [];
   const taken: Box[] = [...obstacles];
   for (const wish of wishes) {
-    let best: { box: Box; align: Align; cost: number } | null = null;
+    let best: Found | null = null;
     wish.candidates.forEach((candidate, rank) => {
       for (let shift = 0; shift <= candidate.slide; shift += STEP) {
         const cost = rank * COLUMN_COST + shift;
@@ -77,45 +99,63 @@ export function placeLabels<Id extends string>(wishes: readonly Wish<Id>[], obst
         for (const signed of shift === 0 ? [0] : [shift, -shift]) {
           const box = boxFor(wish, candidate, signed);
           if (!contains(bounds, box) || taken.some((other) => boxesOverlap(grown(box, AIR), other))) continue;
-          best = { box, align: candidate.align, cost };
+          best = { box, align: candidate.align, anchor: candidate.anchor ?? wish.anchor, cost };
           break;
         }
       }
     });
-    const found = best as { box: Box; align: Align; cost: number } | null;
+    const found = best as Found | null;
     if (!found) {
       left.push(wish);
       continue;
     }
     taken.push(found.box);
-    places.push({ id: wish.id, box: found.box, align: found.align, leader: leaderFor(wish, found.box, found.align), caption: false });
+    places.push({ id: wish.id, box: found.box, align: found.align, leader: leaderFor(found.anchor, found.box, found.align), caption: false });
   }
   return { places, left };
 }
+
+const CAPTION_GAP = 16;
+const CAPTION_LEADING = 6;
 
 export interface Captions<Id extends string> {
   readonly places: readonly Place<Id>[];
   readonly height: number;
 }
 
-/** Lines captions up in rows from the left, in the order of their parts. */
+/** Puts captions in even columns, in the order given. */
+export function captionColumns<Id extends string>(wishes: readonly Wish<Id>[], bounds: Box): Captions<Id> {
+  if (wishes.length === 0) return { places: [], height: 0 };
+  const widest = Math.max(...wishes.map((wish) => wish.width));
+  const count = Math.max(1, Math.floor((bounds.width + CAPTION_GAP) / (widest + CAPTION_GAP)));
+  const column = (bounds.width + CAPTION_GAP) / count;
+  const step = Math.max(...wishes.map((wish) => wish.height)) + CAPTION_LEADING;
+  const places = wishes.map((wish, index): Place<Id> => ({
+    id: wish.id,
+    box: { x: bounds.x + (index % count) * column, y: bounds.y + Math.floor(index / count) * step, width: Math.min(wish.width, bounds.width), height: wish.height },
+    align: 'start',
+    leader: null,
+    caption: true,
+  }));
+  return { places, height: Math.ceil(wishes.length / count) * step - CAPTION_LEADING };
+}
+
+/** Puts captions in rows, each as near under its part as those before it leave room. */
 export function captionRows<Id extends string>(wishes: readonly Wish<Id>[], bounds: Box): Captions<Id> {
-  const ordered = [...wishes].sort((a, b) => a.anchor.x - b.anchor.x);
+  const ordered = [...wishes].sort((a, b) => a.anchor.x - b.anchor.x || a.anchor.y - b.anchor.y);
   const places: Place<Id>[] = [];
-  const gap = 16;
-  let x = bounds.x;
-  let y = bounds.y;
-  let row = 0;
+  const ends: number[] = [];
+  let height = 0;
   for (const wish of ordered) {
-    if (x > bounds.x && x + wish.width > bounds.x + bounds.width) {
-      x = bounds.x;
-      y += row + 6;
-      row = 0;
-    }
     const width = Math.min(wish.width, bounds.width);
+    const wanted = clamp(wish.anchor.x + wish.anchor.width / 2 - width / 2, bounds.x, right(bounds) - width);
+    let row = 0;
+    while ((ends[row] ?? -Infinity) > right(bounds) - width) row++;
+    const x = Math.max(wanted, ends[row] ?? -Infinity);
+    ends[row] = x + width + CAPTION_GAP;
+    const y = bounds.y + row * (wish.height + CAPTION_LEADING);
     places.push({ id: wish.id, box: { x, y, width, height: wish.height }, align: 'start', leader: null, caption: true });
-    x += width + gap;
-    row = Math.max(row, wish.height);
+    height = Math.max(height, y + wish.height - bounds.y);
   }
-  return { places, height: ordered.length === 0 ? 0 : y + row - bounds.y };
+  return { places, height };
 }

@@ -54,7 +54,7 @@ export function neckShape(bore_m: number, insulation_m: number, s: number, place
       midRun: { x: (place.apex.x + over.x) / 2, y: over.y },
     };
   }
-  const elbow = { x: place.inlet.x, y: place.inlet.y - Math.min(Math.max(8, 0.6 * radius), Math.max(1, place.inlet.y - place.apex.y)) };
+  const elbow = { x: place.inlet.x, y: place.inlet.y - Math.min(Math.max(8, 1.1 * width), Math.max(1, place.inlet.y - place.apex.y)) };
   const corners = place.endsUpright ? [...riseCorners(place), elbow, place.inlet] : [...riseCorners(place), place.inlet];
   const points = roundCorners(corners, radius);
   const mid = sampleAt(points, 0.62);

@@ -6,7 +6,7 @@ import type { Scenario } from '../../../sim/index.ts';
 import { condenserGroup, greatestScale, joinedAlong, potGroup, tubeDrawn, type Along } from './along.ts';
 import { heightsOf, topOf, type Heights } from './heights.ts';
 import { hazardWishes, labelWishes } from './label-wishes.ts';
-import { captionRows, placeLabels, type HazardId, type LabelId, type Place, type Wish } from './labels.ts';
+import { captionColumns, captionRows, placeLabels, type HazardId, type LabelId, type Place, type Wish } from './labels.ts';
 import { obstaclesOf, stillShapes, type Settled, type StillShapes } from './still-shapes.ts';
 import type { Box } from './shapes.ts';
 import { trueSizes, type TrueSizes } from './true-sizes.ts';
@@ -47,8 +47,10 @@ const LEFT_WORDS = 172;
 const RIGHT_WORDS = 152;
 const GROUND_DEPTH = 14;
 const BAR_ROOM = 34;
+const BAR_WORDS = 150;
 const GREATEST_SCALE = 1800;
 const TAIL_ROOM = 150;
+const BESIDE_POT = 176;
 
 const heightBudget = (width: number): number => Math.min(900, Math.max(300, 0.335 * width));
 
@@ -71,10 +73,11 @@ function oneRow(sizes: TrueSizes, minimumDepth_m: number, { width, textScale }: 
   const heights = heightsOf(sizes, drawn);
   const room = width - (LEFT_WORDS + RIGHT_WORDS) * textScale;
   const tallest = Math.min(GREATEST_SCALE, heightBudget(width) / topWith(sizes, heights));
-  const s = greatestScale((scale) => joinedAlong(sizes, heights, drawn, scale, 0).width, room, tallest);
-  const spare = room - joinedAlong(sizes, heights, drawn, s, 0).width;
-  const tailRoom = sizes.condenser.kind === 'coil' ? Math.max(0, Math.min(TAIL_ROOM * textScale, 0.55 * spare)) : 0;
-  const along = joinedAlong(sizes, heights, drawn, s, tailRoom);
+  const besidePot = BESIDE_POT * textScale;
+  const widthAt = (scale: number) => joinedAlong(sizes, heights, drawn, scale, { tail: 0, besidePot }).width;
+  const s = greatestScale(widthAt, room, tallest);
+  const tail = sizes.condenser.kind === 'coil' ? Math.max(0, Math.min(TAIL_ROOM * textScale, 0.55 * (room - widthAt(s)))) : 0;
+  const along = joinedAlong(sizes, heights, drawn, s, { tail, besidePot });
   const x0 = LEFT_WORDS * textScale + Math.max(0, room - along.width) / 2;
   const floorY = Math.ceil(topWith(sizes, heights) * s + HEADROOM);
   const frame = { pxPerMetre: s, floorY };
@@ -87,8 +90,9 @@ function oneRow(sizes: TrueSizes, minimumDepth_m: number, { width, textScale }: 
   };
 }
 
-/** Words beside the pot in the first of two rows. */
+/** Words beside the pot in the first of two rows, and the height four of them need. */
 const WORDS_BESIDE = 160;
+const LEAST_ROW = 196;
 
 function twoRows(sizes: TrueSizes, minimumDepth_m: number, { width, textScale }: LayoutOptions): Rows {
   const drawn = tubeDrawn(sizes);
@@ -99,11 +103,11 @@ function twoRows(sizes: TrueSizes, minimumDepth_m: number, { width, textScale }:
   const besides = sizes.boiler ? 0.36 * width : Math.min(WORDS_BESIDE * textScale, 0.5 * width);
   const tallest = Math.min(GREATEST_SCALE, Math.max(360, 1.1 * width) / (potTop + endTop));
   const forPot = greatestScale((scale) => potGroup(sizes, scale).width, room - besides, tallest);
-  const s = greatestScale((scale) => condenserGroup(sizes, drawn, scale, 0).width, room - 6, forPot);
+  const s = greatestScale((scale) => condenserGroup(sizes, drawn, scale, 0, true).width, room - 6, forPot);
   const pot = potGroup(sizes, s);
-  const condenser = condenserGroup(sizes, drawn, s, 0);
-  const potFloor = Math.ceil(potTop * s + HEADROOM);
-  const endFloor = Math.ceil(potFloor + GROUND_DEPTH + 30 + endTop * s + HEADROOM);
+  const condenser = condenserGroup(sizes, drawn, s, 0, true);
+  const potFloor = Math.ceil(Math.max(potTop * s + HEADROOM, LEAST_ROW * textScale));
+  const endFloor = Math.ceil(potFloor + GROUND_DEPTH + endTop * s + HEADROOM + 10);
   const along: Along = { pot, condenser, potX: MARGIN + 4, condenserX: MARGIN + 4 + Math.max(0, (room - condenser.width) * 0.35), neck: 'continued' };
   return {
     settled: {
@@ -149,7 +153,10 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
     ? [placeWords(wishes.pot, hazards.pot, obstacles, within(0, potFloor)), placeWords(wishes.condenser, hazards.condenser, obstacles, within(potFloor + GROUND_DEPTH, lowest.y))]
     : [placeWords([...wishes.pot, ...wishes.condenser], [...hazards.pot, ...hazards.condenser], obstacles, within(0, potFloor))];
   const below = lowest.y + GROUND_DEPTH + 6;
-  const captions = captionRows(rows.flatMap((row) => row.left), { x: MARGIN + 4, y: below + (compact ? BAR_ROOM - 8 : 0), width: width - 2 * MARGIN - 8 - (compact ? 0 : 150 * textScale), height: 0 });
+  const left = rows.flatMap((row) => row.left);
+  const captions = compact
+    ? captionColumns(left, { x: MARGIN + 4, y: below + BAR_ROOM - 4, width: width - 2 * MARGIN - 8, height: 0 })
+    : captionRows(left, { x: MARGIN + 4, y: below, width: width - 2 * MARGIN - 8 - BAR_WORDS * textScale, height: 0 });
   return {
     width,
     height: Math.ceil(below + Math.max(BAR_ROOM, captions.height + (compact && captions.height > 0 ? BAR_ROOM : 8))),

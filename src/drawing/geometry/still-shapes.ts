@@ -64,7 +64,7 @@ function potShapes({ sizes, heights, along, potFrame, minimumDepth_m }: Settled)
   const heated = boiler ?? pot;
   const heatFloor = boiler ? potFrame.floorY : standY;
   const heat = heatShape(sizes.heat, heated, heatFloor, s, minimumDepth_m * s, cabinet);
-  const bed = bedShape(sizes.bed, pot, s);
+  const bed = bedShape(sizes.bed, pot, sizes.pot.depth_m, s);
   const stands: Stand[] = [];
   if (boiler) {
     const legs = 0.72 * pot.outer.width;
@@ -111,7 +111,7 @@ function condenserParts({ sizes, heights, along, tubeDrawn, endFrame }: Settled)
     };
   }
   if (condenser.kind !== 'straight') throw new Error('a coil needs a tub to stand in');
-  const tube = straightShape(condenser, tubeDrawn, endFrame, { inlet, tip });
+  const tube = straightShape(condenser, tubeDrawn, endFrame, { inlet, tip, hosesAbove: tub !== null });
   const place = { condenser: tube, counterflow: condenser.counterflow, upright: condenser.upright, floorY: endFrame.floorY };
   const barrel = tub && group.barrel !== null
     ? tubShape(x0 + group.barrel, endFrame.floorY - tub.height_m * s, endFrame.floorY, tub.diameter_m * s, tub.freeboard_m * s, s)
@@ -131,11 +131,11 @@ function rodsUnder(tube: CondenserShape, upright: boolean, floorY: number): Stan
 }
 
 /** Along the floor from the separator's water to the pot (or boiler), when water is run back. */
-function returnLine(settled: Settled, separator: SeparatorShape, vessel: VesselShape): Point[] {
+function returnLine(settled: Settled, separator: SeparatorShape, jug: JugShape, vessel: VesselShape): Point[] {
   if (!settled.sizes.returns) return [];
   const floor = settled.endFrame.floorY + 12;
-  const from = { x: separator.spill.x, y: separator.spill.y + 2 };
-  const down = [from, { x: separator.box.x + separator.box.width + 2, y: from.y }, { x: separator.box.x + separator.box.width + 2, y: floor }];
+  const x = jug.glass.x - GLASS_WALL - 5;
+  const down = [{ x, y: separator.surfaceY }, { x, y: floor }];
   if (settled.rowEnd !== null) return roundCorners([...down, { x: 10, y: floor }], 8);
   const entersX = right(vessel.outer) + 12;
   const entersY = bottom(vessel.inner) - 10;
@@ -159,7 +159,7 @@ export function stillShapes(settled: Settled): StillShapes {
   const stands: Stand[] = [...front.stands, ...end.stands];
   if (endFrame.floorY - lifted > 1.5)
     stands.push({ kind: 'block', box: { x: separator.glass.x - 5, y: lifted, width: separator.glass.width + 10, height: endFrame.floorY - lifted } });
-  return { ...front, condenser: end.condenser, cooling: end.cooling, separator, jug, neck, returnLine: returnLine(settled, separator, front.boiler ?? front.pot), stands };
+  return { ...front, condenser: end.condenser, cooling: end.cooling, separator, jug, neck, returnLine: returnLine(settled, separator, jug, front.boiler ?? front.pot), stands };
 }
 
 const lidBox = (vessel: VesselShape): Box => ({ x: vessel.outer.x - 2, y: vessel.lidTop, width: vessel.outer.width + 4, height: bottom(vessel.outer) - vessel.lidTop });

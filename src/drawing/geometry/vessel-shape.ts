@@ -12,6 +12,8 @@ export interface VesselShape {
   readonly outer: Box;
   /** Cut metal, for hatching. */
   readonly wallPath: string;
+  /** Outer contour of the wall. */
+  readonly outline: string;
   readonly insulationPath: string | null;
   readonly lidPath: string;
   readonly lidTop: number;
@@ -20,7 +22,7 @@ export interface VesselShape {
 }
 
 /** The U of a cut wall: sides and base, open at the rim. */
-const cutWall = (inner: Box, thickness: number): string =>
+export const cutWall = (inner: Box, thickness: number): string =>
   pathThrough(
     [
       { x: inner.x - thickness, y: inner.y },
@@ -34,6 +36,15 @@ const cutWall = (inner: Box, thickness: number): string =>
     ],
     true,
   );
+
+/** The outer contour of such a wall. */
+export const wallOutline = (inner: Box, thickness: number): string =>
+  pathThrough([
+    { x: inner.x - thickness, y: inner.y },
+    { x: inner.x - thickness, y: bottom(inner) + thickness },
+    { x: right(inner) + thickness, y: bottom(inner) + thickness },
+    { x: right(inner) + thickness, y: inner.y },
+  ]);
 
 const dome = (left: number, rightEdge: number, rim: number, rise: number): string => {
   const half = (rightEdge - left) / 2;
@@ -61,6 +72,7 @@ export function vesselShape(size: VesselSize, frame: Frame, centreX: number, bas
     insulation,
     outer,
     wallPath: cutWall(inner, wall),
+    outline: wallOutline(inner, wall),
     insulationPath: insulation > 0 ? lag(outer.x) + lag(right(outer) - insulation) : null,
     lidPath: dome(inner.x - wall - 2, right(inner) + wall + 2, inner.y, rise),
     lidTop: inner.y - rise,
@@ -73,17 +85,22 @@ export interface BedShape {
   /** Grid or false floor under the bed; null when the charge lies in the water. */
   readonly gridY: number | null;
   readonly submerged: boolean;
+  /** Where the charge is at the start, to be picked and pointed at. */
+  readonly place: Box;
 }
 
 /** A bed too thin to see keeps this height, so that it can be picked. */
 const LEAST_BED = 6;
 
-export function bedShape(bed: BedSize, pot: VesselShape, pxPerMetre: number): BedShape {
+export function bedShape(bed: BedSize, pot: VesselShape, depth_m: number, pxPerMetre: number): BedShape {
   const { inner } = pot;
   const foot = bottom(inner) - bed.bottom_m * pxPerMetre;
   const tall = bed.submerged ? inner.height : Math.min(foot - inner.y, bed.height_m > 0 ? Math.max(LEAST_BED, bed.height_m * pxPerMetre) : 0);
+  const box = { x: inner.x + 1, y: foot - tall, width: Math.max(1, inner.width - 2), height: tall };
+  const deep = Math.max(LEAST_BED, depth_m * pxPerMetre);
   return {
-    box: { x: inner.x + 1, y: foot - tall, width: Math.max(1, inner.width - 2), height: tall },
+    box,
+    place: bed.submerged ? { ...box, y: foot - deep, height: deep } : box,
     gridY: bed.submerged ? null : foot,
     submerged: bed.submerged,
   };

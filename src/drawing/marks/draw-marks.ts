@@ -87,14 +87,15 @@ function bubbles(painter: Painter, sites: MarkSites, state: StillState, phases: 
   painter.end();
 }
 
-/** Motes along a line in lanes across its width. */
+/** Motes along a line, scattered across its width. */
 function along(painter: Painter, line: FlowLine, spacing: number, phase: number, width: number, radius: number, seed: number, shown: (at: number) => number): void {
-  const lanes = Math.max(1, Math.min(5, Math.floor(width / 5)));
+  const lanes = Math.max(1, Math.min(4, Math.floor(width / 6)));
   const count = Math.floor(line.length / spacing);
+  const reach = Math.max(0, width / 2 - 1 - radius);
   for (let lane = 0; lane < lanes; lane++) {
-    const off = lanes === 1 ? 0 : (lane / (lanes - 1) - 0.5) * (width - 3.5);
     for (let n = 0; n < count; n++) {
       const id = seed + lane * 131 + n;
+      const off = (2 * chance(id + 3) - 1) * reach;
       const at = wrap((n + 0.8 * chance(id) + phase / spacing) / count) * (line.xs.length - 1);
       const index = at | 0;
       if (shown(at / line.xs.length) <= chance(id + 7)) continue;
@@ -102,8 +103,8 @@ function along(painter: Painter, line: FlowLine, spacing: number, phase: number,
       const after = Math.min(line.xs.length - 1, index + 2);
       const dx = (line.xs[after] as number) - (line.xs[before] as number);
       const dy = (line.ys[after] as number) - (line.ys[before] as number);
-      const reach = Math.hypot(dx, dy) || 1;
-      painter.dot((line.xs[index] as number) - (dy / reach) * off, (line.ys[index] as number) + (dx / reach) * off, radius);
+      const size = Math.hypot(dx, dy) || 1;
+      painter.dot((line.xs[index] as number) - (dy / size) * off, (line.ys[index] as number) + (dx / size) * off, radius);
     }
   }
 }
@@ -202,7 +203,7 @@ function oilAndHaze(painter: Painter, sites: MarkSites, state: StillState, phase
     const box = inJug ? sites.jug.glass : glass;
     const top = inJug ? jugY : state.oilSinks ? surfaceY : end;
     const tall = bottom(box) - top;
-    if (tall > 3) painter.dot(box.x + 1.5 + chance(11 * n + 1) * (box.width - 3), top + 1.5 + chance(11 * n + 2) * (tall - 3), 0.7);
+    if (tall > 3) painter.dot(box.x + 1.5 + chance(11 * n + 1) * (box.width - 3), top + 1.5 + chance(11 * n + 2) * (tall - 3), 0.55);
   }
   painter.end();
 }

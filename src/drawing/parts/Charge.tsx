@@ -1,5 +1,5 @@
 /** The charge: small strokes of herb, warmed layer by layer as the steam front climbs. */
-import { createMemo, Index, Show } from 'solid-js';
+import { createMemo, createUniqueId, Index, Show } from 'solid-js';
 import { bottom, right } from '../geometry/shapes.ts';
 import { herbStrokes, waveLine } from '../geometry/strokes.ts';
 import type { BedShape } from '../geometry/vessel-shape.ts';
@@ -26,7 +26,7 @@ export function Charge(props: ChargeProps) {
   const frontY = () => Math.max(box().y, bottom(box()) - props.front_m * props.pxPerMetre);
   const wave = createMemo(() => waveLine(box().x, box().width, 46));
   const layer = () => box().height / Math.max(1, props.warmth.length);
-  const clip = () => `inset(${Math.max(0, box().y - props.shape.box.y)}px 0 0 0)`;
+  const id = createUniqueId();
   return (
     <Show when={props.shape.box.height > 0}>
       <rect class="drawing-plant" classList={{ 'is-submerged': props.shape.submerged }} x={box().x} y={box().y} width={box().width} height={box().height} />
@@ -37,7 +37,10 @@ export function Charge(props: ChargeProps) {
           )}
         </Index>
       </Show>
-      <path class="drawing-herb" d={strokes()} style={props.shape.submerged ? { 'clip-path': clip() } : {}} />
+      <clipPath id={id}>
+        <rect x={box().x} y={box().y} width={box().width} height={box().height} />
+      </clipPath>
+      <path class="drawing-herb" d={strokes()} clip-path={`url(#${id})`} />
       <Show when={!props.shape.submerged && props.front_m > 0 && frontY() > box().y + 1}>
         <path class="drawing-front" d={wave()} transform={`translate(0 ${frontY()})`} />
       </Show>

@@ -26,7 +26,14 @@ function Tubes(props: CondenserProps) {
   const liquid = createMemo(() => (props.runsLiquid ? cutRuns(props.shape.runs, liquidFrom(), 1) : ''));
   return (
     <>
-      <For each={props.shape.behind}>{(points) => <path class="drawing-behind" d={pathThrough(points)} />}</For>
+      <For each={props.shape.behind}>
+        {(points) => (
+          <>
+            <path class="drawing-behind" d={pathThrough(points)} style={{ 'stroke-width': widths().wall }} />
+            <path class="drawing-behind-bore" d={pathThrough(points)} style={{ 'stroke-width': widths().bore }} />
+          </>
+        )}
+      </For>
       <Show when={props.shape.feed.length > 0}>
         <path class="drawing-tube-wall" d={pathThrough(props.shape.feed)} style={{ 'stroke-width': widths().wall }} />
         <path class="drawing-tube-bore" d={pathThrough(props.shape.feed)} style={{ 'stroke-width': widths().bore }} />

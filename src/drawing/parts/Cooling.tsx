@@ -1,8 +1,10 @@
 /** Cooling water: the tub or barrel in layers of temperature, the tap or pump, the way out. */
 import { createMemo, createUniqueId, For, Index, Show } from 'solid-js';
 import type { CoolingShape, TubShape } from '../geometry/cooling-shape.ts';
+import { TUB_WALL } from '../geometry/line-weights.ts';
 import { bottom, pathThrough, right, type Point } from '../geometry/shapes.ts';
 import { scatter, waveLine } from '../geometry/strokes.ts';
+import { cutWall, wallOutline } from '../geometry/vessel-shape.ts';
 import { warmColour } from './Condenser.tsx';
 
 interface CoolingProps {
@@ -14,6 +16,7 @@ interface CoolingProps {
   readonly stirred: boolean;
   readonly flows: boolean;
   readonly hot: boolean;
+  readonly floorY: number;
 }
 
 /** Kilograms of ice that one drawn piece stands for. */
@@ -49,14 +52,18 @@ function TubWater(props: CoolingProps & { readonly tub: TubShape }) {
   );
 }
 
-function Tap(props: { readonly at: Point; readonly open: boolean }) {
+/** A tap on its standpipe; its handle lies along the pipe while water runs, across it while shut. */
+function Tap(props: { readonly at: Point; readonly floorY: number; readonly open: boolean }) {
   return (
     <g transform={`translate(${props.at.x} ${props.at.y})`}>
-      <path class="drawing-line-ink" d="M-9 0H2M-9 -7V7" />
-      <path class="drawing-line-ink" d={props.open ? 'M-3 0V-9M-3 -13V-6' : 'M-3 0V-7M-8 -8H2'} />
+      <path class="drawing-stand" d={`M-11 ${props.floorY - props.at.y}V-5M-7 ${props.floorY - props.at.y}V5`} />
+      <path class="drawing-solid drawing-thin" d="M-13 -6h8v3h6v6h-6v3h-8Z" />
+      <path class="drawing-line-ink" d={props.open ? 'M-9 -6v-4m-5 0h10' : 'M-9 -6v-8m-3 0h6'} />
     </g>
   );
 }
+
+const inside = (tub: TubShape) => ({ ...tub.water, y: tub.rimY, height: bottom(tub.water) - tub.rimY });
 
 export function Cooling(props: CoolingProps) {
   return (
@@ -70,11 +77,8 @@ export function Cooling(props: CoolingProps) {
         {(tub) => (
           <>
             <TubWater {...props} tub={tub()} />
-            <path
-              class="drawing-tub"
-              classList={{ 'is-hot': props.hot }}
-              d={`M${tub().water.x - 2.5} ${tub().rimY}V${bottom(tub().water) + 2.5}H${right(tub().water) + 2.5}V${tub().rimY}`}
-            />
+            <path class="drawing-tub" d={cutWall(inside(tub()), TUB_WALL)} />
+            <path class="drawing-outline" classList={{ 'is-hot': props.hot }} d={wallOutline(inside(tub()), TUB_WALL)} />
             <path class="drawing-rim" d={`M${tub().outer.x - 3} ${tub().rimY}h8M${right(tub().outer) + 3} ${tub().rimY}h-8`} />
           </>
         )}
@@ -83,7 +87,7 @@ export function Cooling(props: CoolingProps) {
         <path class="drawing-hose-wall" d={pathThrough(props.shape.supply)} />
         <path class="drawing-hose-bore" d={pathThrough(props.shape.supply)} />
       </Show>
-      <Show when={props.shape.source === 'tap' && props.shape.supply[0]}>{(at) => <Tap at={at()} open={props.flows} />}</Show>
+      <Show when={props.shape.source === 'tap' && props.shape.supply[0]}>{(at) => <Tap at={at()} floorY={props.floorY} open={props.flows} />}</Show>
       <Show when={props.shape.source === 'pump' && props.shape.supply[0]}>
         {(at) => (
           <>

@@ -57,6 +57,7 @@ export function EndParts(props: PartContext) {
           stirred={sizes().stirred}
           flows={flows()}
           hot={state()?.alarms.tubHot ?? false}
+          floorY={props.layout().grounds.at(-1)?.y ?? 0}
         />
       </PartButton>
       <PartButton id="condenser" boxes={[shapes().condenser.box, ...condenserBoxes(shapes().condenser)]} words={condenserWords.words} place={condenserWords.place()} textScale={props.layout().textScale} selected={condenserWords.selected()} onSelect={condenserWords.choose}>

@@ -19,7 +19,7 @@ export function Hazard(props: { readonly place: Place<HazardId>; readonly cautio
   return (
     <Show when={props.caution}>
       {(caution) => (
-        <g class="drawing-hazard" classList={{ 'is-active': caution().active }} text-anchor={props.place.align}>
+        <g class="drawing-hazard" classList={{ 'is-care': caution().level === 'care', 'is-alarm': caution().level === 'alarm' }} text-anchor={props.place.align}>
           <Show when={props.place.leader}>{(leader) => <path class="drawing-hazard-leader" d={`M${leader().from.x} ${leader().from.y}L${leader().to.x} ${leader().to.y}`} />}</Show>
           <path class="drawing-hazard-mark" d={`M${anchorX()} ${anchorY() - 7}l6.5 11h-13Z`} />
           <Index each={lines()}>

@@ -91,7 +91,7 @@ function GasRing(props: HeatSourceProps) {
   return (
     <>
       <path class="drawing-line-ink" d={trivet()} />
-      <path class="drawing-fine" d={`M${shape().body.x - 34} ${low()}H${(shape().heatedLeft + shape().heatedRight) / 2}V${base() + 4}`} />
+      <path class="drawing-fine" d={`M${shape().body.x - 9} ${low()}v-3v6v-3H${(shape().heatedLeft + shape().heatedRight) / 2}V${base() + 4}`} />
       <rect class="drawing-solid" x={shape().heatedLeft + 4} y={base()} width={Math.max(4, shape().heatedRight - shape().heatedLeft - 8)} height={Math.max(3, Math.min(7, (shape().floorY - base()) * 0.4))} rx="2" />
       <Flames {...props} />
     </>
@@ -115,7 +115,7 @@ function GasBurner(props: HeatSourceProps) {
   return (
     <>
       <path class="drawing-line-ink" d={legs()} />
-      <path class="drawing-fine" d={`M${shape().body.x - 40} ${shape().floorY - 3}q${30} ${-2} ${centre() - shape().body.x} ${-(shape().floorY - base()) * 0.45}`} />
+      <path class="drawing-fine" d={`M${shape().body.x - 9} ${shape().floorY - 4}v-3v6v-3q${0.5 * (centre() - shape().body.x)} 0 ${centre() - shape().body.x + 9} ${-(shape().floorY - base()) * 0.6}`} />
       <path class="drawing-solid" d={cup()} />
       <Flames {...props} />
     </>

@@ -9,6 +9,8 @@ export interface PartWords {
   readonly name: string;
   readonly line: string;
   readonly sentence: string;
+  /** The line tells of a danger that is there now. */
+  readonly alarm: boolean;
 }
 
 interface PartButtonProps {

@@ -28,7 +28,7 @@ export function PartLabel(props: PartLabelProps) {
           </>
         )}
       </Show>
-      <g class={`drawing-label drawing-label-${props.id}`} text-anchor={props.place.align}>
+      <g class={`drawing-label drawing-label-${props.id}`} classList={{ 'is-alarm': props.words.alarm }} text-anchor={props.place.align}>
         <rect class="drawing-target" x={props.place.box.x} y={props.place.box.y} width={props.place.box.width} height={props.place.box.height} />
         <text class="drawing-name" x={textX()} y={nameY()} text-decoration={props.selected ? 'underline' : 'none'}>
           {props.words.name}

@@ -52,7 +52,7 @@ export function PotParts(props: PartContext) {
       <Show when={shapes().boiler}>
         {(boiler) => (
           <PartButton id="boiler" boxes={[vesselBox(boiler())]} words={boilerWords.words} place={boilerWords.place()} textScale={props.layout().textScale} selected={boilerWords.selected()} onSelect={boilerWords.choose}>
-            <VesselBody shape={boiler()} pxPerMetre={props.layout().pxPerMetre} depth_m={depth()} boil={boil()} pressureAlarm={pressure()} waterAlarm={waterAlarm()} />
+            <VesselBody shape={boiler()} pxPerMetre={props.layout().pxPerMetre} depth_m={depth()} boil={boil()} waterAlarm={waterAlarm()} />
             <VesselLid shape={boiler()} pressureAlarm={pressure()} />
           </PartButton>
         )}
@@ -63,7 +63,6 @@ export function PotParts(props: PartContext) {
           pxPerMetre={props.layout().pxPerMetre}
           depth_m={shapes().boiler ? null : depth()}
           boil={boil()}
-          pressureAlarm={pressure()}
           waterAlarm={shapes().boiler ? 'none' : waterAlarm()}
         />
         <VesselLid shape={shapes().pot} pressureAlarm={pressure()} />
@@ -75,7 +74,7 @@ export function PotParts(props: PartContext) {
         </Show>
       </PartButton>
       <Show when={inWater()}>{heat()}</Show>
-      <PartButton id="charge" boxes={[shapes().bed.box]} words={chargeWords.words} place={chargeWords.place()} textScale={props.layout().textScale} selected={chargeWords.selected()} onSelect={chargeWords.choose}>
+      <PartButton id="charge" boxes={[shapes().bed.place]} words={chargeWords.words} place={chargeWords.place()} textScale={props.layout().textScale} selected={chargeWords.selected()} onSelect={chargeWords.choose}>
         <Charge shape={shapes().bed} pxPerMetre={props.layout().pxPerMetre} front_m={state()?.frontHeight_m ?? 0} warmth={warmth()} surfaceY={shapes().bed.submerged ? surfaceY() : null} />
       </PartButton>
       <PartButton id="neck" boxes={[neckRing(), ...neckBoxes()]} words={neckWords.words} place={neckWords.place()} textScale={props.layout().textScale} selected={neckWords.selected()} onSelect={neckWords.choose}>

@@ -11,7 +11,6 @@ interface VesselProps {
   readonly depth_m: number | null;
   /** How hard it boils, 0–1: the surface is livelier. */
   readonly boil: number;
-  readonly pressureAlarm: boolean;
   readonly waterAlarm: 'none' | 'low' | 'dry';
 }
 
@@ -29,6 +28,7 @@ export function VesselBody(props: VesselProps) {
         <path class="drawing-surface" d={wave()} transform={`translate(0 ${surface()}) scale(1 ${0.35 + 1.3 * props.boil})`} />
       </Show>
       <path class="drawing-wall" d={props.shape.wallPath} />
+      <path class="drawing-outline" d={props.shape.outline} />
       <Show when={props.waterAlarm !== 'none'}>
         <path class="drawing-alarm-line" d={`M${inner().x} ${bottom(inner()) - 2}H${right(inner())}`} />
         <path class="drawing-alarm-line drawing-alarm-dash" d={`M${inner().x} ${bottom(inner()) - 7}H${right(inner())}`} />

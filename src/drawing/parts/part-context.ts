@@ -4,7 +4,7 @@ import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import type { LabelId, Place } from '../geometry/labels.ts';
 import type { StillLayout } from '../geometry/still-layout.ts';
-import { partLine, partName, partSentence, SCENARIO_PART } from '../part-words.ts';
+import { partAlarm, partLine, partName, partSentence, SCENARIO_PART } from '../part-words.ts';
 import type { StillState } from '../still-state.ts';
 
 export interface PartContext {
@@ -21,6 +21,7 @@ export function partButton(context: PartContext, id: LabelId) {
   const name = createMemo(() => partName(id, context.scenario()));
   const line = createMemo(() => partLine(id, context.scenario(), context.state(), context.units()));
   const sentence = createMemo(() => partSentence(id, context.scenario(), context.state(), context.units()));
+  const alarm = createMemo(() => partAlarm(id, context.scenario(), context.state()));
   const place = createMemo<Place<LabelId> | undefined>(() => context.layout().labels.find((label) => label.id === id));
   return {
     id,
@@ -33,6 +34,9 @@ export function partButton(context: PartContext, id: LabelId) {
       },
       get sentence() {
         return sentence();
+      },
+      get alarm() {
+        return alarm();
       },
     },
     place,
