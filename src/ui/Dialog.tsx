@@ -23,6 +23,10 @@ export function Dialog(props: DialogProps) {
       class="sheet"
       aria-labelledby={id}
       onClose={() => props.onClose()}
+      onKeyDown={(event) => {
+        // Escape closes this sheet, not what it was opened from.
+        if (event.key === 'Escape') event.stopPropagation();
+      }}
       onClick={(event) => {
         if (event.target === element) props.onClose();
       }}

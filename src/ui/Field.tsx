@@ -19,6 +19,8 @@ export interface FieldProps {
   readonly onPutBack: () => void;
   readonly error: string | null;
   readonly note: string | null;
+  /** What else can be done with it, in a word or two after the sentence. */
+  readonly aside?: JSX.Element;
   readonly children: JSX.Element;
 }
 
@@ -49,6 +51,7 @@ export function Field(props: FieldProps) {
         <p class="field-says" id={`${props.id}-says`}>
           {props.says}
         </p>
+        {props.aside}
         <Show when={props.was}>
           {(was) => (
             <span class="field-was">

@@ -17,6 +17,7 @@ export interface FieldFrameProps {
   readonly note: string | null;
   /** Takes the way back; rows that must change more than the field give their own. */
   readonly onSet: (value: unknown) => void;
+  readonly aside?: JSX.Element;
   readonly children: JSX.Element;
 }
 
@@ -48,6 +49,7 @@ export function FieldFrame(props: FieldFrameProps) {
       onPutBack={() => props.onSet(loaded())}
       error={props.error ?? ownProblem()}
       note={props.note}
+      aside={props.aside}
       more={
         <>
           <p>

@@ -45,7 +45,20 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
     setRefused(props.desk.edit(props.field.path, value));
   };
   return (
-    <FieldFrame {...props} id={id} error={entry.error() ?? refused()} note={entry.note()} onSet={set}>
+    <FieldFrame
+      {...props}
+      id={id}
+      error={entry.error() ?? refused()}
+      note={entry.note()}
+      onSet={set}
+      aside={
+        <Show when={props.withSchedule}>
+          <button type="button" class="word" onClick={() => props.desk.editSchedule(props.field.path)}>
+            Change it over time<span class="heard">: {props.field.title}</span>
+          </button>
+        </Show>
+      }
+    >
       <QuantityInput
         id={id}
         entry={entry}
@@ -53,13 +66,6 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
         describedBy={describedBy(id)}
         openWords={props.field.nullable ? 'open' : ''}
       />
-      <Show when={props.withSchedule}>
-        <div class="settings-schedule">
-          <button type="button" class="word" onClick={() => props.desk.editSchedule(props.field.path)}>
-            change it over time<span class="heard">: {props.field.title}</span>
-          </button>
-        </div>
-      </Show>
     </FieldFrame>
   );
 }

@@ -60,7 +60,11 @@ interface SettingsSectionProps {
 
 function SettingsSection(props: SettingsSectionProps) {
   const fields = createMemo(() => props.section.fields.filter((field) => props.isShown(field)));
-  const rows = () => <For each={fields()}>{(field) => <FieldRow field={field} desk={props.desk} />}</For>;
+  const rows = () => (
+    <div class="settings-rows">
+      <For each={fields()}>{(field) => <FieldRow field={field} desk={props.desk} />}</For>
+    </div>
+  );
   return (
     <Show when={fields().length > 0}>
       <Show
