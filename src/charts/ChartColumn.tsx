@@ -8,7 +8,7 @@ import { bedChart } from './catalogue/bed.ts';
 import { bedHeight } from './catalogue/bed-height.ts';
 import { condenserChart, condenserExtents, condensingEnd, tubeLength } from './catalogue/condenser.ts';
 import { coolingChart } from './catalogue/cooling.ts';
-import { captureTotals, dropDomain, dropsChart } from './catalogue/drops.ts';
+import { captureWords, cutSizeFlag, dropDomain, dropsChart } from './catalogue/drops.ts';
 import { heatChart } from './catalogue/heat.ts';
 import { oilChart } from './catalogue/oil.ts';
 import { oilNames } from './catalogue/oil-names.ts';
@@ -19,7 +19,7 @@ import { temperaturesChart } from './catalogue/temperatures.ts';
 import type { ChartId } from './model/chart.ts';
 import { flagsOf } from './model/event-words.ts';
 import { gutters, type Gutters } from './model/layout.ts';
-import { shownWords, type UnitSystem } from './model/measure.ts';
+import type { UnitSystem } from './model/measure.ts';
 import { EnergyChart } from './plot/EnergyChart.tsx';
 import { FlagRow } from './plot/FlagRow.tsx';
 import { createLook, createWidth } from './plot/look.ts';
@@ -106,11 +106,6 @@ export function ChartColumn(props: ChartColumnProps) {
   const extents = createMemo(() => condenserExtents(result()));
   const captureAt = (time_s: number) => captureByDropSize(result().scenario, result().record, time_s);
   const dropAxis = createMemo(() => dropDomain(captureAt(end_s())));
-  const dropTotal = (key: string, time_s: number): string | null => {
-    const totals = captureTotals(captureAt(time_s));
-    const share = key === 'caught' ? totals.caught : totals.lost;
-    return Number.isFinite(share) ? shownWords(100 * share, 0, '%') : null;
-  };
 
   return (
     <div class="charts" ref={setColumn} data-stale={props.stale ? '' : undefined}>
@@ -138,6 +133,7 @@ export function ChartColumn(props: ChartColumnProps) {
                   flags={flags()}
                   left={inset().left}
                   width={plotWidth()}
+                  right={inset().right}
                   pixelOf={(x) => (x / end_s()) * plotWidth()}
                   font={seen().font}
                   timed
@@ -158,9 +154,9 @@ export function ChartColumn(props: ChartColumnProps) {
               <MomentChart
                 scene={scene}
                 chartAt={(time_s) => dropsChart(captureAt(time_s))}
-                flagsAt={() => []}
+                flagsAt={(time_s) => cutSizeFlag(captureAt(time_s), props.units)}
                 xDomain={dropAxis()}
-                restingWords={(label, time_s) => dropTotal(label.key, time_s)}
+                restingWords={(label, time_s) => captureWords(captureAt(time_s), label.key)}
                 open={isOpen('drops')}
                 onToggle={(open) => toggle('drops', open)}
               />

@@ -21,7 +21,7 @@ export function bedChart(runs: readonly NamedRun[], bedHeight_m: number): Chart 
             {
               kind: 'strip',
               key: 'bed',
-              title: 'Height above the grid',
+              title: 'Height',
               measure: 'height',
               policy: { fromZero: true, leastSpan: 1, ceiling: Infinity },
               parts: 0.75,

@@ -1,29 +1,25 @@
 /** Oil drops by size at one moment: what the separator catches and what it loses. */
+import type { DropCapture } from '../../../sim/index.ts';
+import { formatQuantity } from '../../units/index.ts';
 import type { Chart, Series } from '../model/chart.ts';
 import type { Domain } from '../model/domain.ts';
+import type { Flag } from '../model/event-words.ts';
+import { shownWords, type UnitSystem } from '../model/measure.ts';
 import type { Ink } from '../model/palette.ts';
 import { SOLID, THICK } from './runs.ts';
 
-/** Size classes with the share of the oil in each and how much of that share is caught (0–1). */
-export interface DropCapture {
-  readonly diameter_m: ArrayLike<number>;
-  readonly share: ArrayLike<number>;
-  readonly caught: ArrayLike<number>;
+/** Share of all separable oil that is caught, or lost, in words for the end of its layer. */
+export function captureWords(capture: DropCapture, key: string): string {
+  const share = key === 'caught' ? capture.captured : 1 - capture.captured;
+  return shownWords(100 * share, 0, '%');
 }
 
-export interface CaptureTotals {
-  readonly caught: number;
-  readonly lost: number;
-}
-
-export function captureTotals({ share, caught }: DropCapture): CaptureTotals {
-  let kept = 0;
-  let all = 0;
-  for (let index = 0; index < share.length; index += 1) {
-    all += share[index] as number;
-    kept += (share[index] as number) * (caught[index] as number);
-  }
-  return all > 0 ? { caught: kept / all, lost: 1 - kept / all } : { caught: NaN, lost: NaN };
+/** A flag at the smallest drop that is caught whole. */
+export function cutSizeFlag({ cutSize_m, diameter_m }: DropCapture, system: UnitSystem): readonly Flag[] {
+  const last = diameter_m[diameter_m.length - 1] ?? 0;
+  if (!(cutSize_m > 0) || cutSize_m < (diameter_m[0] ?? Infinity) || cutSize_m > last) return [];
+  const words = `catches all over ${formatQuantity(cutSize_m, 'm', system, { hint: 'cutSize_m' })}`;
+  return [{ x: Math.log10(cutSize_m), words, severity: 'note', sentence: `The separator ${words}.`, rank: 1 }];
 }
 
 /** Extent of the sizes on the logarithmic axis. */
@@ -36,8 +32,6 @@ export function dropDomain({ diameter_m }: DropCapture): Domain {
 export function dropsChart(capture: DropCapture): Chart {
   const { diameter_m, share, caught } = capture;
   const xs = Float64Array.from({ length: diameter_m.length }, (_, index) => Math.log10(diameter_m[index] as number));
-  const amounts = (partOf: (caughtPart: number) => number): Float64Array =>
-    Float64Array.from({ length: share.length }, (_, index) => (share[index] as number) * partOf(caught[index] as number));
   const layer = (key: string, label: string, says: string, ink: Ink, values: Float64Array): Series => ({
     key,
     label,
@@ -67,8 +61,8 @@ export function dropsChart(capture: DropCapture): Chart {
         policy: { fromZero: true, leastSpan: 1 },
         parts: 1,
         series: [
-          layer('caught', 'Caught', 'share of the oil in this size that is caught', 'oil-wash', amounts((part) => part)),
-          layer('lost', 'Lost', 'share of the oil in this size that passes with the water', 'water-wash', amounts((part) => 1 - part)),
+          layer('caught', 'Caught', 'share of the oil in this size that is caught', 'oil-wash', caught),
+          layer('lost', 'Lost', 'share of the oil in this size that passes with the water', 'water-wash', share.map((whole, index) => whole - (caught[index] as number))),
         ],
       },
     ],

@@ -1,6 +1,6 @@
 /** A chart as a picture that stands alone: axes, grid, lines, names with their last values, event flags. */
 import type { EndLabel } from '../model/end-labels.ts';
-import type { Flag } from '../model/event-words.ts';
+import { timedWords, untimedWords, type Flag } from '../model/event-words.ts';
 import { leaderPath, type ChartLayout } from '../model/layout.ts';
 import type { UnitSystem } from '../model/measure.ts';
 import { colourOf, type Palette } from '../model/palette.ts';
@@ -23,7 +23,7 @@ export interface ChartPicture {
   /** Where the values beside the names are read. */
   readonly readAt: number;
   /** What stands beside a name instead of a value read there. */
-  readonly restingWords?: (label: EndLabel) => string | null;
+  readonly restingWords?: ((label: EndLabel) => string) | undefined;
 }
 
 const FLAG_ROW = 18;
@@ -67,8 +67,13 @@ function laneMarkup(lane: PreparedLane, layout: ChartLayout, index: number, pale
       element('text', { x: layout.left - 8, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] }, words(formatNumber(tick, lane.tickDecimals)))
     );
   });
-  const title = `${lane.unit.label}  ${lane.lane.title}`;
-  return element('g', {}, ...rows, element('text', { x: layout.left, y: top - 8, fill: palette['ink-2'] }, words(title)));
+  return element(
+    'g',
+    {},
+    ...rows,
+    element('text', { x: layout.left - 8, y: top - 10, 'text-anchor': 'end', fill: palette['ink-2'] }, words(lane.unit.label)),
+    element('text', { x: layout.left, y: top - 10, fill: palette['ink-2'] }, words(lane.lane.title)),
+  );
 }
 
 const tracesMarkup = (prepared: PreparedChart, palette: Palette): string =>
@@ -92,11 +97,13 @@ function labelsMarkup(labels: readonly EndLabel[], valueOf: (label: EndLabel) =>
 function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: Palette): string {
   const { layout } = prepared;
   const inside = flags.filter(({ x }) => x >= prepared.xDomain[0] && x <= prepared.xDomain[1]);
+  const wordsOf = prepared.chart.xAxis === 'time' ? timedWords : untimedWords;
   const sides = placeFlags(
-    inside.map(({ x, words: name, rank }) => ({ x: pixelOf(prepared, x), width: name.length * LETTER + 6, rank })),
+    inside.map((flag) => ({ x: pixelOf(prepared, flag.x), width: wordsOf(flag).length * LETTER + 6, rank: flag.rank })),
     layout.plotWidth,
   );
-  const marks = inside.map(({ x, words: name, severity }, index) => {
+  const marks = inside.map((flag, index) => {
+    const { x, severity } = flag;
     const at = layout.left + pixelOf(prepared, x);
     const colour = severity === 'alarm' ? palette.alarm : palette['ink-2'];
     const side = sides[index];
@@ -104,7 +111,7 @@ function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: P
       element('path', { d: `M${at},6V${layout.axisTop + FLAG_ROW}`, stroke: colour, 'stroke-width': severity === 'alarm' ? 1 : 0.75, 'stroke-dasharray': '1 3' }) +
       (side === 'none'
         ? element('circle', { cx: at, cy: 8, r: 2.5, fill: colour })
-        : element('text', { x: side === 'right' ? at + 4 : at - 4, y: 13, 'text-anchor': side === 'right' ? 'start' : 'end', fill: colour }, words(name)))
+        : element('text', { x: side === 'right' ? at + 4 : at - 4, y: 13, 'text-anchor': side === 'right' ? 'start' : 'end', fill: colour }, words(wordsOf(flag))))
     );
   });
   return element('g', { class: 'flags' }, ...marks);

@@ -9,7 +9,7 @@ import { element, picture, words } from './svg-markup.ts';
 
 const WIDTH = 960;
 const HEIGHT = 300;
-const TOP = 24;
+const TOP = 40;
 
 export function energyPicture(ledger: EnergyLedger, palette: Palette, system: UnitSystem, subtitle: string): string {
   const { places, flows } = energyDiagram(ledger, { left: 0, right: WIDTH - 180, top: TOP, height: HEIGHT, textScale: 1 });
@@ -23,8 +23,8 @@ export function energyPicture(ledger: EnergyLedger, palette: Palette, system: Un
       element('rect', { x, y: top, width, height, fill: palette[ink] }) +
       (label.y === null
         ? ''
-        : element('text', { x: label.x, y: label.y - 2, fill: palette[ink] }, words(name)) +
-          element('text', { x: label.x, y: label.y + 13, fill: palette['ink-2'] }, words(`${formatQuantity(energy_J, 'J', system)}${share}`)))
+        : element('text', { x: label.x, y: label.y - 2, 'text-anchor': label.anchor }, words(name)) +
+          element('text', { x: label.x, y: label.y + 13, 'text-anchor': label.anchor }, words(`${formatQuantity(energy_J, 'J', system)}${share}`)))
     );
   });
   const says = 'Where the energy has gone, bands as wide as the energy they carry.';

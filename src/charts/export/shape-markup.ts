@@ -1,8 +1,12 @@
 /** Shapes as SVG paths: the exported twin of what a canvas shows. */
+import { withoutStraights } from '../model/decimate.ts';
 import { areaPath, tracePath } from '../model/paths.ts';
 import { colourOf, heatColours, type Palette } from '../model/palette.ts';
 import type { FieldShape, Shape } from '../model/shapes.ts';
 import { element } from './svg-markup.ts';
+
+/** Pixels by which a line in a file may differ from its points. */
+const TOLERANCE = 0.05;
 
 /** Colour steps of a field; cells of one step in a row become one rectangle. */
 const FIELD_STEPS = 32;
@@ -11,7 +15,7 @@ export function shapeMarkup(shape: Shape, palette: Palette): string {
   switch (shape.kind) {
     case 'line':
       return element('path', {
-        d: tracePath(shape.points),
+        d: tracePath(withoutStraights(shape.points, TOLERANCE)),
         fill: 'none',
         stroke: colourOf(palette, shape.ink),
         'stroke-width': shape.width,
@@ -20,7 +24,7 @@ export function shapeMarkup(shape: Shape, palette: Palette): string {
         'stroke-linecap': 'round',
       });
     case 'area':
-      return element('path', { d: areaPath(shape.upper, shape.lower), fill: colourOf(palette, shape.ink), 'fill-opacity': shape.opacity });
+      return element('path', { d: areaPath(withoutStraights(shape.upper, TOLERANCE), withoutStraights(shape.lower, TOLERANCE)), fill: colourOf(palette, shape.ink), 'fill-opacity': shape.opacity });
     case 'dots': {
       const circles: string[] = [];
       for (let at = 0; at + 1 < shape.points.length; at += 2) {

@@ -69,3 +69,48 @@ export function tracePoints(
     });
   }
 }
+
+/**
+ * Leaves out points that lie on the straight line between their neighbours, to within a distance in pixels. For
+ * files; the eye sees no difference. Each kept piece is held by the cone of slopes that still pass all points left out.
+ */
+export function withoutStraights(points: Polyline, tolerance: number): Polyline {
+  const kept: number[] = [];
+  let anchorX = NaN;
+  let anchorY = NaN;
+  let low = -Infinity;
+  let high = Infinity;
+  let held = -1;
+  const keep = (at: number): void => {
+    anchorX = points[at] as number;
+    anchorY = points[at + 1] as number;
+    low = -Infinity;
+    high = Infinity;
+    held = -1;
+    kept.push(anchorX, anchorY);
+  };
+  for (let at = 0; at + 1 < points.length; at += 2) {
+    const x = points[at] as number;
+    const y = points[at + 1] as number;
+    const isStart = Number.isNaN(anchorX) || Number.isNaN(x);
+    const run = x - anchorX;
+    if (!isStart && run > 0) {
+      const slope = (y - anchorY) / run;
+      if (slope >= low && slope <= high) {
+        low = Math.max(low, slope - tolerance / run);
+        high = Math.min(high, slope + tolerance / run);
+        held = at;
+        continue;
+      }
+    }
+    if (held >= 0) {
+      // The point before this one ends the piece; this one starts from there.
+      keep(held);
+      at -= 2;
+    } else {
+      keep(at);
+    }
+  }
+  if (held >= 0) keep(held);
+  return Float64Array.from(kept);
+}

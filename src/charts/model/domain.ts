@@ -41,7 +41,8 @@ export function niceDomain(data: Domain | null, policy: DomainPolicy): Domain {
   const high = policy.fromZero ? Math.max(0, data?.[1] ?? 0) : (data?.[1] ?? 0);
   const span = Math.max(high - low, policy.leastSpan);
   const short = span - (high - low);
-  const below = policy.fromZero ? (low < 0 ? low - MARGIN * span : 0) : low - short / 2 - MARGIN * span;
+  // A little below zero is rounding, not a reason for a negative axis.
+  const below = policy.fromZero ? (low < -MARGIN * span ? low - MARGIN * span : 0) : low - short / 2 - MARGIN * span;
   const above = high + (policy.fromZero ? short : short / 2) + MARGIN * span;
   const [niceLow = below, niceHigh = above] = scaleLinear().domain([below, above]).nice(TICKS).domain();
   const ceiling = policy.ceiling;
@@ -62,13 +63,6 @@ export const valueTicks = (domain: Domain, height_px: number): readonly number[]
   scaleLinear()
     .domain([...domain])
     .ticks(Math.max(2, Math.min(TICKS, Math.floor(height_px / 32))));
-
-/** Decimals that tell about a thousand steps of the span apart, so that a readout neither flickers nor sleeps. */
-export function decimalsFor(domain: Domain): number {
-  const span = Math.abs(domain[1] - domain[0]);
-  if (!(span > 0)) return 1;
-  return Math.min(4, Math.max(0, 3 - Math.ceil(Math.log10(span))));
-}
 
 /** Decimals that the ticks of an axis need. */
 export function tickDecimals(ticks: readonly number[]): number {

@@ -11,7 +11,6 @@ export interface EndLabel {
   readonly label: string;
   readonly says: string;
   readonly measure: Measure;
-  readonly decimals: number;
   readonly ink: Ink;
   /** Layers of a stack are told apart by a patch of their colour. */
   readonly patch: boolean;
@@ -50,7 +49,6 @@ function wantedLabels(prepared: PreparedChart, axis: PreparedLane): readonly Wan
       label: series.label,
       says: series.says,
       measure: series.measure,
-      decimals: decimalsOf(axis, series.measure),
       ink: series.ink,
       patch: lane.kind === 'stack',
       wantedY: isEmpty ? axis.y.offset + axis.y.slope * axis.domain[0] : axis.yOf(at),
@@ -69,7 +67,6 @@ function wantedLabels(prepared: PreparedChart, axis: PreparedLane): readonly Wan
           label: reading.label,
           says: reading.says,
           measure: reading.measure,
-          decimals: decimalsOf(axis, lane.measure),
           ink: 'ink-2',
           patch: false,
           wantedY: axis.yOf((lastValue(minuend) + lastValue(subtrahend)) / 2),
@@ -79,6 +76,3 @@ function wantedLabels(prepared: PreparedChart, axis: PreparedLane): readonly Wan
     });
   return [...own, ...derived];
 }
-
-/** A measure foreign to the axis (a temperature on an axis of heights) takes a decimal of its own. */
-const decimalsOf = (lane: PreparedLane, measure: Measure): number => (measure === lane.lane.measure ? lane.decimals : 1);

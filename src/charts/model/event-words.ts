@@ -1,5 +1,6 @@
 /** What an event flag says beside its staff: one or two words; the sentence is the run's own. */
 import type { EventKind, RunEvent } from '../../../sim/index.ts';
+import { formatDuration } from '../../units/index.ts';
 
 export const EVENT_WORDS: Record<EventKind, string> = {
   'first-boil': 'boil',
@@ -37,10 +38,20 @@ export interface Flag {
 }
 
 const RANK = { note: 1, care: 2, alarm: 3 } as const;
+/** Milestones a reader looks for first, before what asks for care but not before an alarm. */
+const LEADING: ReadonlySet<EventKind> = new Set(['first-boil', 'first-drop', 'stop-rule']);
+
+/** Words on the time axis: alarms carry a shape, and all say when. */
+export const timedWords = ({ severity, words, x }: Flag): string => `${alarmMark(severity)}${words} ${formatDuration(x, { short: true })}`;
+
+/** Words on another axis. */
+export const untimedWords = ({ severity, words }: Flag): string => alarmMark(severity) + words;
+
+const alarmMark = (severity: Flag['severity']): string => (severity === 'alarm' ? '▲ ' : '');
 
 /** Flags of a run in order of time; the end of the run needs none, the axis shows it. */
 export const flagsOf = (events: readonly RunEvent[]): readonly Flag[] =>
   events
     .filter(({ kind }) => kind !== 'run-ends')
-    .map(({ kind, time_s, severity, sentence }) => ({ x: time_s, severity, sentence, words: EVENT_WORDS[kind], rank: RANK[severity] }))
+    .map(({ kind, time_s, severity, sentence }) => ({ x: time_s, severity, sentence, words: EVENT_WORDS[kind], rank: RANK[severity] + (LEADING.has(kind) ? 1.5 : 0) }))
     .sort((a, b) => a.x - b.x);

@@ -15,7 +15,7 @@ export const isWide = (width: number, textScale = 1): boolean => width >= WIDE_F
 export const gutters = (width: number, textScale = 1): Gutters =>
   isWide(width, textScale)
     ? { left: Math.round(52 * textScale), right: Math.round(152 * textScale) }
-    : { left: Math.round(40 * textScale), right: Math.round(76 * textScale) };
+    : { left: Math.round(48 * textScale), right: Math.round(96 * textScale) };
 
 export interface LaneBox {
   readonly top: number;
@@ -37,7 +37,7 @@ export interface ChartLayout {
   readonly line: number;
 }
 
-const LANE_GAP = 24;
+const LANE_GAP = 36;
 const TOP = 22;
 const AXIS = 24;
 

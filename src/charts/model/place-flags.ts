@@ -1,4 +1,4 @@
-/** Sets the words of event flags on one row: to the right of their staff, else to the left, else staff alone. */
+/** Sets the words of event flags on one row, beside their staff; a flag without room keeps its staff alone. */
 
 export interface WantedFlag {
   /** Where the staff stands. */
@@ -14,23 +14,22 @@ export type FlagSide = 'right' | 'left' | 'none';
 /** Side of the words for each flag, in the order given. */
 export function placeFlags(flags: readonly WantedFlag[], rowWidth: number, gap = 6): readonly FlagSide[] {
   const sides = new Array<FlagSide>(flags.length).fill('none');
-  const taken: [number, number][] = [];
-  const isFree = (from: number, to: number, own: number): boolean =>
-    from >= 0 &&
-    to <= rowWidth &&
-    taken.every(([start, end]) => to + gap <= start || from >= end + gap) &&
-    // Words may not run over the staff of another flag.
-    flags.every(({ x }, index) => index === own || x <= from - 2 || x >= to + 2 || x === flags[own]!.x);
+  const taken: (readonly [number, number])[] = [];
+  const isFree = ([from, to]: readonly [number, number]): boolean =>
+    from >= 0 && to <= rowWidth && taken.every(([start, end]) => to + gap <= start || from >= end + gap);
+  /** How much the words would be in the way of flags that still wait. */
+  const inTheWay = ([from, to]: readonly [number, number], own: number): number =>
+    flags.reduce((sum, { x, rank }, index) => (index !== own && sides[index] === 'none' && x > from - gap && x < to + gap ? sum + rank : sum), 0);
 
   const order = flags.map((_, index) => index).sort((a, b) => flags[b]!.rank - flags[a]!.rank || flags[a]!.x - flags[b]!.x);
-  for (const index of order) {
-    const { x, width } = flags[index]!;
-    if (isFree(x, x + width, index)) {
-      sides[index] = 'right';
-      taken.push([x, x + width]);
-    } else if (isFree(x - width, x, index)) {
-      sides[index] = 'left';
-      taken.push([x - width, x]);
+  for (const own of order) {
+    const { x, width } = flags[own]!;
+    const right = [x, x + width] as const;
+    const left = [x - width, x] as const;
+    const wantsLeft = isFree(left) && (!isFree(right) || inTheWay(left, own) < inTheWay(right, own));
+    if (wantsLeft || isFree(right)) {
+      sides[own] = wantsLeft ? 'left' : 'right';
+      taken.push(wantsLeft ? left : right);
     }
   }
   return sides;

@@ -1,7 +1,7 @@
 /** A chart with units, bounds and pixels settled: what every way of drawing it starts from. */
 import type { Chart, Lane, LinesLane, Series, StackLane } from './chart.ts';
 import { linearMap, type LinearMap } from './decimate.ts';
-import { decimalsFor, extentOf, settleDomain, tickDecimals, valueTicks, type Domain } from './domain.ts';
+import { extentOf, settleDomain, tickDecimals, valueTicks, type Domain } from './domain.ts';
 import type { ChartLayout } from './layout.ts';
 import { shownUnit, type DisplayUnit, type UnitSystem } from './measure.ts';
 import { stackTotals } from './stack.ts';
@@ -16,8 +16,6 @@ export interface PreparedLane {
   readonly y: LinearMap;
   readonly ticks: readonly number[];
   readonly tickDecimals: number;
-  /** Decimals of a value read off this lane. */
-  readonly decimals: number;
   /** Pixels of a value in SI. */
   yOf(value: number): number;
 }
@@ -90,7 +88,6 @@ export function prepare(chart: Chart, layout: ChartLayout, bounds: Bounds, xDoma
         y,
         ticks,
         tickDecimals: tickDecimals(ticks),
-        decimals: decimalsFor(domain),
         yOf: (value) => y.offset + y.slope * unit.fromSI(value),
       };
     }),

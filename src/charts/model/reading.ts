@@ -17,7 +17,7 @@ export function readKey(chart: Chart, key: string, x: number): number {
 /** `99.8 °C` */
 export function readingWords(chart: Chart, label: EndLabel, x: number, system: UnitSystem): string {
   const unit = shownUnit(label.measure, system);
-  return shownWords(unit.fromSI(readKey(chart, label.key, x)), label.decimals, unit.label);
+  return shownWords(unit.fromSI(readKey(chart, label.key, x)), unit.decimals, unit.label);
 }
 
 /** All values in a sentence, for a screen reader: `Pot 99.8 °C, Vapour 99.2 °C`. */

@@ -13,12 +13,12 @@ export interface XTick {
 }
 
 /** Room a tick's words need, px at ordinary text size. */
-const TICK_ROOM = 88;
+const TICK_ROOM: Record<XAxis, number> = { time: 62, tube: 62, drop: 72 };
 const LOG_MANTISSAS = [1, 2, 5];
 
 /** Round places on the axis; the last one carries the unit where the words alone don't. */
 export function xTicks(axis: XAxis, domain: Domain, width: number, system: UnitSystem): readonly XTick[] {
-  const most = Math.max(2, Math.floor(width / TICK_ROOM));
+  const most = Math.max(2, Math.floor(width / TICK_ROOM[axis]));
   switch (axis) {
     case 'time':
       return timeTicks(domain[1], most).map((at) => ({ at, words: tickWords(at) }));

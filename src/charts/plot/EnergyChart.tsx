@@ -24,11 +24,11 @@ export function EnergyChart(props: EnergyChartProps) {
   let body!: HTMLDivElement;
   const near = createNearness(() => body);
   const scene = () => props.scene;
-  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), scene().time_s());
+  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), 0);
   const ledger = createMemo(() => energyLedger(props.record, time_s()));
   const scale = () => scene().look().textScale;
   const height = () => Math.round(partHeight(scene().width(), scale()) * 1.5);
-  const top = () => Math.round(20 * scale());
+  const top = () => Math.round(40 * scale());
   const diagram = createMemo(() => {
     const room = isWide(scene().width(), scale()) ? 168 : 132;
     return energyDiagram(ledger(), { left: 0, right: scene().width() - Math.round(room * scale()), top: top(), height: height(), textScale: scale() });
@@ -61,7 +61,7 @@ export function EnergyChart(props: EnergyChartProps) {
             role="img"
             aria-label={`${ENERGY_SAYS} ${summary()}`}
             width={scene().width()}
-            height={height() + 2 * top()}
+            height={height() + top() + Math.round(20 * scale())}
           >
             <Index each={diagram().flows}>
               {(flow) => <path d={flow().path} stroke-width={flow().width} style={{ stroke: `var(--${flow().wash})` }} class="chart-energy-flow" />}
@@ -78,11 +78,11 @@ export function EnergyChart(props: EnergyChartProps) {
                   />
                   <Show when={place().label.y}>
                     {(y) => (
-                      <text x={place().label.x} y={y()} style={{ fill: `var(--${PLACE_WORDS[place().place].ink})` }}>
+                      <text x={place().label.x} y={y()} text-anchor={place().label.anchor}>
                         <tspan x={place().label.x} dy="-0.2em">
                           {PLACE_WORDS[place().place].label}
                         </tspan>
-                        <tspan x={place().label.x} dy="1.2em" class="chart-energy-amount">
+                        <tspan x={place().label.x} dy="1.2em">
                           {amount(place().energy_J)}
                         </tspan>
                       </text>

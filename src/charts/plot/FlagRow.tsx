@@ -1,14 +1,15 @@
 /** One row of event flags: words where there is room, a mark where there is none. */
 import { createMemo, Index, Show } from 'solid-js';
-import { formatDuration } from '../../units/index.ts';
-import type { Flag } from '../model/event-words.ts';
-import { placeFlags } from '../model/place-flags.ts';
+import { timedWords, untimedWords, type Flag } from '../model/event-words.ts';
+import { placeFlags, type FlagSide } from '../model/place-flags.ts';
 import { textWidth } from './text-width.ts';
 
 export interface FlagRowProps {
   readonly flags: readonly Flag[];
   readonly left: number;
   readonly width: number;
+  /** Room right of the axis into which words may run. */
+  readonly right: number;
   readonly pixelOf: (x: number) => number;
   readonly font: string;
   /** Whether the flags stand on the time axis, so that words end in a time and lead there. */
@@ -18,41 +19,44 @@ export interface FlagRowProps {
 
 const STAFF_GAP = 5;
 
+interface PlacedFlag {
+  readonly flag: Flag;
+  readonly words: string;
+  readonly x: number;
+  readonly side: FlagSide;
+}
+
 export function FlagRow(props: FlagRowProps) {
-  const wordsOf = (flag: Flag) => {
-    const mark = flag.severity === 'alarm' ? '▲ ' : '';
-    return props.timed ? `${mark}${flag.words} ${formatDuration(flag.x, { short: true })}` : mark + flag.words;
-  };
-  const placed = createMemo(() => {
+  const place = (wordsOf: (flag: Flag) => string): readonly PlacedFlag[] => {
     const wanted = props.flags.map((flag) => ({
       x: props.pixelOf(flag.x),
       width: textWidth(wordsOf(flag), props.font) + STAFF_GAP,
       rank: flag.rank,
     }));
-    const sides = placeFlags(wanted, props.width);
-    return props.flags.map((flag, index) => ({ flag, x: wanted[index]?.x ?? 0, side: sides[index] ?? 'none' }));
+    const sides = placeFlags(wanted, props.width + props.right);
+    return props.flags.map((flag, index) => ({ flag, words: wordsOf(flag), x: wanted[index]?.x ?? 0, side: sides[index] ?? 'none' }));
+  };
+  const shown = (flags: readonly PlacedFlag[]) => flags.filter(({ side }) => side !== 'none').length;
+  /** Where times would cost words their room, the words go without. */
+  const placed = createMemo(() => {
+    const bare = place(untimedWords);
+    const full = props.timed ? place(timedWords) : bare;
+    return shown(full) < shown(bare) ? bare : full;
   });
 
   return (
     <ul class="chart-flags" aria-label={props.timed ? 'Events' : 'Marks'} style={{ 'margin-left': `${props.left}px`, width: `${props.width}px` }}>
       <Index each={placed()}>
-        {(place) => (
-          <li class={`chart-flag is-${place().flag.severity} is-${place().side}`} style={{ left: `${place().x}px` }}>
+        {(at) => (
+          <li class={`chart-flag is-${at().flag.severity} is-${at().side}`} style={{ left: `${at().x}px` }}>
             <Show
-              when={place().side !== 'none'}
-              fallback={
-                <>
-                  <span class="chart-flag-mark" title={wordsOf(place().flag)} aria-hidden="true">
-                    {place().flag.severity === 'alarm' ? '▲' : '●'}
-                  </span>
-                  <span class="heard">{wordsOf(place().flag)}</span>
-                </>
-              }
+              when={at().side !== 'none'}
+              fallback={<span class="heard">{at().words}</span>}
             >
-              <Show when={props.onPick} fallback={<span class="chart-flag-words">{wordsOf(place().flag)}</span>}>
+              <Show when={props.onPick} fallback={<span class="chart-flag-words">{at().words}</span>}>
                 {(pick) => (
-                  <button type="button" class="chart-flag-words" title={place().flag.sentence} onClick={() => pick()(place().flag.x)}>
-                    {wordsOf(place().flag)}
+                  <button type="button" class="chart-flag-words" title={at().flag.sentence} onClick={() => pick()(at().flag.x)}>
+                    {at().words}
                   </button>
                 )}
               </Show>

@@ -21,7 +21,7 @@ export interface MomentChartProps {
   readonly flagsAt: (time_s: number) => readonly Flag[];
   readonly xDomain: Domain;
   /** What stands beside a name while nobody reads; else the value at the end of the line. */
-  readonly restingWords?: ((label: EndLabel, time_s: number) => string | null) | undefined;
+  readonly restingWords?: ((label: EndLabel, time_s: number) => string) | undefined;
   readonly open: boolean;
   readonly onToggle: (open: boolean) => void;
 }
@@ -35,7 +35,7 @@ export function MomentChart(props: MomentChartProps) {
   const near = createNearness(() => body);
   const scene = () => props.scene;
   const [reading, setReading] = createSignal<number | null>(null);
-  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), scene().time_s());
+  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), 0);
   const chart = createMemo(() => props.chartAt(time_s()));
   const flags = createMemo(() => props.flagsAt(time_s()));
   const bounds = createMemo<Bounds>((earlier) => settleBounds(chart(), scene().units(), earlier), {});
@@ -51,6 +51,8 @@ export function MomentChart(props: MomentChartProps) {
   };
 
   const svg = (): string => {
+    const resting = props.restingWords;
+    const at = time_s();
     const picture = prepare(chart(), pictureLayout(chart()), bounds(), props.xDomain, scene().units());
     return chartPicture({
       prepared: picture,
@@ -60,7 +62,7 @@ export function MomentChart(props: MomentChartProps) {
       system: scene().units(),
       subtitle: `${scene().runName()}, at ${formatDuration(time_s())}`,
       readAt: props.xDomain[1],
-      restingWords: (label) => props.restingWords?.(label, time_s()) ?? null,
+      restingWords: resting && ((label) => resting(label, at)),
     });
   };
 
@@ -81,6 +83,7 @@ export function MomentChart(props: MomentChartProps) {
             flags={flags()}
             left={layout().left}
             width={layout().plotWidth}
+            right={layout().width - layout().right}
             pixelOf={(x) => pixelOf(prepared(), x)}
             font={scene().look().font}
             timed={false}

@@ -38,6 +38,7 @@ const NEAR_FLAG_px = 6;
 export function Plot(props: PlotProps) {
   const summaryId = createUniqueId();
   const layout = () => props.prepared.layout;
+  const top = () => layout().lanes[0]?.top ?? 0;
   const wide = () => isWide(layout().width, layout().textScale);
   const shapes = createMemo(() => shapesOf(props.prepared));
   const inked = () => (props.playhead === null ? Infinity : pixelOf(props.prepared, props.playhead));
@@ -76,10 +77,10 @@ export function Plot(props: PlotProps) {
         <EndLabels labels={props.labels} layout={layout()} palette={props.look.palette} withValues={wide()} valueOf={props.valueOf} />
         <Show when={strip()}>{(lane) => <HeatKey lane={lane()} layout={layout()} palette={props.look.palette} units={props.units} />}</Show>
         <Show when={props.playhead !== null}>
-          <div class="chart-playhead" style={{ height: `${layout().axisTop}px`, transform: across(props.playhead ?? 0) }} />
+          <div class="chart-playhead" style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: across(props.playhead ?? 0) }} />
         </Show>
         <Show when={props.reading !== null}>
-          <div class="chart-reading-line" style={{ height: `${layout().axisTop}px`, transform: across(props.reading ?? 0) }}>
+          <div class="chart-reading-line" style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: across(props.reading ?? 0) }}>
             <span class="chart-chip" style={{ transform: chipShift(props.reading ?? 0) }}>
               {xWords(props.prepared.chart.xAxis, props.reading ?? 0, props.units)}
               {nearFlag(props.reading ?? 0)}

@@ -20,6 +20,7 @@ export interface ReadingPaneProps {
 export function ReadingPane(props: ReadingPaneProps) {
   const [dragging, setDragging] = createSignal(false);
   const layout = () => props.prepared.layout;
+  const top = () => layout().lanes[0]?.top ?? 0;
   const domain = () => props.prepared.xDomain;
 
   const xOfPointer = (event: PointerEvent & { currentTarget: HTMLElement }): number =>
@@ -78,7 +79,7 @@ export function ReadingPane(props: ReadingPaneProps) {
       aria-valuemax={domain()[1]}
       aria-valuenow={props.reading}
       aria-valuetext={props.placeWords}
-      style={{ left: `${layout().left}px`, width: `${layout().plotWidth}px`, height: `${layout().axisTop}px` }}
+      style={{ left: `${layout().left}px`, top: `${top()}px`, width: `${layout().plotWidth}px`, height: `${layout().axisTop - top()}px` }}
       onKeyDown={onKeyDown}
       onBlur={() => props.onReading(null)}
       onPointerDown={startDrag}

@@ -68,7 +68,8 @@ export interface DiagramSize {
 }
 
 const BAR = 6;
-const GAP = 22;
+/** Between places in a column: two lines of words. */
+const GAP = 38;
 
 export function energyDiagram(ledger: EnergyLedger, size: DiagramSize): EnergyDiagram {
   if (ledger.flows.length === 0) return { places: [], flows: [] };
@@ -102,25 +103,34 @@ export function energyDiagram(ledger: EnergyLedger, size: DiagramSize): EnergyDi
 const placeAt = (end: Link['source']): EnergyPlace => (end as Node).place;
 const endOrder = (link: Link): number => ORDER.indexOf(placeAt(link.target)) * 100 + ORDER.indexOf(placeAt(link.source));
 
-/** Words beside each bar: right of the last column, else above its own bar's right side. */
-function withLabels(nodes: readonly Node[], { right, top, height, textScale }: DiagramSize): readonly DiagramPlace[] {
-  const line = 17 * textScale;
-  const isLast = (node: Node): boolean => (node.x1 ?? 0) >= right - BAR;
-  const columns = new Map<number, Node[]>();
-  for (const node of nodes) {
-    const column = columns.get(node.x0 ?? 0) ?? [];
-    column.push(node);
-    columns.set(node.x0 ?? 0, column);
-  }
-  const middles = new Map<Node, number | null>();
-  for (const column of columns.values()) {
-    const spread = spreadLabels(
-      column.map((node) => ({ at: ((node.y0 ?? 0) + (node.y1 ?? 0)) / 2, size: line, rank: node.value ?? 0 })),
-      top - line,
-      top + height + line,
+/** Columns nearer than this can't hold words side by side. */
+const CLOSE_COLUMNS = 230;
+
+/** Height of the two lines of words beside a bar. */
+const blockHeight = (textScale: number): number => 34 * textScale;
+
+/** Words stand above a source, left of the bar between, right of an end. */
+function withLabels(nodes: readonly Node[], { top, height, textScale }: DiagramSize): readonly DiagramPlace[] {
+  const block = blockHeight(textScale);
+  const ends = nodes.filter(({ sourceLinks }) => sourceLinks?.length === 0);
+  const middles = spreadLabels(
+    ends.map((node) => ({ at: middleOf(node), size: block, rank: node.value ?? 0 })),
+    top - block / 2,
+    top + height + block / 2,
+  );
+  /** Words left of a bar in the next column reach over a source's words where the columns stand close. */
+  const highestBeside = (source: Node): number =>
+    Math.min(
+      ...nodes
+        .filter((node) => !ends.includes(node) && (node.targetLinks?.length ?? 0) > 0 && (node.x0 ?? 0) - (source.x0 ?? 0) < CLOSE_COLUMNS * textScale)
+        .map(middleOf),
     );
-    column.forEach((node, index) => middles.set(node, spread[index] ?? null));
-  }
+  const labelOf = (node: Node): DiagramPlace['label'] => {
+    const end = ends.indexOf(node);
+    if (end >= 0) return { x: (node.x1 ?? 0) + 8, y: middles[end] ?? null, anchor: 'start' };
+    if (node.targetLinks?.length === 0) return { x: node.x0 ?? 0, y: Math.min((node.y0 ?? 0) - block / 2 - 3, highestBeside(node) - block), anchor: 'start' };
+    return { x: (node.x0 ?? 0) - 8, y: middleOf(node), anchor: 'end' };
+  };
   return nodes.map((node) => ({
     place: node.place,
     energy_J: node.value ?? 0,
@@ -128,6 +138,8 @@ function withLabels(nodes: readonly Node[], { right, top, height, textScale }: D
     top: node.y0 ?? 0,
     width: (node.x1 ?? 0) - (node.x0 ?? 0),
     height: (node.y1 ?? 0) - (node.y0 ?? 0),
-    label: { x: (node.x1 ?? 0) + (isLast(node) ? 10 : 8), y: middles.get(node) ?? null, anchor: 'start' },
+    label: labelOf(node),
   }));
 }
+
+const middleOf = ({ y0, y1 }: Node): number => ((y0 ?? 0) + (y1 ?? 0)) / 2;
