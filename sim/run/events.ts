@@ -71,11 +71,11 @@ export class EventWatch {
         'Lower the heat, spread it over a wider base or put the plant on a grid.');
   }
 
-  /** Looks at the still after a step. */
-  watch(time: number, dt: number): void {
+  /** Looks at the still after a step; `outletTemperature` is that of the distillate over the last half minute. */
+  watch(time: number, dt: number, outletTemperature: number): void {
     this.watchPot(time, dt);
     this.watchBed(time);
-    this.watchCondenser(time, dt);
+    this.watchCondenser(time, dt, outletTemperature);
     this.watchCooling(time);
     this.watchSeparator(time);
   }
@@ -113,17 +113,15 @@ export class EventWatch {
       this.tell('bed-lifts', time, 'care', 'charge', still.bedDrop, 'Pa', `The steam lifts the charge at ${minutes(time)} and will blow channels.`, 'Boil more gently, pack looser or spread the charge over a wider grid.');
   }
 
-  private watchCondenser(time: number, dt: number): void {
+  private watchCondenser(time: number, dt: number, outlet: number): void {
     const { still, scenario, told } = this;
-    const { condenser } = still;
-    const liquid = condenser.condensate.water;
     if (this.firstDrop === null && still.keptWater + still.returnedWater >= DROP) {
       this.firstDrop = time;
       this.tell('first-drop', time, 'note', 'separator', time, 's', `First drops at ${minutes(time)}.`, 'Keep the outlet open to the air.');
     }
     this.watchEscape(time, dt);
-    if (!told.has('outlet-warm') && liquid > 0 && this.firstDrop !== null && condenser.condensateTemperature > scenario.condenser.outletLimit_K)
-      this.tell('outlet-warm', time, 'care', 'condenser', condenser.condensateTemperature, 'K', `The distillate leaves at ${celsius(condenser.condensateTemperature)} at ${minutes(time)}, above your limit of ${celsius(scenario.condenser.outletLimit_K)}.`, 'More cooling water, a longer tube or a gentler boil; warm distillate loses oil.');
+    if (!told.has('outlet-warm') && this.firstDrop !== null && outlet > scenario.condenser.outletLimit_K)
+      this.tell('outlet-warm', time, 'care', 'condenser', outlet, 'K', `The distillate leaves at ${celsius(outlet)} at ${minutes(time)}, above your limit of ${celsius(scenario.condenser.outletLimit_K)}.`, 'More cooling water, a longer tube or a gentler boil; warm distillate loses oil.');
     if (!told.has('neck-fast') && still.neckSpeed > FAST_NECK)
       this.tell('neck-fast', time, 'care', 'neck', still.neckSpeed, 'm/s', `Vapour rushes through the neck at ${still.neckSpeed.toFixed(0)} m/s.`, 'Use a wider neck or boil more gently.');
   }

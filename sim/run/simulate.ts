@@ -3,6 +3,7 @@
  * from their schedules; the record is taken at its own interval. `Run.advance` may be called in slices of any size
  * without changing a bit of the result.
  */
+import { tableLiquidDensity } from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { Still } from '../still/still.ts';
 import { BalanceSheet } from './balance.ts';
@@ -32,7 +33,7 @@ export class Run {
   private readonly recorder: Recorder;
   private readonly events: EventWatch;
   private readonly balance: BalanceSheet;
-  private readonly peaks = new Peaks();
+  private readonly peaks: Peaks;
   private readonly heat: ScheduleReader;
   private readonly flow: ScheduleReader;
   private readonly tap: ScheduleReader;
@@ -55,6 +56,7 @@ export class Run {
     this.heat = new ScheduleReader(heat.setting);
     this.flow = new ScheduleReader(cooling.flow_kg_s);
     this.tap = new ScheduleReader(cooling.tapTemperature_K);
+    this.peaks = new Peaks(this.dt);
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
     this.window = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
@@ -84,8 +86,8 @@ export class Run {
       still.step(start, dt);
       this.step++;
       const now = this.step * dt;
-      events.watch(now, dt);
       peaks.watch(still, dt);
+      events.watch(now, dt, peaks.outlet);
       this.checkEnd(now);
       const row = this.ended || this.step % this.rowEvery === 0;
       if (row && this.isFinite(now)) this.recorder.take(now, dt, this.startEnergy);
@@ -160,6 +162,12 @@ export class Run {
     return false;
   }
 
+  /** Water in the pot at the end, kg; a pot that ran dry holds the film by which it counts as dry. */
+  private potWaterLeft(): number {
+    const { pot } = this.still;
+    return this.endReason === 'pot-dry' ? DRY_DEPTH * pot.section * tableLiquidDensity(pot.boilingTemperature) : pot.water;
+  }
+
   /** The finished run. */
   result(): RunResult {
     const record = this.recorder.finish();
@@ -170,7 +178,7 @@ export class Run {
       events: [...events.events].sort((a, b) => a.time_s - b.time_s),
       summary: summarise({
         scenario: this.scenario, still: this.still, record, peaks: this.peaks, oilAtStart: this.oilAtStart,
-        firstBoil: events.firstBoil, firstDrop: events.firstDrop, end: this.time(), endReason: this.endReason,
+        firstBoil: events.firstBoil, firstDrop: events.firstDrop, end: this.time(), endReason: this.endReason, potWaterLeft: this.potWaterLeft(),
       }),
       balance: this.balance.close(),
       failure: this.failure,

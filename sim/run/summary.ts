@@ -21,7 +21,10 @@ export function timeToCollect(record: RunRecord, amount_kg: number): number | nu
   return null;
 }
 
-/** Peaks watched every step, so that no peak falls between rows. */
+/** Time over which rates are smoothed before their peak is taken, s: one step's puff is not a result. */
+const PEAK_MEMORY = 30;
+
+/** Peaks of smoothed rates, watched every step. */
 export class Peaks {
   steam = 0;
   duty = 0;
@@ -30,16 +33,42 @@ export class Peaks {
   condensingLength = 0;
   gauge = 0;
   neckSpeed = 0;
+  /** Outlet temperature weighted by flow over the last half minute, K; NaN before the first drop. */
+  outlet = NaN;
+  private readonly share: number;
+  private steamNow = 0;
+  private dutyNow = 0;
+  private lengthNow = 0;
+  private gaugeNow = 0;
+  private speedNow = 0;
+  private coolantNow = NaN;
+  private flowNow = 0;
+  private flowTimesTemperature = 0;
+
+  constructor(dt: number) {
+    this.share = 1 - Math.exp(-dt / PEAK_MEMORY);
+  }
 
   watch(still: Still, dt: number): void {
     const { condenser } = still;
-    this.steam = Math.max(this.steam, still.pot.out.water / dt);
-    this.duty = Math.max(this.duty, condenser.duty / dt);
-    this.coolantOut = Math.max(this.coolantOut, still.coolant.outletTemperature);
-    if (condenser.condensate.water > 0) this.condensate = Math.max(this.condensate, condenser.condensateTemperature);
-    this.condensingLength = Math.max(this.condensingLength, condenser.condensingLength);
-    this.gauge = Math.max(this.gauge, still.gauge());
-    this.neckSpeed = Math.max(this.neckSpeed, still.neckSpeed);
+    const { share } = this;
+    this.steamNow += share * (still.pot.out.water / dt - this.steamNow);
+    this.dutyNow += share * (condenser.duty / dt - this.dutyNow);
+    this.lengthNow += share * (condenser.condensingLength - this.lengthNow);
+    this.gaugeNow += share * (still.gauge() - this.gaugeNow);
+    this.speedNow += share * (still.neckSpeed - this.speedNow);
+    const flow = condenser.condensate.water / dt;
+    this.flowNow += share * (flow - this.flowNow);
+    this.flowTimesTemperature += share * (flow * condenser.condensateTemperature - this.flowTimesTemperature);
+    this.outlet = this.flowNow > 0 ? this.flowTimesTemperature / this.flowNow : NaN;
+    this.steam = Math.max(this.steam, this.steamNow);
+    this.duty = Math.max(this.duty, this.dutyNow);
+    this.condensingLength = Math.max(this.condensingLength, this.lengthNow);
+    this.gauge = Math.max(this.gauge, this.gaugeNow);
+    this.neckSpeed = Math.max(this.neckSpeed, this.speedNow);
+    this.coolantNow = Number.isNaN(this.coolantNow) ? still.coolant.outletTemperature : this.coolantNow + share * (still.coolant.outletTemperature - this.coolantNow);
+    this.coolantOut = Math.max(this.coolantOut, this.coolantNow);
+    if (this.flowNow > 0) this.condensate = Math.max(this.condensate, this.outlet);
   }
 }
 
@@ -53,6 +82,7 @@ export interface SummaryInput {
   readonly firstDrop: number | null;
   readonly end: number;
   readonly endReason: EndReason;
+  readonly potWaterLeft: number;
 }
 
 export function summarise(input: SummaryInput): Summary {
@@ -97,7 +127,7 @@ export function summarise(input: SummaryInput): Summary {
     energyToPot_J: still.potEnergy,
     energyCost: still.fuelEnergy * heat.energyPrice_J,
     waterCost: (still.coolant.used / 998) * cooling.waterPrice_m3,
-    potWaterLeft_kg: still.pot.water,
+    potWaterLeft_kg: input.potWaterLeft,
     peakPotGauge_Pa: peaks.gauge,
     peakNeckSpeed_m_s: peaks.neckSpeed,
     baseFlux_W_m2: (heat.ratedPower_W * heat.shareToPot * peakSetting) / ((Math.PI / 4) * diameter ** 2),

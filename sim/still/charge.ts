@@ -118,7 +118,8 @@ export class Bed {
   step(entering: VapourStream, bottomPressure: number, drop: number, dt: number): void {
     const { passing, oil, release } = this;
     passing.copyFrom(entering);
-    this.meanFlux += (entering.water / (dt * this.section) - this.meanFlux) * Math.min(1, dt / FLUX_MEMORY);
+    const memory = Math.min(1, dt / FLUX_MEMORY);
+    this.meanFlux += (entering.water / (dt * this.section) - this.meanFlux) * memory;
     release.setApproach(this.height / this.layers, this.meanFlux);
     this.loss = 0;
     this.passed = 0;
@@ -134,7 +135,7 @@ export class Bed {
       const held = (this.enthalpy[j] as number) - lost + passing.enthalpy;
       const water = (this.water[j] as number) + passing.water;
       if ((this.molarRatio[j] as number) === 0 && passing.water > 0)
-        this.molarRatio[j] = oil.molarRatio(passing.oil, passing.water) + release.expectedRatio(j, passing.temperature);
+        this.molarRatio[j] = release.expectedRatio(j, passing.temperature, passing.oil, passing.water);
       const pressure = bottomPressure - (drop * (j + 0.5)) / this.layers;
       const lowering = pressure / (bottomPressure * (1 + (this.molarRatio[j] as number)));
       const target = lowering > NEAR_ONE ? bottomBoiling + perLogPressure * (lowering - 1) : tableSaturationTemperature(lowering * bottomPressure);
@@ -165,7 +166,7 @@ export class Bed {
             : held - left * liquid - this.capacity(j) * (target - ENTHALPY_ZERO);
         this.water[j] = left;
         this.enthalpy[j] = held - passing.enthalpy;
-        this.molarRatio[j] = (release.outMoles * WATER_MOLAR_MASS) / steam;
+        this.molarRatio[j] = (this.molarRatio[j] as number) + memory * ((release.outMoles * WATER_MOLAR_MASS) / steam - (this.molarRatio[j] as number));
         this.oilLatent[j] = release.outLatent / steam;
         const stays = this.capacity(j);
         const off = (this.enthalpy[j] as number) - left * liquid - stays * (target - ENTHALPY_ZERO);

@@ -41,6 +41,10 @@ const REFRESH_BATCH = 5;
 const REFRESH_CHANGE = 0.05;
 const SETTLING_PASSES = 12;
 
+/** Mean heat capacity of water between two temperatures, exact for the whole fall, J/kgK. */
+const meanHeatCapacity = (hot: number, cold: number): number =>
+  hot - cold > 0.5 ? (tableLiquidEnthalpy(hot) - tableLiquidEnthalpy(cold)) / (hot - cold) : tableLiquidHeatCapacity(hot);
+
 export class Condenser {
   readonly segments: number;
   readonly segmentLength: number;
@@ -179,7 +183,7 @@ export class Condenser {
     const asLiquid = vapour.water * tableLiquidEnthalpy(T_s) + oilMass * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
     const latent = Math.max(0, vapour.enthalpy - asLiquid);
     this.updateCoefficients(vapour.water / dt, arriving / dt, T_s, coolant, dt);
-    const capacity = arriving * tableLiquidHeatCapacity(0.5 * (T_s + this.condensateTemperature)) + oilMass * oil.heatCapacity;
+    const capacity = arriving * meanHeatCapacity(T_s, coolant.segmentTemperature[this.segments - 1] as number) + oilMass * oil.heatCapacity;
     const left = this.march(latent, T_s, capacity, coolant, dt);
     const escapingShare = latent > 0 ? left / latent : 0;
     this.split(vapour, liquid, T_s, escapingShare, left);

@@ -21,7 +21,7 @@ import {
   tableVapourEnthalpy,
 } from '../fluids/water-table.ts';
 import type { Oil } from './oil.ts';
-import type { Release } from './release.ts';
+import { shareLeaving, type Release } from './release.ts';
 import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
 
@@ -68,11 +68,14 @@ export class Pot {
   private dropSlope = 0;
   /** Steam expected to pass the bed in the last step, kg/s. */
   private through = 0;
-  private molarRatio = 0;
+  /** Moles of oil per mole of water in the vapour, smoothed; negative before the first step. */
+  private molarRatio = -1;
   /** Steam rate, smoothed, that the approach to saturation is worked out with, kg/s; negative before the first step. */
   private meanRate = -1;
   private oilLatent = 0;
-  private readonly none: Float64Array;
+  /** Heat of the step in which the pot boils dry that its last steam carries off, J. */
+  private superheat = 0;
+  private readonly fromWater: Float64Array;
   readonly section: number;
 
   readonly geometry: PotGeometry;
@@ -96,7 +99,7 @@ export class Pot {
     this.water = water;
     this.temperature = temperature;
     this.oil = new Float64Array(mixture.count);
-    this.none = new Float64Array(mixture.count);
+    this.fromWater = new Float64Array(mixture.count);
     this.out = new VapourStream(mixture.count);
     this.enthalpy = water * tableLiquidEnthalpy(temperature) + this.capacity() * (temperature - ENTHALPY_ZERO);
   }
@@ -158,10 +161,11 @@ export class Pot {
     if (submerged) {
       if (this.meanRate < 0) this.meanRate = heat / (dt * tableLatentHeat(this.boilingTemperature));
       submerged.setApproach(wettedHeight, this.meanRate / this.section);
-      this.molarRatio = submerged.expectedRatio(0, this.boilingTemperature);
     }
+    const expected = this.expectedRatio(submerged);
+    this.molarRatio = this.molarRatio < 0 ? expected : this.molarRatio + (expected - this.molarRatio) * Math.min(1, dt / FLUX_MEMORY);
     const steam = this.steamMade(airPressure, downstreamCapacity, dt);
-    if (steam > 0) this.evaporate(steam, this.boilingTemperature);
+    if (steam > 0) this.evaporate(steam, this.boilingTemperature, this.superheat);
     this.meanRate += ((steam > 0 ? steam / dt : heat / (dt * tableLatentHeat(this.boilingTemperature))) - this.meanRate) * Math.min(1, dt / FLUX_MEMORY);
     this.settle(this.capacity());
     out.temperature = this.boilingTemperature;
@@ -186,29 +190,66 @@ export class Pot {
     this.gauge = Math.min(HIGHEST_GAUGE, Math.max(0, offset + this.dropSlope * through));
     this.through = through;
     this.boilingTemperature = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
-    const steam = (surplus - own * (this.gauge - before)) / latent;
-    return Math.min(Math.max(0, steam), 0.999 * this.water);
+    const wanted = (surplus - own * (this.gauge - before)) / latent;
+    const steam = Math.min(Math.max(0, wanted), 0.999 * this.water);
+    this.superheat = wanted > steam ? (wanted - steam) * latent : 0;
+    return steam;
   }
 
-  private evaporate(steam: number, T: number): void {
-    const { out, mixture, submerged } = this;
-    if (submerged) submerged.takeUp(0, T, steam, this.none, out.oil);
-    for (let i = 0; i < this.oil.length; i++) {
-      const stock = this.oil[i] as number;
-      if (!(stock > 0)) continue;
-      const perMoleWater = (mixture.pressureRatio(i, T) * (mixture.molarMass[i] as number)) / WATER_MOLAR_MASS;
-      const saturated = mixture.solubilityRatio(i, T) * this.water;
-      const lambda = (steam * perMoleWater) / saturated;
-      const left = stock / (1 + lambda);
-      this.oil[i] = left;
-      out.oil[i] = (out.oil[i] as number) + (stock - left);
+  /**
+   * Oil that steam carries out of the pot's water at the present concentrations, kg by constituent for a kilogram of
+   * steam, written to `fromWater`: activity a_i = n_i/(Σ n_j + s_i), s_i the moles the water can dissolve, so that it is
+   * c_i/S_i in dilute water and Raoult's x_i under floating oil.
+   */
+  private carriedFromWater(T: number): boolean {
+    const { mixture, oil, fromWater } = this;
+    let moles = 0;
+    for (let i = 0; i < oil.length; i++) moles += (oil[i] as number) / (mixture.molarMass[i] as number);
+    if (!(moles > 0)) return false;
+    mixture.pressureRatios(T, fromWater);
+    for (let i = 0; i < oil.length; i++) {
+      const M = mixture.molarMass[i] as number;
+      const room = moles + (mixture.solubilityRatio(i, T) * this.water) / M;
+      fromWater[i] = ((fromWater[i] as number) * (oil[i] as number)) / (room * WATER_MOLAR_MASS);
     }
+    return true;
+  }
+
+  /**
+   * Moles of oil per mole of water in the vapour that boils off now; oil in the water counts with what it can give over
+   * the smoothing time, so that a trace that is gone in a moment does not move the boiling point.
+   */
+  private expectedRatio(submerged: Release | null): number {
+    const T = this.boilingTemperature;
+    const some = this.carriedFromWater(T);
+    if (some && this.meanRate > 0) {
+      const soon = this.meanRate * FLUX_MEMORY;
+      for (let i = 0; i < this.oil.length; i++) {
+        const stock = this.oil[i] as number;
+        if (stock > 0) this.fromWater[i] = (stock * shareLeaving((soon * (this.fromWater[i] as number)) / stock)) / soon;
+      }
+    }
+    if (submerged) return submerged.expectedRatio(0, T, this.fromWater, some ? 1 : 0);
+    return some ? this.mixture.molarRatio(this.fromWater, 1) : 0;
+  }
+
+  private evaporate(steam: number, T: number, superheat: number): void {
+    const { out, mixture, submerged, fromWater, oil } = this;
+    if (this.carriedFromWater(T)) {
+      for (let i = 0; i < oil.length; i++) {
+        const stock = oil[i] as number;
+        if (!(stock > 0)) continue;
+        const lifted = stock * shareLeaving((steam * (fromWater[i] as number)) / stock);
+        oil[i] = stock - lifted;
+        out.oil[i] = lifted;
+      }
+    }
+    if (submerged) submerged.takeUp(0, T, steam, out.oil, out.oil);
     const latent = mixture.latentOf(out.oil);
     out.water = steam;
-    out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO);
+    out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO) + superheat;
     this.water -= steam;
     this.enthalpy -= out.enthalpy;
-    if (!submerged) this.molarRatio = mixture.molarRatio(out.oil, steam);
     this.oilLatent = latent / steam;
   }
 }

@@ -4,10 +4,10 @@
  *
  * Equations (per step, stocks in kg):
  *   release    ΔB_i = B_i (1 − exp(−k_B a w Δt)), a Arrhenius about 100 °C, w wetness;
- *   take-up    out_i = (1 − E) in_i + λ_i A_i,  λ_i = v E p_i/p_w / (M_w (n_A + n_½)), implicit in A_i;
+ *   take-up    out_i = (1 − E) in_i + A_i (1 − e^(−λ_i)),  λ_i = v E p_i/p_w / (M_w (n_A + n_½)), exact for constant λ;
  *   approach   E = (1 − φ)(1 − exp(−K z G^(m−1))).
  * With n_½ → 0 and E → 1 the vapour leaves saturated with the oil (Raoult, immiscible); as the ready moles n_A fall
- * below n_½ the rest leaves by first-order decay. Being implicit, no stock goes negative at any step.
+ * below n_½ the rest leaves by first-order decay. No stock goes negative at any step.
  * Assumptions: constituents of one group share f, k_B and K; bypass φ skips take-up only; liquid running down
  * carries no oil. Limits: K, k_B and f are fitted or estimated, see the library.
  */
@@ -26,6 +26,15 @@ const ESTER_MOLAR_MASS = 0.19629;
 const ALCOHOL_MOLAR_MASS = 0.154253;
 const WATER_CONSUMED = WATER_MOLAR_MASS / ESTER_MOLAR_MASS;
 const ALCOHOL_FORMED = ALCOHOL_MOLAR_MASS / ESTER_MOLAR_MASS;
+
+/**
+ * What is left at the end of a step of a stock that trickles in evenly while it leaves at a rate λ per step,
+ * (1 − e^(−λ))/λ; a ratio of polynomials where λ is small.
+ */
+const meanShareLeft = (lambda: number): number => (lambda < 0.5 ? 1 / (1 + lambda * (0.5 + lambda / 12)) : (1 - Math.exp(-lambda)) / lambda);
+
+/** Share of a stock that leaves in a step at a rate λ per step, 1 − e^(−λ). */
+export const shareLeaving = (lambda: number): number => lambda * meanShareLeft(lambda);
 
 export class Release {
   /** Ready and held oil, kg, cell by cell: constituent i of cell j at `j * count + i`. */
@@ -196,10 +205,13 @@ export class Release {
       const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
       const arriving = incoming[i] as number;
       const lambda = strength * approach * (ratios[i] as number);
-      const stock = ((ready[first + i] as number) + approach * arriving) / (1 + lambda);
-      ready[first + i] = stock;
-      kept += stock + (held[first + i] as number);
-      const leaving = (1 - approach) * arriving + lambda * stock;
+      const stays = meanShareLeft(lambda);
+      const stock = ready[first + i] as number;
+      const settling = approach * arriving;
+      const left = stock * (1 - lambda * stays) + settling * stays;
+      ready[first + i] = left;
+      kept += left + (held[first + i] as number);
+      const leaving = arriving + stock - left;
       outgoing[i] = leaving;
       mass += leaving;
       latent += leaving * (oil.latent[i] as number);
@@ -212,19 +224,25 @@ export class Release {
   }
 
   /**
-   * Moles of oil per mole of water that steam would carry out of a cell now, beyond what it brings: what the boiling
-   * point is worked out with before the first steam has passed.
+   * Moles of oil per mole of water that steam would carry out of a cell now: what the boiling point is worked out with
+   * before the steam of the step is known.
+   * @param incoming oil in the vapour that enters, kg by constituent, with `steam` kg of water vapour
    */
-  expectedRatio(cell: number, T: number): number {
+  expectedRatio(cell: number, T: number, incoming: Float64Array, steam: number): number {
     const first = cell * this.count;
+    const { oil, ready, ratios } = this;
+    oil.pressureRatios(T, ratios);
     let moles = this.halfMoles;
-    let sum = 0;
+    let taken = 0;
+    let brought = 0;
     for (let i = 0; i < this.count; i++) {
-      const n = (this.ready[first + i] as number) / (this.oil.molarMass[i] as number);
+      const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
+      const n = (ready[first + i] as number) / (oil.molarMass[i] as number);
       moles += n;
-      sum += n * (this.oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon) * this.oil.pressureRatio(i, T);
+      taken += n * approach * (ratios[i] as number);
+      brought += ((1 - approach) * (incoming[i] as number)) / (oil.molarMass[i] as number);
     }
-    return moles > 0 ? sum / moles : 0;
+    return (moles > 0 ? taken / moles : 0) + (steam > 0 ? (brought * WATER_MOLAR_MASS) / steam : 0);
   }
 
   /** Oil carried into a cell by vapour that condensed there whole, kg by constituent. */

@@ -124,7 +124,7 @@ export class Still {
     this.head.step(stream, headPressure, this.headDrip, dt);
     this.lossEnergy += this.head.loss;
     this.lidTemperature = stream.water > 0 ? stream.temperature : this.head.temperature;
-    this.hold.fill(stream);
+    this.hold.pass(stream);
     this.passNeck(headPressure, dt);
     this.returnDrips();
     this.arrivingWater = stream.water;
