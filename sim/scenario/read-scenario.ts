@@ -26,9 +26,18 @@ const isObject = (value: unknown): value is Record<string, unknown> =>
 const valueAt = (input: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>((node, key) => (typeof node === 'object' && node !== null ? (node as Record<PropertyKey, unknown>)[key] : undefined), input);
 
+/** A value as JSON; its kind where JSON cannot hold it (a program may hand over anything). */
+const asJson = (value: unknown): string => {
+  try {
+    return JSON.stringify(value) ?? typeof value;
+  } catch {
+    return typeof value;
+  }
+};
+
 const show = (value: unknown): string => {
   if (value === undefined) return 'nothing';
-  const written = typeof value === 'number' ? String(value) : JSON.stringify(value);
+  const written = typeof value === 'number' ? String(value) : asJson(value);
   return written.length > 60 ? `${written.slice(0, 57)}…` : written;
 };
 
