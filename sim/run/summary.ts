@@ -128,7 +128,7 @@ export function summarise(input: SummaryInput): Summary {
     energyCost: still.fuelEnergy * heat.energyPrice_J,
     waterCost: (still.coolant.used / 998) * cooling.waterPrice_m3,
     potWaterLeft_kg: input.potWaterLeft,
-    peakPotGauge_Pa: peaks.gauge,
+    peakPotGauge_Pa: input.endReason === 'over-pressure' ? Math.max(peaks.gauge, still.gauge()) : peaks.gauge,
     peakNeckSpeed_m_s: peaks.neckSpeed,
     baseFlux_W_m2: (heat.ratedPower_W * heat.shareToPot * peakSetting) / ((Math.PI / 4) * diameter ** 2),
     oilSinks: separator.densityDifference < 0,

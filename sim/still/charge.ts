@@ -18,7 +18,7 @@ import {
 } from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
-import { FLUX_MEMORY } from './pot.ts';
+import { relaxation } from './pot.ts';
 import type { Release } from './release.ts';
 import { ENTHALPY_ZERO, startTemperature, VapourStream, type LiquidStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
@@ -118,7 +118,7 @@ export class Bed {
   step(entering: VapourStream, bottomPressure: number, drop: number, dt: number): void {
     const { passing, oil, release } = this;
     passing.copyFrom(entering);
-    const memory = Math.min(1, dt / FLUX_MEMORY);
+    const memory = relaxation(dt);
     this.meanFlux += (entering.water / (dt * this.section) - this.meanFlux) * memory;
     release.setApproach(this.height / this.layers, this.meanFlux);
     this.loss = 0;

@@ -34,6 +34,10 @@ const DROP_EXPONENT = 2.75;
 /** Time over which the steam rate is smoothed for the approach to saturation, s: steam and boiling point then settle together. */
 export const FLUX_MEMORY = 20;
 
+/** Time that oil dripping back needs to spread and meet the rising steam, s; estimated, it only bounds the rate. */
+const STRIP_TIME = 20;
+/** Share of the way that a smoothed value goes in a step. */
+export const relaxation = (dt: number): number => -Math.expm1(-dt / FLUX_MEMORY);
 /** Gauge pressure that the steam tables still cover, Pa; the run stops long before. */
 export const HIGHEST_GAUGE = 150_000;
 
@@ -162,11 +166,12 @@ export class Pot {
       if (this.meanRate < 0) this.meanRate = heat / (dt * tableLatentHeat(this.boilingTemperature));
       submerged.setApproach(wettedHeight, this.meanRate / this.section);
     }
+    const memory = relaxation(dt);
     const expected = this.expectedRatio(submerged);
-    this.molarRatio = this.molarRatio < 0 ? expected : this.molarRatio + (expected - this.molarRatio) * Math.min(1, dt / FLUX_MEMORY);
+    this.molarRatio = this.molarRatio < 0 ? expected : this.molarRatio + (expected - this.molarRatio) * memory;
     const steam = this.steamMade(airPressure, downstreamCapacity, dt);
-    if (steam > 0) this.evaporate(steam, this.boilingTemperature, this.superheat);
-    this.meanRate += ((steam > 0 ? steam / dt : heat / (dt * tableLatentHeat(this.boilingTemperature))) - this.meanRate) * Math.min(1, dt / FLUX_MEMORY);
+    if (steam > 0) this.evaporate(steam, this.boilingTemperature, dt);
+    this.meanRate += ((steam > 0 ? steam / dt : heat / (dt * tableLatentHeat(this.boilingTemperature))) - this.meanRate) * memory;
     this.settle(this.capacity());
     out.temperature = this.boilingTemperature;
   }
@@ -226,20 +231,23 @@ export class Pot {
       const soon = this.meanRate * FLUX_MEMORY;
       for (let i = 0; i < this.oil.length; i++) {
         const stock = this.oil[i] as number;
-        if (stock > 0) this.fromWater[i] = (stock * shareLeaving((soon * (this.fromWater[i] as number)) / stock)) / soon;
+        if (!(stock > 0)) continue;
+        const lambda = (soon * (this.fromWater[i] as number)) / stock;
+        this.fromWater[i] = (stock * shareLeaving(lambda / (1 + (lambda * STRIP_TIME) / FLUX_MEMORY))) / soon;
       }
     }
     if (submerged) return submerged.expectedRatio(0, T, this.fromWater, some ? 1 : 0);
     return some ? this.mixture.molarRatio(this.fromWater, 1) : 0;
   }
 
-  private evaporate(steam: number, T: number, superheat: number): void {
+  private evaporate(steam: number, T: number, dt: number): void {
     const { out, mixture, submerged, fromWater, oil } = this;
     if (this.carriedFromWater(T)) {
       for (let i = 0; i < oil.length; i++) {
         const stock = oil[i] as number;
         if (!(stock > 0)) continue;
-        const lifted = stock * shareLeaving((steam * (fromWater[i] as number)) / stock);
+        const lambda = (steam * (fromWater[i] as number)) / stock;
+        const lifted = stock * shareLeaving(lambda / (1 + (lambda * STRIP_TIME) / dt));
         oil[i] = stock - lifted;
         out.oil[i] = lifted;
       }
@@ -247,7 +255,7 @@ export class Pot {
     if (submerged) submerged.takeUp(0, T, steam, out.oil, out.oil);
     const latent = mixture.latentOf(out.oil);
     out.water = steam;
-    out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO) + superheat;
+    out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO) + this.superheat;
     this.water -= steam;
     this.enthalpy -= out.enthalpy;
     this.oilLatent = latent / steam;
