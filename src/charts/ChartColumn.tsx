@@ -3,7 +3,7 @@
  * move the playhead.
  */
 import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
-import { captureByDropSize, type RunResult } from '../../sim/index.ts';
+import { captureByDropSize, rowAt, type RunResult } from '../../sim/index.ts';
 import { bedChart } from './catalogue/bed.ts';
 import { bedHeight } from './catalogue/bed-height.ts';
 import { condenserChart, condenserExtents, condensingEnd, tubeLength } from './catalogue/condenser.ts';
@@ -103,8 +103,13 @@ export function ChartColumn(props: ChartColumnProps) {
     recoveryChart(runs(), props.recoveryBand, props.recoveryPoints),
     bedChart(runs(), bedHeight(result().scenario)),
   ]);
+  const rowTime_s = createMemo(() => {
+    const { record } = result();
+    return record.columns.time_s[rowAt(record, props.time_s())] ?? 0;
+  });
   const extents = createMemo(() => condenserExtents(result()));
-  const captureAt = (time_s: number) => captureByDropSize(result().scenario, result().record, time_s);
+  const captureNow = createMemo(() => captureByDropSize(result().scenario, result().record, rowTime_s()));
+  const captureAt = (time_s: number) => (time_s === rowTime_s() ? captureNow() : captureByDropSize(result().scenario, result().record, time_s));
   const dropAxis = createMemo(() => dropDomain(captureAt(end_s())));
 
   return (
@@ -118,6 +123,7 @@ export function ChartColumn(props: ChartColumnProps) {
             units: () => props.units,
             runName: () => runs()[0]?.name ?? '',
             time_s: () => props.time_s(),
+            rowTime_s,
             timeDomain,
             flags,
             reading_s,

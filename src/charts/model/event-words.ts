@@ -18,6 +18,7 @@ export const EVENT_WORDS: Record<EventKind, string> = {
   'pot-low': 'pot low',
   'pot-dry': 'pot dry',
   'pressure-high': 'pressure',
+  'over-pressure': 'pressure too high',
   'neck-fast': 'neck fast',
   'bed-lifts': 'bed lifts',
   'foam-carry-over': 'foam',

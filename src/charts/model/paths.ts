@@ -2,13 +2,14 @@
 import { line } from 'd3-shape';
 import type { Polyline } from './decimate.ts';
 
-const pairsOf = (points: Polyline): Int32Array => Int32Array.from({ length: points.length / 2 }, (_, pair) => pair);
+/** The generator asks for as many points as there are pairs and finds each by its place. */
+const pairsOf = (points: Polyline): undefined[] => ({ length: points.length / 2 }) as undefined[];
 
 const lineThrough = (points: Polyline) =>
-  line<number>()
-    .defined((pair) => !Number.isNaN(points[2 * pair + 1]))
-    .x((pair) => points[2 * pair] as number)
-    .y((pair) => points[2 * pair + 1] as number);
+  line<undefined>()
+    .defined((_, pair) => !Number.isNaN(points[2 * pair + 1]))
+    .x((_, pair) => points[2 * pair] as number)
+    .y((_, pair) => points[2 * pair + 1] as number);
 
 /** Path text of a polyline; `NaN` pairs break it. */
 export function tracePath(points: Polyline): string {

@@ -94,6 +94,13 @@ export function prepare(chart: Chart, layout: ChartLayout, bounds: Bounds, xDoma
   };
 }
 
+/** The same axes over another moment's lines. */
+export const withChart = (frame: PreparedChart, chart: Chart): PreparedChart => ({
+  ...frame,
+  chart,
+  lanes: frame.lanes.map((prepared, index) => ({ ...prepared, lane: chart.lanes[index] ?? prepared.lane })),
+});
+
 /** Pixels right of the plot's left edge. */
 export const pixelOf = ({ x }: PreparedChart, at: number): number => x.offset + x.slope * at;
 

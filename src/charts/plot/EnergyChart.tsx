@@ -24,7 +24,7 @@ export function EnergyChart(props: EnergyChartProps) {
   let body!: HTMLDivElement;
   const near = createNearness(() => body);
   const scene = () => props.scene;
-  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), 0);
+  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : before), 0);
   const ledger = createMemo(() => energyLedger(props.record, time_s()));
   const scale = () => scene().look().textScale;
   const height = () => Math.round(partHeight(scene().width(), scale()) * 1.5);

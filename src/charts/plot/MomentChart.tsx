@@ -7,7 +7,7 @@ import type { Chart } from '../model/chart.ts';
 import type { Domain } from '../model/domain.ts';
 import { endLabels, type EndLabel } from '../model/end-labels.ts';
 import type { Flag } from '../model/event-words.ts';
-import { pixelOf, prepare, settleBounds, type Bounds } from '../model/prepare.ts';
+import { pixelOf, prepare, settleBounds, withChart, type Bounds } from '../model/prepare.ts';
 import { readingWords } from '../model/reading.ts';
 import { ChartFrame } from './ChartFrame.tsx';
 import { FlagRow } from './FlagRow.tsx';
@@ -35,12 +35,15 @@ export function MomentChart(props: MomentChartProps) {
   const near = createNearness(() => body);
   const scene = () => props.scene;
   const [reading, setReading] = createSignal<number | null>(null);
-  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), 0);
+  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : before), 0);
+  /** Axes are those of the first moment: what they span holds for the whole run, so the playhead leaves them alone. */
+  const firstChart = createMemo(() => props.chartAt(0));
+  const bounds = createMemo<Bounds>((earlier) => settleBounds(firstChart(), scene().units(), earlier), {});
+  const layout = createMemo(() => layoutIn(scene(), firstChart()));
+  const frame = createMemo(() => prepare(firstChart(), layout(), bounds(), props.xDomain, scene().units()));
   const chart = createMemo(() => props.chartAt(time_s()));
   const flags = createMemo(() => props.flagsAt(time_s()));
-  const bounds = createMemo<Bounds>((earlier) => settleBounds(chart(), scene().units(), earlier), {});
-  const layout = createMemo(() => layoutIn(scene(), chart()));
-  const prepared = createMemo(() => prepare(chart(), layout(), bounds(), props.xDomain, scene().units()));
+  const prepared = createMemo(() => withChart(frame(), chart()));
   const labels = createMemo(() => endLabels(prepared()));
   const span = () => props.xDomain[1] - props.xDomain[0];
 
@@ -68,7 +71,7 @@ export function MomentChart(props: MomentChartProps) {
 
   return (
     <ChartFrame
-      title={chart().title}
+      title={firstChart().title}
       note={`at ${formatDuration(time_s())}`}
       runName={scene().runName()}
       open={props.open}
@@ -84,12 +87,13 @@ export function MomentChart(props: MomentChartProps) {
             left={layout().left}
             width={layout().plotWidth}
             right={layout().width - layout().right}
-            pixelOf={(x) => pixelOf(prepared(), x)}
+            pixelOf={(x) => pixelOf(frame(), x)}
             font={scene().look().font}
             timed={false}
           />
         </Show>
         <Plot
+          frame={frame()}
           prepared={prepared()}
           labels={labels()}
           flags={flags()}

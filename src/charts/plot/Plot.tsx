@@ -16,6 +16,9 @@ import { ReadingTable } from './ReadingTable.tsx';
 import { TraceCanvas } from './TraceCanvas.tsx';
 
 export interface PlotProps {
+  /** Axes and their pixels, the same for the whole run. */
+  readonly frame: PreparedChart;
+  /** The frame with the lines to draw. */
   readonly prepared: PreparedChart;
   readonly labels: readonly EndLabel[];
   readonly flags: readonly Flag[];
@@ -37,34 +40,35 @@ const NEAR_FLAG_px = 6;
 
 export function Plot(props: PlotProps) {
   const summaryId = createUniqueId();
-  const layout = () => props.prepared.layout;
+  const layout = () => props.frame.layout;
   const top = () => layout().lanes[0]?.top ?? 0;
   const wide = () => isWide(layout().width, layout().textScale);
   const shapes = createMemo(() => shapesOf(props.prepared));
-  const inked = () => (props.playhead === null ? Infinity : pixelOf(props.prepared, props.playhead));
-  const place = () => props.reading ?? props.playhead ?? props.prepared.xDomain[1];
+  const inked = () => (props.playhead === null ? Infinity : pixelOf(props.frame, props.playhead));
+  /** The pane follows the playhead by the minute only: each step is a write to the page. */
+  const paneAt = () => props.reading ?? (props.playhead === null ? props.frame.xDomain[1] : 60 * Math.floor(props.playhead / 60));
   const strip = () => {
-    const lane = props.prepared.lanes[0]?.lane;
+    const lane = props.frame.lanes[0]?.lane;
     return lane?.kind === 'strip' ? lane : undefined;
   };
   const nearFlag = (x: number): string => {
-    const near = props.flags.find((flag) => Math.abs(pixelOf(props.prepared, flag.x) - pixelOf(props.prepared, x)) <= NEAR_FLAG_px);
+    const near = props.flags.find((flag) => Math.abs(pixelOf(props.frame, flag.x) - pixelOf(props.frame, x)) <= NEAR_FLAG_px);
     return near ? ` · ${near.words}` : '';
   };
-  const across = (x: number) => `translateX(${Math.round((layout().left + pixelOf(props.prepared, x)) * 2) / 2}px)`;
+  const across = (x: number) => `translateX(${Math.round((layout().left + pixelOf(props.frame, x)) * 2) / 2}px)`;
   /** The chip stays inside the chart. */
   const chipShift = (x: number) => {
-    const share = (layout().left + pixelOf(props.prepared, x)) / layout().width;
+    const share = (layout().left + pixelOf(props.frame, x)) / layout().width;
     return `translateX(-${Math.round(Math.max(8, Math.min(92, share * 100)))}%)`;
   };
 
   return (
     <>
       <p class="heard" id={summaryId}>
-        {props.prepared.chart.says} Left and Right move the reading line.
+        {props.frame.chart.says} Left and Right move the reading line.
       </p>
       <div class="chart-plot" style={{ height: `${layout().height}px` }}>
-        <Axes prepared={props.prepared} flags={props.flags} />
+        <Axes prepared={props.frame} flags={props.flags} />
         <TraceCanvas
           shapes={shapes()}
           palette={props.look.palette}
@@ -82,16 +86,16 @@ export function Plot(props: PlotProps) {
         <Show when={props.reading !== null}>
           <div class="chart-reading-line" style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: across(props.reading ?? 0) }}>
             <span class="chart-chip" style={{ transform: chipShift(props.reading ?? 0) }}>
-              {xWords(props.prepared.chart.xAxis, props.reading ?? 0, props.units)}
+              {xWords(props.frame.chart.xAxis, props.reading ?? 0, props.units)}
               {nearFlag(props.reading ?? 0)}
             </span>
           </div>
         </Show>
         <ReadingPane
-          prepared={props.prepared}
-          reading={place()}
+          prepared={props.frame}
+          reading={paneAt()}
           steps={props.steps}
-          placeWords={xWords(props.prepared.chart.xAxis, place(), props.units)}
+          placeWords={xWords(props.frame.chart.xAxis, paneAt(), props.units)}
           describedBy={summaryId}
           onReading={(x) => props.onReading(x)}
           onSpeak={(x) => props.onSpeak(x)}

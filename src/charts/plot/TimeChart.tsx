@@ -54,6 +54,7 @@ export function TimeChart(props: TimeChartProps) {
     >
       <div ref={body}>
         <Plot
+          frame={prepared()}
           prepared={prepared()}
           labels={labels()}
           flags={scene().flags()}

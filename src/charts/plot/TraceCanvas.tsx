@@ -50,17 +50,20 @@ export function TraceCanvas(props: TraceCanvasProps) {
       ([shapes, palette, width, height, ratio]) => {
         const deviceWidth = Math.round(width * ratio);
         const deviceHeight = Math.round(height * ratio);
-        for (const sheet of [canvas, traces]) {
+        const allInked = props.inked === Infinity;
+        for (const sheet of allInked ? [canvas] : [canvas, traces]) {
           if (sheet.width !== deviceWidth) sheet.width = deviceWidth;
           if (sheet.height !== deviceHeight) sheet.height = deviceHeight;
         }
-        const context = traces.getContext('2d');
+        // What is all in full ink needs no copy.
+        const context = (allInked ? canvas : traces).getContext('2d');
         if (!context) return;
         context.setTransform(1, 0, 0, 1, 0, 0);
         context.clearRect(0, 0, deviceWidth, deviceHeight);
         context.setTransform(ratio, 0, 0, ratio, 0, 0);
         drawShapes(context, shapes, palette);
         inkedNow = inkedWanted();
+        if (allInked) return;
         show(0, deviceWidth, inkedNow);
       },
     ),

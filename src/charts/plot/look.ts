@@ -86,7 +86,7 @@ export function createNearness(element: Accessor<HTMLElement | undefined>): Acce
   onMount(() => {
     const at = element();
     if (!at) return;
-    const observer = new IntersectionObserver((entries) => setNear(entries.some(({ isIntersecting }) => isIntersecting)), { rootMargin: '200px' });
+    const observer = new IntersectionObserver((entries) => setNear(entries.some(({ isIntersecting }) => isIntersecting)), { rootMargin: '64px' });
     observer.observe(at);
     onCleanup(() => observer.disconnect());
   });

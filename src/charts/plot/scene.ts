@@ -14,6 +14,8 @@ export interface Scene {
   readonly units: Accessor<UnitSystem>;
   readonly runName: Accessor<string>;
   readonly time_s: Accessor<number>;
+  /** Time of the last row of the record before the playhead: often enough for what shows one moment. */
+  readonly rowTime_s: Accessor<number>;
   readonly timeDomain: Accessor<Domain>;
   readonly flags: Accessor<readonly Flag[]>;
   /** The reading line of the time charts, common to them all. */
