@@ -34,8 +34,8 @@ export interface BenchPageProps {
   readonly setsOff: boolean;
 }
 
-/** Below this width the settings rise from the bottom edge, and the drawing must stand above them. */
-const ONE_COLUMN = '(max-width: 720px)';
+/** Up to this width the settings rise from the bottom edge, and the drawing must stand above them. */
+const SETTINGS_BELOW = '(max-width: 1199px)';
 
 const CANNOT_KEEP = 'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
 
@@ -74,7 +74,7 @@ export function BenchPage(props: BenchPageProps) {
   let still: HTMLElement | undefined;
   const visit = (part: ScenarioPart, time_s: number | null) => {
     judged.visit(part, time_s);
-    still?.scrollIntoView({ block: matchMedia(ONE_COLUMN).matches ? 'start' : 'nearest' });
+    still?.scrollIntoView({ block: matchMedia(SETTINGS_BELOW).matches ? 'start' : 'nearest' });
   };
 
   return (

@@ -21,10 +21,10 @@ export function createLiveReach(): LiveReach {
   const bench = useBench();
   const [chosen, setChosen] = createSignal<Reach | null>(null);
   const [held_s, setHeld] = createSignal<number | null>(null);
-  const atStart = () => bench.time_s() < 1;
   const moment_s = () => held_s() ?? bench.time_s();
+  const reach = createMemo(() => (moment_s() < 1 ? 'stretch' : (chosen() ?? (bench.everPlayed() ? 'from-here' : 'stretch'))));
   return {
-    reach: createMemo(() => (atStart() && held_s() === null ? 'whole-run' : (chosen() ?? (bench.everPlayed() ? 'from-here' : 'whole-run')))),
+    reach,
     moment_s,
     setReach: setChosen,
     hold: () => setHeld((held) => held ?? bench.time_s()),
@@ -35,12 +35,14 @@ export function createLiveReach(): LiveReach {
 export function LivePanel(props: { readonly live: LiveReach }) {
   const bench = useBench();
   const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.moment_s()));
+  const isPlain = () => controls().every(({ schedule }) => schedule === null || schedule.length === 1);
   return (
     <LiveControls
       controls={controls()}
       units={bench.units()}
       reach={props.live.reach()}
       reachWords={(control) => reachInWords(control, props.live.reach(), props.live.moment_s(), clock)}
+      stretchWords={isPlain() ? 'the whole run' : 'the whole stretch'}
       hereWords={clock(props.live.moment_s())}
       canReachFromHere={bench.time_s() >= 1}
       onReach={(reach) => props.live.setReach(reach)}

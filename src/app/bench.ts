@@ -10,7 +10,7 @@ import type { LengthThatHolds } from '../panels/verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { SavedBench, Theme } from './storage.ts';
 
-export interface Bench extends Playback {
+export interface Bench extends Omit<Playback, 'load'> {
   readonly scenario: Accessor<Scenario>;
   /** The last run that went through; its `scenario` is the one it was run for. */
   readonly result: Accessor<RunResult>;
@@ -88,7 +88,7 @@ export function createBench(parts: BenchParts): Bench {
 
   const scenario = history.present;
   const end_s = createMemo(() => result().summary.end_s);
-  const playback = createPlayback(end_s, parts.clock, parts.saved.speed);
+  const playback = createPlayback(() => end_s(), parts.clock, parts.saved.speed);
   playback.load(parts.saved.time_s);
 
   const running = createMemo(() => asked() !== answered());

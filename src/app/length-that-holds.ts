@@ -19,7 +19,7 @@ const roundedUp = (length_m: number): number => Math.ceil(length_m / STEP_M - 1e
 /** `null` when the search was overtaken or could not be carried out. */
 export async function lengthThatHolds(scenario: Scenario, client: RunClient, isWanted: () => boolean): Promise<LengthThatHolds | null> {
   const holdsAt = async (length_m: number): Promise<boolean | null> => {
-    const reply = await client.run({ ...scenario, condenser: { ...scenario.condenser, length_m } });
+    const reply = await client.runWhenIdle({ ...scenario, condenser: { ...scenario.condenser, length_m } });
     if (!isWanted() || reply.kind !== 'ran') return null;
     return !leaks(reply.result);
   };

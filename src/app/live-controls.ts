@@ -1,11 +1,11 @@
 /** The four things one turns while a run is watched, and what turning them writes into the scenario. */
 import type { Scenario, Schedule } from '../../sim/index.ts';
-import { nextChangeAfter, settingAt, withBase, withChangeFrom } from './schedule-edits.ts';
+import { settingAt, stretchAt, withChangeFrom, withStretch } from './schedule-edits.ts';
 
 export type LiveControlId = 'heat' | 'tap' | 'coil' | 'charge';
 
-/** Where a turn of the heat or the tap takes hold: from the start, or from the playhead on. */
-export type Reach = 'whole-run' | 'from-here';
+/** Where a turn of the heat or the tap takes hold: throughout the stretch the playhead is in, or from the playhead on. */
+export type Reach = 'stretch' | 'from-here';
 
 export interface LiveControl {
   readonly id: LiveControlId;
@@ -25,7 +25,7 @@ export interface LiveControl {
 /** What a value as typed or dragged puts into the scenario's field. */
 export const fieldValue = (control: LiveControl, value: number, reach: Reach, time_s: number): unknown => {
   if (!control.schedule) return value;
-  return reach === 'from-here' ? withChangeFrom(control.schedule, time_s, value) : withBase(control.schedule, value);
+  return reach === 'from-here' ? withChangeFrom(control.schedule, time_s, value) : withStretch(control.schedule, time_s, value);
 };
 
 /** A round number with room above the one in use, so that the slider's ends do not move while it is dragged. */
@@ -39,7 +39,7 @@ export const roomyEnd = (value: number, usual: number): number => {
 const JUST_AFTER_S = 1;
 
 const shown = (schedule: Schedule, reach: Reach, time_s: number): number =>
-  reach === 'from-here' ? settingAt(schedule, time_s + JUST_AFTER_S) : (schedule[0]?.value ?? 0);
+  settingAt(schedule, reach === 'from-here' ? time_s + JUST_AFTER_S : stretchAt(schedule, time_s).from_s);
 
 function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveControl {
   const { heat } = scenario;
@@ -115,10 +115,12 @@ export function liveControls(scenario: Scenario, loaded: Scenario, reach: Reach,
   ];
 }
 
-/** The rule in words: what a turn of this control changes. */
+/** The rule in words: what a turn of this control changes. Empty where there is nothing to say. */
 export function reachInWords(control: LiveControl, reach: Reach, time_s: number, clock: (time_s: number) => string): string {
   if (!control.schedule) return '';
-  const next = nextChangeAfter(control.schedule, reach === 'from-here' ? time_s : 0);
-  const until = next === null ? '' : `, up to the change at ${clock(next)}`;
-  return reach === 'from-here' ? `Changes the run from ${clock(time_s)} on${until}.` : next === null ? 'Changes the whole run.' : `Changes the start${until}.`;
+  const { from_s, to_s } = stretchAt(control.schedule, time_s);
+  const until = to_s === null ? '' : ` to ${clock(to_s)}`;
+  if (reach === 'from-here') return `Changes the run from ${clock(time_s)} ${until === '' ? 'on' : until.trim()}.`;
+  if (from_s === 0) return until === '' ? 'Changes the whole run.' : `Changes the run from the start${until}.`;
+  return `Changes the run from ${clock(from_s)} ${until === '' ? 'on' : until.trim()}.`;
 }

@@ -1,4 +1,4 @@
-/** Changes to a control's schedule: set it for the whole run, or from one moment on. Nothing is changed in place. */
+/** Changes to a control's schedule: for a whole stretch of it, or from one moment on. Nothing is changed in place. */
 import type { Schedule } from '../../sim/index.ts';
 
 type Knot = Schedule[number];
@@ -25,18 +25,29 @@ export function settingAt(schedule: Schedule, time_s: number): number {
   return held;
 }
 
-/** The first change planned after a time, or null. */
-export const nextChangeAfter = (schedule: Schedule, time_s: number): number | null =>
-  schedule.find((knot) => knot.at_s > time_s)?.at_s ?? null;
+/** The stretch between two knots in which a time lies; `to_s` is null where it lasts to the end. */
+export interface Stretch {
+  readonly from_s: number;
+  readonly to_s: number | null;
+}
 
-/** Sets what holds from the start; planned changes stay. */
-export const withBase = (schedule: Schedule, value: number): Schedule =>
-  schedule.map((knot, index) => (index === 0 ? { ...knot, value } : knot));
+const placeAt = (schedule: Schedule, time_s: number): number => Math.max(schedule.findLastIndex((knot) => knot.at_s <= time_s), 0);
+
+export function stretchAt(schedule: Schedule, time_s: number): Stretch {
+  const place = placeAt(schedule, time_s);
+  return { from_s: schedule[place]?.at_s ?? 0, to_s: schedule[place + 1]?.at_s ?? null };
+}
+
+/** Sets what holds throughout the stretch in which a time lies; the other stretches stay. */
+export function withStretch(schedule: Schedule, time_s: number, value: number): Schedule {
+  const place = placeAt(schedule, time_s);
+  return schedule.map((knot, index) => (index === place ? { ...knot, value } : knot));
+}
 
 /** Sets what holds from a time on, up to the next planned change; what came before stays as it was. */
 export function withChangeFrom(schedule: Schedule, time_s: number, value: number): Schedule {
   const at_s = Math.round(time_s);
-  if (at_s <= 0) return withBase(schedule, value);
+  if (at_s <= 0) return withStretch(schedule, 0, value);
   const before = schedule.filter((knot) => knot.at_s < at_s);
   const cutsRamp = schedule.find((knot) => knot.at_s >= at_s)?.shape === 'ramp';
   const after = schedule.filter((knot) => knot.at_s > at_s + (cutsRamp ? STEP_AFTER_RAMP_S : 0));
@@ -48,6 +59,3 @@ export function withChangeFrom(schedule: Schedule, time_s: number, value: number
     : [{ at_s, value, shape: 'step' }];
   return [...before, ...change, ...after];
 }
-
-/** Leaves only what holds from the start. */
-export const withoutChanges = (schedule: Schedule): Schedule => schedule.slice(0, 1);

@@ -1,5 +1,5 @@
 /** The four controls one turns while watching: heat, tap, coil length, charge. A bar at the thumb on small screens. */
-import { createSignal, createUniqueId, Index, Show } from 'solid-js';
+import { createSignal, createUniqueId, Index, onCleanup, Show } from 'solid-js';
 import type { LiveControl, LiveControlId, Reach } from '../app/live-controls.ts';
 import { formatQuantity, type UnitSystem } from '../units/index.ts';
 import { QuantityField } from '../ui/QuantityField.tsx';
@@ -14,6 +14,8 @@ export interface LiveControlsProps {
   readonly reachWords: (control: LiveControl) => string;
   /** Name of the moment `from-here` starts at. */
   readonly hereWords: string;
+  /** Name of what `stretch` covers. */
+  readonly stretchWords: string;
   readonly canReachFromHere: boolean;
   readonly onReach: (reach: Reach) => void;
   /** A turn of a control; turns of one drag share a gesture. */
@@ -21,8 +23,8 @@ export interface LiveControlsProps {
   readonly onTurnEnd: () => void;
 }
 
-/** Steps of the slider from its ends, so that a value between steps is shown where it stands. */
-const FINE_STEPS = 400;
+/** Arrow keys that follow each other within this time are one turn; a drag is one turn until it is let go. */
+const QUIET_MS = 1000;
 
 interface LiveSliderProps extends Pick<LiveControlsProps, 'units' | 'reachWords' | 'onTurn' | 'onTurnEnd'> {
   readonly control: LiveControl;
@@ -32,15 +34,25 @@ function LiveSlider(props: LiveSliderProps) {
   const id = createUniqueId();
   let gesture: string | null = null;
   let count = 0;
-  const turn = (value: number) => {
-    gesture ??= `${props.control.id}-${id}-${(count += 1)}`;
-    const stepped = Math.round(value / props.control.step) * props.control.step;
-    props.onTurn(props.control, Math.min(Math.max(stepped, props.control.min), props.control.most), gesture);
-  };
+  let isPressed = false;
+  let quiet: ReturnType<typeof setTimeout> | undefined;
   const finish = () => {
+    clearTimeout(quiet);
     gesture = null;
     props.onTurnEnd();
   };
+  onCleanup(() => clearTimeout(quiet));
+  const turn = (value: number) => {
+    gesture ??= `${props.control.id}-${id}-${(count += 1)}`;
+    props.onTurn(props.control, Math.min(Math.max(value, props.control.min), props.control.most), gesture);
+    clearTimeout(quiet);
+    if (!isPressed) quiet = setTimeout(finish, QUIET_MS);
+  };
+  const press = (pressed: boolean) => {
+    isPressed = pressed;
+    if (!pressed && gesture !== null) finish();
+  };
+  const inSteps = (value: number) => Math.round(value / props.control.step) * props.control.step;
   const words = (value: number) => formatQuantity(value, props.control.unit, props.units, { hint: props.control.path });
   return (
     <div class={`live-control is-${props.control.id}`}>
@@ -70,11 +82,13 @@ function LiveSlider(props: LiveSliderProps) {
         aria-valuetext={words(props.control.value)}
         min={props.control.min}
         max={props.control.sliderMax}
-        step={(props.control.sliderMax - props.control.min) / FINE_STEPS}
+        step={props.control.step}
         value={props.control.value}
         style={{ '--share': Math.min(1, (props.control.value - props.control.min) / (props.control.sliderMax - props.control.min)) }}
-        onInput={(event) => turn(event.currentTarget.valueAsNumber)}
-        onChange={finish}
+        onInput={(event) => turn(inSteps(event.currentTarget.valueAsNumber))}
+        onPointerDown={() => press(true)}
+        onPointerUp={() => press(false)}
+        onPointerCancel={() => press(false)}
       />
       <p class="live-reach" id={`${id}-reach`}>
         {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>
@@ -123,7 +137,7 @@ export function LiveControls(props: LiveControlsProps) {
             <input type="radio" name={group} checked={props.reach === 'from-here'} onChange={() => props.onReach('from-here')} /> from {props.hereWords} on
           </label>
           <label>
-            <input type="radio" name={group} checked={props.reach === 'whole-run'} onChange={() => props.onReach('whole-run')} /> from the start
+            <input type="radio" name={group} checked={props.reach === 'stretch'} onChange={() => props.onReach('stretch')} /> {props.stretchWords}
           </label>
         </fieldset>
       </Show>

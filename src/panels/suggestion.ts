@@ -24,6 +24,7 @@ export function suggestionFor(
     case 'condenser-fails':
       return holds?.length_m ? { kind: 'coil', words: `Give it ${length(holds.length_m)}`, length_m: holds.length_m } : turnDown;
     case 'pot-dry':
+    case 'over-pressure':
       return turnDown;
     case 'never-boils':
     case 'never-drips':

@@ -89,6 +89,11 @@ function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | n
     const text = `The pot runs dry at ${clock(dry.time_s)}, and the run stops there.`;
     return plain('pot-dry', 'pot', dry.time_s, text, 'alarm', dry.advice);
   }
+  const burst = firstOf(result, 'over-pressure');
+  if (burst) {
+    const text = `The pressure in the pot is too high at ${clock(burst.time_s)}, and the run stops there.`;
+    return plain('over-pressure', burst.part, burst.time_s, text, 'alarm', burst.advice);
+  }
   if (summary.firstBoil_s === null) {
     const text = `The pot never boils in ${clock(summary.end_s)}, so nothing comes over.`;
     return plain('never-boils', 'heat', summary.end_s, text, 'care', 'Turn up the heat, fill less water, or let it run longer.');
@@ -210,6 +215,7 @@ const END_WORDS: Readonly<Record<RunResult['summary']['endReason'], string>> = {
   'stop-oil-rate': ', when the oil comes too slowly to wait for',
   'stop-distillate': ', when your distillate is in',
   'pot-dry': ', because the pot is dry',
+  'over-pressure': ', because the pressure is too high',
   'non-finite': ', because the model broke off',
 };
 
@@ -217,6 +223,7 @@ const END_WORDS: Readonly<Record<RunResult['summary']['endReason'], string>> = {
 const TOLD_BY: Readonly<Record<string, readonly EventKind[]>> = {
   'condenser-fails': ['vapour-escapes', 'vapour-held-again'],
   'pot-dry': ['pot-dry'],
+  'over-pressure': ['over-pressure'],
   'outlet-temperature': ['outlet-warm'],
   separator: ['separator-overrun'],
 };

@@ -13,6 +13,7 @@ function askedClient() {
   const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
     run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
+    runWhenIdle: () => Promise.resolve({ kind: 'superseded' }),
     examples: () => Promise.resolve([]),
     dispose: () => undefined,
   };

@@ -11,7 +11,8 @@ const escape = eventOf('vapour-escapes', 2820, { severity: 'alarm' });
 function stillThatNeeds(needed_m: number) {
   const tried: number[] = [];
   const client: RunClient = {
-    run: (input) => {
+    run: () => Promise.reject(new Error('a search may hold up nothing')),
+    runWhenIdle: (input) => {
       const { length_m } = (input as Scenario).condenser;
       tried.push(length_m);
       return Promise.resolve({ kind: 'ran', result: madeUpRun({ events: length_m < needed_m ? [escape] : [] }) });
@@ -38,6 +39,6 @@ test('the search ends without an answer once nobody wants it or a run fails', as
   const { client, tried } = stillThatNeeds(11);
   expect(await lengthThatHolds(scenario, client, () => tried.length < 2)).toBeNull();
   expect(tried).toHaveLength(2);
-  const failing: RunClient = { ...client, run: () => Promise.resolve({ kind: 'superseded' }) };
+  const failing: RunClient = { ...client, runWhenIdle: () => Promise.resolve({ kind: 'superseded' }) };
   expect(await lengthThatHolds(scenario, failing, () => true)).toBeNull();
 });

@@ -8,7 +8,7 @@ const planned = [
   { at_s: 3600, value: 0.4, shape: 'step' },
 ] as const;
 
-const control = (id: LiveControl['id'], input: unknown, reach: 'whole-run' | 'from-here' = 'whole-run', time_s = 0): LiveControl => {
+const control = (id: LiveControl['id'], input: unknown, reach: 'stretch' | 'from-here' = 'stretch', time_s = 0): LiveControl => {
   const scenario = scenarioWith(input);
   const found = liveControls(scenario, scenario, reach, time_s).find((one) => one.id === id);
   if (!found) throw new Error(`no control ${id}`);
@@ -16,25 +16,28 @@ const control = (id: LiveControl['id'], input: unknown, reach: 'whole-run' | 'fr
 };
 
 describe('the heat', () => {
-  test('shows what holds from the start, or what holds at the playhead', () => {
+  test('shows what holds at the playhead', () => {
     expect(control('heat', { heat: { setting: planned } }).value).toBe(0.6);
+    expect(control('heat', { heat: { setting: planned } }, 'stretch', 4000).value).toBe(0.4);
     expect(control('heat', { heat: { setting: planned } }, 'from-here', 4000).value).toBe(0.4);
   });
 
-  test('turned for the whole run writes the base; turned from here writes a step at that minute', () => {
+  test('turned for its stretch writes that stretch; turned from here writes a step at that minute', () => {
     const heat = control('heat', { heat: { setting: planned } });
-    expect(fieldValue(heat, 1, 'whole-run', 900)).toEqual([{ at_s: 0, value: 1, shape: 'step' }, planned[1]]);
+    expect(fieldValue(heat, 1, 'stretch', 900)).toEqual([{ at_s: 0, value: 1, shape: 'step' }, planned[1]]);
     expect(fieldValue(heat, 1, 'from-here', 900)).toEqual([planned[0], { at_s: 900, value: 1, shape: 'step' }, planned[1]]);
   });
 
   test('says in words what a turn changes', () => {
     const level = control('heat', {});
     const heat = control('heat', { heat: { setting: planned } });
-    expect(reachInWords(level, 'whole-run', 0, clock)).toBe('Changes the whole run.');
+    expect(reachInWords(level, 'stretch', 0, clock)).toBe('Changes the whole run.');
     expect(reachInWords(level, 'from-here', 900, clock)).toBe('Changes the run from 15 min on.');
-    expect(reachInWords(heat, 'whole-run', 0, clock)).toBe('Changes the start, up to the change at 60 min.');
-    expect(reachInWords(heat, 'from-here', 900, clock)).toBe('Changes the run from 15 min on, up to the change at 60 min.');
+    expect(reachInWords(heat, 'stretch', 0, clock)).toBe('Changes the run from the start to 60 min.');
+    expect(reachInWords(heat, 'stretch', 5400, clock)).toBe('Changes the run from 60 min on.');
+    expect(reachInWords(heat, 'from-here', 900, clock)).toBe('Changes the run from 15 min to 60 min.');
     expect(reachInWords(heat, 'from-here', 5400, clock)).toBe('Changes the run from 90 min on.');
+    expect(reachInWords(control('coil', {}), 'from-here', 900, clock)).toBe('');
   });
 
   test('becomes the distillate rate where a controller holds one', () => {
@@ -52,7 +55,7 @@ test('length and charge are plain numbers, whatever the playhead', () => {
 
 test('the ends of the sliders stay where they were when the scenario was put on the bench', () => {
   const loaded = scenarioWith({ condenser: { length_m: 4 } });
-  const ends = [1, 4, 9].map((length_m) => liveControls(scenarioWith({ condenser: { length_m } }), loaded, 'whole-run', 0)[2]?.sliderMax);
+  const ends = [1, 4, 9].map((length_m) => liveControls(scenarioWith({ condenser: { length_m } }), loaded, 'stretch', 0)[2]?.sliderMax);
   expect(ends).toEqual([10, 10, 10]);
   expect([4, 9, 40].map((value) => roomyEnd(value, 10))).toEqual([10, 20, 80]);
 });

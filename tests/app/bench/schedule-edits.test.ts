@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { nextChangeAfter, settingAt, withBase, withChangeFrom, withoutChanges } from '../../../src/app/schedule-edits.ts';
+import { settingAt, stretchAt, withChangeFrom, withStretch } from '../../../src/app/schedule-edits.ts';
 import type { Schedule } from '../../../sim/index.ts';
 
 const level: Schedule = [{ at_s: 0, value: 0.6, shape: 'step' }];
@@ -16,15 +16,16 @@ describe('reading a schedule', () => {
     expect(settingAt(ramped, 4000)).toBe(1);
   });
 
-  test('the next planned change is found, and none after the last', () => {
-    expect(nextChangeAfter(stepped, 60)).toBe(3600);
-    expect(nextChangeAfter(stepped, 3600)).toBeNull();
+  test('a time lies in the stretch between two knots, the last of which lasts to the end', () => {
+    expect(stretchAt(stepped, 60)).toEqual({ from_s: 0, to_s: 3600 });
+    expect(stretchAt(stepped, 3600)).toEqual({ from_s: 3600, to_s: null });
   });
 });
 
 describe('changing a schedule', () => {
-  test('the base is what holds from the start; planned changes stay', () => {
-    expect(withBase(stepped, 0.9)).toEqual([{ at_s: 0, value: 0.9, shape: 'step' }, stepped[1]]);
+  test('a stretch is set as a whole; the others stay', () => {
+    expect(withStretch(stepped, 1200, 0.9)).toEqual([{ at_s: 0, value: 0.9, shape: 'step' }, stepped[1]]);
+    expect(withStretch(stepped, 5000, 0.9)).toEqual([stepped[0], { at_s: 3600, value: 0.9, shape: 'step' }]);
   });
 
   test('a change at a moment holds from there to the next planned change', () => {
@@ -33,7 +34,7 @@ describe('changing a schedule', () => {
     expect([1199, 1200, 3600].map((time_s) => settingAt(changed, time_s))).toEqual([0.6, 1, 0.4]);
   });
 
-  test('a change at the very start changes the base', () => {
+  test('a change at the very start sets the first stretch', () => {
     expect(withChangeFrom(level, 0.3, 0.2)).toEqual([{ at_s: 0, value: 0.2, shape: 'step' }]);
   });
 
@@ -54,11 +55,7 @@ describe('changing a schedule', () => {
   test('the schedule one started from is left alone', () => {
     const before = structuredClone(stepped);
     withChangeFrom(stepped, 50, 0.1);
-    withBase(stepped, 0.1);
+    withStretch(stepped, 50, 0.1);
     expect(stepped).toEqual(before);
-  });
-
-  test('without its changes only what holds from the start is left', () => {
-    expect(withoutChanges(stepped)).toEqual(level);
   });
 });

@@ -115,6 +115,13 @@ describe('a run that does not get far', () => {
     expect(read(find(verdict, 'run-length').text)).toBe('The run ends after 1 h 12, because the pot is dry.');
   });
 
+  test('a pot that builds up pressure is told before the condenser, with what to do', () => {
+    const events = [eventOf('over-pressure', 2400, { severity: 'alarm', part: 'condenser' })];
+    const { lead } = verdictOf(madeUpRun({ events, summary: { endReason: 'over-pressure', end_s: 2400 } }), 'metric');
+    expect(read(lead.text)).toBe('The pressure in the pot is too high at 40 min, and the run stops there.');
+    expect(lead).toMatchObject({ severity: 'alarm', part: 'condenser', advice: 'What to do about over-pressure.' });
+  });
+
   test('a model that breaks off says where and in which number', () => {
     const { lead } = verdictOf(madeUpRun({ failure: { variable: 'the temperature of layer 3', time_s: 600 } }), 'metric');
     expect(read(lead.text)).toBe('The model breaks off at 10 min: the temperature of layer 3 is no longer a number.');

@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { changedFrom, enter, openBench, seconds, typedValue } from './bench-page.ts';
+
+describe('a change of the still', () => {
+  test('by a slider changes the numbers, and one step back undoes the whole drag', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    const coil = page.getByRole('slider', { name: 'Coil' });
+    await coil.focus();
+    for (let step = 0; step < 20; step++) await page.keyboard.press('ArrowRight');
+    const longer = await changedFrom(lead, before);
+    expect(longer).toMatch(/with [\d.]+\sm to spare/);
+    await page.locator('h1').click();
+    await page.keyboard.press('Control+z');
+    await changedFrom(lead, longer);
+  });
+
+  test('is typed in whatever unit is at hand', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    const coil = typedValue(page, 'Coil');
+    await enter(coil, '9 ft');
+    await expect.poll(() => coil.inputValue()).toBe('2.7432');
+    await changedFrom(lead, before);
+    const tap = typedValue(page, 'Tap');
+    await enter(tap, '0.1 gal/min');
+    await expect.poll(async () => Number(await tap.inputValue())).toBeCloseTo(0.3785, 3);
+  });
+
+  test('is made in the part that is picked in the drawing', async () => {
+    const { page, verdict } = await openBench();
+    const before = await verdict.textContent();
+    await page.getByRole('button', { name: /^Pot,/ }).press('Enter');
+    const settings = page.getByRole('complementary', { name: 'Settings' });
+    expect(await settings.getByRole('tab', { selected: true }).textContent()).toContain('Pot');
+    const water = settings.getByRole('textbox', { name: 'Water in the pot' });
+    await enter(water, '6.5 L');
+    await changedFrom(verdict, before);
+    await page.keyboard.press('Escape');
+    await page.keyboard.press('Escape');
+    await expect.poll(() => settings.count()).toBe(0);
+  });
+
+  test('that cannot be is refused in words, and the run stays', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    const coil = typedValue(page, 'Coil');
+    await enter(coil, '900 m');
+    await page.getByRole('alert').filter({ hasText: /100/ }).waitFor();
+    expect(await lead.textContent()).toBe(before);
+    await enter(coil, 'long');
+    await page.getByRole('alert').waitFor();
+    expect(await lead.textContent()).toBe(before);
+  });
+
+  test('that does not fit the still keeps the last good run, says so, and is taken back', async () => {
+    const { page, verdict, lead } = await openBench();
+    const before = await lead.textContent();
+    await enter(typedValue(page, 'Charge'), '60 kg');
+    const stale = verdict.getByRole('alert');
+    await stale.waitFor();
+    expect(await stale.textContent()).toContain('These numbers are from before your last change.');
+    expect(await stale.textContent()).toContain('at most');
+    expect(await lead.textContent()).toBe(before);
+    await stale.getByRole('button', { name: 'Take the change back' }).click();
+    await expect.poll(() => stale.count()).toBe(0);
+    expect(await typedValue(page, 'Charge').inputValue()).toBe('2');
+  });
+
+  test('of the heat while the run plays takes hold at that minute and leaves what came before', async () => {
+    const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
+    const reach = page.locator('.live-control.is-heat .live-reach');
+    await expect.poll(() => reach.textContent()).toMatch(/Changes the run from \d+\smin on/);
+    await page.getByRole('button', { name: 'Pause' }).click();
+    const here = await seconds(playhead);
+    await enter(typedValue(page, 'Heat'), '90 %');
+    await page.locator('h1').click();
+    await page.keyboard.press('ArrowLeft');
+    await page.keyboard.press('ArrowLeft');
+    await expect.poll(() => typedValue(page, 'Heat').inputValue()).toBe('50');
+    expect(await reach.textContent()).toMatch(new RegExp(`Changes the run from \\d+\\smin to ${Math.round(here / 60)}\\smin`));
+  });
+
+  test('of the units changes what is shown and nothing else', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    await page.getByRole('combobox', { name: 'Units' }).selectOption('US');
+    expect(await changedFrom(lead, before)).toMatch(/with [\d.]+\sft to spare/);
+    expect(Number(await typedValue(page, 'Coil').inputValue())).toBeCloseTo(4.921, 2);
+    expect(await page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled')).toBe('true');
+  });
+});

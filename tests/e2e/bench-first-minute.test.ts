@@ -1,0 +1,66 @@
+import { describe, expect, test } from 'vitest';
+import { changedFrom, onBench, openBench, seconds } from './bench-page.ts';
+
+describe('someone who has never been here', () => {
+  test('sees a still at work and, in one sentence, what its run comes to', async () => {
+    const { page, lead, playhead } = await openBench();
+    expect(await lead.textContent()).toMatch(/^The coil condenses everything, with [\d.]+\sm to spare\.$/);
+    expect(await page.locator('.headline-facts').textContent()).toMatch(/first drops at \d+\smin · \d+ of the \d+\smL of oil by .+ · \d+\sL of cooling water/);
+    expect(await seconds(playhead)).toBeGreaterThan(600);
+    expect(await page.getByRole('group', { name: /still in section/ }).count()).toBe(1);
+  });
+
+  test('turns up the heat, sees the coil fail, is told what would hold, and tries it', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    expect(await changedFrom(lead, before)).toMatch(/^The coil is not enough: from .+ on, vapour leaves the outlet\./);
+    const give = page.getByRole('button', { name: /^Give it [\d.]+\sm$/ });
+    await give.waitFor({ timeout: 30_000 });
+    expect(await lead.textContent()).toMatch(/too short by [\d.]+\sm: .+ [\d.]+\sm would hold\.$/);
+    const failing = await lead.textContent();
+    await give.click();
+    expect(await changedFrom(lead, failing)).toMatch(/condenses everything/);
+  });
+
+  test('reads three hints once, and never again', async () => {
+    const { page } = await openBench();
+    const hints = page.getByRole('complementary', { name: 'First steps' });
+    await hints.getByRole('button', { name: 'Next' }).click();
+    await hints.getByRole('button', { name: 'Next' }).click();
+    expect(await hints.textContent()).toContain('3 of 3');
+    await hints.getByRole('button', { name: 'Done' }).click();
+    expect(await hints.count()).toBe(0);
+    await page.waitForTimeout(900);
+    await page.reload();
+    await onBench(page).lead.waitFor();
+    expect(await hints.count()).toBe(0);
+  });
+
+  test('finds the run already playing where motion is welcome', async () => {
+    const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
+    const first = await seconds(playhead);
+    await expect.poll(() => seconds(playhead)).toBeGreaterThan(first + 30);
+    await page.getByRole('button', { name: 'Pause' }).click();
+    const rest = await seconds(playhead);
+    await page.waitForTimeout(300);
+    expect(await seconds(playhead)).toBe(rest);
+  });
+
+  test('chooses another example, or a blank still, and can have the one before back', async () => {
+    const { page, lead } = await openBench();
+    const title = page.getByRole('heading', { level: 1 });
+    expect(await title.textContent()).toBe('Gentle lavender');
+    await page.getByRole('button', { name: 'Examples' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Start from' });
+    await dialog.getByRole('button', { name: /boiled hard/ }).click();
+    await expect.poll(() => title.textContent()).toBe('Lavender, boiled hard');
+    expect(await lead.textContent()).toMatch(/The pot runs dry|The coil is/);
+    await page.getByRole('button', { name: 'Examples' }).click();
+    await dialog.getByRole('button', { name: /A blank still/ }).click();
+    await expect.poll(() => title.textContent()).toBe('My still');
+    await page.keyboard.press('Control+z');
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => title.textContent()).toBe('Gentle lavender');
+  });
+});

@@ -1,0 +1,108 @@
+import { describe, expect, test } from 'vitest';
+import { downloaded, enter, onBench, openBench, openFile, seconds, typedValue } from './bench-page.ts';
+
+describe('work on the bench', () => {
+  test('is there again after a reload: still, playhead, units, look and folded charts', async () => {
+    const { page, lead, playhead } = await openBench();
+    await enter(typedValue(page, 'Coil'), '2.35 m');
+    await page.getByRole('combobox', { name: 'Units' }).selectOption('US');
+    await page.getByRole('combobox', { name: 'Look' }).selectOption('slate');
+    await page.getByRole('button', { name: /^Heat in the bed/ }).click();
+    await page.locator('h1').click();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('Shift+ArrowRight');
+    await expect.poll(() => lead.textContent()).toMatch(/with [\d.]+\sft to spare/);
+    const told = await lead.textContent();
+    await page.waitForTimeout(900);
+    await page.reload();
+    await onBench(page).lead.waitFor();
+    expect(await lead.textContent()).toBe(told);
+    expect(await seconds(playhead)).toBe(60);
+    expect(await page.locator('html').getAttribute('data-theme')).toBe('dark');
+    expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
+    expect(await page.getByRole('button', { name: /^Heat in the bed/ }).getAttribute('aria-expanded')).toBe('false');
+    expect(await page.getByRole('button', { name: 'Play', exact: true }).count()).toBe(1);
+  });
+
+  test('is saved as a file and opened again elsewhere', async () => {
+    const first = await openBench();
+    await enter(typedValue(first.page, 'Coil'), '2.35 m');
+    const saved = await downloaded(first.page, () => first.page.getByRole('button', { name: /^Save this|^Save$/ }).first().click());
+    expect(saved.name).toBe('gentle-lavender.json');
+    const scenario = JSON.parse(saved.text) as { condenser: { length_m: number } };
+    expect(scenario.condenser.length_m).toBe(2.35);
+
+    const second = await openBench();
+    await openFile(second.page, saved.name, saved.text.replace('Gentle lavender', 'Brought along'));
+    await expect.poll(() => second.page.locator('h1').textContent()).toBe('Brought along');
+    expect(await typedValue(second.page, 'Coil').inputValue()).toBe('2.35');
+  });
+
+  test('gives the table of the run, a named column each', async () => {
+    const { page } = await openBench();
+    const { name, text } = await downloaded(page, () => page.getByRole('button', { name: /^Save table/ }).click());
+    expect(name).toBe('gentle-lavender.csv');
+    const lines = text.trimEnd().split('\r\n');
+    expect(lines[0]).toMatch(/^time_s,heatSetting,sourcePower_W,/);
+    expect(lines.length).toBeGreaterThan(500);
+    expect(lines[1]?.split(',').every((cell) => Number.isFinite(Number(cell)))).toBe(true);
+  });
+
+  test.each([
+    ['not JSON at all', 'hello', /not JSON/],
+    ['JSON of something else', '{"type":"FeatureCollection","features":[]}', /type/],
+    ['a wrong number', '{"pot":{"diameter_m":-3}}', /pot\.diameter_m/],
+    ['an array', '[1,2,3]', /JSON object/],
+    ['deep nonsense', '{"charge":{"release":{"readyShare":{"hydrocarbon":"many"}}}}', /hydrocarbon/],
+  ])('is as it was when a file holds %s, and the reason is told', async (_what, text, reason) => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    await openFile(page, 'odd.json', text);
+    const notice = page.getByRole('status').filter({ hasText: 'your work is as it was' });
+    await notice.waitFor();
+    expect(await notice.textContent()).toMatch(reason);
+    expect(await lead.textContent()).toBe(before);
+    expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
+    await notice.getByRole('button', { name: 'Put away' }).click();
+    await expect.poll(() => page.getByText('your work is as it was').count()).toBe(0);
+  });
+
+  test('that was kept but cannot be read gives way to the example, and says so', async () => {
+    const { page } = await openBench();
+    await page.waitForTimeout(200);
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open('limbeck');
+          opening.onerror = () => reject(new Error('no storage'));
+          opening.onsuccess = () => {
+            const change = opening.result.transaction('work', 'readwrite');
+            change.objectStore('work').put({ scenario: { pot: 'broken' }, units: 'us' }, 'bench');
+            change.oncomplete = () => {
+              opening.result.close();
+              resolve();
+            };
+          };
+        }),
+    );
+    await page.goto('about:blank');
+    await page.goBack();
+    await page.getByText('can’t be read by this version').waitFor();
+    expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
+    expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
+  });
+
+  test('says when this browser keeps nothing, and offers a file instead', async () => {
+    const { page } = await openBench();
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await enter(typedValue(page, 'Coil'), '2 m');
+    const notice = page.getByRole('status').filter({ hasText: 'could not keep your work' });
+    await notice.waitFor();
+    const saved = await downloaded(page, () => notice.getByRole('button', { name: 'Save the scenario' }).click());
+    expect(JSON.parse(saved.text)).toMatchObject({ condenser: { length_m: 2 } });
+  });
+});

@@ -1,0 +1,92 @@
+import { describe, expect, test } from 'vitest';
+import { axeFaults, changedFrom, enter, openBench, typedValue } from './bench-page.ts';
+
+const LOOKS = ['paper', 'slate', 'high contrast', 'projector'] as const;
+
+describe('accessibility', () => {
+  test('in every look the bench, its settings, a failing run and the dialogs hold no fault that axe can find', async () => {
+    const { page, lead } = await openBench({ bypassCSP: true });
+    for (const look of LOOKS) {
+      await page.getByRole('combobox', { name: 'Look' }).selectOption(look);
+      expect(await axeFaults(page), look).toEqual([]);
+    }
+    await page.getByRole('button', { name: /^Separator/ }).first().click();
+    await page.getByRole('complementary', { name: 'Settings' }).getByRole('tab').first().waitFor();
+    expect(await axeFaults(page), 'settings').toEqual([]);
+    await page.getByRole('button', { name: 'Close settings' }).click();
+    const before = await lead.textContent();
+    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    await changedFrom(lead, before);
+    expect(await axeFaults(page), 'failing run').toEqual([]);
+    await enter(typedValue(page, 'Charge'), '60 kg');
+    await page.getByText('These numbers are from before').waitFor();
+    expect(await axeFaults(page), 'stale run').toEqual([]);
+    for (const dialog of ['Examples', 'Keys']) {
+      await page.getByRole('button', { name: dialog }).click();
+      await page.getByRole('dialog').waitFor();
+      expect(await axeFaults(page), dialog).toEqual([]);
+      await page.keyboard.press('Escape');
+    }
+  });
+
+  test('on a phone, with the menu and a control open, it holds none either', async () => {
+    const { page } = await openBench({ bypassCSP: true, viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    expect(await axeFaults(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Menu' }).tap();
+    await page.getByRole('button', { name: /^Heat/, expanded: false }).last().tap();
+    expect(await axeFaults(page)).toEqual([]);
+  });
+});
+
+describe('the page', () => {
+  test.each([360, 390, 720, 768, 1024, 1200, 1440, 2560, 3840])('does not scroll sideways at %i px', async (width) => {
+    const { page } = await openBench({ viewport: { width, height: 900 } });
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+    await page.locator('.headline-lead a').click();
+    await page.getByRole('complementary', { name: 'Settings' }).getByRole('tab').first().waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+  });
+
+  test('stands in the order drawing, verdict, charts on a phone, with the controls at the thumb', async () => {
+    const { page } = await openBench({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    const tops = await Promise.all(['.bench-still', '.bench-verdict', '.bench-charts'].map(async (place) => (await page.locator(place).boundingBox())?.y ?? Number.NaN));
+    expect(tops).toEqual([...tops].sort((a, b) => a - b));
+    const bar = page.getByRole('region', { name: 'Live controls' });
+    const box = await bar.boundingBox();
+    expect((box?.y ?? 0) + (box?.height ?? 0)).toBe(844);
+    await bar.getByRole('button', { name: /^Heat/ }).tap();
+    const slider = bar.getByRole('slider', { name: 'Heat' });
+    expect((await slider.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    const lead = page.locator('.headline-lead');
+    const before = await lead.textContent();
+    await slider.fill('1');
+    await changedFrom(lead, before);
+  });
+
+  test('does not move under the reader while it opens', async () => {
+    const { page } = await openBench();
+    await page.waitForTimeout(500);
+    const shift = await page.evaluate(
+      () =>
+        new Promise<number>((resolve) => {
+          let sum = 0;
+          const observer = new PerformanceObserver((list) => {
+            for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[]) sum += entry.hadRecentInput ? 0 : entry.value;
+          });
+          observer.observe({ type: 'layout-shift', buffered: true });
+          setTimeout(() => resolve(sum), 200);
+        }),
+    );
+    expect(shift).toBeLessThan(0.02);
+  });
+
+  test('prints drawing, verdict and charts, dark on white, and nothing to press', async () => {
+    const { page } = await openBench({ colorScheme: 'dark' });
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('button', { name: 'Examples' }).isVisible()).toBe(false);
+    expect(await page.getByRole('region', { name: 'Live controls' }).isVisible()).toBe(false);
+    expect(await page.locator('.headline-lead').isVisible()).toBe(true);
+    expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim())).toBe('#fff');
+  });
+});

@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { openBench, seconds, typedValue } from './bench-page.ts';
+
+describe('the playhead', () => {
+  test('is moved by keys: seconds, minutes, ends and events', async () => {
+    const { page, playhead } = await openBench();
+    await page.locator('body').click({ position: { x: 4, y: 300 } });
+    await page.keyboard.press('Home');
+    expect(await seconds(playhead)).toBe(0);
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Shift+ArrowRight');
+    expect(await seconds(playhead)).toBe(70);
+    await page.keyboard.press('ArrowLeft');
+    expect(await seconds(playhead)).toBe(60);
+    await page.keyboard.press(']');
+    const boil = await seconds(playhead);
+    expect(boil).toBeGreaterThan(600);
+    await page.keyboard.press(']');
+    expect(await seconds(playhead)).toBeGreaterThan(boil);
+    await page.keyboard.press('[');
+    expect(await seconds(playhead)).toBe(boil);
+    await page.keyboard.press('End');
+    expect(await seconds(playhead)).toBe(Number(await playhead.getAttribute('max')));
+  });
+
+  test('moves the same whether it has the focus or not', async () => {
+    const { page, playhead } = await openBench();
+    await playhead.focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('ArrowRight');
+    expect(await seconds(playhead)).toBe(10);
+    await page.keyboard.press('Shift+ArrowRight');
+    expect(await seconds(playhead)).toBe(70);
+  });
+
+  test('is dragged along the line, and what is drawn moves with it', async () => {
+    const { page, playhead } = await openBench();
+    const hydrosol = page.getByText(/^Hydrosol/).first();
+    await hydrosol.waitFor();
+    const box = await playhead.boundingBox();
+    if (!box) throw new Error('the playhead is not on the page');
+    const y = box.y + box.height / 2;
+    const max = Number(await playhead.getAttribute('max'));
+    await page.mouse.move(box.x + 9 + (await seconds(playhead)) / max * (box.width - 18), y);
+    await page.mouse.down();
+    const drawn: (string | null)[] = [];
+    for (const share of [0.5, 0.7, 0.9]) {
+      await page.mouse.move(box.x + 9 + share * (box.width - 18), y, { steps: 4 });
+      await expect.poll(() => seconds(playhead)).toBeGreaterThan((share - 0.02) * max);
+      await page.waitForTimeout(50);
+      drawn.push(await page.getByRole('group', { name: /still in section/ }).textContent());
+    }
+    await page.mouse.up();
+    expect(new Set(drawn).size).toBe(3);
+    expect(await page.locator('.playback-now').textContent()).toMatch(/h|min/);
+  });
+
+  test('plays and pauses with Space, and goes through the whole run in ten seconds when asked', async () => {
+    const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
+    await page.getByRole('combobox', { name: 'Speed' }).selectOption('the run in 10 seconds');
+    await page.getByRole('button', { name: 'Pause' }).click();
+    await page.locator('body').click({ position: { x: 4, y: 300 } });
+    await page.keyboard.press('Home');
+    await page.keyboard.press('Space');
+    const max = Number(await playhead.getAttribute('max'));
+    await expect.poll(() => seconds(playhead), { interval: 30 }).toBeGreaterThan(max * 0.08);
+    await page.keyboard.press('Space');
+    const rest = await seconds(playhead);
+    await page.waitForTimeout(300);
+    expect(await seconds(playhead)).toBe(rest);
+    await page.getByRole('button', { name: 'Play' }).waitFor();
+  });
+
+  test('is left alone by keys typed into a field, and by all single keys once they are turned off', async () => {
+    const { page, playhead } = await openBench();
+    const before = await seconds(playhead);
+    await typedValue(page, 'Heat').focus();
+    for (const key of ['Home', 'ArrowLeft', ']', '+', '?']) await page.keyboard.press(key);
+    await page.keyboard.press('Escape');
+    expect(await seconds(playhead)).toBe(before);
+    await page.getByRole('button', { name: 'Keys' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Keys' });
+    await dialog.getByRole('checkbox', { name: 'Use these keys' }).uncheck();
+    await page.keyboard.press('Escape');
+    await page.locator('body').click({ position: { x: 4, y: 300 } });
+    await page.keyboard.press('Home');
+    expect(await seconds(playhead)).toBe(before);
+  });
+
+  test('goes to the minute that a sentence of the verdict speaks of, and its part is opened', async () => {
+    const { page, verdict, playhead } = await openBench();
+    await verdict.getByRole('link', { name: /of oil are in the receiver by/ }).click();
+    await page.getByRole('complementary', { name: 'Settings' }).waitFor();
+    expect(await page.getByRole('tab', { selected: true }).textContent()).toContain('Separator');
+    const told = /by 1\sh\s(\d+)/.exec((await verdict.textContent()) ?? '');
+    expect(Math.abs((await seconds(playhead)) / 60 - 60 - Number(told?.[1]))).toBeLessThanOrEqual(1);
+  });
+});
