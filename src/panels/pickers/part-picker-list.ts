@@ -1,6 +1,7 @@
 /** Which library belongs to which part, its columns, and what a pick of it writes. */
 import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
+import { isElectric, isRelevant } from '../settings/relevance.ts';
 import { botanicalRows } from './botanical-rows.ts';
 import { circuitRows, heatSourceRows, separatorRows, tubeRows, tubRows, vesselRows } from './library-rows.ts';
 import type { PickerId } from './own-entries.ts';
@@ -22,7 +23,6 @@ export interface PartPicker {
 }
 
 const always = (): boolean => true;
-const BURNS: ReadonlySet<string> = new Set(['gas-ring', 'gas-burner', 'outdoor-gas-burner', 'wood-fire']);
 
 export const PART_PICKERS: readonly PartPicker[] = [
   {
@@ -71,7 +71,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     what: 'circuit',
     columns: ['Voltage', 'Rating', 'Most', 'For hours'],
     groups: null,
-    isUseful: ({ heat }) => !BURNS.has(heat.kind),
+    isUseful: isElectric,
     knownBy: null,
     rows: circuitRows,
   },
@@ -91,7 +91,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     what: 'tub or barrel',
     columns: ['Holds', 'Inside, across × high', 'Wall', 'Made of'],
     groups: null,
-    isUseful: ({ condenser, cooling }) => condenser.kind === 'coil-in-tub' || cooling.jacketSupply === 'barrel',
+    isUseful: (scenario) => isRelevant('cooling.tubDiameter_m', scenario),
     knownBy: null,
     rows: tubRows,
   },

@@ -6,7 +6,8 @@ const HEATS_NO_BASE: ReadonlySet<string> = new Set(['immersion-element', 'steam-
 
 const isCoil = ({ condenser }: Scenario): boolean => condenser.kind === 'coil-in-tub';
 const hasVessel = (scenario: Scenario): boolean => isCoil(scenario) || scenario.cooling.jacketSupply === 'barrel';
-const isElectric = ({ heat }: Scenario): boolean => !FUEL.has(heat.kind);
+/** Whether the source hangs on a circuit. */
+export const isElectric = ({ heat }: Scenario): boolean => !FUEL.has(heat.kind);
 const isInsulated = ({ pot, boiler, neck }: Scenario): boolean =>
   pot.insulationThickness_m > 0 || neck.insulationThickness_m > 0 || (pot.layout === 'steam' && boiler.insulationThickness_m > 0);
 const hasEster = ({ charge }: Scenario): boolean => charge.composition.some(({ constituent }) => constituent === 'linalyl_acetate');
