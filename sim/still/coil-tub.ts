@@ -84,6 +84,9 @@ export class CoilTub extends Coolant {
     return (this.plumeShare * Nu * k) / this.diameter;
   }
 
+  /** The layers hold the heat of a step; `relief` is foresight enough. */
+  foresee(): void {}
+
   prepare(conductance: Float64Array, dt: number): void {
     const { layerConductance, segmentLayer } = this;
     layerConductance.fill(0);

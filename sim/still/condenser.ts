@@ -68,6 +68,7 @@ export class Condenser {
   private readonly outerResistance: Float64Array;
   private readonly condensing: Float64Array;
   private readonly cooling: Float64Array;
+  private readonly effective: Float64Array;
   private readonly tubes: number;
   private readonly D_i: number;
   private readonly D_o: number;
@@ -108,6 +109,7 @@ export class Condenser {
     this.outerResistance = cells();
     this.condensing = cells();
     this.cooling = cells();
+    this.effective = cells();
     this.condensate = new LiquidStream(oil.count);
     this.escaped = new VapourStream(oil.count);
   }
@@ -183,6 +185,7 @@ export class Condenser {
     const asLiquid = vapour.water * tableLiquidEnthalpy(T_s) + oilMass * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
     const latent = Math.max(0, vapour.enthalpy - asLiquid);
     this.updateCoefficients(vapour.water / dt, arriving / dt, T_s, coolant, dt);
+    this.foresee(coolant, T_s, dt);
     const capacity = arriving * meanHeatCapacity(T_s, coolant.segmentTemperature[this.segments - 1] as number) + oilMass * oil.heatCapacity;
     const left = this.march(latent, T_s, capacity, coolant, dt);
     const escapingShare = latent > 0 ? left / latent : 0;
@@ -206,6 +209,7 @@ export class Condenser {
     const rivulet = this.rivulet(arriving, T_s, Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number));
     const starting = this.lastRate === 0;
     if (starting) {
+      this.vapourShare.fill(1);
       for (let s = 0; s < this.segments; s++) {
         this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
         this.innerWall[s] = this.outerWall[s] as number;
@@ -224,6 +228,17 @@ export class Condenser {
       coolant.prepare(this.condensing, dt);
     }
     this.tick++;
+  }
+
+  /** Tells the water what heat to expect: condensing where the last step condensed, cooling beyond. */
+  private foresee(coolant: Coolant, T_s: number, dt: number): void {
+    const { effective, inside } = this;
+    for (let s = 0; s < this.segments; s++) {
+      const condenses = (s === 0 ? 1 : (this.vapourShare[s - 1] as number)) > 0;
+      effective[s] = (condenses ? this.condensing[s] : this.cooling[s]) as number;
+      if (condenses) inside[s] = T_s;
+    }
+    coolant.foresee(effective, inside, dt);
   }
 
   /** Marches the segments; returns the latent heat left at the end, J. */

@@ -37,6 +37,11 @@ export abstract class Coolant {
 
   /** Film coefficient on the water side at a segment whose outer wall is at T_wall, W/m²K. */
   abstract filmCoefficient(segment: number, wallTemperature: number): number;
+  /**
+   * Sets `segmentTemperature` to what the water will be at the end of the step, given each segment's conductance, W/K,
+   * and the temperature inside it, K. Water that streams past many segments in a step needs this; a tub does not.
+   */
+  abstract foresee(conductance: Float64Array, inside: Float64Array, dt: number): void;
   /** Prepares `relief` from the segments' conductances, W/K. */
   abstract prepare(conductance: Float64Array, dt: number): void;
   /** Takes up the heat of the step. */

@@ -3,7 +3,8 @@
  * barrel. One cell of water per segment; outside film by the VDI annulus relations on the hydraulic diameter.
  *
  * States: temperature of each cell [K]; the barrel is a one-layer tub.
- * Equations: M c dT/dt = ṁ c (T_upstream − T) + q, implicit in T; counterflow enters at the condensate end.
+ * Equations: M c dT/dt = ṁ c (T_upstream − T) + q, implicit in T; counterflow enters at the condensate end. The heat of
+ * a step is worked out with the water temperatures that it will lead to, so that slow water is not taken above the vapour.
  * Assumptions: a bundle's shell is treated as an annulus of the same hydraulic diameter and inner wetted width
  * (estimate). Limits: laminar annuli are taken as forced flow only, a lower bound (hot-wall buoyancy helps in reality).
  */
@@ -18,6 +19,9 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltAnnulus } from '../transfer/annulus.ts';
 import { Coolant } from './coolant.ts';
 import { Tub } from './tub.ts';
+
+/** Heat capacity of cooling water for foreseeing its temperature, J/kgK; the heat itself goes by enthalpy. */
+const WATER_HEAT_CAPACITY = 4186;
 
 export class Jacket extends Coolant {
   private readonly barrel: Tub | null;
@@ -55,12 +59,21 @@ export class Jacket extends Coolant {
     return (nusseltAnnulus(Re, Pr, this.innerWidth, outer, this.length) * k) / this.hydraulicDiameter;
   }
 
-  prepare(conductance: Float64Array, dt: number): void {
-    for (let s = 0; s < this.relief.length; s++) {
-      const cp = tableLiquidHeatCapacity(this.segmentTemperature[s] as number);
-      this.relief[s] = 1 / (1 + ((conductance[s] as number) * dt) / ((this.cellMass + this.flow * dt) * cp));
+  foresee(conductance: Float64Array, inside: Float64Array, dt: number): void {
+    const count = this.cellEnthalpy.length;
+    const held = this.cellMass / dt;
+    let upstream = this.barrel ? (this.barrel.temperature[0] as number) : this.inletTemperature;
+    for (let index = 0; index < count; index++) {
+      const s = this.counterflow ? count - 1 - index : index;
+      const now = tableTemperatureFromLiquidEnthalpy(this.cellEnthalpy[s] as number);
+      const g = (conductance[s] as number) / WATER_HEAT_CAPACITY;
+      upstream = (held * now + this.flow * upstream + g * (inside[s] as number)) / (held + this.flow + g);
+      this.segmentTemperature[s] = upstream;
     }
   }
+
+  /** Foresight does what relief does for a tub. */
+  prepare(): void {}
 
   /** Passes water of a supply enthalpy through the cells for a step; returns what leaves, J/kg. */
   private pass(through: number, supply: number, keep: boolean): number {

@@ -18,6 +18,8 @@ import type { Oil } from './oil.ts';
 /** Moisture on dry weight at which cell walls are saturated and release runs in full; about 0.25–0.30, from memory. */
 const FIBRE_SATURATION = 0.27;
 const BOILING = 373.15;
+/** Ready oil below this, mol, is left where it is: dividing by less overflows. */
+const LEAST_MOLES = 1e-30;
 /** Changes of temperature, K, and wetness after which release rates are worked out anew: 0.1 % of the rate. */
 const RATE_TEMPERATURE = 0.02;
 const RATE_WETNESS = 0.001;
@@ -196,17 +198,19 @@ export class Release {
     oil.pressureRatios(T, ratios);
     let moles = this.halfMoles;
     for (let i = 0; i < this.count; i++) moles += (ready[first + i] as number) / (oil.molarMass[i] as number);
-    const strength = moles > 0 ? steam / (WATER_MOLAR_MASS * moles) : 0;
+    const strength = moles > LEAST_MOLES ? steam / (WATER_MOLAR_MASS * moles) : 0;
+    const carried = this.carriedShare(steam, incoming);
     let kept = 0;
     let mass = 0;
     let latent = 0;
     let amount = 0;
     for (let i = 0; i < this.count; i++) {
       const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
-      const arriving = incoming[i] as number;
+      const arriving = carried * (incoming[i] as number);
+      const condensed = (incoming[i] as number) - arriving;
       const lambda = strength * approach * (ratios[i] as number);
       const stays = meanShareLeft(lambda);
-      const stock = ready[first + i] as number;
+      const stock = (ready[first + i] as number) + condensed;
       const settling = approach * arriving;
       const left = stock * (1 - lambda * stays) + settling * stays;
       ready[first + i] = left;
@@ -221,6 +225,15 @@ export class Release {
     this.outMass = mass;
     this.outLatent = latent;
     this.outMoles = amount;
+  }
+
+  /** Share of arriving oil that the steam which leaves can still carry; the rest condenses with the water it lost. */
+  private carriedShare(steam: number, incoming: Float64Array): number {
+    const { oil, ratios } = this;
+    let load = 0;
+    for (let i = 0; i < this.count; i++) load += (incoming[i] as number) / ((oil.molarMass[i] as number) * (ratios[i] as number));
+    load *= WATER_MOLAR_MASS;
+    return load > steam ? steam / load : 1;
   }
 
   /**
@@ -242,7 +255,7 @@ export class Release {
       taken += n * approach * (ratios[i] as number);
       brought += ((1 - approach) * (incoming[i] as number)) / (oil.molarMass[i] as number);
     }
-    return (moles > 0 ? taken / moles : 0) + (steam > 0 ? (brought * WATER_MOLAR_MASS) / steam : 0);
+    return (moles > LEAST_MOLES ? taken / moles : 0) + (steam > 0 ? (brought * WATER_MOLAR_MASS) / steam : 0);
   }
 
   /** Oil carried into a cell by vapour that condensed there whole, kg by constituent. */

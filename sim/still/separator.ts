@@ -10,7 +10,7 @@
  * Limits: the drop sizes are an assumption, so haze is an estimate.
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
-import { tableLiquidDensity, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableLiquidViscosity } from '../fluids/water-table.ts';
+import { tableLiquidDensity, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableLiquidViscosity, tableTemperatureFromLiquidEnthalpy } from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { capturedShare } from '../transfer/drop-sizes.ts';
 import { cutDiameter, hadamardFactor, overflowRate } from '../transfer/settling.ts';
@@ -133,12 +133,11 @@ export class Separator {
     dissolving.fill(0);
     hazing.fill(0);
     const oilMass = entering.oilTotal();
-    const lost = this.lossTable.at(this.temperature) * dt;
-    const capacity = this.holdUp * tableLiquidHeatCapacity(this.temperature);
+    const lost = Math.min(this.lossTable.at(this.temperature) * dt, Math.max(0, 0.5 * this.enthalpy));
     this.lossEnergy += lost;
     this.enthalpy -= lost;
     if (!(entering.water > 0)) {
-      this.temperature -= lost / capacity;
+      this.temperature = tableTemperatureFromLiquidEnthalpy(this.enthalpy / this.holdUp);
       return;
     }
     if (oilMass > 0) {
