@@ -1,0 +1,107 @@
+/** The knots of a schedule as rows to type into. */
+import { createSignal, Index, Show } from 'solid-js';
+import type { Schedule } from '../../../sim/index.ts';
+import { QuantityField } from '../../ui/QuantityField.tsx';
+import { formatDuration, type UnitSystem } from '../../units/index.ts';
+import { moveKnot, removeKnot, setKnotTime, toggleShape, type Edited, type ScheduleLimits } from './schedule-edit.ts';
+
+export interface KnotTableProps {
+  readonly title: string;
+  readonly schedule: Schedule;
+  readonly limits: ScheduleLimits;
+  readonly unit: string;
+  readonly hint?: string | undefined;
+  readonly system: UnitSystem;
+  /** `quick` marks one of several small steps that are undone together. */
+  readonly onEdit: (schedule: Schedule, quick: boolean) => void;
+}
+
+export function KnotTable(props: KnotTableProps) {
+  const [problem, setProblem] = createSignal<string | null>(null);
+  /** Hands on a valid edit; else answers why not. */
+  const take = (edited: Edited, quick: boolean): string | null => {
+    if (!edited.ok) return edited.because;
+    props.onEdit(edited.schedule, quick);
+    return null;
+  };
+  const hint = () => (props.hint === undefined ? {} : { hint: props.hint });
+
+  return (
+    <>
+      <table class="schedule-table">
+        <caption class="heard">{props.title}: settings by time</caption>
+        <thead>
+          <tr>
+            <th scope="col">From</th>
+            <th scope="col">Setting</th>
+            <th scope="col">Reached</th>
+            <td />
+          </tr>
+        </thead>
+        <tbody>
+          <Index each={props.schedule}>
+            {(knot, index) => (
+              <tr>
+                <td>
+                  <Show when={index > 0} fallback={<span class="schedule-start">the start</span>}>
+                    <QuantityField
+                      label={`Time of change ${index}`}
+                      labelHidden
+                      value={knot().at_s}
+                      unit="s"
+                      hint="duration"
+                      system={props.system}
+                      onCommit={(at_s, nudge) => take(setKnotTime(props.schedule, index, at_s, formatDuration), nudge)}
+                    />
+                  </Show>
+                </td>
+                <td>
+                  <QuantityField
+                    label={index === 0 ? 'Setting at the start' : `Setting of change ${index}`}
+                    labelHidden
+                    value={knot().value}
+                    unit={props.unit}
+                    {...hint()}
+                    system={props.system}
+                    min={props.limits.min}
+                    max={props.limits.max}
+                    onCommit={(value, nudge) => props.onEdit(moveKnot(props.schedule, index, knot().at_s, value, props.limits), nudge)}
+                  />
+                </td>
+                <td>
+                  <Show when={index > 0}>
+                    <button
+                      type="button"
+                      class="schedule-word"
+                      aria-label={`Change ${index} is reached ${knot().shape === 'step' ? 'at once' : 'evenly'}; switch`}
+                      onClick={() => setProblem(take(toggleShape(props.schedule, index), false))}
+                    >
+                      {knot().shape === 'step' ? 'at once' : 'evenly'}
+                    </button>
+                  </Show>
+                </td>
+                <td>
+                  <Show when={index > 0}>
+                    <button
+                      type="button"
+                      class="schedule-word"
+                      aria-label={`Remove change ${index}`}
+                      onClick={() => setProblem(take(removeKnot(props.schedule, index), false))}
+                    >
+                      Remove
+                    </button>
+                  </Show>
+                </td>
+              </tr>
+            )}
+          </Index>
+        </tbody>
+      </table>
+      <Show when={problem()}>
+        <p class="schedule-problem" role="alert">
+          {problem()}
+        </p>
+      </Show>
+    </>
+  );
+}
