@@ -1,7 +1,7 @@
 /** Which fields matter for the kinds that are chosen: no jacket for a coil, no boiler without one. */
 import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
 
-const FUEL: ReadonlySet<string> = new Set(['gas-ring', 'gas-burner', 'outdoor-gas-burner', 'wood-fire']);
+const FUEL: ReadonlySet<string> = new Set(['gas-ring', 'gas-burner', 'wood-fire']);
 const HEATS_NO_BASE: ReadonlySet<string> = new Set(['immersion-element', 'steam-generator']);
 
 const isCoil = ({ condenser }: Scenario): boolean => condenser.kind === 'coil-in-tub';

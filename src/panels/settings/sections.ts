@@ -2,7 +2,7 @@
 import { scenarioFields, type FieldInfo, type ScenarioPart } from '../../../sim/index.ts';
 
 export interface Section {
-  /** Empty for the first fields of a part, which need no heading. */
+  /** Empty where the fields need no heading: at the start of a part, and for a list that carries its own name. */
   readonly title: string;
   readonly fields: readonly FieldInfo[];
   /** Closed until asked for: details that most people leave alone. */
@@ -30,7 +30,7 @@ const PLANS: Readonly<Partial<Record<ScenarioPart, readonly SectionPlan[]>>> = {
   charge: [
     { title: '', paths: ['charge.botanical', 'charge.state', 'charge.mass_kg', 'charge.moisture', 'charge.oilContent'] },
     { title: 'Packing', paths: ['charge.bulkDensity_kg_m3', 'charge.voidShare', 'charge.bypass', 'charge.particleSize_m'] },
-    { title: 'Oil', paths: ['charge.composition'] },
+    { title: '', paths: ['charge.composition'] },
     { title: 'Giving up the oil', folded: true, paths: ['charge.release', 'charge.hydrolysis'] },
     { title: 'Heat and water of the plant', folded: true, paths: ['charge.heatCapacity_J_kgK', 'charge.holding_kg_kg'] },
   ],
@@ -44,7 +44,7 @@ const PLANS: Readonly<Partial<Record<ScenarioPart, readonly SectionPlan[]>>> = {
   cooling: [
     { title: '', paths: ['cooling.jacketSupply', 'cooling.flow_kg_s', 'cooling.tapTemperature_K', 'cooling.waterPrice_m3'] },
     { title: 'Tub or barrel', paths: ['cooling.tub', 'cooling.startTemperature_K', 'cooling.stir_m_s'] },
-    { title: 'Ice', paths: ['cooling.ice'] },
+    { title: '', paths: ['cooling.ice'] },
   ],
   separator: [
     { title: '', paths: ['separator.bore_m', 'separator.height_m', 'separator.inletDepth_m', 'separator.returnShare'] },
