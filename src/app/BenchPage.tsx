@@ -1,5 +1,5 @@
 /** The bench as a page: the drawing across the top, playback, charts in one column, and the verdict beside them. */
-import { createEffect, createSignal, onMount, Show } from 'solid-js';
+import { createEffect, createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
 import type { ScenarioPart } from '../../sim/index.ts';
 import { Announcer } from './Announcer.tsx';
 import { createAutosave } from './autosave.ts';
@@ -7,7 +7,6 @@ import { useBench } from './bench.ts';
 import { createBenchFiles } from './bench-files.ts';
 import { obeyKeys } from './bench-keys.ts';
 import { createBenchVerdict } from './bench-verdict.ts';
-import { BenchCharts } from './BenchCharts.tsx';
 import { BenchDrawing } from './BenchDrawing.tsx';
 import { BenchHeader } from './BenchHeader.tsx';
 import { BenchPlayback } from './BenchPlayback.tsx';
@@ -16,6 +15,7 @@ import { FirstHints } from './FirstHints.tsx';
 import { KeysDialog } from './KeysDialog.tsx';
 import { createLiveReach, LivePanel } from './LivePanel.tsx';
 import { Notice } from './Notice.tsx';
+import { showSchedule } from './schedule-anchor.ts';
 import { Section } from './Section.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
 import type { BenchStorage } from './storage.ts';
@@ -33,6 +33,10 @@ export interface BenchPageProps {
   /** Whether the run sets off by itself. */
   readonly setsOff: boolean;
 }
+
+/** Below the fold, so fetched once the rest stands. */
+const BenchCharts = lazy(async () => ({ default: (await import('./BenchCharts.tsx')).BenchCharts }));
+const BenchSchedules = lazy(async () => ({ default: (await import('./BenchSchedules.tsx')).BenchSchedules }));
 
 /** Up to this width the settings rise from the bottom edge, and the drawing must stand above them. */
 const SETTINGS_BELOW = '(max-width: 1199px)';
@@ -62,6 +66,10 @@ export function BenchPage(props: BenchPageProps) {
     if (props.setsOff) bench.play();
   });
 
+  const planOverTime = (path: string) => {
+    bench.select(null);
+    queueMicrotask(() => showSchedule(path));
+  };
   const openStart = () => {
     setDialog('start');
     void props.startingPoints().then(setPoints);
@@ -106,7 +114,7 @@ export function BenchPage(props: BenchPageProps) {
           {(part) => (
             <aside class="bench-settings" aria-label="Settings">
               <Section name="The settings">
-                <BenchSettings part={part()} onEditSchedule={() => undefined} />
+                <BenchSettings part={part()} onEditSchedule={planOverTime} />
               </Section>
             </aside>
           )}
@@ -121,7 +129,7 @@ export function BenchPage(props: BenchPageProps) {
         </div>
         <div class="bench-live">
           <Section name="The live controls">
-            <LivePanel live={live} />
+            <LivePanel live={live} onPlan={planOverTime} />
           </Section>
         </div>
         <div class="bench-side">
@@ -140,7 +148,14 @@ export function BenchPage(props: BenchPageProps) {
         </div>
         <div class="bench-charts">
           <Section name="The charts">
-            <BenchCharts />
+            <Suspense>
+              <BenchCharts />
+            </Suspense>
+          </Section>
+          <Section name="The schedules">
+            <Suspense>
+              <BenchSchedules />
+            </Suspense>
           </Section>
         </div>
       </main>

@@ -32,7 +32,13 @@ export function createLiveReach(): LiveReach {
   };
 }
 
-export function LivePanel(props: { readonly live: LiveReach }) {
+export interface LivePanelProps {
+  readonly live: LiveReach;
+  /** Shows where a control is planned over the run. */
+  readonly onPlan: (path: string) => void;
+}
+
+export function LivePanel(props: LivePanelProps) {
   const bench = useBench();
   const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.moment_s()));
   const isPlain = () => controls().every(({ schedule }) => schedule === null || schedule.length === 1);
@@ -46,6 +52,7 @@ export function LivePanel(props: { readonly live: LiveReach }) {
       hereWords={clock(props.live.moment_s())}
       canReachFromHere={bench.time_s() >= 1}
       onReach={(reach) => props.live.setReach(reach)}
+      onPlan={(control) => props.onPlan(control.path)}
       onTurn={(control, value, gesture) => {
         props.live.hold();
         bench.change(control.path, fieldValue(control, value, props.live.reach(), props.live.moment_s()), gesture);

@@ -1,5 +1,5 @@
 /** What the drawing says: each part's name, its line of live numbers, and the sentence a screen reader hears. */
-import { botanicals, type Scenario, type ScenarioPart } from '../../sim/index.ts';
+import type { Scenario, ScenarioPart } from '../../sim/index.ts';
 import { displayUnit, formatNumber, formatQuantity, THIN_SPACE, type UnitSystem } from '../units/index.ts';
 import type { LabelId } from './geometry/labels.ts';
 import type { StillState } from './still-state.ts';
@@ -155,7 +155,8 @@ const SPOKEN: readonly (readonly [RegExp, string])[] = [
 
 export const spoken = (words: string): string => SPOKEN.reduce((text, [unit, word]) => text.replace(unit, word), words).replaceAll('\u2009', ' ');
 
-const plantName = (scenario: Scenario): string => botanicals.find((row) => row.id === scenario.charge.botanical)?.name.value ?? 'own plant';
+/** The id of a botanical is its name in plain words; the library itself is too large to fetch for one. */
+const plantName = ({ charge }: Scenario): string => (charge.botanical === 'own' ? 'own plant' : charge.botanical.replaceAll('-', ' '));
 
 function moreOf(id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string {
   if (id === 'charge') return `, ${plantName(scenario)}`;

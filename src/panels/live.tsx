@@ -21,12 +21,13 @@ export interface LiveControlsProps {
   /** A turn of a control; turns of one drag share a gesture. */
   readonly onTurn: (control: LiveControl, value: number, gesture: string) => void;
   readonly onTurnEnd: () => void;
+  readonly onPlan: (control: LiveControl) => void;
 }
 
 /** Arrow keys that follow each other within this time are one turn; a drag is one turn until it is let go. */
 const QUIET_MS = 1000;
 
-interface LiveSliderProps extends Pick<LiveControlsProps, 'units' | 'reachWords' | 'onTurn' | 'onTurnEnd'> {
+interface LiveSliderProps extends Pick<LiveControlsProps, 'units' | 'reachWords' | 'onTurn' | 'onTurnEnd' | 'onPlan'> {
   readonly control: LiveControl;
 }
 
@@ -91,7 +92,12 @@ function LiveSlider(props: LiveSliderProps) {
         onPointerCancel={() => press(false)}
       />
       <p class="live-reach" id={`${id}-reach`}>
-        {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>
+        {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>{' '}
+        <Show when={props.control.schedule}>
+          <button type="button" class="live-plan" onClick={() => props.onPlan(props.control)}>
+            Plan it over the run<span class="heard">: {props.control.label}</span>
+          </button>
+        </Show>
       </p>
     </div>
   );
@@ -125,6 +131,7 @@ export function LiveControls(props: LiveControlsProps) {
               reachWords={props.reachWords}
               onTurn={props.onTurn}
               onTurnEnd={props.onTurnEnd}
+              onPlan={props.onPlan}
             />
           )}
         </Index>

@@ -44,11 +44,11 @@ export function PartButton(props: PartButtonProps) {
       role="button"
       tabindex="0"
       data-part={props.id}
-      aria-label={props.words.sentence}
       aria-pressed={props.selected}
       onClick={() => props.onSelect()}
       onKeyDown={onKeyDown}
     >
+      <title>{props.words.sentence}</title>
       <For each={targets()}>{(box) => <rect class="drawing-target" x={box.x} y={box.y} width={box.width} height={box.height} />}</For>
       {props.children}
       <Show when={props.place}>{(place) => <PartLabel place={place()} words={props.words} id={props.id} textScale={props.textScale} selected={props.selected} />}</Show>
