@@ -43,9 +43,10 @@ export async function pngOf(svg: string): Promise<Blob> {
 export function fileName(run: string, chart: string, extension: string): string {
   const slug = `${run} ${chart}`
     .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/gu, '-')
-    .replace(/^-|-$/gu, '')
-    .slice(0, 80);
+    .slice(0, 80)
+    .replace(/^-|-$/gu, '');
   return `${slug === '' ? 'chart' : slug}.${extension}`;
 }
