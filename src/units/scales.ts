@@ -62,6 +62,7 @@ export const KINDS = {
     us: [scale('lb', POUND, 2), scale('oz', OUNCE, 1)],
   },
   oil: { si: 'kg', metric: [scale('g', 1e-3, 1), scale('mg', 1e-6)], us: [scale('oz', OUNCE, 2)] },
+  oilVolume: { si: 'm³', metric: [scale('mL', 1e-6, 1)], us: [scale('fl oz', FLUID_OUNCE, 2)] },
   water: {
     si: 'kg',
     metric: [scale('L', WATER * 1e-3, 1), scale('mL', WATER * 1e-6)],
