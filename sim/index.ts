@@ -43,3 +43,5 @@ export { gentleAgainstHard, type GentleAndHard } from './answers/gentle-against-
 export { bandsOfFit, calibrate, fittedScenario, FIT_NAMES, type Calibration, type Fit, type FitName, type FittedFactor, type Residual } from './answers/calibrate.ts';
 export { readPoints, type PointsProblem, type ReadPoints } from './answers/calibrate-points.ts';
 export { DEFAULT_UNCERTAINTY, READING_KINDS, type LoggedPoint, type Reading, type ReadingKind, type StatedUncertainty, type Uncertainty } from './answers/calibrate-readings.ts';
+export { workingSheets, WORKING_IDS, type WorkingId } from './answers/working.ts';
+export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './answers/working-sheet.ts';
