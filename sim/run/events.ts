@@ -49,11 +49,17 @@ export class EventWatch {
     this.events.push({ kind, time_s: time, severity, part, value, unit, sentence, advice });
   }
 
+  /** Highest setting the run may use: a controller may take all there is. */
+  private peakSetting(): number {
+    const { heat } = this.scenario;
+    return heat.control === 'hold-rate' ? 1 : Math.max(...heat.setting.map((knot) => knot.value));
+  }
+
   private checkCircuit(): void {
     const { heat } = this.scenario;
     if (heat.supplyVolts_V === null || heat.supplyAmps_A === null) return;
     const limit = heat.supplyVolts_V * heat.supplyAmps_A;
-    const peak = heat.ratedPower_W * Math.max(...heat.setting.map((knot) => knot.value));
+    const peak = heat.ratedPower_W * this.peakSetting();
     if (peak > limit)
       this.tell('circuit-overloaded', 0, 'alarm', 'heat', peak, 'W',
         `The source takes ${kilowatts(peak)}, the circuit carries ${kilowatts(limit)}.`,
@@ -64,7 +70,7 @@ export class EventWatch {
     const { pot, heat, charge } = this.scenario;
     if (pot.layout !== 'water' || charge.mass_kg === 0) return;
     const diameter = Math.min(heat.heatedDiameter_m ?? pot.diameter_m, pot.diameter_m);
-    const peak = (heat.ratedPower_W * heat.shareToPot * Math.max(...heat.setting.map((knot) => knot.value))) / ((Math.PI / 4) * diameter ** 2);
+    const peak = (heat.ratedPower_W * heat.shareToPot * this.peakSetting()) / ((Math.PI / 4) * diameter ** 2);
     if (peak > SCORCH_FLUX)
       this.tell('scorch', 0, 'alarm', 'heat', peak, 'W/m²',
         `The base carries ${(peak / 1000).toFixed(0)} kW/m² with plant lying on it; above about ${SCORCH_FLUX / 1000} it scorches.`,
