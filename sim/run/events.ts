@@ -98,7 +98,7 @@ export class EventWatch {
       this.tell('pressure-high', time, 'alarm', 'pot', gauge, 'Pa', `The pot stands at ${(gauge / 1000).toFixed(1)} kPa above the air at ${minutes(time)}; a lid can lift or spray.`, 'Turn the heat down and open the way out: wider tube, wider neck, looser bed. Never close or narrow the outlet.');
     if (!told.has('tube-hazard') && still.condenser.drop > TUBE_PRESSURE_LIMIT)
       this.tell('tube-hazard', time, 'care', 'condenser', still.condenser.drop, 'Pa', `The condenser tube alone holds back ${(still.condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, 'Choose a wider tube, several tubes side by side, or a gentler boil.');
-    if (!told.has('pot-low') && pot.depth() < scenario.pot.minimumDepth_m && scenario.pot.layout !== 'water')
+    if (!told.has('pot-low') && pot.depth() - pot.geometry.submergedVolume / pot.section < scenario.pot.minimumDepth_m)
       this.tell('pot-low', time, 'alarm', 'pot', pot.water, 'kg', `Only ${litres(pot.water)} of water is left at ${minutes(time)}; the base or element is about to run dry.`, 'Turn the heat off now. Add hot water only when the pot has cooled below the boil.');
     const section = (Math.PI / 4) * scenario.pot.diameter_m ** 2;
     if (!told.has('foam-carry-over') && pot.out.water > 0) {
