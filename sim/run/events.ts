@@ -5,7 +5,7 @@
 import type { Scenario, ScenarioPart } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 import { soudersBrownVelocity } from '../transfer/boiling.ts';
-import { tableLiquidDensity, tableVapourDensity } from '../fluids/water-table.ts';
+import { tableLiquidDensity, tableSaturationTemperature, tableVapourDensity } from '../fluids/water-table.ts';
 import { bedHeight } from '../still/still-body.ts';
 import type { EventKind, RunEvent, Severity } from './result.ts';
 import { celsius, kilowatts, litres, minutes } from './words.ts';
@@ -32,6 +32,8 @@ export class EventWatch {
   private escaping = false;
   private quietSince = 0;
   private readonly bedHeight: number;
+  /** Where water open to the air boils, K. */
+  private readonly airBoilingPoint: number;
 
   private readonly scenario: Scenario;
   private readonly still: Still;
@@ -40,6 +42,7 @@ export class EventWatch {
     this.scenario = scenario;
     this.still = still;
     this.bedHeight = bedHeight(scenario);
+    this.airBoilingPoint = tableSaturationTemperature(still.airPressure);
     this.checkCircuit();
     this.checkScorch();
   }
@@ -151,7 +154,7 @@ export class EventWatch {
     const { coolant } = still;
     if (!told.has('tub-warm') && coolant.outletTemperature >= WARM_TUB)
       this.tell('tub-warm', time, 'care', 'cooling', coolant.outletTemperature, 'K', `The cooling water reaches ${celsius(coolant.outletTemperature)} at the top at ${minutes(time)}: it scalds.`, 'Keep hands and children away; let in more cold water or add ice.');
-    if (!told.has('cooling-boils') && coolant.outletTemperature > still.pot.boilingTemperature - 1.5 && coolant.outletTemperature > 360)
+    if (!told.has('cooling-boils') && coolant.outletTemperature > this.airBoilingPoint - 1.5)
       this.tell('cooling-boils', time, 'alarm', 'cooling', coolant.outletTemperature, 'K', `The cooling water is about to boil at ${minutes(time)}.`, 'Turn the heat off, then let cold water in slowly; stand clear of the steam.');
     if (!told.has('coil-uncovered') && 'uncovered' in coolant && (coolant as { uncovered(): number }).uncovered() > 0 && coolant.depth() < scenario.cooling.tubHeight_m)
       this.tell('coil-uncovered', time, 'care', 'cooling', coolant.depth(), 'm', `The upper turns stand out of the water at ${minutes(time)}.`, 'Top the tub up.');
