@@ -28,6 +28,7 @@ export default defineConfig({
           fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          expect: { poll: { timeout: 15_000, interval: 50 } },
           benchmark: { include: [] },
         },
       },

@@ -48,23 +48,25 @@ describe('work on the bench', () => {
     expect(lines[1]?.split(',').every((cell) => Number.isFinite(Number(cell)))).toBe(true);
   });
 
-  test.each([
-    ['not JSON at all', 'hello', /not JSON/],
-    ['JSON of something else', '{"type":"FeatureCollection","features":[]}', /type/],
-    ['a wrong number', '{"pot":{"diameter_m":-3}}', /pot\.diameter_m/],
-    ['an array', '[1,2,3]', /JSON object/],
-    ['deep nonsense', '{"charge":{"release":{"readyShare":{"hydrocarbon":"many"}}}}', /hydrocarbon/],
-  ])('is as it was when a file holds %s, and the reason is told', async (_what, text, reason) => {
+  test('is as it was when a file holds something else, and the reason is told', async () => {
     const { page, lead } = await openBench();
     const before = await lead.textContent();
-    await openFile(page, 'odd.json', text);
     const notice = page.getByRole('status').filter({ hasText: 'your work is as it was' });
-    await notice.waitFor();
-    expect(await notice.textContent()).toMatch(reason);
-    expect(await lead.textContent()).toBe(before);
-    expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
-    await notice.getByRole('button', { name: 'Put away' }).click();
-    await expect.poll(() => page.getByText('your work is as it was').count()).toBe(0);
+    const odd: readonly (readonly [string, RegExp])[] = [
+      ['hello', /not JSON/],
+      ['{"type":"FeatureCollection","features":[]}', /type/],
+      ['{"pot":{"diameter_m":-3}}', /pot\.diameter_m/],
+      ['[1,2,3]', /JSON object/],
+      ['{"charge":{"release":{"readyShare":{"hydrocarbon":"many"}}}}', /hydrocarbon/],
+    ];
+    for (const [text, reason] of odd) {
+      await openFile(page, 'odd.json', text);
+      await expect.poll(() => notice.textContent()).toMatch(reason);
+      expect(await lead.textContent()).toBe(before);
+      expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
+      await notice.getByRole('button', { name: 'Put away' }).click();
+      await notice.waitFor({ state: 'detached' });
+    }
   });
 
   test('that was kept but cannot be read gives way to the example, and says so', async () => {

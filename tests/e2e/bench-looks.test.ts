@@ -39,13 +39,20 @@ describe('accessibility', () => {
 });
 
 describe('the page', () => {
-  test.each([360, 390, 720, 768, 1024, 1200, 1440, 2560, 3840])('does not scroll sideways at %i px', async (width) => {
-    const { page } = await openBench({ viewport: { width, height: 900 } });
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-    expect(wide).toBeLessThanOrEqual(0);
-    await page.locator('.headline-lead a').click();
-    await page.getByRole('complementary', { name: 'Settings' }).getByRole('tab').first().waitFor();
-    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBeLessThanOrEqual(0);
+  test.each([
+    ['closed', false],
+    ['open', true],
+  ])('does not scroll sideways at any width, with the settings %s', async (_how, withSettings) => {
+    const { page } = await openBench({ viewport: { width: 1440, height: 900 } });
+    await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
+    if (withSettings) {
+      await page.locator('.headline-lead a').click();
+      await page.getByRole('complementary', { name: 'Settings' }).getByRole('tab').first().waitFor();
+    }
+    for (const width of [360, 390, 720, 768, 1024, 1200, 1440, 2560, 3840]) {
+      await page.setViewportSize({ width, height: 900 });
+      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), { message: `${width} px` }).toBeLessThanOrEqual(0);
+    }
   });
 
   test('stands in the order drawing, verdict, charts on a phone, with the controls at the thumb', async () => {

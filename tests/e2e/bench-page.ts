@@ -38,7 +38,7 @@ export const seconds = async (playhead: Locator): Promise<number> => Number(awai
 
 /** Waits until a text has changed from what it was, and gives the new one. */
 export async function changedFrom(text: Locator, before: string | null): Promise<string> {
-  await expect.poll(() => text.textContent(), { timeout: 10_000 }).not.toBe(before);
+  await expect.poll(() => text.textContent()).not.toBe(before);
   return (await text.textContent()) ?? '';
 }
 

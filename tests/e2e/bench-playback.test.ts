@@ -35,8 +35,6 @@ describe('the playhead', () => {
 
   test('is dragged along the line, and what is drawn moves with it', async () => {
     const { page, playhead } = await openBench();
-    const hydrosol = page.getByText(/^Hydrosol/).first();
-    await hydrosol.waitFor();
     const box = await playhead.boundingBox();
     if (!box) throw new Error('the playhead is not on the page');
     const y = box.y + box.height / 2;
