@@ -40,6 +40,8 @@ const REFRESH_BATCH = 5;
 /** Relative change of the vapour rate at which every coefficient is worked out anew. */
 const REFRESH_CHANGE = 0.05;
 const SETTLING_PASSES = 12;
+/** Least share of the difference between water and vapour by which the wall under a rivulet counts as warmed. */
+const RIVULET_WALL = 0.05;
 
 /** Mean heat capacity of water between two temperatures, exact for the whole fall, J/kgK. */
 const meanHeatCapacity = (hot: number, cold: number): number =>
@@ -69,6 +71,8 @@ export class Condenser {
   private readonly condensing: Float64Array;
   private readonly cooling: Float64Array;
   private readonly effective: Float64Array;
+  /** Part of each segment in which vapour condensed in the last step. */
+  private readonly condensedShare: Float64Array;
   private readonly tubes: number;
   private readonly D_i: number;
   private readonly D_o: number;
@@ -79,6 +83,7 @@ export class Condenser {
   private readonly upright: boolean;
   private readonly slope: number;
   private lastRate = 0;
+  private lastArriving = 0;
   private lastFlow = -1;
   private tick = 0;
 
@@ -110,6 +115,7 @@ export class Condenser {
     this.condensing = cells();
     this.cooling = cells();
     this.effective = cells();
+    this.condensedShare = cells();
     this.condensate = new LiquidStream(oil.count);
     this.escaped = new VapourStream(oil.count);
   }
@@ -135,19 +141,21 @@ export class Condenser {
       return;
     }
     const T_w = this.innerWall[s] as number;
-    const share = Math.max(0.02, s === 0 ? 1 : (this.vapourShare[s - 1] as number));
+    const before = s === 0 ? 1 : (this.vapourShare[s - 1] as number);
     const film = this.upright
       ? uprightFilm(Math.max(this.condensingLength, this.segmentLength), T_s, T_w)
-      : slopingFilm(this.D_i, T_s, T_w, G, share);
+      : slopingFilm(this.D_i, T_s, T_w, G, Math.max(0.02, before));
     const inner = 1 / (this.filmFactor * film * Math.PI * this.D_i);
     const outer = 1 / (outside * Math.PI * this.D_o);
     const total = inner + this.wallResistance + this.foulingResistance + outer;
     const flux = (T_s - T_c) / total;
     this.innerWall[s] = T_s - flux * inner;
     this.outerWall[s] = T_c + flux * outer;
-    this.outerResistance[s] = outer;
     this.condensing[s] = perMetre / total;
-    this.cooling[s] = perMetre / (1 / rivulet + this.wallResistance + this.foulingResistance + outer);
+    const coolWall = Math.max(this.wall[s] as number, T_c + RIVULET_WALL * (T_s - T_c));
+    const coolOuter = 1 / (this.coolantFactor * coolant.filmCoefficient(s, coolWall) * Math.PI * this.D_o);
+    this.cooling[s] = perMetre / (1 / rivulet + this.wallResistance + this.foulingResistance + coolOuter);
+    this.outerResistance[s] = before > 0 ? outer : coolOuter;
   }
 
   private refreshAll(coolant: Coolant, T_s: number, G: number, rivulet: number, passes: number): void {
@@ -198,6 +206,8 @@ export class Condenser {
     this.condensingLength = 0;
     this.drop = 0;
     this.lastRate = 0;
+    this.lastArriving = 0;
+    this.condensedShare.fill(0);
     this.vapourShare.fill(0);
     this.heatPerMetre.fill(0);
     this.inside.set(coolant.segmentTemperature);
@@ -207,19 +217,26 @@ export class Condenser {
   private updateCoefficients(rate: number, arriving: number, T_s: number, coolant: Coolant, dt: number): void {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
     const rivulet = this.rivulet(arriving, T_s, Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number));
-    const starting = this.lastRate === 0;
+    const starting = this.lastRate === 0 && rate > 0;
     if (starting) {
       this.vapourShare.fill(1);
+      this.condensedShare.fill(1);
+    }
+    if (starting || this.lastArriving === 0) {
       for (let s = 0; s < this.segments; s++) {
         this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
         this.innerWall[s] = this.outerWall[s] as number;
       }
     }
-    const changed = Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate || Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow;
+    const changed =
+      Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate ||
+      Math.abs(arriving - this.lastArriving) > REFRESH_CHANGE * this.lastArriving ||
+      Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow;
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
       this.lastRate = rate;
+      this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
       coolant.prepare(this.condensing, dt);
     } else if (this.tick % batch === 0) {
@@ -234,9 +251,9 @@ export class Condenser {
   private foresee(coolant: Coolant, T_s: number, dt: number): void {
     const { effective, inside } = this;
     for (let s = 0; s < this.segments; s++) {
-      const condenses = (s === 0 ? 1 : (this.vapourShare[s - 1] as number)) > 0;
-      effective[s] = (condenses ? this.condensing[s] : this.cooling[s]) as number;
-      if (condenses) inside[s] = T_s;
+      const used = this.condensedShare[s] as number;
+      effective[s] = used * (this.condensing[s] as number) + (1 - used) * (this.cooling[s] as number);
+      if (used > 0) inside[s] = T_s;
     }
     coolant.foresee(effective, inside, dt);
   }
@@ -252,17 +269,20 @@ export class Condenser {
       const T_c = segmentTemperature[s] as number;
       let heat = 0;
       let remaining = 1;
+      let condensed = 0;
       if (left > 0) {
         const possible = (this.condensing[s] as number) * (relief[s] as number) * Math.max(0, T_s - T_c) * dt;
         if (possible < left) {
           heat = possible;
           left -= possible;
           remaining = 0;
+          condensed = 1;
         } else {
           const used = left / possible;
           heat = left;
           left = 0;
           remaining = 1 - used;
+          condensed = used;
           this.condensingLength = (s + used) * this.segmentLength;
         }
       }
@@ -277,6 +297,7 @@ export class Condenser {
       this.heatPerMetre[s] = heat * perMetre;
       this.wall[s] = T_c + heat * perMetre * (this.outerResistance[s] as number);
       this.inside[s] = T;
+      this.condensedShare[s] = condensed;
       this.vapourShare[s] = latent > 0 ? left / latent : 0;
     }
     return left;

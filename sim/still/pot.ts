@@ -38,6 +38,8 @@ export const FLUX_MEMORY = 20;
 const STRIP_TIME = 20;
 /** Share of the way that a smoothed value goes in a step. */
 export const relaxation = (dt: number): number => -Math.expm1(-dt / FLUX_MEMORY);
+/** Time in which pressure follows the drop, s: the vapour space is soft, and a puff does not blow it up. */
+const PRESSURE_MEMORY = 5;
 /** Gauge pressure that the steam tables still cover, Pa; the run stops long before. */
 export const HIGHEST_GAUGE = 150_000;
 
@@ -178,8 +180,8 @@ export class Pot {
 
   /**
    * Steam of this step, kg, with the pressure it causes. With E the surplus of enthalpy at the last pressure p_0, C the
-   * heat capacity of pot and hot bed, s = dT/dp and the drop linear about the last step, p = p_1 + S (ṁ − ṁ_1):
-   *   ṁ h = E/Δt − C s (p − p_0)/Δt.
+   * heat capacity of pot and hot bed, s = dT/dp and the drop linear about the last step, Δp = Δp_1 + S (ṁ − ṁ_1), which
+   * the pressure follows with a short lag:  ṁ h = E/Δt − C s (p − p_0)/Δt,  p = p_0 + a (Δp − p_0).
    */
   private steamMade(airPressure: number, downstreamCapacity: number, dt: number): number {
     const capacity = this.capacity();
@@ -190,9 +192,11 @@ export class Pot {
     const own = (this.water * tableLiquidHeatCapacity(boiling) + capacity) * perPascal;
     const all = own + downstreamCapacity * perPascal;
     const before = this.gauge;
-    const offset = this.drop - this.dropSlope * this.through;
-    const through = Math.max(0, (surplus - all * (offset - before)) / (dt * latent + all * this.dropSlope));
-    this.gauge = Math.min(HIGHEST_GAUGE, Math.max(0, offset + this.dropSlope * through));
+    const share = -Math.expm1(-dt / PRESSURE_MEMORY);
+    const slope = share * this.dropSlope;
+    const offset = (1 - share) * before + share * this.drop - slope * this.through;
+    const through = Math.max(0, (surplus - all * (offset - before)) / (dt * latent + all * slope));
+    this.gauge = Math.min(HIGHEST_GAUGE, Math.max(0, offset + slope * through));
     this.through = through;
     this.boilingTemperature = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
     const wanted = (surplus - own * (this.gauge - before)) / latent;

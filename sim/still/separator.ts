@@ -20,6 +20,8 @@ import type { LossTable } from './surface-loss.ts';
 
 /** Time after which cut size and dissolved shares are worked out anew, s. */
 const REFRESH_TIME = 5;
+/** Relative change of flow at which they are worked out at once. */
+const REFRESH_CHANGE = 0.02;
 
 export class Separator {
   enthalpy: number;
@@ -51,6 +53,7 @@ export class Separator {
   private readonly oilViscosity: number;
   private readonly median: number;
   private age = Infinity;
+  private refreshedFlow = 0;
   private readonly settings: Scenario['separator'];
 
   private readonly oil: Oil;
@@ -142,9 +145,11 @@ export class Separator {
     }
     if (oilMass > 0) {
       this.age += dt;
-      if (this.age >= REFRESH_TIME) {
-        this.updateCapture(entering.water / dt, entering.oil);
+      const flow = entering.water / dt;
+      if (this.age >= REFRESH_TIME || Math.abs(flow - this.refreshedFlow) > REFRESH_CHANGE * this.refreshedFlow) {
+        this.updateCapture(flow, entering.oil);
         this.dissolve(entering.water, entering.oil);
+        this.refreshedFlow = flow;
         this.age = 0;
       }
       for (let i = 0; i < oil.count; i++) {

@@ -102,8 +102,13 @@ export class Still {
     this.escapedOil = new Float64Array(this.oil.count);
   }
 
-  /** Pressure in the pot above the air, Pa, from the last step's drops. */
+  /** Pressure in the pot above the air, Pa. */
   gauge(): number {
+    return this.pot.gauge;
+  }
+
+  /** Pressure drop of bed, neck and condenser at the last step's rates, Pa. */
+  private downstreamDrop(): number {
     return Math.min(HIGHEST_GAUGE, this.bedDrop + this.neckDrop + this.condenser.drop);
   }
 
@@ -113,7 +118,7 @@ export class Still {
     this.fuelEnergy += source.taken;
     this.potEnergy += source.toPot;
     this.missedEnergy += source.missed;
-    const drop = this.gauge();
+    const drop = this.downstreamDrop();
     this.bedShare = drop > 0 ? this.bedDrop / drop : 0;
     pot.setBackPressure(drop);
     pot.step(source.toPot, this.airPressure, bed ? bed.hotCapacity() : 0, dt);
