@@ -12,7 +12,7 @@ export interface WantedFlag {
 export type FlagSide = 'right' | 'left' | 'none';
 
 /** Side of the words for each flag, in the order given. */
-export function placeFlags(flags: readonly WantedFlag[], rowWidth: number, gap = 6): readonly FlagSide[] {
+export function placeFlags(flags: readonly WantedFlag[], rowWidth: number, gap = 3): readonly FlagSide[] {
   const sides = new Array<FlagSide>(flags.length).fill('none');
   const taken: (readonly [number, number])[] = [];
   const isFree = ([from, to]: readonly [number, number]): boolean =>

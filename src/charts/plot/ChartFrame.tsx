@@ -42,7 +42,7 @@ export function ChartFrame(props: ChartFrameProps) {
     <figure class="chart" aria-label={props.title}>
       <div class="chart-head">
         <h3 class="chart-title">
-          <button type="button" class="chart-fold" aria-expanded={props.open} aria-controls={bodyId} onClick={() => props.onToggle(!props.open)}>
+          <button type="button" class="chart-fold prints" aria-expanded={props.open} aria-controls={bodyId} onClick={() => props.onToggle(!props.open)}>
             <span class="chart-fold-mark" aria-hidden="true" />
             {props.title}
           </button>

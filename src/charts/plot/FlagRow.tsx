@@ -55,7 +55,7 @@ export function FlagRow(props: FlagRowProps) {
             >
               <Show when={props.onPick} fallback={<span class="chart-flag-words">{at().words}</span>}>
                 {(pick) => (
-                  <button type="button" class="chart-flag-words" title={at().flag.sentence} onClick={() => pick()(at().flag.x)}>
+                  <button type="button" class="chart-flag-words prints" title={at().flag.sentence} onClick={() => pick()(at().flag.x)}>
                     {at().words}
                   </button>
                 )}

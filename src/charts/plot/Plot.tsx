@@ -14,6 +14,7 @@ import type { Look } from './look.ts';
 import { ReadingPane } from './ReadingPane.tsx';
 import { ReadingTable } from './ReadingTable.tsx';
 import { TraceCanvas } from './TraceCanvas.tsx';
+import './plot.css';
 
 export interface PlotProps {
   /** Axes and their pixels, the same for the whole run. */

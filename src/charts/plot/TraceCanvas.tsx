@@ -18,7 +18,7 @@ export interface TraceCanvasProps {
   readonly inked: number;
 }
 
-const FAINT = 0.22;
+const FAINT = 0.3;
 
 export function TraceCanvas(props: TraceCanvasProps) {
   let canvas!: HTMLCanvasElement;
