@@ -20,6 +20,7 @@ const MEASURES = {
   tubeLength: ['m', 'run'],
   heatPerLength: ['W/m', 'heatPerLength'],
   dropSize: ['m', 'drop'],
+  number: ['1', 'number'],
 } as const;
 
 export type Measure = keyof typeof MEASURES;
