@@ -45,3 +45,10 @@ export { readPoints, type PointsProblem, type ReadPoints } from './answers/calib
 export { DEFAULT_UNCERTAINTY, READING_KINDS, type LoggedPoint, type Reading, type ReadingKind, type StatedUncertainty, type Uncertainty } from './answers/calibrate-readings.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './answers/working.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './answers/working-sheet.ts';
+export { closestWords, correlations, findCorrelation, lookUp, rangeWords, searchCorrelations, type LookUp, type LookUpAnswer } from './answers/look-up.ts';
+export type { Correlation } from './correlation.ts';
+export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/size-condenser.ts';
+export { DEFAULT_MARGIN, sizeOwnTube, sizeTube, sizeTubes, withTube, type TubeSize, type TubeVerdict } from './answers/size-tubes.ts';
+export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/heat-and-water.ts';
+export { coilBendRadius, coilHeight, coilTurns, tubeMass, turnLength } from './answers/coil-geometry.ts';
+export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './still/blocked-outlet.ts';

@@ -1,0 +1,91 @@
+/** From the words of a command to a complete scenario: an example, a file or standard input, with single fields changed. */
+import { readFileSync } from 'node:fs';
+import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } from '../index.ts';
+import { closestWords } from '../answers/look-up.ts';
+import { BadInput } from './bad-input.ts';
+
+type Json = Record<string, unknown>;
+
+const isObject = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
+
+function readText(source: string): string {
+  try {
+    return readFileSync(source === '-' ? 0 : source, 'utf8');
+  } catch (error) {
+    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+    if (source === '-') throw new BadInput(`Standard input can't be read (${reason}).`);
+    const ids = examples.map(({ id }) => id);
+    throw new BadInput(reason === 'ENOENT'
+      ? `“${source}” is neither an example nor a file; the closest example is “${closestWords(source, ids, 1).join()}”, all are ${ids.join(', ')}.`
+      : `The file ${source} can't be read (${reason}).`);
+  }
+}
+
+function readJson(source: string): unknown {
+  const text = readText(source);
+  try {
+    return JSON.parse(text) as unknown;
+  } catch (error) {
+    throw new BadInput(`${source === '-' ? 'Standard input' : `The file ${source}`} is not JSON: ${error instanceof Error ? error.message : String(error)}`);
+  }
+}
+
+/** Number, list, object, true, null as JSON writes them; anything else is text. */
+function valueOf(text: string): unknown {
+  try {
+    return JSON.parse(text) as unknown;
+  } catch {
+    return text;
+  }
+}
+
+/** Fields of the charge that a plant brings along, apart from its name. */
+const plantFields = (): readonly string[] => Object.keys(chargeFromBotanical('lavender-true')).filter((key) => key !== 'botanical');
+
+/** The file with one field changed; a bare number in a schedule's place holds from the start to the end. */
+function withField(input: Json, assignment: string): Json {
+  const cut = assignment.indexOf('=');
+  if (cut < 1) throw new BadInput(`--set: “${assignment}” is not allowed; a path, “=” and a value are needed, as in condenser.length_m=4.`);
+  const path = assignment.slice(0, cut).trim();
+  const given = valueOf(assignment.slice(cut + 1).trim());
+  const field = fieldAt(path);
+  const value = field?.kind === 'schedule' && field.path === path && typeof given === 'number' ? [{ at_s: 0, value: given }] : given;
+  return changed(input, path.split('.'), path, value) as Json;
+}
+
+function changed(node: unknown, keys: readonly string[], path: string, value: unknown): unknown {
+  const [key, ...rest] = keys;
+  if (key === undefined) return value;
+  if (key === '' || key === '__proto__') throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
+  if (Array.isArray(node)) {
+    const place = Number(key);
+    if (!Number.isInteger(place) || place < 0 || place > node.length) throw new BadInput(`--set: ${path} is not a field; the list has ${node.length} entries, counted from 0.`);
+    const copy = [...(node as unknown[])];
+    copy[place] = changed(copy[place], rest, path, value);
+    return copy;
+  }
+  if (node !== undefined && !isObject(node)) throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
+  return { ...node, [key]: changed(node?.[key], rest, path, value) };
+}
+
+/** Another plant brings its own figures, unless these are set too. */
+function forgetPlant(input: Json, assignments: readonly string[]): Json {
+  if (!assignments.some((assignment) => /^\s*charge\.(botanical|state)\s*=/.test(assignment)) || !isObject(input['charge'])) return input;
+  const gone = new Set(plantFields());
+  const charge = Object.fromEntries(Object.entries(input['charge']).filter(([key]) => !gone.has(key)));
+  return { ...input, charge };
+}
+
+/**
+ * Reads a scenario.
+ * @param source id of an example, path of a file, or `-` for standard input
+ * @param assignments `path=value`, in SI units
+ */
+export function scenarioFrom(source: string, assignments: readonly string[]): Scenario {
+  const example = examples.find(({ id }) => id === source);
+  let input: unknown = example ? example.scenario : readJson(source);
+  if (isObject(input)) input = assignments.reduce(withField, forgetPlant(input, assignments));
+  const read = readScenario(input);
+  if (!read.ok) throw new BadInput(...read.problems.map(({ message }) => message));
+  return read.scenario;
+}

@@ -1,0 +1,32 @@
+/** `limbeck run`: a run's summary, events and balance, and on request its whole record. */
+import { COLUMN_NAMES, COLUMNS, GRID_NAMES, GRIDS, simulate, type RunResult } from '../index.ts';
+import { isSet, listOf, onlyWord, readWords } from './options.ts';
+import { toCsv, toJson } from './print.ts';
+import { scenarioFrom } from './read-input.ts';
+
+function seriesOf({ record }: RunResult) {
+  return {
+    units: Object.fromEntries([...COLUMN_NAMES.map((name) => [name, COLUMNS[name].unit]), ...GRID_NAMES.map((name) => [name, GRIDS[name].unit])]) as Record<string, string>,
+    series: Object.fromEntries(COLUMN_NAMES.map((name) => [name, Array.from(record.columns[name].subarray(0, record.rows))])),
+    grids: Object.fromEntries(GRID_NAMES.map((name) => {
+      const { cells, data } = record.grids[name];
+      return [name, { cells, rows: Array.from({ length: record.rows }, (_, row) => Array.from(data.subarray(row * cells, (row + 1) * cells))) }];
+    })),
+    constituents: record.constituents,
+  };
+}
+
+/** Headings are the columns' names, which end in their unit; those without are pure numbers. */
+const csvOf = ({ record }: RunResult): string =>
+  toCsv(
+    COLUMN_NAMES,
+    Array.from({ length: record.rows }, (_, row) => COLUMN_NAMES.map((name) => record.columns[name][row] as number)),
+  );
+
+export function runCommand(args: readonly string[]): string {
+  const words = readWords(args, { set: { type: 'string', multiple: true }, series: { type: 'boolean' }, csv: { type: 'boolean' } });
+  const result = simulate(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'set')));
+  if (isSet(words, 'csv')) return csvOf(result);
+  const { scenario, summary, events, balance, failure } = result;
+  return toJson({ name: scenario.name, summary, events, balance, failure, ...(isSet(words, 'series') ? seriesOf(result) : {}) });
+}
