@@ -68,7 +68,8 @@ export function StillDrawing(props: StillDrawingProps) {
         <svg class="drawing-svg" role="group" aria-label="The still in section, drawn to scale" viewBox={`0 0 ${layout().width} ${layout().height}`} width={layout().width} height={layout().height}>
           <Patterns />
           <For each={layout().grounds}>{(ground) => <Floor ground={ground} />}</For>
-          <Stands stands={layout().shapes.stands} />
+          <Stands stands={layout().shapes.potStands} />
+          <Stands stands={layout().shapes.endStands} />
           <PotParts {...shared} />
           <EndParts {...shared} />
           <ScaleBar x={layout().scaleBar.x} y={layout().scaleBar.y} pxPerMetre={layout().pxPerMetre} units={props.units} textScale={layout().textScale} />

@@ -58,6 +58,9 @@ const nozzlesOf = ({ condenser, counterflow }: JacketPlace) => {
   return counterflow ? { inlet: outletEnd, outlet: vapourEnd } : { inlet: vapourEnd, outlet: outletEnd };
 };
 
+/** Under a very small still a hose would sag below the floor; it lies on it instead. */
+const aboveFloor = (points: readonly Point[], floorY: number): Point[] => points.map(({ x, y }) => ({ x, y: Math.min(y, floorY - 4) }));
+
 /** A jacket on the tap: water comes from a tap near the floor and runs off into a gully. */
 export function tapCooling(place: JacketPlace): CoolingShape {
   const { inlet, outlet } = nozzlesOf(place);
@@ -88,7 +91,7 @@ export function tapCooling(place: JacketPlace): CoolingShape {
   const x = Math.min(tap.x, gully.x) - 14;
   const y = Math.min(tap.y - 24, floorY - 60);
   return {
-    tub: null, supply: roundCorners(supply, HOSE_CORNER), drain: roundCorners(drain, HOSE_CORNER), source: 'tap', gully,
+    tub: null, supply: roundCorners(aboveFloor(supply, floorY), HOSE_CORNER), drain: roundCorners(aboveFloor(drain, floorY), HOSE_CORNER), source: 'tap', gully,
     box: { x, y, width: Math.abs(tap.x - gully.x) + 28, height: floorY - y },
   };
 }

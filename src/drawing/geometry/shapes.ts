@@ -125,10 +125,15 @@ export function cutPath(points: readonly Point[], from: number, to: number): Poi
 export const boxesAlong = (points: readonly Point[], width: number): Box[] =>
   points.slice(1).map((point, index) => {
     const before = points[index] as Point;
-    return grown(
-      { x: Math.min(before.x, point.x), y: Math.min(before.y, point.y), width: Math.abs(point.x - before.x), height: Math.abs(point.y - before.y) },
-      width / 2,
-    );
+    const leg = distance(before, point) || 1;
+    const acrossX = (Math.abs(point.y - before.y) / leg) * (width / 2);
+    const acrossY = (Math.abs(point.x - before.x) / leg) * (width / 2);
+    return {
+      x: Math.min(before.x, point.x) - acrossX,
+      y: Math.min(before.y, point.y) - acrossY,
+      width: Math.abs(point.x - before.x) + 2 * acrossX,
+      height: Math.abs(point.y - before.y) + 2 * acrossY,
+    };
   });
 
 /** A long slanting leg cut into short ones, so that its covering boxes stay close to it. */

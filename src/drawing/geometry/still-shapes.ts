@@ -32,7 +32,8 @@ export interface StillShapes {
   readonly jug: JugShape;
   /** From the separator back to the pot, when water is returned. */
   readonly returnLine: readonly Point[];
-  readonly stands: readonly Stand[];
+  readonly potStands: readonly Stand[];
+  readonly endStands: readonly Stand[];
 }
 
 export interface Settled {
@@ -76,7 +77,7 @@ function potShapes({ sizes, heights, along, potFrame, minimumDepth_m }: Settled)
     stands.push(...table(x, end - x, standY, potFrame.floorY));
     if (cabinet) stands.push(...table(heat.body.x, heat.body.width, standY, potFrame.floorY));
   }
-  return { pot, boiler, bed, heat, stands, ...steamWays(sizes, pot, boiler, potFrame.floorY) };
+  return { pot, boiler, bed, heat, potStands: stands, ...steamWays(sizes, pot, boiler, potFrame.floorY) };
 }
 
 function steamWays(sizes: TrueSizes, pot: VesselShape, boiler: VesselShape | null, floorY: number): { steamPipe: Point[]; bedDrain: Point[] } {
@@ -156,29 +157,46 @@ export function stillShapes(settled: Settled): StillShapes {
   const upright = !(sizes.condenser.kind === 'straight' && !sizes.condenser.upright);
   const neck = neckShape(sizes.neck.bore_m, sizes.neck.insulation_m, potFrame.pxPerMetre, { lidTop, apex, inlet, endsUpright: upright }, along.neck, rowEnd);
   const lifted = bottom(separator.glass) + GLASS_WALL;
-  const stands: Stand[] = [...front.stands, ...end.stands];
+  const endStands: Stand[] = [...end.stands];
   if (endFrame.floorY - lifted > 1.5)
-    stands.push({ kind: 'block', box: { x: separator.glass.x - 5, y: lifted, width: separator.glass.width + 10, height: endFrame.floorY - lifted } });
-  return { ...front, condenser: end.condenser, cooling: end.cooling, separator, jug, neck, returnLine: returnLine(settled, separator, jug, front.boiler ?? front.pot), stands };
+    endStands.push({ kind: 'block', box: { x: separator.glass.x - 5, y: lifted, width: separator.glass.width + 10, height: endFrame.floorY - lifted } });
+  return { ...front, condenser: end.condenser, cooling: end.cooling, separator, jug, neck, returnLine: returnLine(settled, separator, jug, front.boiler ?? front.pot), endStands };
 }
 
 const lidBox = (vessel: VesselShape): Box => ({ x: vessel.outer.x - 2, y: vessel.lidTop, width: vessel.outer.width + 4, height: bottom(vessel.outer) - vessel.lidTop });
 
+export interface Obstacles {
+  /** Pot, heat and neck; the neck's second piece, where there is one, belongs to the other row. */
+  readonly pot: readonly Box[];
+  readonly end: readonly Box[];
+}
+
 /** Everything drawn, as boxes that words must keep off. */
-export const obstaclesOf = (shapes: StillShapes): Box[] => [
-  lidBox(shapes.pot),
-  ...(shapes.boiler ? [lidBox(shapes.boiler)] : []),
-  ...boxesAlong(shapes.steamPipe, 10),
-  ...boxesAlong(shapes.bedDrain, 8),
-  shapes.heat.body,
-  ...shapes.heat.feet,
-  ...boxesAlong(shapes.heat.rod, 6),
-  ...shapes.neck.pieces.flatMap((piece) => boxesAlong(subdivide(piece, 24), shapes.neck.width + 2 * shapes.neck.insulation + 4)),
-  ...condenserBoxes(shapes.condenser),
-  ...coolingBoxes(shapes.cooling),
-  shapes.separator.box,
-  { x: shapes.separator.centreX - 5, y: (shapes.condenser.tail[shapes.condenser.tail.length - 1] as Point).y, width: 10, height: Math.max(1, shapes.separator.funnel.topY - (shapes.condenser.tail[shapes.condenser.tail.length - 1] as Point).y) },
-  jugBox(shapes.jug),
-  ...boxesAlong(shapes.returnLine, 6),
-  ...shapes.stands.map((stand) => stand.box),
-];
+export function obstaclesOf(shapes: StillShapes): Obstacles {
+  const { neck, condenser, separator } = shapes;
+  const tip = condenser.tail[condenser.tail.length - 1] as Point;
+  const pieces = neck.pieces.map((piece) => boxesAlong(subdivide(piece, 24), neck.width + 2 * neck.insulation + 4));
+  return {
+    pot: [
+      lidBox(shapes.pot),
+      ...(shapes.boiler ? [lidBox(shapes.boiler)] : []),
+      ...boxesAlong(shapes.steamPipe, 10),
+      ...boxesAlong(shapes.bedDrain, 8),
+      shapes.heat.body,
+      ...shapes.heat.feet,
+      ...boxesAlong(shapes.heat.rod, 6),
+      ...(pieces[0] ?? []),
+      ...shapes.potStands.map((stand) => stand.box),
+    ],
+    end: [
+      ...(pieces[1] ?? []),
+      ...condenserBoxes(condenser),
+      ...coolingBoxes(shapes.cooling),
+      separator.box,
+      { x: separator.centreX - 5, y: tip.y, width: 10, height: Math.max(1, separator.funnel.topY - tip.y) },
+      jugBox(shapes.jug),
+      ...boxesAlong(shapes.returnLine, 6),
+      ...shapes.endStands.map((stand) => stand.box),
+    ],
+  };
+}

@@ -186,11 +186,21 @@ function jugSize(water_kg: number): TrueSizes['jug'] {
   return { diameter_m: side, height_m: side, capacity_m3: capacity };
 }
 
+/** A neck wider than the lid it stands on is drawn as wide as the lid. */
+function neckSize({ neck, pot }: Scenario): TrueSizes['neck'] {
+  const rising = Math.min(neck.risingLength_m, neck.length_m);
+  return {
+    bore_m: Math.min(neck.bore_m, 0.9 * pot.diameter_m),
+    rising_m: rising,
+    falling_m: neck.length_m - rising,
+    insulation_m: Math.min(neck.insulationThickness_m, 0.5 * pot.diameter_m),
+  };
+}
+
 export function trueSizes(scenario: Scenario): TrueSizes {
-  const { pot, boiler, neck, cooling, condenser, separator } = scenario;
+  const { pot, boiler, cooling, condenser, separator } = scenario;
   const steamed = pot.layout === 'steam';
   const inPot = steamed ? 0 : waterDepth(pot.water_kg, pot.diameter_m);
-  const rising = Math.min(neck.risingLength_m, neck.length_m);
   const flowing = cooling.flow_kg_s.some((knot) => knot.value > 0);
   const hasTub = condenser.kind === 'coil-in-tub' || cooling.jacketSupply === 'barrel';
   return {
@@ -199,7 +209,7 @@ export function trueSizes(scenario: Scenario): TrueSizes {
     pot: potSize(scenario, inPot),
     boiler: steamed ? boilerSize(scenario) : null,
     bed: bedSize(scenario),
-    neck: { bore_m: neck.bore_m, rising_m: rising, falling_m: neck.length_m - rising, insulation_m: neck.insulationThickness_m },
+    neck: neckSize(scenario),
     condenser: condenserSize(scenario),
     tub: hasTub ? { diameter_m: cooling.tubDiameter_m, height_m: cooling.tubHeight_m, freeboard_m: 0.06 * cooling.tubHeight_m } : null,
     flowing,

@@ -1,0 +1,8 @@
+/** A complete scenario from the few fields a test speaks of. */
+import { readScenario, type Scenario, type ScenarioInput } from '../../../sim/index.ts';
+
+export function scenarioOf(input: ScenarioInput = {}): Scenario {
+  const read = readScenario(input);
+  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  return read.scenario;
+}
