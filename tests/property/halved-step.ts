@@ -1,0 +1,43 @@
+/** How far the summary of a run moves when its step is halved. */
+import { simulate, type RunResult, type Scenario } from '../../sim/index.ts';
+
+/** Largest change that halving the step may make to a reported number. */
+const LIMIT = 0.005;
+
+const numbersOf = ({ summary }: RunResult): Map<string, number | null> => {
+  const { oilByConstituent_kg, ...plain } = summary;
+  const named = Object.entries(oilByConstituent_kg).map(([id, mass]) => [`oil collected, ${id}`, mass] as const);
+  return new Map([...Object.entries(plain).filter((entry): entry is [string, number | null] => entry[1] === null || typeof entry[1] === 'number'), ...named]);
+};
+
+const withStep = (scenario: Scenario, step_s: number): RunResult => simulate({ ...scenario, advanced: { ...scenario.advanced, step_s } });
+
+/**
+ * Reported numbers that move by more than half a percent between a step and its half; a time may move by one step,
+ * because what happens is seen at the end of a step, and so may what flows in that step.
+ */
+export function movedNumbers(scenario: Scenario, step_s: number): string[] {
+  const whole = withStep(scenario, step_s);
+  const halved = withStep(scenario, step_s / 2);
+  const numbers = numbersOf(halved);
+  const moved = [...numbersOf(whole)].flatMap(([name, a]) => {
+    const b = numbers.get(name) ?? null;
+    if (a === null || b === null) return a === b ? [] : [`${name}: ${a} with ${step_s} s, ${b} with half of it`];
+    const allowed = Math.max(LIMIT * Math.max(Math.abs(a), Math.abs(b)), oneStepOf(name, whole, step_s));
+    return Math.abs(a - b) <= allowed ? [] : [`${name}: ${a} with ${step_s} s, ${b} with half of it, ${((100 * Math.abs(a - b)) / Math.max(Math.abs(a), Math.abs(b))).toFixed(2)} %`];
+  });
+  const reason = whole.summary.endReason === halved.summary.endReason ? [] : [`ended by ${whole.summary.endReason} with ${step_s} s, by ${halved.summary.endReason} with half of it`];
+  return [...reason, ...moved];
+}
+
+/** What one step can change at the moment at which something ends or begins. */
+function oneStepOf(name: string, { summary, scenario }: RunResult, step_s: number): number {
+  if (name.endsWith('_s') && !name.endsWith('_kg_s') && !name.endsWith('_m_s')) return step_s;
+  // A trace below a millionth of the charge's oil is no result.
+  if (name.startsWith('oil') && name.endsWith('_kg')) return 1e-6 * summary.oilInCharge_kg;
+  if (name.startsWith('oil collected')) return 1e-6 * summary.oilInCharge_kg;
+  if (summary.endReason === 'duration') return 0;
+  if (name === 'potWaterLeft_kg' || name === 'hydrosol_kg') return summary.peakSteam_kg_s * step_s;
+  if (name === 'energyFuel_J') return scenario.heat.ratedPower_W * step_s;
+  return 0;
+}
