@@ -21,8 +21,7 @@ export const ENERGY_SAYS =
   'Where the energy has gone so far: what missed the pot, what the cooling water took, what was lost to the air, and what is still in the still.';
 
 export function EnergyChart(props: EnergyChartProps) {
-  let body!: HTMLDivElement;
-  const near = createNearness(() => body);
+  const { near, watch } = createNearness();
   const scene = () => props.scene;
   const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : before), 0);
   const ledger = createMemo(() => energyLedger(props.record, time_s()));
@@ -54,7 +53,7 @@ export function EnergyChart(props: EnergyChartProps) {
       table={() => energyTable(ledger(), scene().units())}
       svg={() => energyPicture(ledger(), scene().look().palette, scene().units(), `${scene().runName()}, ${note()}`)}
     >
-      <div ref={body}>
+      <div ref={watch}>
         <Show when={diagram().places.length > 0} fallback={<p class="chart-empty">No energy has flowed yet.</p>}>
           <svg
             class="chart-energy"

@@ -31,8 +31,7 @@ const SMALL = 1 / 100;
 const LARGE = 1 / 10;
 
 export function MomentChart(props: MomentChartProps) {
-  let body!: HTMLDivElement;
-  const near = createNearness(() => body);
+  const { near, watch } = createNearness();
   const scene = () => props.scene;
   const [reading, setReading] = createSignal<number | null>(null);
   const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : before), 0);
@@ -80,7 +79,7 @@ export function MomentChart(props: MomentChartProps) {
       table={() => chartTable(chart(), scene().units())}
       svg={svg}
     >
-      <div ref={body}>
+      <div ref={watch}>
         <Show when={flags().length > 0} fallback={<div class="chart-flags" />}>
           <FlagRow
             flags={flags()}

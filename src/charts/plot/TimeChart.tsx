@@ -20,8 +20,7 @@ export interface TimeChartProps {
 }
 
 export function TimeChart(props: TimeChartProps) {
-  let body!: HTMLDivElement;
-  const near = createNearness(() => body);
+  const { near, watch } = createNearness();
   const scene = () => props.scene;
   const bounds = createMemo<Bounds>((earlier) => settleBounds(props.chart, scene().units(), earlier), {});
   const prepared = createMemo(() => prepare(props.chart, layoutIn(scene(), props.chart), bounds(), scene().timeDomain(), scene().units()));
@@ -52,7 +51,7 @@ export function TimeChart(props: TimeChartProps) {
       table={() => chartTable(props.chart, scene().units())}
       svg={svg}
     >
-      <div ref={body}>
+      <div ref={watch}>
         <Plot
           frame={prepared()}
           prepared={prepared()}
