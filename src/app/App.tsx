@@ -3,6 +3,7 @@ import { createBench, BenchContext } from './bench.ts';
 import { BenchPage, type BenchPageProps } from './BenchPage.tsx';
 import type { Opening } from './opening.ts';
 import { screenClock } from './playback.ts';
+import { createPaper } from './print.ts';
 import type { RunClient } from '../worker/client.ts';
 
 export interface AppProps extends BenchPageProps {
@@ -13,6 +14,7 @@ export interface AppProps extends BenchPageProps {
 export function App(props: AppProps) {
   const bench = createBench({
     client: props.initialClient,
+    paper: createPaper(),
     clock: screenClock,
     first: props.initialOpening.result,
     saved: props.initialOpening.saved,

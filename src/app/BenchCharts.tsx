@@ -13,7 +13,7 @@ export function BenchCharts() {
       time_s={bench.time_s}
       onScrub={(time_s) => bench.setTime(time_s)}
       units={bench.units()}
-      theme={bench.theme()}
+      theme={bench.shownTheme()}
       stale={bench.stale()}
       open={open()}
       onToggle={(id, isOpen) => {

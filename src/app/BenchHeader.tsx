@@ -23,7 +23,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       onOpenFile={() => props.files.pick()}
       onSaveScenario={() => props.files.saveScenario()}
       onSaveTable={() => props.files.saveTable()}
-      onPrint={() => print()}
+      onPrint={() => void bench.paper.print()}
       onUndo={() => bench.undo()}
       onRedo={() => bench.redo()}
       onUnits={(units) => bench.setUnits(units)}

@@ -55,9 +55,12 @@ export function BenchPage(props: BenchPageProps) {
   obeyKeys(bench, () => setDialog('keys'));
 
   createEffect(() => {
-    const theme = bench.theme();
+    const theme = bench.shownTheme();
     if (theme === 'auto') delete document.documentElement.dataset['theme'];
     else document.documentElement.dataset['theme'] = theme;
+  });
+  createEffect(() => {
+    document.documentElement.toggleAttribute('data-paper', bench.paper.onPaper());
   });
   createEffect(() => {
     document.title = `${bench.scenario().name} – Limbeck`;

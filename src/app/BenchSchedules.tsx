@@ -34,7 +34,7 @@ export function BenchSchedules() {
                 onChange={(schedule, quick) => bench.change(path, schedule, quick ? `schedule-${path}` : undefined)}
                 units={bench.units()}
                 ink={INKS[path]}
-                theme={bench.theme()}
+                theme={bench.shownTheme()}
               />
             </div>
           );

@@ -8,6 +8,7 @@ import { createHistory } from './history.ts';
 import { lengthThatHolds } from './length-that-holds.ts';
 import type { LengthThatHolds } from '../panels/verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
+import type { Paper } from './print.ts';
 import type { SavedBench, Theme } from './storage.ts';
 
 export interface Bench extends Omit<Playback, 'load'> {
@@ -42,6 +43,9 @@ export interface Bench extends Omit<Playback, 'load'> {
   setUnits(units: UnitSystem): void;
   readonly theme: Accessor<Theme>;
   setTheme(theme: Theme): void;
+  /** The theme that is shown: paper is always light. */
+  readonly shownTheme: Accessor<Theme>;
+  readonly paper: Paper;
   readonly foldedCharts: Accessor<readonly string[]>;
   setFoldedCharts(ids: readonly string[]): void;
   readonly hintsDismissed: Accessor<boolean>;
@@ -55,6 +59,7 @@ export interface Bench extends Omit<Playback, 'load'> {
 }
 
 export interface BenchParts {
+  readonly paper: Paper;
   readonly client: RunClient;
   readonly clock: Clock;
   readonly first: RunResult;
@@ -70,6 +75,7 @@ const QUIET_BEFORE_SEARCH_MS = 500;
 const SAME_MOMENT_S = 0.5;
 
 export function createBench(parts: BenchParts): Bench {
+  const { paper } = parts;
   const history = createHistory(parts.first.scenario);
   const [result, setResult] = createSignal(parts.first, { equals: false });
   const [runBefore, setRunBefore] = createSignal<RunResult | null>(null);
@@ -226,6 +232,8 @@ export function createBench(parts: BenchParts): Bench {
     setUnits,
     theme,
     setTheme,
+    shownTheme: () => (paper.onPaper() ? 'light' : theme()),
+    paper,
     foldedCharts,
     setFoldedCharts: (ids) => setFoldedCharts([...ids]),
     hintsDismissed,

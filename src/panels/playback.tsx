@@ -95,7 +95,7 @@ export function PlaybackBar(props: PlaybackBarProps) {
       <div class="playback-line" ref={setLine} style={{ '--share': share() }}>
         <input
           type="range"
-          class="playback-head"
+          class="playback-head prints"
           data-playhead
           aria-label="Playhead"
           aria-valuetext={`${clock(props.time_s)} of ${clock(props.end_s)}`}

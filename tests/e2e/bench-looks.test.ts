@@ -96,4 +96,20 @@ describe('the page', () => {
     expect(await page.locator('.headline-lead').isVisible()).toBe(true);
     expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim())).toBe('#fff');
   });
+
+  test('is laid out for paper while it prints, and put back after', async () => {
+    const { page } = await openBench({ colorScheme: 'dark' });
+    await page.evaluate(() => {
+      window.print = () => {
+        const { dataset, clientWidth } = document.documentElement;
+        const sheet = document.querySelector('.drawing-svg')?.getBoundingClientRect().width ?? 0;
+        dataset['printed'] = JSON.stringify({ theme: dataset['theme'], fits: sheet > 300 && sheet < 700 && clientWidth > 1000 });
+      };
+    });
+    await page.getByRole('button', { name: 'Print' }).click();
+    const html = page.locator('html');
+    await expect.poll(() => html.getAttribute('data-printed')).toBe(JSON.stringify({ theme: 'light', fits: true }));
+    await expect.poll(() => html.getAttribute('data-paper')).toBeNull();
+    expect(await html.getAttribute('data-theme')).toBeNull();
+  });
 });

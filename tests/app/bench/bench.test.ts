@@ -8,6 +8,8 @@ import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 const still = { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined };
 const saved = { time_s: 0, speed: 60, units: 'metric', theme: 'auto', foldedCharts: [], hintsDismissed: false, keysOn: true } as const;
 
+const paper = { onPaper: () => false, print: () => Promise.resolve() };
+
 /** A client whose answers the test gives, in the order of the questions. */
 function askedClient() {
   const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
@@ -28,7 +30,7 @@ function askedClient() {
 const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
   createRoot(async (dispose) => {
     const asked = askedClient();
-    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved });
+    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper });
     await check({ bench, ...asked });
     dispose();
   });
@@ -132,7 +134,7 @@ describe('another scenario', () => {
 test('the events before and after the playhead are the ones to jump to', () =>
   createRoot((dispose) => {
     const first = madeUpRun({ events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)] });
-    const bench = createBench({ client: askedClient().client, clock: still, first, saved });
+    const bench = createBench({ client: askedClient().client, clock: still, first, saved, paper });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);
     bench.setTime(9000);

@@ -1,0 +1,37 @@
+/** Printing: the page is laid out for paper first, so that drawing and charts measure themselves anew. */
+import { createSignal, onCleanup, type Accessor } from 'solid-js';
+
+export interface Paper {
+  /** Whether the page is laid out for paper. */
+  readonly onPaper: Accessor<boolean>;
+  print(): Promise<void>;
+}
+
+const nextFrame = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => resolve());
+  });
+
+/** One frame to measure, one to lay out, one to paint. */
+const FRAMES_TO_SETTLE = 3;
+
+export function createPaper(): Paper {
+  const [onPaper, setOnPaper] = createSignal(false);
+  const lay = () => setOnPaper(true);
+  const lift = () => setOnPaper(false);
+  addEventListener('beforeprint', lay);
+  addEventListener('afterprint', lift);
+  onCleanup(() => {
+    removeEventListener('beforeprint', lay);
+    removeEventListener('afterprint', lift);
+  });
+  return {
+    onPaper,
+    print: async () => {
+      lay();
+      for (let frame = 0; frame < FRAMES_TO_SETTLE; frame++) await nextFrame();
+      print();
+      lift();
+    },
+  };
+}
