@@ -70,12 +70,15 @@ export const oilAmount = (state: StillState, units: UnitSystem): string =>
 const bedTop = (scenario: Scenario): number =>
   scenario.charge.mass_kg / scenario.charge.bulkDensity_kg_m3 / ((Math.PI / 4) * scenario.pot.diameter_m ** 2);
 
+/** A front lower than this has not begun to climb. */
+const LEAST_FRONT_M = 0.001;
+
 function chargeLine(scenario: Scenario, state: StillState | null, units: UnitSystem): string {
   const { charge, pot } = scenario;
   if (charge.mass_kg === 0) return 'empty';
   const mass = formatQuantity(charge.mass_kg, 'kg', units);
   if (pot.layout === 'water') return `${mass} in the water`;
-  if (!state || state.frontHeight_m <= 0) return `${mass} on the grid`;
+  if (!state || state.frontHeight_m < LEAST_FRONT_M) return `${mass} on the grid`;
   return state.frontHeight_m >= 0.995 * bedTop(scenario) ? `${mass}, steam through` : `${mass}, steam up ${shortLength(state.frontHeight_m, units)}`;
 }
 

@@ -1,4 +1,5 @@
 /** Where each part's words would like to stand. */
+import { CAUTION_LETTERS, CAUTION_LINES } from '../caution-room.ts';
 import type { Candidate, HazardId, LabelId, Wish } from './labels.ts';
 import { bottom, middle, right, type Box, type Point } from './shapes.ts';
 import { pointAlong } from './condenser-shape.ts';
@@ -9,21 +10,21 @@ import type { VesselShape } from './vessel-shape.ts';
 /** Letters that a part's words may need: its name, and the longest line of live numbers. */
 const ROOM: Readonly<Record<LabelId, readonly [name: number, line: number]>> = {
   heat: [15, 20],
-  boiler: [6, 19],
-  pot: [3, 19],
-  charge: [6, 23],
+  boiler: [6, 24],
+  pot: [3, 24],
+  charge: [6, 25],
   neck: [4, 17],
-  condenser: [9, 28],
-  cooling: [13, 26],
-  separator: [9, 15],
+  condenser: [11, 32],
+  cooling: [14, 31],
+  separator: [9, 18],
   receiver: [8, 11],
 };
 
-const NAME_SIZE = 15;
-const LINE_SIZE = 13;
+export const NAME_SIZE = 15;
+export const LINE_SIZE = 13;
 /** Mean width of a letter of the text face as a share of its size: bold names, and lines that are mostly digits. */
-const NAME_LETTER = 0.54;
-const LINE_LETTER = 0.475;
+export const NAME_LETTER = 0.54;
+export const LINE_LETTER = 0.44;
 
 export const NAME_HEIGHT = 18;
 export const LINE_HEIGHT = 17;
@@ -36,8 +37,8 @@ export const labelSize = (id: LabelId, textScale: number): { width: number; heig
   };
 };
 
-export const HAZARD_WIDTH = 178;
-export const HAZARD_HEIGHT = 52;
+const HAZARD_WIDTH = CAUTION_LETTERS * LINE_SIZE * LINE_LETTER;
+const HAZARD_HEIGHT = CAUTION_LINES * LINE_HEIGHT + 1;
 
 const leftOf = (x: number, y: number, slide = 120): Candidate => ({ x, y, align: 'end', slide });
 const rightOf = (x: number, y: number, slide = 120): Candidate => ({ x, y, align: 'start', slide });

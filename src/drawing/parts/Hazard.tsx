@@ -1,12 +1,10 @@
 /** A caution at the hazard: a triangle and a few words; in the alarm colour when the danger is there now. */
 import { createMemo, Index, Show } from 'solid-js';
+import { CAUTION_LETTERS } from '../caution-room.ts';
 import type { Caution } from '../cautions.ts';
 import { LINE_HEIGHT } from '../geometry/label-wishes.ts';
 import type { HazardId, Place } from '../geometry/labels.ts';
 import { breakLines } from '../line-breaks.ts';
-
-/** Letters of a caution's line in the room the layout keeps for it. */
-export const CAUTION_LETTERS = 29;
 
 export function Hazard(props: { readonly place: Place<HazardId>; readonly caution: Caution | null; readonly textScale: number }) {
   const lines = createMemo(() => (props.caution ? breakLines(props.caution.words, CAUTION_LETTERS) : []));
