@@ -90,7 +90,7 @@ export function BenchPage(props: BenchPageProps) {
 
   return (
     <div class="page" classList={{ 'has-settings': bench.selected() !== null }}>
-      <a class="skip" href="#verdict">
+      <a class="skip screen-only" href="#verdict">
         To the verdict
       </a>
       <BenchHeader files={files} onStart={openStart} onKeys={() => setDialog('keys')} />
@@ -115,7 +115,7 @@ export function BenchPage(props: BenchPageProps) {
         </section>
         <Show when={bench.selected()}>
           {(part) => (
-            <aside class="bench-settings" aria-label="Settings">
+            <aside class="bench-settings screen-only" aria-label="Settings">
               <Section name="The settings">
                 <BenchSettings part={part()} onEditSchedule={planOverTime} />
               </Section>
@@ -130,7 +130,7 @@ export function BenchPage(props: BenchPageProps) {
             <FirstHints onDismiss={() => bench.dismissHints()} />
           </Show>
         </div>
-        <div class="bench-live">
+        <div class="bench-live screen-only">
           <Section name="The live controls">
             <LivePanel live={live} onPlan={planOverTime} />
           </Section>

@@ -11,7 +11,7 @@ export function FirstHints(props: { readonly onDismiss: () => void }) {
   const [step, setStep] = createSignal(0);
   const isLast = () => step() === STEPS.length - 1;
   return (
-    <aside class="hints" aria-label="First steps">
+    <aside class="hints screen-only" aria-label="First steps">
       <p class="hints-count">
         {step() + 1} of {STEPS.length}
       </p>

@@ -48,7 +48,7 @@ function Title(props: Pick<HeaderProps, 'title' | 'onRename'>) {
         fallback={
           <>
             <h1>{props.title}</h1>
-            <button type="button" class="header-word" onClick={() => setEditing(true)}>
+            <button type="button" class="header-word screen-only" onClick={() => setEditing(true)}>
               Rename
             </button>
           </>
@@ -78,10 +78,10 @@ export function Header(props: HeaderProps) {
     <header class="header">
       <p class="header-mark">Limbeck</p>
       <Title title={props.title} onRename={props.onRename} />
-      <button type="button" class="header-menu" aria-expanded={menuOpen()} aria-controls="header-actions" onClick={() => setMenuOpen(!menuOpen())}>
+      <button type="button" class="header-menu screen-only" aria-expanded={menuOpen()} aria-controls="header-actions" onClick={() => setMenuOpen(!menuOpen())}>
         Menu
       </button>
-      <div id="header-actions" class="header-actions" classList={{ 'is-open': menuOpen() }} role="group" aria-label="This still">
+      <div id="header-actions" class="header-actions screen-only" classList={{ 'is-open': menuOpen() }} role="group" aria-label="This still">
         <button type="button" class="header-word" onClick={() => props.onStart()}>
           Examples
         </button>

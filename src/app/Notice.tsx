@@ -12,7 +12,7 @@ export function Notice(props: NoticeProps) {
     <div role="status" class="notice-place">
       <Show when={props.message}>
         {(message) => (
-          <div class="notice">
+          <div class="notice screen-only">
             <p>{message()}</p>
             <Show when={props.action}>
               {(action) => (

@@ -31,7 +31,7 @@ export function Headline(props: HeadlineProps) {
       </p>
       <Show when={props.suggestion}>
         {(suggestion) => (
-          <p class="headline-try">
+          <p class="headline-try screen-only">
             <span>Try this: </span>
             <button type="button" onClick={() => suggestion().act()}>
               {suggestion().words}

@@ -66,7 +66,7 @@ export function PlaybackBar(props: PlaybackBarProps) {
 
   return (
     <section class="playback" aria-label="Playback">
-      <div class="playback-buttons">
+      <div class="playback-buttons screen-only">
         <button type="button" class="playback-play" onClick={() => (props.playing ? props.onPause() : props.onPlay())}>
           {props.playing ? 'Pause' : 'Play'}
         </button>
@@ -128,7 +128,7 @@ export function PlaybackBar(props: PlaybackBarProps) {
           </Index>
         </ul>
       </div>
-      <label class="playback-speed">
+      <label class="playback-speed screen-only">
         <span>Speed</span>
         <select value={String(props.speed)} onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}>
           <For each={SPEEDS}>{(speed) => <option value={String(speed)}>{SPEED_WORDS[speed]}</option>}</For>
