@@ -82,7 +82,8 @@ function readNumber(cell: string, decimalComma: boolean): number {
   const clock = /^(\d+):([0-5]\d)$/.exec(text);
   if (clock) return Number(clock[1]) * 60 + Number(clock[2]);
   const plain = decimalComma ? text.replace(',', '.') : text;
-  return /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
+  const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
+  return Number.isFinite(value) ? value : Number.NaN;
 }
 
 /** What parts the columns, judged from the whole text. */

@@ -65,6 +65,7 @@ const ALIKE = 0.95;
 const ILL_CONDITIONED = 1e4;
 const MOST_STEPS = 15;
 const SETTLED = 1e-4;
+const LEAST_MOVE = 1e-3;
 const RECORD_EVERY = 15;
 
 /** The model as a function of the logarithms of the chosen factors, each point computed once. */
@@ -82,7 +83,8 @@ class FactorModel {
       ...scenario,
       run: { duration_s: Math.min(259_200, Math.max(60, last)), stopAtShare: null, stopAtOilRate_kg_s: null, stopAtDistillate_kg: null },
     });
-    this.scenario = { ...coarse, advanced: { ...coarse.advanced, recordEvery_s: Math.max(RECORD_EVERY, last / 2000) } };
+    // All segments are kept: with fewer the condenser would be fitted to their coarseness.
+    this.scenario = { ...coarse, advanced: { ...coarse.advanced, segments: scenario.advanced.segments, recordEvery_s: Math.max(RECORD_EVERY, last / 2000) } };
   }
 
   get runs(): number {
@@ -146,10 +148,11 @@ function descend(model: FactorModel, start: readonly number[], names: readonly F
     const found = chiSquareAt(parameterValues);
     if (found < chiSquare) {
       const gained = chiSquare - found;
+      const moved = Math.max(...parameterValues.map((value, place) => Math.abs(value - (logs[place] ?? 0))));
       logs = [...parameterValues];
       chiSquare = found;
       damping = Math.max(1e-6, damping / 9);
-      if (gained < SETTLED * (1 + chiSquare)) return { logs, chiSquare, converged: true };
+      if (gained < SETTLED * (1 + chiSquare) || moved < LEAST_MOVE) return { logs, chiSquare, converged: true };
     } else {
       if (damping > 10) return { logs, chiSquare, converged: true };
       damping *= 30;

@@ -2,7 +2,7 @@
  * One scenario, boiled gently and boiled hard, so that the two can be compared at one click.
  *
  * Rule: both heat up at full power. The hard one stays there; the gentle one turns down, when its pot boils, to the
- * setting that makes steam with 40 % of the heat that full power leaves after losses. Both run until as much
+ * setting that sends 40 % of full power's steam to the condenser, all losses counted. Both run until as much
  * distillate has come over as the scenario's own run gives, so that the same steam meets the same charge at two
  * speeds; the stop rules of the scenario are left out. A controller that holds a rate is set to twice and to half its
  * rate instead. Should the scenario never boil or drip, both keep its duration.
