@@ -143,7 +143,7 @@ const costOf = ({ reach, steps }: RandomOptions) =>
     rows: fc.integer({ min: 5, max: 60 }),
     bedLayers: fc.integer({ min: 1, max: 12 }),
     tubLayers: fc.integer({ min: 1, max: 8 }),
-    segments: fc.integer({ min: 5, max: 40 }),
+    segments: reach === 'ordinary' ? fc.integer({ min: 30, max: 60 }) : fc.integer({ min: 5, max: 40 }),
     warm: fc.boolean(),
   });
 
