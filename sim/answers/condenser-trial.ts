@@ -28,7 +28,7 @@ export interface CondenserTrial {
   readonly holds: boolean;
   /** What failed first, when, and how warm the cooling water round the outlet was then; `null` when it holds. */
   readonly failure: { readonly reason: CondenserFailure; readonly time_s: number; readonly coolant_K: number; readonly dew_K: number } | null;
-  /** Whether any vapour reached the condenser before the run ended or was abandoned. */
+  /** Whether vapour reached the condenser for longer than start-up, before the run ended or was abandoned. */
   readonly vapourCame: boolean;
   /** Length at which the distillate had cooled to the limit, at the worst moment, m: where the boundary may lie. */
   readonly cooledBy_m: number;
@@ -75,11 +75,11 @@ class CondenserWatch {
     this.largestDrop = Math.max(this.largestDrop, this.drop);
     this.averageProfile(dt);
     if (!(arrivingWater > 0)) return;
-    this.vapourCame = true;
     this.vapourTime += dt;
     const { outlet } = this.peaks;
     if (!(this.drop <= TUBE_PRESSURE_LIMIT) || !Number.isFinite(condenser.condensateTemperature)) this.fail('pressure', time);
     if (this.vapourTime <= SETTLING_TIME) return;
+    this.vapourCame = true;
     if (outlet > this.warmestOutlet) this.warmestOutlet = outlet;
     this.cooledBy = Math.max(this.cooledBy, this.lengthToLimit(), condenser.condensingLength);
     if (condenser.escaped.water > ESCAPE_SHARE * arrivingWater) this.fail('vapour-escapes', time);

@@ -44,7 +44,7 @@ export interface HardestBoil {
   readonly potPower_W: number | null;
   /** Largest vapour rate at that setting, kg/s. */
   readonly peakVapour_kg_s: number | null;
-  /** Whether anything comes over at that setting within the run. */
+  /** Whether vapour comes over at that setting for more than a minute of the run. */
   readonly boils: boolean;
   /** What fails above it; `null` when full heat is held. */
   readonly limitedBy: CondenserFailure | null;
@@ -76,7 +76,7 @@ export function hardestBoil(scenario: Scenario): HardestBoil {
   const limitedBy = setting >= 1 ? null : (failed.failure?.reason ?? null);
   const power = `${(100 * setting).toFixed(0)} % of ${kilowatts(ratedPower_W)}`;
   const says = !vapourCame
-    ? `Nothing comes over at ${power} within the run; any boil harder than that is not held.`
+    ? `Hardly anything comes over at ${power} within the run; any boil harder than that is not held.`
     : limitedBy === null ? `The condenser holds even full heat, ${kilowatts(ratedPower_W)}.` : `It holds up to ${power} throughout; above that ${failsBecause(failed)}.`;
   return {
     setting, power_W: setting * ratedPower_W, potPower_W: setting * ratedPower_W * shareToPot, peakVapour_kg_s, boils: vapourCame, limitedBy, says,
@@ -97,7 +97,7 @@ export interface LeastWater {
 export function leastWater(scenario: Scenario): LeastWater {
   const attempt = (flow: number, step: number): CondenserTrial => tryCondenser(withFlow(scenario, flow), step);
   const dry = attempt(0, scenario.advanced.step_s);
-  if (dry.holds) return { flow_kg_s: 0, used_kg: 0, limitedBy: null, says: dry.vapourCame ? 'No water need be let in: what is there lasts the run.' : 'Nothing comes over in this run, so no water is needed.' };
+  if (dry.holds) return { flow_kg_s: 0, used_kg: 0, limitedBy: null, says: dry.vapourCame ? 'No water need be let in: what is there lasts the run.' : 'Hardly anything comes over in this run, so no water is needed.' };
   const step = searchStep(scenario);
   let failed = dry;
   const start = Math.max(LEAST_FLOW, ...scenario.cooling.flow_kg_s.map((knot) => knot.value));

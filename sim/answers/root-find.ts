@@ -95,12 +95,12 @@ export function largestPassing(trial: (value: number) => Trial, { low, high, sta
 
 /** Step with which a coarse boundary is moved when a finer trial does not confirm it, and how far beyond it must fail. */
 const NUDGE = 1.01;
-const MUST_FAIL = 0.975;
+const MUST_FAIL = 0.97;
 const MOST_NUDGES = 40;
 
 /**
- * Moves a coarsely found smallest value until a finer trial passes there and fails at 97.5 % of it. `null` when
- * nothing up to the limit passes. For a largest value give its reciprocal.
+ * Moves a coarsely found smallest value until a finer trial passes there and fails at 97 % of it, which
+ * must hold even where the boundary is ragged. `null` when nothing up to the limit passes. For a largest value give its reciprocal.
  */
 export function confirmSmallest(passes: (value: number) => boolean, value: number, low: number, high: number): number | null {
   let settled = value;

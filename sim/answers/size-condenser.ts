@@ -20,7 +20,7 @@ const COARSE_GUARD = 1.005;
 export type SizeVerdict =
   /** A length holds. */
   | 'holds'
-  /** Nothing came over in this run, so that any length holds. */
+  /** Nothing came over in this run, or for less than a minute, so that any length holds. */
   | 'no-vapour'
   /** The tube holds back too much vapour at any length. */
   | 'pressure'
@@ -84,7 +84,7 @@ export function sizeCondenser(scenario: Scenario, { confirm = true, start_m, str
     ) ?? LONGEST_TUBE;
   }
   const verdict = trial.vapourCame ? 'holds' : 'no-vapour';
-  return { verdict, length_m: length, says: verdict === 'holds' ? holdsWords(length, trial) : 'Nothing comes over in this run, so any length holds.', trial, trials };
+  return { verdict, length_m: length, says: verdict === 'holds' ? holdsWords(length, trial) : 'Hardly anything comes over in this run, so any length holds.', trial, trials };
 }
 
 /** The search always ends with a trial; this states it to the compiler. */
