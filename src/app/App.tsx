@@ -4,6 +4,7 @@ import { BenchPage, type BenchPageProps } from './BenchPage.tsx';
 import type { Opening } from './opening.ts';
 import { screenClock } from './playback.ts';
 import { createPaper } from './print.ts';
+import { quickLook } from './quick-look.ts';
 import type { RunClient } from '../worker/client.ts';
 
 export interface AppProps extends BenchPageProps {
@@ -15,6 +16,7 @@ export function App(props: AppProps) {
   const bench = createBench({
     client: props.initialClient,
     paper: createPaper(),
+    quickLook,
     clock: screenClock,
     first: props.initialOpening.result,
     saved: props.initialOpening.saved,

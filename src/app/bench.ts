@@ -59,6 +59,8 @@ export interface Bench extends Omit<Playback, 'load'> {
 }
 
 export interface BenchParts {
+  /** A cheaper form of a scenario to show first, or null to run it in full at once. */
+  readonly quickLook: (scenario: Scenario) => Scenario | null;
   readonly paper: Paper;
   readonly client: RunClient;
   readonly clock: Clock;
@@ -70,6 +72,9 @@ const problemsInWords = (problems: readonly Problem[]): string => problems.slice
 
 /** How long nothing must have changed before a longer search takes the worker's time. */
 const QUIET_BEFORE_SEARCH_MS = 500;
+
+/** How long a hand must rest before what it set is run in full. */
+const QUIET_BEFORE_FULL_RUN_MS = 250;
 
 /** Two events closer than this count as one stop of the playhead. */
 const SAME_MOMENT_S = 0.5;
@@ -128,13 +133,31 @@ export function createBench(parts: BenchParts): Bench {
       lookForLength(ran);
     });
 
-  const rerun = () => {
-    const wish = scenario();
-    setAsked(() => wish);
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(rest));
+
+  const runInFull = (wish: Scenario) =>
     void parts.client.run(wish).then((reply) => {
       if (reply.kind === 'ran') settle(wish, { result: reply.result });
       else if (reply.kind === 'invalid') settle(wish, { problems: reply.problems });
       else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
+    });
+
+  const rerun = () => {
+    const wish = scenario();
+    setAsked(() => wish);
+    clearTimeout(rest);
+    const quick = parts.quickLook(wish);
+    if (!quick) return runInFull(wish);
+    void parts.client.run(quick).then((reply) => {
+      if (reply.kind === 'superseded') return;
+      if (reply.kind === 'ran')
+        batch(() => {
+          setProblems([]);
+          setBroken(null);
+          setResult(() => ({ ...reply.result, scenario: wish }));
+        });
+      if (asked() === wish) rest = setTimeout(() => runInFull(wish), reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
     });
   };
 
@@ -155,6 +178,7 @@ export function createBench(parts: BenchParts): Bench {
   };
 
   const load = async (input: unknown, time_s = 0): Promise<string | null> => {
+    clearTimeout(rest);
     const reply = await parts.client.run(input);
     switch (reply.kind) {
       case 'ran':

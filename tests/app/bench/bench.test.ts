@@ -1,6 +1,7 @@
 import { createRoot } from 'solid-js';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { createBench, type Bench } from '../../../src/app/bench.ts';
+import { quickLook } from '../../../src/app/quick-look.ts';
 import type { RunClient, RunReply } from '../../../src/worker/client.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
@@ -30,7 +31,7 @@ function askedClient() {
 const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
   createRoot(async (dispose) => {
     const asked = askedClient();
-    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper });
+    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper, quickLook: () => null });
     await check({ bench, ...asked });
     dispose();
   });
@@ -106,6 +107,52 @@ describe('a change', () => {
     }));
 });
 
+describe('a run in longer steps', () => {
+  const withQuickLook = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void>) =>
+    createRoot(async (dispose) => {
+      const asked = askedClient();
+      await check({ bench: createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper, quickLook }), ...asked });
+      dispose();
+    });
+  const stepAsked = ({ scenario }: { scenario: unknown }) => (scenario as Scenario).advanced.step_s;
+
+  test('is shown at once, and the full run follows when the hand rests', () =>
+    withQuickLook(async ({ bench, asked, ran }) => {
+      bench.change('condenser.length_m', 3);
+      expect(asked.map(stepAsked)).toEqual([5]);
+      await ran(0, asked[0]?.scenario as Scenario);
+      expect([bench.result().scenario.condenser.length_m, bench.result().scenario.advanced.step_s, bench.running()]).toEqual([3, 1, true]);
+      await vi.waitFor(() => expect(asked.map(stepAsked)).toEqual([5, 1]));
+      await ran(1, bench.scenario());
+      expect(bench.running()).toBe(false);
+    }));
+
+  test('follows a moving hand without a full run in between', () =>
+    withQuickLook(async ({ bench, asked, ran }) => {
+      for (const [place, length] of [3, 3.1, 3.2].entries()) {
+        bench.change('condenser.length_m', length, 'drag');
+        await ran(place, asked[place]?.scenario as Scenario);
+      }
+      expect(asked.map(stepAsked)).toEqual([5, 5, 5]);
+      expect(bench.result().scenario.condenser.length_m).toBe(3.2);
+    }));
+
+  test('that finds the scenario impossible leaves the last word to the full run', () =>
+    withQuickLook(async ({ bench, asked, answer }) => {
+      bench.change('pot.water_kg', 99);
+      await answer(0, invalid);
+      await vi.waitFor(() => expect(asked).toHaveLength(2));
+      await answer(1, invalid);
+      expect([bench.stale(), bench.running()]).toEqual([true, false]);
+    }));
+
+  test('is not made where it gains nothing', () => {
+    expect(quickLook(scenarioWith({ run: { duration_s: 1200 } }))).toBeNull();
+    expect(quickLook(scenarioWith({ advanced: { step_s: 10, recordEvery_s: 10 }, run: { duration_s: 86_400 } }))).toBeNull();
+    expect(quickLook(scenarioWith({ advanced: { step_s: 0.5, recordEvery_s: 1 } }))?.advanced.step_s).toBe(1);
+  });
+});
+
 describe('another scenario', () => {
   test('takes its place once it has run: playhead at the start, nothing selected, the work before one step back', () =>
     onBench(async ({ bench, ran }) => {
@@ -134,7 +181,7 @@ describe('another scenario', () => {
 test('the events before and after the playhead are the ones to jump to', () =>
   createRoot((dispose) => {
     const first = madeUpRun({ events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)] });
-    const bench = createBench({ client: askedClient().client, clock: still, first, saved, paper });
+    const bench = createBench({ client: askedClient().client, clock: still, first, saved, paper, quickLook: () => null });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);
     bench.setTime(9000);
