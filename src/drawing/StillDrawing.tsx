@@ -15,6 +15,7 @@ import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
 import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
 import { partSentence } from './part-words.ts';
+import { steadied } from './steadied.ts';
 import { stillStateAt } from './still-state.ts';
 import './drawing.css';
 
@@ -32,6 +33,8 @@ export interface StillDrawingProps {
 
 const FIRST_WIDTH = 1280;
 const TEXT_SIZE = 15;
+const WORDS_EVERY_MS = 120;
+const LIST_EVERY_MS = 1000;
 const HAZARDS: readonly HazardId[] = ['lid', 'flame', 'tub', 'outlet'];
 
 export function StillDrawing(props: StillDrawingProps) {
@@ -40,8 +43,10 @@ export function StillDrawing(props: StillDrawingProps) {
   const [textScale, setTextScale] = createSignal(1);
   const layout = createMemo(() => layoutStill(props.scenario, { width: width(), textScale: textScale() }));
   const state = createMemo(() => (props.result ? stillStateAt(props.result, props.time_s()) : null));
+  const said = steadied(state, WORDS_EVERY_MS);
+  const heard = steadied(state, LIST_EVERY_MS);
   const listed = createMemo(() => layout().labels.map(({ id }) => id));
-  const shared = { layout, state, scenario: () => props.scenario, selected: () => props.selected, units: () => props.units, onSelect: (part: ScenarioPart) => props.onSelect(part) };
+  const shared = { layout, state, said, scenario: () => props.scenario, selected: () => props.selected, units: () => props.units, onSelect: (part: ScenarioPart) => props.onSelect(part) };
 
   onMount(() => {
     const measure = () => {
@@ -59,7 +64,7 @@ export function StillDrawing(props: StillDrawingProps) {
     });
   });
 
-  const caution = (hazard: HazardId): Caution | null => cautionAt(hazard, props.scenario, state(), props.selected, props.units);
+  const caution = (hazard: HazardId): Caution | null => cautionAt(hazard, props.scenario, said(), props.selected, props.units);
   const homeless = createMemo(() => HAZARDS.filter((hazard) => !layout().hazards.some(({ id }) => id === hazard)));
 
   return (
@@ -89,7 +94,7 @@ export function StillDrawing(props: StillDrawingProps) {
         )}
       </For>
       <ul class="heard" aria-label="State of each part">
-        <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, state(), props.units)}</li>}</For>
+        <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, heard(), props.units)}</li>}</For>
         <For each={HAZARDS}>{(hazard) => <Show when={caution(hazard)}>{(words) => <li>{words().words}</li>}</Show>}</For>
       </ul>
     </div>

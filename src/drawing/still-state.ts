@@ -2,7 +2,7 @@
  * What the moving parts show at a moment: plain numbers read from the record of the run. Nothing is computed here but
  * reading between rows, counting drops and asking which events hold.
  */
-import { columnAt, gridAt, type ColumnName, type GridName, type RunEvent, type RunRecord, type RunResult } from '../../sim/index.ts';
+import { rowAt, type ColumnName, type GridName, type RunEvent, type RunRecord, type RunResult } from '../../sim/index.ts';
 
 /** A hanging drop of water lets go at about a twentieth of a gram. */
 export const DROP_MASS_KG = 0.000_05;
@@ -66,13 +66,39 @@ export interface StillState {
   readonly alarms: Alarms;
 }
 
-const column = (record: RunRecord, name: ColumnName, time_s: number): number => {
-  const value = columnAt(record, name, time_s);
-  return Number.isFinite(value) ? value : 0;
-};
+/** A place between two rows of the record, found once and then read for every column. */
+interface Moment {
+  readonly record: RunRecord;
+  readonly row: number;
+  readonly next: number;
+  readonly share: number;
+}
 
-const cells = (record: RunRecord, name: GridName, time_s: number): number[] =>
-  Array.from({ length: record.grids[name].cells }, (_, cell) => gridAt(record, name, time_s, cell)).filter(Number.isFinite);
+function momentAt(record: RunRecord, time_s: number): Moment {
+  const row = rowAt(record, time_s);
+  const next = Math.min(record.rows - 1, row + 1);
+  const times = record.columns.time_s;
+  const [t0, t1] = [times[row] as number, times[next] as number];
+  return { record, row, next, share: t1 > t0 ? Math.min(1, Math.max(0, (time_s - t0) / (t1 - t0))) : 0 };
+}
+
+function column({ record, row, next, share }: Moment, name: ColumnName): number {
+  const values = record.columns[name];
+  const here = values[row] as number;
+  const value = here + share * ((values[next] as number) - here);
+  return Number.isFinite(value) ? value : 0;
+}
+
+function cells({ record, row, next, share }: Moment, name: GridName): number[] {
+  const { cells: count, data } = record.grids[name];
+  const read: number[] = [];
+  for (let cell = 0; cell < count; cell++) {
+    const here = data[row * count + cell] as number;
+    const value = here + share * ((data[next * count + cell] as number) - here);
+    if (Number.isFinite(value)) read.push(value);
+  }
+  return read;
+}
 
 /** Whether something that begins and ends by events holds at a time. */
 function holds(events: readonly RunEvent[], begins: RunEvent['kind'], ends: RunEvent['kind'], time_s: number): boolean {
@@ -100,12 +126,13 @@ function alarmsAt({ events, summary }: RunResult, time_s: number, escaping_kg_s:
 
 export function stillStateAt(result: RunResult, time_s: number): StillState {
   const { record, summary, scenario } = result;
-  const at = (name: ColumnName) => column(record, name, time_s);
+  const moment = momentAt(record, time_s);
+  const at = (name: ColumnName) => column(moment, name);
   const power = at('sourcePower_W');
   const condensate = at('condensateRate_kg_s');
   const escaping = at('escapingWater_kg_s') + at('escapingOil_kg_s');
   const gauge = at('potGauge_Pa');
-  const tubTemperature = cells(record, 'tubTemperature_K', time_s);
+  const tubTemperature = cells(moment, 'tubTemperature_K');
   const hydrosol = at('hydrosol_kg');
   const coolantOut = at('coolantOut_K');
   return {
@@ -122,10 +149,10 @@ export function stillStateAt(result: RunResult, time_s: number): StillState {
     neckSpeed_m_s: Math.max(0, at('neckSpeed_m_s')),
     vapour_kg_s: Math.max(0, at('vapourRate_kg_s')),
     frontHeight_m: Math.max(0, at('frontHeight_m')),
-    bedTemperature_K: cells(record, 'bedTemperature_K', time_s),
+    bedTemperature_K: cells(moment, 'bedTemperature_K'),
     oilLeft_kg: at('oilReady_kg') + at('oilHeld_kg'),
     condensingLength_m: Math.max(0, at('condensingLength_m')),
-    vapourShare: cells(record, 'condenserVapourShare', time_s),
+    vapourShare: cells(moment, 'condenserVapourShare'),
     condensate_kg_s: Math.max(0, condensate),
     condensateTemperature_K: at('condensateTemperature_K'),
     dropsPerSecond: Math.max(0, condensate) / DROP_MASS_KG,

@@ -33,7 +33,7 @@ export function Charge(props: ChargeProps) {
       <Show when={!props.shape.submerged}>
         <Index each={props.warmth}>
           {(warm, index) => (
-            <rect class="drawing-warm" x={box().x} y={bottom(box()) - layer() * (index + 1)} width={box().width} height={layer() + 0.4} style={{ 'fill-opacity': (Math.round(warm() * 50) / 50) * 0.85 }} />
+            <rect class="drawing-warm" x={box().x} y={bottom(box()) - layer() * (index + 1)} width={box().width} height={layer() + 0.4} style={{ 'fill-opacity': 0.85 * warm() }} />
           )}
         </Index>
       </Show>

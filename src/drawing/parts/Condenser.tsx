@@ -11,7 +11,7 @@ interface CondenserProps {
   readonly runsLiquid: boolean;
   readonly escaping: boolean;
   /** Warmth of the jacket water at the vapour end and at the outlet end, 0–1. */
-  readonly warmth: readonly [number, number];
+  readonly warmth: readonly number[];
   readonly counterflow: boolean;
   readonly flows: boolean;
 }
@@ -21,9 +21,7 @@ export const warmColour = (share: number): string => `color-mix(in oklab, var(--
 
 function Tubes(props: CondenserProps) {
   const widths = () => ({ wall: `${props.shape.tubeWidth + 2.2}`, bore: `${props.shape.tubeWidth - 0.6}`, liquid: `${Math.max(1.6, Math.min(4, props.shape.tubeWidth * 0.32))}` });
-  // To the hundredth of the length: finer would redraw for nothing.
-  const liquidFrom = createMemo(() => Math.round(props.condensing * 200) / 200);
-  const liquid = createMemo(() => (props.runsLiquid ? cutRuns(props.shape.runs, liquidFrom(), 1) : ''));
+  const liquid = createMemo(() => (props.runsLiquid ? cutRuns(props.shape.runs, props.condensing, 1) : ''));
   return (
     <>
       <For each={props.shape.behind}>
@@ -73,8 +71,8 @@ function Jacket(props: CondenserProps) {
     <>
       <defs>
         <linearGradient id={id} gradientUnits="userSpaceOnUse" x1={ends()[0].x} y1={ends()[0].y} x2={ends()[1].x} y2={ends()[1].y}>
-          <stop offset="0" style={{ 'stop-color': warmColour(props.warmth[0]) }} />
-          <stop offset="1" style={{ 'stop-color': warmColour(props.warmth[1]) }} />
+          <stop offset="0" style={{ 'stop-color': warmColour(props.warmth[0] ?? 0) }} />
+          <stop offset="1" style={{ 'stop-color': warmColour(props.warmth[1] ?? 0) }} />
         </linearGradient>
       </defs>
       <path class="drawing-jacket" d={pathThrough(props.shape.jacket, true)} style={{ fill: `url(#${id})` }} />
@@ -89,8 +87,7 @@ function Jacket(props: CondenserProps) {
 /** Along the part that condenses, beside the tube: from the first turn to where the vapour ends. */
 function Bracket(props: CondenserProps) {
   const path = createMemo(() => {
-    const share = Math.round(props.condensing * 200) / 200;
-    const { shape } = props;
+    const { shape, condensing: share } = props;
     const from = pointAlong(shape.runs, 0);
     const to = pointAlong(shape.runs, share);
     if (share <= 0 || !from || !to) return '';

@@ -7,7 +7,7 @@ import { condensingShare } from '../still-state.ts';
 import { Condenser } from './Condenser.tsx';
 import { Cooling } from './Cooling.tsx';
 import { Escape } from './Escape.tsx';
-import { partButton, warmthOf, type PartContext } from './part-context.ts';
+import { LEVEL_STEP, partButton, stepped, steppedList, WARMTH_STEP, warmthOf, type PartContext } from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
 import { Jug, Separator } from './Separator.tsx';
 
@@ -19,28 +19,35 @@ export function EndParts(props: PartContext) {
   const condenserWords = partButton(props, 'condenser');
   const separatorWords = partButton(props, 'separator');
   const receiverWords = partButton(props, 'receiver');
-  const flows = () => (state() ? (state()?.coolantFlow_kg_s ?? 0) > 0 : sizes().flowing);
+  const flows = createMemo(() => (state() ? (state()?.coolantFlow_kg_s ?? 0) > 0 : sizes().flowing));
   const start = () => warmthOf(props.scenario().cooling.startTemperature_K);
-  const tubWarmth = createMemo(() => {
+  const tubWarmth = steppedList(() => {
     const now = state();
     if (!now) return [start(), start()];
     const layers = now.tubTemperature_K.map(warmthOf);
     if (layers.length === 1) return [layers[0] as number, layers[0] as number];
     return layers.length > 0 ? layers : [warmthOf(now.tubMean_K), warmthOf(now.tubMean_K)];
-  });
-  const jacketWarmth = createMemo((): readonly [number, number] => {
+  }, WARMTH_STEP);
+  const jacketWarmth = steppedList(() => {
     const now = state();
     if (!now) return [start(), start()];
     const ends = [warmthOf(now.coolantOut_K), warmthOf(now.coolantIn_K)] as const;
     const { condenser } = sizes();
     return condenser.kind === 'straight' && !condenser.counterflow ? [ends[1], ends[0]] : ends;
-  });
-  const escaping = () => state()?.alarms.escaping ?? false;
+  }, WARMTH_STEP);
+  const escaping = createMemo(() => state()?.alarms.escaping ?? false);
+  const tubHot = createMemo(() => state()?.alarms.tubHot ?? false);
+  const sinks = createMemo(() => state()?.oilSinks ?? false);
+  const runsLiquid = createMemo(() => (state()?.condensate_kg_s ?? 0) > 0);
+  const tubDepth = stepped(() => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill, LEVEL_STEP);
+  const ice = stepped(() => state()?.ice_kg ?? 0, 0.05);
+  const oilLayer = stepped(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
+  const hydrosol = stepped(() => state()?.hydrosol_kg ?? 0, 0.002);
   const coolingBoxes = createMemo(() => [shapes().cooling.tub?.outer ?? shapes().cooling.box, ...boxesAlong(subdivide(shapes().cooling.supply, 60), 14)]);
-  const condensing = () => {
+  const condensing = stepped(() => {
     const now = state();
     return now ? condensingShare(now, props.scenario().condenser.length_m) : 0;
-  };
+  }, 0.005);
   const counterflow = () => {
     const { condenser } = sizes();
     return condenser.kind === 'straight' && condenser.counterflow;
@@ -51,12 +58,12 @@ export function EndParts(props: PartContext) {
       <PartButton id="cooling" boxes={coolingBoxes()} words={coolingWords.words} place={coolingWords.place()} textScale={props.layout().textScale} selected={coolingWords.selected()} onSelect={coolingWords.choose}>
         <Cooling
           shape={shapes().cooling}
-          depth_m={state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill}
+          depth_m={tubDepth()}
           warmth={tubWarmth()}
-          ice_kg={state()?.ice_kg ?? 0}
+          ice_kg={ice()}
           stirred={sizes().stirred}
           flows={flows()}
-          hot={state()?.alarms.tubHot ?? false}
+          hot={tubHot()}
           floorY={props.layout().grounds.at(-1)?.y ?? 0}
         />
       </PartButton>
@@ -64,7 +71,7 @@ export function EndParts(props: PartContext) {
         <Condenser
           shape={shapes().condenser}
           condensing={condensing()}
-          runsLiquid={(state()?.condensate_kg_s ?? 0) > 0}
+          runsLiquid={runsLiquid()}
           escaping={escaping()}
           warmth={jacketWarmth()}
           counterflow={counterflow()}
@@ -76,10 +83,10 @@ export function EndParts(props: PartContext) {
         <path class="drawing-return" d={pathThrough(shapes().returnLine)} />
       </Show>
       <PartButton id="separator" boxes={[shapes().separator.box]} words={separatorWords.words} place={separatorWords.place()} textScale={props.layout().textScale} selected={separatorWords.selected()} onSelect={separatorWords.choose}>
-        <Separator shape={shapes().separator} oilLayer_m={state()?.oilLayer_m ?? 0} sinks={state()?.oilSinks ?? false} />
+        <Separator shape={shapes().separator} oilLayer_m={oilLayer()} sinks={sinks()} />
       </PartButton>
       <PartButton id="receiver" boxes={[jugBox(shapes().jug)]} words={receiverWords.words} place={receiverWords.place()} textScale={props.layout().textScale} selected={receiverWords.selected()} onSelect={receiverWords.choose}>
-        <Jug shape={shapes().jug} hydrosol_kg={state()?.hydrosol_kg ?? 0} />
+        <Jug shape={shapes().jug} hydrosol_kg={hydrosol()} />
       </PartButton>
     </>
   );

@@ -5,7 +5,7 @@ import type { VesselShape } from '../geometry/vessel-shape.ts';
 import { Charge } from './Charge.tsx';
 import { HeatSource } from './HeatSource.tsx';
 import { Neck } from './Neck.tsx';
-import { partButton, type PartContext } from './part-context.ts';
+import { LEVEL_STEP, partButton, stepped, steppedList, type PartContext } from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
 import { VesselBody, VesselLid } from './Vessel.tsx';
 
@@ -21,19 +21,21 @@ export function PotParts(props: PartContext) {
   const chargeWords = partButton(props, 'charge');
   const neckWords = partButton(props, 'neck');
   const inWater = () => shapes().heat.rod.length > 0;
-  const depth = () => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m;
-  const boil = createMemo(() => Math.round(20 * Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY)) / 20);
-  const waterAlarm = () => (state()?.alarms.potDry ? 'dry' : state()?.alarms.potLow ? 'low' : 'none');
-  const pressure = () => state()?.alarms.pressure ?? false;
+  const depth = stepped(() => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m, LEVEL_STEP);
+  const boil = stepped(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
+  const heatShare = stepped(() => state()?.heatShare ?? 0, 0.02);
+  const front = stepped(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
+  const waterAlarm = createMemo(() => (state()?.alarms.potDry ? 'dry' : state()?.alarms.potLow ? 'low' : 'none'));
+  const pressure = createMemo(() => state()?.alarms.pressure ?? false);
   const vesselBox = (vessel: VesselShape) => ({ ...vessel.outer, y: vessel.lidTop, height: bottom(vessel.outer) - vessel.lidTop });
   const surfaceY = () => bottom(shapes().pot.inner) - depth() * props.layout().pxPerMetre;
-  const warmth = createMemo(() => {
+  const warmth = steppedList(() => {
     const now = state();
     const cold = props.scenario().site.airTemperature_K;
     if (!now) return [];
     const boilK = Math.max(now.vapourTemperature_K, 350);
     return now.bedTemperature_K.map((temperature) => Math.min(1, Math.max(0, (temperature - cold) / (boilK - cold))));
-  });
+  }, 0.02);
   const neckBoxes = createMemo(() => {
     const { neck } = shapes();
     return neck.pieces.flatMap((piece) => boxesAlong(subdivide(piece, 40), neck.width + 8));
@@ -42,7 +44,7 @@ export function PotParts(props: PartContext) {
 
   const heat = () => (
     <PartButton id="heat" boxes={[shapes().heat.body]} words={heatWords.words} place={heatWords.place()} textScale={props.layout().textScale} selected={heatWords.selected()} onSelect={heatWords.choose}>
-      <HeatSource shape={shapes().heat} share={Math.round((state()?.heatShare ?? 0) * 50) / 50} />
+      <HeatSource shape={shapes().heat} share={heatShare()} />
     </PartButton>
   );
 
@@ -75,7 +77,7 @@ export function PotParts(props: PartContext) {
       </PartButton>
       <Show when={inWater()}>{heat()}</Show>
       <PartButton id="charge" boxes={[shapes().bed.place]} words={chargeWords.words} place={chargeWords.place()} textScale={props.layout().textScale} selected={chargeWords.selected()} onSelect={chargeWords.choose}>
-        <Charge shape={shapes().bed} pxPerMetre={props.layout().pxPerMetre} front_m={state()?.frontHeight_m ?? 0} warmth={warmth()} surfaceY={shapes().bed.submerged ? surfaceY() : null} />
+        <Charge shape={shapes().bed} pxPerMetre={props.layout().pxPerMetre} front_m={front()} warmth={warmth()} surfaceY={shapes().bed.submerged ? surfaceY() : null} />
       </PartButton>
       <PartButton id="neck" boxes={[neckRing(), ...neckBoxes()]} words={neckWords.words} place={neckWords.place()} textScale={props.layout().textScale} selected={neckWords.selected()} onSelect={neckWords.choose}>
         <Neck shape={shapes().neck} />

@@ -10,6 +10,8 @@ import type { StillState } from '../still-state.ts';
 export interface PartContext {
   readonly layout: Accessor<StillLayout>;
   readonly state: Accessor<StillState | null>;
+  /** The same a few times a second: words need no more, and cost more than lines. */
+  readonly said: Accessor<StillState | null>;
   readonly scenario: Accessor<Scenario>;
   readonly selected: Accessor<ScenarioPart | null>;
   readonly units: Accessor<UnitSystem>;
@@ -19,9 +21,9 @@ export interface PartContext {
 /** Everything of a part's button but its shapes; each text is its own memo, so that only changed words are written. */
 export function partButton(context: PartContext, id: LabelId) {
   const name = createMemo(() => partName(id, context.scenario()));
-  const line = createMemo(() => partLine(id, context.scenario(), context.state(), context.units()));
-  const sentence = createMemo(() => partSentence(id, context.scenario(), context.state(), context.units()));
-  const alarm = createMemo(() => partAlarm(id, context.scenario(), context.state()));
+  const line = createMemo(() => partLine(id, context.scenario(), context.said(), context.units()));
+  const sentence = createMemo(() => partSentence(id, context.scenario(), context.said(), context.units()));
+  const alarm = createMemo(() => partAlarm(id, context.scenario(), context.said()));
   const place = createMemo<Place<LabelId> | undefined>(() => context.layout().labels.find((label) => label.id === id));
   return {
     id,
@@ -45,8 +47,24 @@ export function partButton(context: PartContext, id: LabelId) {
   };
 }
 
+/**
+ * A number of the moment, in steps too fine to see: what depends on it is redrawn only when it has moved by a step.
+ */
+export const stepped = (read: () => number, step: number): Accessor<number> => createMemo(() => Math.round(read() / step) * step);
+
+/** Some numbers of the moment, passed on only when one of them has changed. */
+export const steppedList = (read: () => readonly number[], step: number): Accessor<readonly number[]> =>
+  createMemo(() => read().map((value) => Math.round(value / step) * step), [], {
+    equals: (a, b) => a.length === b.length && a.every((value, index) => value === b[index]),
+  });
+
+/** Depths and heights, a fifth of a millimetre. */
+export const LEVEL_STEP = 0.0002;
+
 const COLD_K = 283.15;
 const HOT_K = 368.15;
 
-/** How warm water is drawn: 0 at tap temperature, 1 near the boil, in steps of a hundredth. */
-export const warmthOf = (temperature_K: number): number => Math.round(100 * Math.min(1, Math.max(0, (temperature_K - COLD_K) / (HOT_K - COLD_K)))) / 100;
+/** How warm water is drawn: 0 at tap temperature, 1 near the boil. */
+export const warmthOf = (temperature_K: number): number => Math.min(1, Math.max(0, (temperature_K - COLD_K) / (HOT_K - COLD_K)));
+/** Warmth of water in hundredths. */
+export const WARMTH_STEP = 0.01;
