@@ -157,7 +157,7 @@ export function createBench(parts: BenchParts): Bench {
           setBroken(null);
           setResult(() => ({ ...reply.result, scenario: wish }));
         });
-      if (asked() === wish) rest = setTimeout(() => runInFull(wish), reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
+      if (untrack(asked) === wish) rest = setTimeout(() => runInFull(wish), reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
     });
   };
 
