@@ -40,6 +40,7 @@ export class Run {
   private readonly startEnergy: number;
   private readonly oilAtStart: number;
   private readonly window: Float64Array;
+  private lastPotTemperature: number;
 
   readonly scenario: Scenario;
 
@@ -60,6 +61,7 @@ export class Run {
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
     this.window = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
+    this.lastPotTemperature = this.still.pot.temperature;
     this.setControls(0);
     this.recorder.take(0, this.dt, this.startEnergy);
   }
@@ -70,11 +72,19 @@ export class Run {
   }
 
   private setControls(time: number): void {
-    const { source, coolant, condenser } = this.still;
-    if (this.scenario.heat.control === 'hold-rate') source.control((condenser.condensate.water + condenser.condensate.oilTotal()) / this.dt, this.dt);
+    const { source, coolant } = this.still;
+    if (this.scenario.heat.control === 'hold-rate') this.holdRate();
     else source.setting = this.heat.at(time);
     coolant.flow = this.flow.at(time);
     if (this.scenario.condenser.kind === 'coil-in-tub' || this.scenario.cooling.jacketSupply === 'tap') coolant.inletTemperature = this.tap.at(time);
+  }
+
+  private holdRate(): void {
+    const { source, condenser, pot } = this.still;
+    const rate = (condenser.condensate.water + condenser.condensate.oilTotal()) / this.dt;
+    const warming = (pot.temperature - this.lastPotTemperature) / this.dt;
+    this.lastPotTemperature = pot.temperature;
+    source.control(rate, pot.boilingTemperature - pot.temperature, warming, this.dt);
   }
 
   /** Runs on to a time (or the end). */
@@ -88,9 +98,9 @@ export class Run {
       const now = this.step * dt;
       peaks.watch(still, dt);
       events.watch(now, dt, peaks.outlet);
+      if (!this.isFinite(now)) return;
       this.checkEnd(now);
-      const row = this.ended || this.step % this.rowEvery === 0;
-      if (row && this.isFinite(now)) this.recorder.take(now, dt, this.startEnergy);
+      if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, dt, this.startEnergy);
     }
   }
 
@@ -137,24 +147,25 @@ export class Run {
     this.ended = true;
   }
 
-  /** Checks that every state is a number; if not, stops the run and names the first that is not. */
+  /** Checks that every part gives numbers; if not, stops the run and names the first that does not. */
   private isFinite(now: number): boolean {
     const { still } = this;
-    const { pot, bed, head, neck, condenser, coolant, separator } = still;
-    const sound = still.storedEnergy() + coolant.enthalpy() + separator.enthalpy + condenser.condensateTemperature + sum(separator.collected) + still.release.total(still.release.ready);
+    const { source, pot, bed, head, neck, condenser, coolant, separator, release } = still;
+    const sound =
+      source.stored + pot.enthalpy + pot.out.enthalpy + (bed ? bed.out.enthalpy : 0) + head.temperature + neck.temperature +
+      condenser.condensate.enthalpy + coolant.outletTemperature + separator.enthalpy;
     if (Number.isFinite(sound)) return true;
     const states: readonly (readonly [string, number])[] = [
-      ['heat source', still.source.stored],
-      ['pot water', pot.water],
-      ['pot temperature', pot.temperature + pot.enthalpy],
-      ['bed temperature', bed ? sum(bed.temperature) + sum(bed.enthalpy) : 0],
-      ['oil in the charge', still.release.total(still.release.ready) + still.release.total(still.release.held)],
+      ['heat source', source.stored],
+      ['oil in the charge', release.total(release.ready) + release.total(release.held)],
+      ['cooling-water temperature', coolant.enthalpy() + coolant.outletTemperature],
+      ['separator temperature', separator.enthalpy + separator.temperature],
+      ['distillate temperature', condenser.condensateTemperature],
       ['lid temperature', head.temperature],
       ['neck temperature', neck.temperature],
-      ['distillate temperature', condenser.condensateTemperature],
-      ['cooling-water temperature', coolant.enthalpy() + coolant.outletTemperature],
-      ['separator temperature', separator.temperature],
-      ['collected oil', sum(separator.collected)],
+      ['bed temperature', bed ? sum(bed.temperature) + sum(bed.enthalpy) : 0],
+      ['pot water', pot.water],
+      ['pot temperature', pot.temperature + pot.enthalpy],
     ];
     const variable = states.find(([, value]) => !Number.isFinite(value))?.[0] ?? 'vapour in the still';
     this.failure = { variable, time_s: now };

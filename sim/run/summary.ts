@@ -24,6 +24,9 @@ export function timeToCollect(record: RunRecord, amount_kg: number): number | nu
 /** Time over which rates are smoothed before their peak is taken, s: one step's puff is not a result. */
 const PEAK_MEMORY = 30;
 
+/** Share of the flow that its smoothed value must have reached before an outlet temperature counts as a peak. */
+const SETTLED_SHARE = 0.9;
+
 /** Peaks of smoothed rates, watched every step. */
 export class Peaks {
   steam = 0;
@@ -68,7 +71,7 @@ export class Peaks {
     this.neckSpeed = Math.max(this.neckSpeed, this.speedNow);
     this.coolantNow = Number.isNaN(this.coolantNow) ? still.coolant.outletTemperature : this.coolantNow + share * (still.coolant.outletTemperature - this.coolantNow);
     this.coolantOut = Math.max(this.coolantOut, this.coolantNow);
-    if (this.flowNow > 0) this.condensate = Math.max(this.condensate, this.outlet);
+    if (this.flowNow > SETTLED_SHARE * flow) this.condensate = Math.max(this.condensate, this.outlet);
   }
 }
 

@@ -70,9 +70,10 @@ export class Condenser {
   private readonly outerResistance: Float64Array;
   private readonly condensing: Float64Array;
   private readonly cooling: Float64Array;
+  /** Conductance that each segment really had in the last step, W/K. */
   private readonly effective: Float64Array;
-  /** Part of each segment in which vapour condensed in the last step. */
-  private readonly condensedShare: Float64Array;
+  /** Temperature inside each segment where it begins, K, which `effective` refers to. */
+  private readonly upstream: Float64Array;
   private readonly tubes: number;
   private readonly D_i: number;
   private readonly D_o: number;
@@ -115,7 +116,7 @@ export class Condenser {
     this.condensing = cells();
     this.cooling = cells();
     this.effective = cells();
-    this.condensedShare = cells();
+    this.upstream = cells();
     this.condensate = new LiquidStream(oil.count);
     this.escaped = new VapourStream(oil.count);
   }
@@ -193,7 +194,7 @@ export class Condenser {
     const asLiquid = vapour.water * tableLiquidEnthalpy(T_s) + oilMass * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
     const latent = Math.max(0, vapour.enthalpy - asLiquid);
     this.updateCoefficients(vapour.water / dt, arriving / dt, T_s, coolant, dt);
-    this.foresee(coolant, T_s, dt);
+    coolant.foresee(this.effective, this.upstream, dt);
     const capacity = arriving * meanHeatCapacity(T_s, coolant.segmentTemperature[this.segments - 1] as number) + oilMass * oil.heatCapacity;
     const left = this.march(latent, T_s, capacity, coolant, dt);
     const escapingShare = latent > 0 ? left / latent : 0;
@@ -207,7 +208,7 @@ export class Condenser {
     this.drop = 0;
     this.lastRate = 0;
     this.lastArriving = 0;
-    this.condensedShare.fill(0);
+    this.effective.fill(0);
     this.vapourShare.fill(0);
     this.heatPerMetre.fill(0);
     this.inside.set(coolant.segmentTemperature);
@@ -220,7 +221,6 @@ export class Condenser {
     const starting = this.lastRate === 0 && rate > 0;
     if (starting) {
       this.vapourShare.fill(1);
-      this.condensedShare.fill(1);
     }
     if (starting || this.lastArriving === 0) {
       for (let s = 0; s < this.segments; s++) {
@@ -235,6 +235,10 @@ export class Condenser {
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
+      if (starting) {
+        this.effective.set(this.condensing);
+        this.upstream.fill(T_s);
+      }
       this.lastRate = rate;
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
@@ -245,17 +249,6 @@ export class Condenser {
       coolant.prepare(this.condensing, dt);
     }
     this.tick++;
-  }
-
-  /** Tells the water what heat to expect: condensing where the last step condensed, cooling beyond. */
-  private foresee(coolant: Coolant, T_s: number, dt: number): void {
-    const { effective, inside } = this;
-    for (let s = 0; s < this.segments; s++) {
-      const used = this.condensedShare[s] as number;
-      effective[s] = used * (this.condensing[s] as number) + (1 - used) * (this.cooling[s] as number);
-      if (used > 0) inside[s] = T_s;
-    }
-    coolant.foresee(effective, inside, dt);
   }
 
   /** Marches the segments; returns the latent heat left at the end, J. */
@@ -269,20 +262,18 @@ export class Condenser {
       const T_c = segmentTemperature[s] as number;
       let heat = 0;
       let remaining = 1;
-      let condensed = 0;
+      const arriving = left > 0 ? T_s : T;
       if (left > 0) {
         const possible = (this.condensing[s] as number) * (relief[s] as number) * Math.max(0, T_s - T_c) * dt;
         if (possible < left) {
           heat = possible;
           left -= possible;
           remaining = 0;
-          condensed = 1;
         } else {
           const used = left / possible;
           heat = left;
           left = 0;
           remaining = 1 - used;
-          condensed = used;
           this.condensingLength = (s + used) * this.segmentLength;
         }
       }
@@ -297,7 +288,8 @@ export class Condenser {
       this.heatPerMetre[s] = heat * perMetre;
       this.wall[s] = T_c + heat * perMetre * (this.outerResistance[s] as number);
       this.inside[s] = T;
-      this.condensedShare[s] = condensed;
+      this.upstream[s] = arriving;
+      this.effective[s] = Math.abs(arriving - T_c) > 0.01 ? heat / (dt * (arriving - T_c)) : 0;
       this.vapourShare[s] = latent > 0 ? left / latent : 0;
     }
     return left;

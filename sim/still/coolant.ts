@@ -39,7 +39,7 @@ export abstract class Coolant {
   abstract filmCoefficient(segment: number, wallTemperature: number): number;
   /**
    * Sets `segmentTemperature` to what the water will be at the end of the step, given each segment's conductance, W/K,
-   * and the temperature inside it, K. Water that streams past many segments in a step needs this; a tub does not.
+   * and the temperature inside where it begins, K. Water that streams past many segments in a step needs this; a tub does not.
    */
   abstract foresee(conductance: Float64Array, inside: Float64Array, dt: number): void;
   /** Prepares `relief` from the segments' conductances, W/K. */

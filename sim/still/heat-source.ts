@@ -3,11 +3,16 @@
  *
  * States: heat stored in the source [J]. Equations: dS/dt = P_set − S/τ, integrated exactly over a step; a share η of
  * S/τ enters the pot, the rest goes to the room. Control: a schedule, or a PI controller that holds a distillate
- * rate, with limits 0–1 and conditional integration against wind-up.
+ * rate (full heat up to the boil, feed-forward, then PI), with limits 0–1 and conditional integration against wind-up.
  * Limits: one time constant for warming and cooling; no dependence of η on the setting.
  */
 import { latentHeat } from '../fluids/water.ts';
 import type { Scenario } from '../scenario/scenario.ts';
+
+/** Time constant that the controlled rate is tuned for, s (lambda tuning). */
+const CLOSED_LOOP = 60;
+/** Time over which the measured rate is smoothed, s. */
+const RATE_MEMORY = 10;
 
 export class HeatSource {
   /** Heat stored in the source, J. */
@@ -20,24 +25,37 @@ export class HeatSource {
   toPot = 0;
   /** Energy lost to the room in the last step, J. */
   missed = 0;
-  private integral = 0;
-  private readonly gain: number;
-  private readonly resetTime: number;
-
   private readonly heat: Scenario['heat'];
+  /** Setting that makes just the rate asked for, without losses. */
+  private readonly forward: number;
+  private readonly resetTime: number;
+  private readonly gain: number;
+  private integral: number;
+  private smoothedRate = 0;
 
   constructor(heat: Scenario['heat']) {
     this.heat = heat;
-    const nominalRate = (heat.ratedPower_W * heat.shareToPot) / latentHeat(373.15);
-    this.gain = 0.4 / nominalRate;
-    this.resetTime = Math.max(90, 2.5 * heat.lag_s);
+    this.forward = Math.min(1, (heat.targetRate_kg_s * latentHeat(373.15)) / (heat.ratedPower_W * heat.shareToPot));
+    this.resetTime = heat.lag_s + 30;
+    this.gain = (this.resetTime / CLOSED_LOOP) * this.forward;
+    this.integral = this.forward;
   }
 
-  /** Sets the controller's demand from the distillate rate of the last step, kg/s. */
-  control(distillateRate: number, dt: number): void {
-    const error = this.heat.targetRate_kg_s - distillateRate;
-    const trial = this.gain * error + this.integral + (this.gain * error * dt) / this.resetTime;
-    if (trial > 0 && trial < 1) this.integral += (this.gain * error * dt) / this.resetTime;
+  /**
+   * Sets the heat for holding a distillate rate: full until the pot is about to boil, then the setting that makes the
+   * rate, then a PI controller that starts there.
+   * @param rate distillate of the last step, kg/s
+   * @param toBoil how far the pot is below its boiling point, K; `warming` how fast it rises, K/s
+   */
+  control(rate: number, toBoil: number, warming: number, dt: number): void {
+    this.smoothedRate += (rate - this.smoothedRate) * -Math.expm1(-dt / RATE_MEMORY);
+    if (this.smoothedRate <= 0.02 * this.heat.targetRate_kg_s) {
+      this.setting = toBoil > this.heat.lag_s * warming ? 1 : this.forward;
+      return;
+    }
+    const error = 1 - this.smoothedRate / this.heat.targetRate_kg_s;
+    const wanted = this.gain * error + this.integral;
+    if ((wanted > 0 && wanted < 1) || wanted >= 1 === error < 0) this.integral += (this.gain * error * dt) / this.resetTime;
     this.setting = Math.min(1, Math.max(0, this.gain * error + this.integral));
   }
 
