@@ -1,0 +1,43 @@
+/** The program as a script meets it, started as a process of its own. */
+import { spawn, spawnSync } from 'node:child_process';
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const root = fileURLToPath(new URL('../../..', import.meta.url));
+const program = ['--import', join(root, 'node_modules/tsx/dist/loader.mjs'), join(root, 'sim/cli.ts')];
+
+const limbeck = (args: readonly string[], input = '') => {
+  const { status, stdout, stderr } = spawnSync(process.execPath, [...program, ...args], { encoding: 'utf8', cwd: root, maxBuffer: 1e8, input });
+  return { status, stdout, stderr };
+};
+
+describe('the command line', () => {
+  it('is what the package runs by its name', () => {
+    const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
+    expect(scripts['limbeck']).toBe('tsx sim/cli.ts');
+  });
+
+  it('reads standard input, answers on standard output and ends with 0', () => {
+    const { status, stdout, stderr } = limbeck(['run', '-', '--set', 'name=Piped'], JSON.stringify({ run: { duration_s: 60 } }));
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(JSON.parse(stdout)).toMatchObject({ name: 'Piped', summary: { end_s: 60, endReason: 'duration' } });
+  });
+
+  it('ends with 2, one line a problem and nothing on standard output when the input is bad', () => {
+    const { status, stdout, stderr } = limbeck(['run', '-'], JSON.stringify({ pot: { diameter_m: 9 }, condenser: { length_m: 'long' } }));
+    expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
+    expect(stderr.trimEnd().split('\n')).toHaveLength(2);
+    expect(limbeck(['run', '-'], '{')).toMatchObject({ status: 2, stdout: '' });
+  });
+
+  it('ends quietly when its reader has seen enough', async () => {
+    const child = spawn(process.execPath, [...program, 'list', 'botanicals', '--json'], { cwd: root });
+    let complaint = '';
+    child.stderr.on('data', (text: Buffer) => (complaint += text.toString()));
+    child.stdout.once('data', () => child.stdout.destroy());
+    const code = await new Promise((resolve) => child.on('close', resolve));
+    expect({ code, complaint }).toEqual({ code: 0, complaint: '' });
+  });
+});

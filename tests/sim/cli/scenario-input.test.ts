@@ -1,0 +1,90 @@
+import { describe, expect, it } from 'vitest';
+import { chargeFromBotanical, exampleScenario } from '../../../sim/index.ts';
+import { BadInput } from '../../../sim/cli/bad-input.ts';
+import { runCommand } from '../../../sim/cli/run-command.ts';
+import { scenarioFrom } from '../../../sim/cli/read-input.ts';
+import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
+import { cell, toCsv, toJson, toTable } from '../../../sim/cli/print.ts';
+
+const complaints = (source: string, ...assignments: string[]): readonly string[] => {
+  try {
+    scenarioFrom(source, assignments);
+  } catch (error) {
+    if (error instanceof BadInput) return error.lines;
+    throw error;
+  }
+  return [];
+};
+
+describe('a field that is set', () => {
+  it('takes numbers, words, null, and a bare number as a constant schedule', () => {
+    const set = scenarioFrom('gentle-lavender', ['heat.setting=0.5', 'pot.material=copper', 'site.barometer_Pa=95000', 'run.stopAtShare=null', 'name=My still']);
+    expect(set.heat.setting).toEqual([{ at_s: 0, value: 0.5, shape: 'step' }]);
+    expect(set).toMatchObject({ name: 'My still', pot: { material: 'copper' }, site: { barometer_Pa: 95_000 }, run: { stopAtShare: null } });
+  });
+
+  it('may lie inside a list or be a whole list', () => {
+    const set = scenarioFrom('gentle-lavender', ['heat.setting.0.value=0.25', 'cooling.flow_kg_s=[{"at_s":0,"value":0.01},{"at_s":60,"value":0.02}]']);
+    expect(set.heat.setting[0]?.value).toBe(0.25);
+    expect(set.cooling.flow_kg_s.map(({ value }) => value)).toEqual([0.01, 0.02]);
+  });
+
+  it('leaves the rest and the example itself as they are', () => {
+    const before = exampleScenario('gentle-lavender');
+    const set = scenarioFrom('gentle-lavender', ['condenser.length_m=7']);
+    expect(set).toEqual({ ...before, condenser: { ...before.condenser, length_m: 7 } });
+    expect(exampleScenario('gentle-lavender')).toEqual(before);
+  });
+
+  it('brings the figures of another plant, but for those set too', () => {
+    const { charge } = scenarioFrom('gentle-lavender', ['charge.botanical=peppermint', 'charge.oilContent=0.02']);
+    expect(charge).toMatchObject({ ...chargeFromBotanical('peppermint'), oilContent: 0.02, mass_kg: exampleScenario('gentle-lavender').charge.mass_kg });
+  });
+
+  it('is refused by name when it is not there, not a path or out of range', () => {
+    expect(complaints('gentle-lavender', 'pot.depth_m=1')).toEqual([expect.stringContaining('pot.depth_m')]);
+    expect(complaints('gentle-lavender', 'pot.diameter_m.x=1')).toEqual([expect.stringContaining('pot.diameter_m.x is not a field')]);
+    expect(complaints('gentle-lavender', 'heat.setting.9.value=1')).toEqual([expect.stringContaining('counted from 0')]);
+    expect(complaints('gentle-lavender', '__proto__.polluted=1')).toEqual([expect.stringContaining('is not a field')]);
+    expect(complaints('gentle-lavender', 'length')).toEqual([expect.stringContaining('a path, “=” and a value are needed')]);
+    expect(complaints('gentle-lavender', 'pot.diameter_m=9')).toEqual([expect.stringMatching(/pot\.diameter_m\): 9 .* 0\.05 to 1\.5 m/)]);
+  });
+});
+
+describe('the schema', () => {
+  it('states unit and source of every field', () => {
+    interface Node { readonly properties?: Record<string, Node>; readonly items?: Node; readonly unit?: string; readonly source?: string; readonly title?: string }
+    const silent: string[] = [];
+    const walk = (path: string, node: Node): void => {
+      if (node.properties) for (const [key, child] of Object.entries(node.properties)) walk(`${path}.${key}`, child);
+      else if (!node.unit || !node.source) silent.push(path);
+      if (node.items) walk(`${path}[]`, node.items);
+    };
+    walk('', JSON.parse(schemaCommand([])) as Node);
+    expect(silent).toEqual([]);
+  });
+});
+
+describe('flags', () => {
+  it('that are unknown or lack their value are named', () => {
+    expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow(/'--fast'/);
+    expect(() => runCommand(['gentle-lavender', '--set'])).toThrow(/--set/);
+    expect(() => runCommand([])).toThrow(/scenario is missing/);
+    expect(() => runCommand(['gentle-lavender', 'clove-buds'])).toThrow(/Only one scenario/);
+  });
+});
+
+describe('printing', () => {
+  it('keeps lists of numbers in one line and writes null for what JSON has no word for', () => {
+    const text = toJson({ a: Float64Array.of(1, Number.NaN), b: [{ c: [] }], d: undefined, e: {} });
+    expect(text).toBe('{\n  "a": [1, null],\n  "b": [\n    {\n      "c": []\n    }\n  ],\n  "e": {}\n}');
+  });
+
+  it('sets numbers to the right and says nothing with a dash', () => {
+    expect(toTable(['what', 'm', 'so'], [['one', cell(1.23456), cell(null)], ['two', cell(12), cell(true)]])).toBe('what     m  so\none   1.23  –\ntwo     12  yes');
+  });
+
+  it('quotes cells of comma-separated values where needed', () => {
+    expect(toCsv(['a', 'b'], [[1, 'x, "y"']])).toBe('a,b\n1,"x, ""y"""');
+  });
+});
