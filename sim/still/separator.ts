@@ -20,7 +20,7 @@ import type { LossTable } from './surface-loss.ts';
 
 /** Time after which cut size and dissolved shares are worked out anew, s. */
 const REFRESH_TIME = 5;
-/** Relative change of flow at which they are worked out at once. */
+/** Relative change of flow, or of oil per water, at which they are worked out at once. */
 const REFRESH_CHANGE = 0.02;
 
 export class Separator {
@@ -54,6 +54,7 @@ export class Separator {
   private readonly median: number;
   private age = Infinity;
   private refreshedFlow = 0;
+  private refreshedRatio = 0;
   private readonly settings: Scenario['separator'];
 
   private readonly oil: Oil;
@@ -146,10 +147,16 @@ export class Separator {
     if (oilMass > 0) {
       this.age += dt;
       const flow = entering.water / dt;
-      if (this.age >= REFRESH_TIME || Math.abs(flow - this.refreshedFlow) > REFRESH_CHANGE * this.refreshedFlow) {
+      const ratio = oilMass / entering.water;
+      if (
+        this.age >= REFRESH_TIME ||
+        Math.abs(flow - this.refreshedFlow) > REFRESH_CHANGE * this.refreshedFlow ||
+        Math.abs(ratio - this.refreshedRatio) > REFRESH_CHANGE * this.refreshedRatio
+      ) {
         this.updateCapture(flow, entering.oil);
         this.dissolve(entering.water, entering.oil);
         this.refreshedFlow = flow;
+        this.refreshedRatio = ratio;
         this.age = 0;
       }
       for (let i = 0; i < oil.count; i++) {
