@@ -2,6 +2,7 @@
 import type { Scenario, ScenarioPart } from '../../sim/index.ts';
 import { formatQuantity, type UnitSystem } from '../units/index.ts';
 import type { HazardId } from './geometry/labels.ts';
+import { coilTurns } from './geometry/true-sizes.ts';
 import type { StillState } from './still-state.ts';
 
 export interface Caution {
@@ -36,8 +37,21 @@ function outletCaution(state: StillState | null, selected: ScenarioPart | null, 
   return null;
 }
 
-function tubCaution(state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
+/** A coil that does not fit its tub is drawn squeezed into it; the words say what it would need. */
+function squeezedCoil({ condenser, cooling }: Scenario, units: UnitSystem): Caution | null {
+  if (condenser.kind !== 'coil-in-tub') return null;
+  const turns = coilTurns(condenser.length_m, condenser.coilDiameter_m);
+  const needs = condenser.coilTopDepth_m + turns * condenser.coilPitch_m + condenser.outsideDiameter_m;
+  const size = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'size' });
+  if (needs > cooling.tubHeight_m + 1e-9) return { words: `${turns.toFixed(1)} turns need ${size(needs)} of water; the tub has ${size(cooling.tubHeight_m)}.`, level: 'care' };
+  const across = condenser.coilDiameter_m + condenser.outsideDiameter_m;
+  return across > cooling.tubDiameter_m + 1e-9 ? { words: `The coil is ${size(across)} across; the tub is ${size(cooling.tubDiameter_m)}.`, level: 'care' } : null;
+}
+
+function tubCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
   if (state?.alarms.tubHot) return { words: `The water here is ${formatQuantity(state.tubTemperature_K[0] ?? state.coolantOut_K, 'K', units, { decimals: 0 })}: it scalds.`, level: 'care' };
+  const squeezed = squeezedCoil(scenario, units);
+  if (squeezed) return squeezed;
   if (selected === 'cooling') return { words: 'The top of the water grows hot enough to scald.', level: 'general' };
   return null;
 }
@@ -51,6 +65,6 @@ export function cautionAt(hazard: HazardId, scenario: Scenario, state: StillStat
     case 'outlet':
       return outletCaution(state, selected, units);
     case 'tub':
-      return tubCaution(state, selected, units);
+      return tubCaution(scenario, state, selected, units);
   }
 }

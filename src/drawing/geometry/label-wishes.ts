@@ -106,7 +106,7 @@ function coolingWish({ condenser, cooling }: StillShapes, wish: WishFor, half: n
   if (!tub) {
     const at = first ?? middle(condenser.box);
     const drain = point((cooling.gully ?? at).x, at.y - 8);
-    return wish('cooling', point(at.x - 5, at.y), [leftOf(at.x - 20, at.y - 8, 120), rightOf(at.x + 24, at.y - 8, 120), { ...leftOf(cooling.box.x - 6, at.y - 8, 120), anchor: drain }, { ...rightOf(right(cooling.box) + 8, at.y - 8, 120), anchor: drain }]);
+    return wish('cooling', point(at.x - 5, at.y), [leftOf(at.x - 20, at.y - 8, 120), rightOf(at.x + 24, at.y - 8, 120), { ...leftOf(at.x - 20, at.y - 8, 420), sideways: true, towards: -1 }, { ...leftOf(cooling.box.x - 6, at.y - 8, 120), anchor: drain }, { ...rightOf(right(cooling.box) + 8, at.y - 8, 120), anchor: drain }]);
   }
   const centre = middle(tub.outer);
   if (condenser.kind === 'coil')
@@ -144,7 +144,7 @@ export function labelWishes(shapes: StillShapes, textScale: number): { readonly 
 
 /** Cautions want to stand at the hazard itself; they come after the labels and may find no room. */
 export function hazardWishes(shapes: StillShapes, textScale: number): { readonly pot: Wish<HazardId>[]; readonly condenser: Wish<HazardId>[] } {
-  const { pot, boiler, cooling, separator } = shapes;
+  const { pot, boiler, heat, cooling, separator } = shapes;
   const size = { width: HAZARD_WIDTH * textScale, height: HAZARD_HEIGHT * textScale };
   const half = size.height / 2;
   const hot = boiler ?? pot;
@@ -155,7 +155,7 @@ export function hazardWishes(shapes: StillShapes, textScale: number): { readonly
   const base = { x: hot.outer.x, y: bottom(hot.outer) };
   const potWishes = [
     wish('lid', lid, [leftOf(pot.outer.x - 10, pot.lidTop - 8, 60), leftOf(lid.x - 8, pot.lidTop - half - 10, 40), over(pot.centreX, pot.lidTop - half - 40, 120)]),
-    wish('flame', base, [leftOf(hot.outer.x - 14, base.y, 90), rightOf(right(hot.outer) + 14, base.y, 90)]),
+    wish('flame', base, [leftOf(Math.min(hot.outer.x, heat.body.x) - 16, base.y, 90), { ...rightOf(Math.max(right(hot.outer), right(heat.body)) + 16, base.y, 90), anchor: point(right(hot.outer), base.y) }]),
   ];
   const endWishes = [wish('outlet', { x: separator.centreX + 8, y: tip }, [rightOf(separator.centreX + 26, tip - 10, 90), leftOf(separator.centreX - 26, tip, 90), over(separator.centreX, tip - half - 60, 120)])];
   if (tub)

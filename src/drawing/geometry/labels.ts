@@ -17,6 +17,8 @@ export interface Candidate {
   /** How far it may slide, px, and which way. */
   readonly slide: number;
   readonly sideways?: boolean;
+  /** Slides this way only. */
+  readonly towards?: -1 | 1;
   /** What a leader from here would point at, where that is not the part as a whole. */
   readonly anchor?: Box;
 }
@@ -96,7 +98,7 @@ export function placeLabels<Id extends string>(wishes: readonly Wish<Id>[], obst
       for (let shift = 0; shift <= candidate.slide; shift += STEP) {
         const cost = rank * COLUMN_COST + shift;
         if (best && cost >= best.cost) break;
-        for (const signed of shift === 0 ? [0] : [shift, -shift]) {
+        for (const signed of shift === 0 ? [0] : candidate.towards ? [candidate.towards * shift] : [shift, -shift]) {
           const box = boxFor(wish, candidate, signed);
           if (!contains(bounds, box) || taken.some((other) => boxesOverlap(grown(box, AIR), other))) continue;
           best = { box, align: candidate.align, anchor: candidate.anchor ?? wish.anchor, cost };

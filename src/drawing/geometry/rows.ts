@@ -116,6 +116,8 @@ export function oneRow(sizes: TrueSizes, minimumDepth_m: number, { width, textSc
 const WORDS_BESIDE = 160;
 const LEAST_ROW = 196;
 const ROW_OVERHEAD = 24;
+/** Height of both rows' parts together, at most. */
+const MOST_ROWS = 560;
 /** Between the first floor and the highest part of the second row, where the condenser's words may stand. */
 const ROW_GAP = 34;
 
@@ -126,7 +128,7 @@ export function twoRows(sizes: TrueSizes, minimumDepth_m: number, { width, textS
   const endTop = Math.max(heights.inlet, sizes.condenser.kind === 'straight' && sizes.tub ? sizes.tub.height_m : 0);
   const room = width - 2 * MARGIN;
   const besides = sizes.boiler ? 0.36 * width : Math.min(WORDS_BESIDE * textScale, 0.5 * width);
-  const tallest = Math.min(GREATEST_SCALE, Math.max(360, 1.1 * width) / (potTop + endTop));
+  const tallest = Math.min(GREATEST_SCALE, Math.min(MOST_ROWS, Math.max(360, 1.1 * width)) / (potTop + endTop));
   const forPot = greatestScale((scale) => potGroup(sizes, scale).width, room - besides, tallest);
   const greatest = greatestScale((scale) => condenserGroup(sizes, tube, scale, 0, true).width, room - 6, forPot);
   const first = within(width, greatest, true, (s) => {

@@ -30,9 +30,11 @@ export function PartLabel(props: PartLabelProps) {
       </Show>
       <g class={`drawing-label drawing-label-${props.id}`} classList={{ 'is-alarm': props.words.alarm }} text-anchor={props.place.align}>
         <rect class="drawing-target" x={props.place.box.x} y={props.place.box.y} width={props.place.box.width} height={props.place.box.height} />
-        <text class="drawing-name" x={textX()} y={nameY()} text-decoration={props.selected ? 'underline' : 'none'}>
-          {props.words.name}
-        </text>
+        <g class="drawing-underline" text-decoration={props.selected ? 'underline' : 'none'}>
+          <text class="drawing-name" x={textX()} y={nameY()}>
+            {props.words.name}
+          </text>
+        </g>
         <text class="drawing-line" x={textX()} y={nameY() + NAME_HEIGHT * props.textScale}>
           {props.words.line}
         </text>

@@ -99,6 +99,13 @@ describe('cautions at the hazard', () => {
     expect(caution).toEqual({ words: 'The pot is dry. Heat off, and let it cool before you add water.', level: 'alarm' });
   });
 
+  test('say what a coil too tall or too wide for its tub would need', () => {
+    const tall = cautionAt('tub', scenarioOf({ condenser: { length_m: 15 }, cooling: { tubHeight_m: 0.5 } }), null, null, 'metric');
+    expect(thin(tall?.words ?? '')).toBe('19.1 turns need 921 mm of water; the tub has 500 mm.');
+    const wide = cautionAt('tub', scenarioOf({ condenser: { coilDiameter_m: 0.5 }, cooling: { tubDiameter_m: 0.42 } }), null, null, 'metric');
+    expect(thin(wide?.words ?? '')).toBe('The coil is 512 mm across; the tub is 420 mm.');
+  });
+
   test('fit the lines kept for them', () => {
     const state = { ...late(), escaping_kg_s: 0.00345, potGauge_Pa: 12_345, alarms: { escaping: true, pressure: true, potLow: true, potDry: false, tubHot: true } };
     const all = (['lid', 'flame', 'tub', 'outlet'] as const).flatMap((hazard) =>
