@@ -286,7 +286,8 @@ export class Condenser {
       segmentHeat[s] = heat;
       this.duty += heat;
       this.heatPerMetre[s] = heat * perMetre;
-      this.wall[s] = T_c + heat * perMetre * (this.outerResistance[s] as number);
+      // The resistance may still be that of the other zone where condensation has just moved on: no wall is hotter than the steam.
+      this.wall[s] = Math.min(Math.max(T_s, T_c), T_c + heat * perMetre * (this.outerResistance[s] as number));
       this.inside[s] = T;
       this.upstream[s] = arriving;
       this.effective[s] = Math.abs(arriving - T_c) > 0.01 ? heat / (dt * (arriving - T_c)) : 0;
