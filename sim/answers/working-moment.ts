@@ -2,9 +2,11 @@
  * The moments of a run that the working shows. The run is gone through once to find them and once more to look at them:
  * the still after the step, and what it held before.
  */
+import { tableLiquidEnthalpy } from '../fluids/water-table.ts';
 import { Run } from '../run/simulate.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
+import { ENTHALPY_ZERO } from '../still/stream.ts';
 import { ICE_MELTING } from '../still/tub.ts';
 
 /** What a still held before a step; energies and masses are totals as the still keeps them. */
@@ -147,6 +149,18 @@ function goThrough(scenario: Scenario, look: (run: Run, step: number, before: Be
   }
 }
 
+/** The way to the boil, from the state at the start and before the step that boils. */
+function warmUpOf({ pot, oil }: Still, boilStep: number, start: Before, before: Before, energyToPot: number, potLoss: number): WarmUp {
+  const T_0 = start.potTemperature;
+  // Ester that turns to alcohol takes water with it, and a little of the oil's mass: their heat at the filling temperature was there from the start.
+  const chemistry = before.consumedEnthalpy - before.waterConsumed * tableLiquidEnthalpy(T_0) - (start.potOil - before.potOil) * oil.heatCapacity * (T_0 - ENTHALPY_ZERO);
+  return {
+    boilStep, water: before.potWater, startTemperature: T_0, temperature: before.potTemperature,
+    capacity: pot.geometry.wallCapacity + pot.geometry.plantCapacity + before.potOil * oil.heatCapacity,
+    energyToPot, lost: potLoss + chemistry,
+  };
+}
+
 /** Finds the moments that the headline numbers speak of. */
 export function surveyRun(scenario: Scenario): Survey {
   const dt = scenario.advanced.step_s;
@@ -167,12 +181,7 @@ export function surveyRun(scenario: Scenario): Survey {
     atStart ??= before;
     state.lastStep = step;
     const { pot, condenser, coolant, separator } = still;
-    if (warmUp === null && pot.out.water > 0)
-      warmUp = {
-        boilStep: step, water: before.potWater, startTemperature: atStart.potTemperature, temperature: before.potTemperature,
-        capacity: pot.geometry.wallCapacity + pot.geometry.plantCapacity + before.potOil * still.oil.heatCapacity,
-        energyToPot: state.potEnergy, lost: state.potLoss + before.consumedEnthalpy,
-      };
+    if (warmUp === null && pot.out.water > 0) warmUp = warmUpOf(still, step, atStart, before, state.potEnergy, state.potLoss);
     state.potLoss += pot.loss;
     state.potEnergy = still.potEnergy;
     steam.see(step, pot.out.water / dt);

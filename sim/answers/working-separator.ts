@@ -123,7 +123,7 @@ export function legDifference({ still, scenario, time_s }: Moment): WorkingSheet
   const light = sinks ? Math.max(0, height - thickness) : thickness;
   const [rho_light, rho_heavy] = sinks ? [water, density] : [density, water];
   const offset = entryStep('leg-offset', {
-    layer: [light, sinks ? 'height of the separator less the oil layer: the water stands above' : 'step above'], drho: [rho_heavy - rho_light, 'densities above'], rho_heavy: [rho_heavy, sinks ? 'oil' : 'water'],
+    layer: [light, sinks ? 'height of the separator less the oil layer: the water stands above' : 'step above'], drho: [rho_heavy - rho_light, 'densities above'], rho_heavy: [rho_heavy, sinks ? 'the oil, step above' : 'water at the separator’s temperature, IAPWS'],
   });
   return {
     id: 'leg-difference', title: 'Difference of the legs', says: `How far the ${sinks ? 'oil’s' : 'water’s'} outlet stands below the ${sinks ? 'water’s' : 'oil’s'} to hold the interface under the oil that is there now.`, time_s,
