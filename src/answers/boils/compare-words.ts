@@ -1,0 +1,45 @@
+/** Numbers of a comparison as people say them. */
+import type { CompareRow } from '../../../sim/index.ts';
+import { formatDuration, formatNumber, formatQuantity, NO_NUMBER, type UnitSystem } from '../../units/index.ts';
+import { money } from '../length/length-words.ts';
+
+interface Said {
+  readonly signed?: boolean;
+}
+
+export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, value: number | null, units: UnitSystem, { signed = false }: Said = {}): string {
+  if (value === null || !Number.isFinite(value)) return NO_NUMBER;
+  const plus = signed && value > 0 ? '+' : '';
+  if (id === 'cost') return plus + money(value);
+  if (id === 'costPerOil') return plus + formatNumber(value, 3);
+  switch (unit) {
+    case 's':
+      return plus + formatDuration(value, { short: true });
+    case 'mL':
+      return formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume', decimals: units === 'us' ? 2 : 1, signed });
+    case 'mL/kg':
+      return `${plus}${formatNumber(value, 2)}\u2009mL/kg`;
+    case 'kg':
+      return formatQuantity(value, 'kg', units, { hint: id === 'distillate' ? 'water' : 'oil', signed });
+    case '1':
+      return `${plus}${formatNumber(100 * value, 1)}\u2009%`;
+    case '°C':
+      // A difference of temperatures has no zero to shift.
+      return signed ? formatQuantity(value, 'K', units, { hint: 'temperatureDifference', signed }) : formatQuantity(value, '°C', units, { decimals: 1 });
+    case 'm':
+      return formatQuantity(value, 'm', units, { hint: 'run', signed });
+    default:
+      return formatQuantity(value, unit, units, { signed });
+  }
+}
+
+/** Place of the better value of a row, where one is; `null` where none is better or all are alike. */
+export function bestOf({ better, values }: CompareRow): number | null {
+  if (better === 'neither') return null;
+  const known = values.filter((value) => value !== null);
+  if (known.length < 2) return null;
+  const best = better === 'more' ? Math.max(...known) : Math.min(...known);
+  const worst = better === 'more' ? Math.min(...known) : Math.max(...known);
+  if (Math.abs(best - worst) <= 0.005 * Math.max(Math.abs(best), Math.abs(worst))) return null;
+  return values.indexOf(best);
+}

@@ -1,0 +1,45 @@
+/** A box for pasted columns: what can be read becomes lines of the log, what can't stays here with the reason. */
+import { createUniqueId, For, Show } from 'solid-js';
+import type { PointsProblem } from '../../../sim/index.ts';
+
+export interface PasteBoxProps {
+  readonly draft: string;
+  readonly problems: readonly PointsProblem[];
+  readonly onDraft: (text: string) => void;
+  readonly onTake: () => void;
+}
+
+export function PasteBox(props: PasteBoxProps) {
+  const id = createUniqueId();
+  return (
+    <details class="paste-box" open={props.draft !== ''}>
+      <summary>Paste columns from a note or a spreadsheet</summary>
+      <label for={id} class="answer-quiet">
+        A line of headings, such as <code>time (min), oil (mL), outlet °C, tub °C, distillate L</code>, then a line a reading. Without headings two columns are minutes and
+        millilitres of oil.
+      </label>
+      <textarea
+        id={id}
+        class="text-input"
+        rows="6"
+        spellcheck={false}
+        aria-describedby={`${id}-said`}
+        value={props.draft}
+        onInput={(event) => props.onDraft(event.currentTarget.value)}
+      />
+      <div class="paste-take">
+        <button type="button" aria-disabled={props.draft.trim() === ''} onClick={() => props.draft.trim() !== '' && props.onTake()}>
+          Take these lines
+        </button>
+      </div>
+      <div id={`${id}-said`} role="status">
+        <Show when={props.problems.length > 0}>
+          <p class="answer-quiet">Not taken, and still in the box:</p>
+          <ul class="paste-problems">
+            <For each={props.problems}>{({ message }) => <li class="field-error">{message}</li>}</For>
+          </ul>
+        </Show>
+      </div>
+    </details>
+  );
+}

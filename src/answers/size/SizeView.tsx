@@ -1,0 +1,224 @@
+/** How much tube: the shortest that holds, the picture of what it depends on, what the one at hand can take, and which to buy. */
+import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
+import { DEFAULT_MARGIN, type Scenario, type TubeSize } from '../../../sim/index.ts';
+import { QuantityField } from '../../ui/QuantityField.tsx';
+import { answersPool } from '../../worker/answers-start.ts';
+import type { MapAxis } from '../../worker/map-axis.ts';
+import type { AnswersDesk } from '../answers-desk.ts';
+import { createAsked } from '../asked.ts';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { WorkingButton } from '../working/WorkingButton.tsx';
+import { CondenserMap } from './CondenserMap.tsx';
+import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
+import { createMapSession, type MapSession } from './map-session.ts';
+import { hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
+import { createTubeSession, type TubeSession } from './tube-session.ts';
+import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { TubeTable } from './TubeTable.tsx';
+import './size.css';
+
+/** What is kept while the reader looks elsewhere. */
+let tubeSession: TubeSession | null = null;
+let mapSession: MapSession | null = null;
+let mapOf: string | null = null;
+const [margin, setMargin] = createSignal(DEFAULT_MARGIN);
+const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true });
+const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
+
+const QUIET_MS = 250;
+/** Any length in the scenario: the question does not depend on it. */
+const ANY_LENGTH = 5;
+const LONGEST_TUBE = 100;
+
+/** What the question depends on, and nothing else, so that moving one's own length asks nothing anew. */
+const questionOf = (scenario: Scenario): Scenario => ({ ...scenario, name: '', note: '', condenser: { ...scenario.condenser, length_m: ANY_LENGTH, tubePrice_m: 1 } });
+
+/** What the picture depends on: neither length nor what its axis says. */
+const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
+  ...question,
+  condenser: { ...question.condenser, outletLimit_K: 308.15 },
+  cooling: axis === 'flow' ? { ...question.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }] } : { ...question.cooling, tubDiameter_m: 1 },
+});
+
+/** To three digits, never less: what just holds must not be rounded away. */
+const roundedUp = (value: number): number => {
+  if (value === 0) return 0;
+  const step = 10 ** (Math.floor(Math.log10(value)) - 2);
+  return Number((Math.ceil(value / step) * step).toPrecision(3));
+};
+
+/** Scenarios are told apart by what they say, not by which object says it. */
+const bySaying = { equals: (a: Scenario, b: Scenario) => JSON.stringify(a) === JSON.stringify(b) };
+
+export function SizeView(props: { readonly desk: AnswersDesk }) {
+  const pool = answersPool();
+  const tubes = (tubeSession ??= createTubeSession(pool));
+  const map = (mapSession ??= createMapSession(pool));
+  const units = () => props.desk.units();
+  const scenario = createMemo(() => props.desk.result().scenario);
+  const question = createMemo(() => questionOf(scenario()), undefined, bySaying);
+  const own = createAsked(pool, 'sizeOwnTube', () => [question(), margin()], { urgency: 1 });
+  const hardest = createAsked(pool, 'hardestBoil', () => [scenario()], { urgency: 3, quiet_ms: 500 });
+  const least = createAsked(pool, 'leastWater', () => [scenario()], { urgency: 3, quiet_ms: 500 });
+
+  const axis = () => chosenAxis() ?? usualAxis(scenario());
+  const needed = () => own.answer()?.length_m ?? null;
+  // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
+  const bounds = createMemo<MapBounds>((before) => {
+    const next = mapBounds(scenario(), axis(), needed(), before ?? null);
+    const isSame = before?.axis === next.axis && before.x[0] === next.x[0] && before.x[1] === next.x[1] && before.length_m[1] === next.length_m[1];
+    return isSame ? before : next;
+  });
+  const picture = createMemo(() => pictureOf(question(), axis()), undefined, bySaying);
+  createEffect(
+    on([picture, bounds], ([still, within]) => {
+      const of = JSON.stringify([still, within]);
+      if (mapOf === of && (map.field() !== null || map.running())) return;
+      const timer = setTimeout(() => {
+        mapOf = of;
+        map.start(still, within);
+      }, mapOf === null ? 0 : QUIET_MS);
+      onCleanup(() => clearTimeout(timer));
+    }),
+  );
+
+  const tubesOf = (size: TubeSize) => JSON.stringify([question(), margin(), size.length_m]);
+  const startTubes = () => {
+    const size = own.answer();
+    if (!size) return;
+    const hopeless = size.verdict === 'coolant-warm' ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
+    tubes.start(tubesOf(size), question(), margin(), tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless));
+  };
+  createEffect(
+    on([own.answer, own.asking], ([size, asking]) => {
+      if (size && !asking && tubes.of() !== tubesOf(size)) startTubes();
+    }),
+  );
+  onCleanup(() => {
+    tubes.stop();
+    map.stop();
+  });
+
+  const use = ({ tube, size }: TubeRow) => {
+    const length = size?.lengthWithMargin_m;
+    if (length === null || length === undefined) return;
+    const { condenser } = scenario();
+    props.desk.changeMany({
+      'condenser.insideDiameter_m': tube.insideDiameter_m,
+      'condenser.outsideDiameter_m': tube.outsideDiameter_m,
+      'condenser.material': tube.material,
+      'condenser.length_m': Number(length.toPrecision(3)),
+      ...(condenser.kind === 'coil-in-tub' ? { 'condenser.coilPitch_m': Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) } : {}),
+    });
+  };
+  const hasTub = () => scenario().condenser.kind === 'coil-in-tub';
+
+  return (
+    <article class="answer size-view" aria-labelledby="size-title">
+      <header class="answer-head">
+        <h2 id="size-title">How much tube?</h2>
+        <p class="answer-lead" role="status" classList={{ 'is-asking': own.asking() }}>
+          <Show when={own.answer()} fallback={own.problem() ?? 'Looking for the shortest that holds the whole run…'}>
+            {(size) => sizeLead(size(), scenario(), units())}
+          </Show>
+        </p>
+        <p class="answer-more">
+          <Show when={own.answer()}>{(size) => ownLengthWords(size(), scenario(), units())}</Show>
+        </p>
+        <div class="size-controls">
+          <QuantityField
+            label="Distillate no warmer than"
+            value={scenario().condenser.outletLimit_K}
+            unit="K"
+            min={278.15}
+            max={363.15}
+            system={units()}
+            onCommit={(value, nudge) => props.desk.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)}
+          />
+          <QuantityField label="Margin on the length" value={margin()} unit="1" hint="share" min={0} max={2} system={units()} onCommit={(value) => void setMargin(value)} />
+          <QuantityField
+            label="Price of the tube"
+            value={scenario().condenser.tubePrice_m}
+            unit="1/m"
+            min={0}
+            max={1000}
+            system={units()}
+            onCommit={(value, nudge) => props.desk.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)}
+          />
+        </div>
+        <div class="answer-tools">
+          <WorkingButton topic="condensing-length" scenario={scenario()} units={units()} />
+          <SaveBar of="the size" runName={scenario().name} json={() => ({ scenario: scenario(), margin: margin(), own: own.answer(), hardestBoil: hardest.answer(), leastWater: least.answer() })} />
+        </div>
+      </header>
+
+      <section class="size-map" aria-labelledby="map-title">
+        <h3 id="map-title">What it depends on</h3>
+        <p class="answer-quiet">
+          Lines of equal outlet temperature at its warmest over the whole run. Drag your still, or move it with the arrow keys, and it changes on the bench too.
+          <Show when={axis() === 'flow' && !isConstant(scenario().cooling.flow_kg_s)}> Your tap changes during the run: the point stands at its mean, and moving it sets one flow throughout.</Show>
+        </p>
+        <Show when={hasTub()}>
+          <fieldset class="choice-radios">
+            <legend class="heard">Across</legend>
+            <label class="choice-radio">
+              <input type="radio" name="map-axis" checked={axis() === 'flow'} onChange={() => setChosenAxis('flow')} /> against cooling-water flow
+            </label>
+            <label class="choice-radio">
+              <input type="radio" name="map-axis" checked={axis() === 'tub-volume'} onChange={() => setChosenAxis('tub-volume')} /> against water in the tub
+            </label>
+          </fieldset>
+        </Show>
+        <CondenserMap
+          scenario={props.desk.scenario()}
+          bounds={bounds()}
+          field={map.field()}
+          units={units()}
+          theme={props.desk.theme}
+          onMove={(length_m, cooling, gesture) =>
+            props.desk.changeMany(
+              { 'condenser.length_m': length_m, ...(bounds().axis === 'flow' ? { 'cooling.flow_kg_s': cooling.flow_kg_s } : { 'cooling.tubDiameter_m': cooling.tubDiameter_m }) },
+              gesture,
+            )
+          }
+        />
+        <p class="map-state answer-quiet" role="status">
+          {map.problem() ?? (map.running() ? (map.field()?.bounds === bounds() ? 'Refining the picture…' : 'Working out the picture…') : '')}
+        </p>
+      </section>
+
+      <section class="size-inverse" aria-labelledby="inverse-title">
+        <h3 id="inverse-title">What the one at hand can take</h3>
+        <div class="inverse">
+          <p classList={{ 'is-asking': hardest.asking() }}>
+            <Show when={hardest.answer()} fallback={hardest.problem() ?? 'Looking for the hardest boil it holds…'}>
+              {(found) => hardestWords(found(), scenario(), units())}
+            </Show>
+          </p>
+          <Show when={hardest.answer()?.setting}>
+            {(setting) => (
+              <button type="button" onClick={() => props.desk.changeMany({ 'heat.control': 'schedule', 'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }] })}>
+                Set the heat to that
+              </button>
+            )}
+          </Show>
+          <p classList={{ 'is-asking': least.asking() }}>
+            <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
+              {(found) => leastWaterWords(found(), scenario(), units())}
+            </Show>
+          </p>
+          <Show when={(least.answer()?.flow_kg_s ?? null) !== null}>
+            <button
+              type="button"
+              onClick={() => props.desk.change('cooling.flow_kg_s', [{ at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' }])}
+            >
+              Set the tap to that
+            </button>
+          </Show>
+        </div>
+      </section>
+
+      <TubeTable session={tubes} scenario={scenario()} units={units()} filter={filter()} onFilter={setFilter} onStart={startTubes} onUse={use} />
+    </article>
+  );
+}
