@@ -1,7 +1,7 @@
 /** Halving the step moves no reported number by more than half a percent. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { exampleScenario, examples, Run } from '../../sim/index.ts';
+import { exampleScenario, examples, Run, simulate } from '../../sim/index.ts';
 import { movedNumbers } from './halved-step.ts';
 import { anyScenario } from './random-scenario.ts';
 
@@ -14,8 +14,12 @@ describe('halving the step', () => {
 
   it('moves no number of an ordinary still by more than half a percent', () => {
     fc.assert(
-      fc.property(anyScenario({ reach: 'ordinary', steps: 60 }), (scenario) => {
-        expect(movedNumbers({ ...scenario, run: { ...scenario.run, duration_s: 5400 } }, 1)).toEqual([]);
+      fc.property(anyScenario({ reach: 'ordinary', steps: 60 }), (drawn) => {
+        const scenario = { ...drawn, run: { ...drawn.run, duration_s: 5400 } };
+        // What has come over when the first drop falls just before the end says more about the drop than about the step.
+        const first = simulate(scenario).summary.firstDrop_s;
+        fc.pre(first !== null && first < 2700);
+        expect(movedNumbers(scenario, 1)).toEqual([]);
       }),
       { numRuns: 5, interruptAfterTimeLimit: 20_000, markInterruptAsFailure: false, endOnFailure: true },
     );
