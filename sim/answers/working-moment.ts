@@ -4,6 +4,7 @@
  */
 import { tableLiquidEnthalpy } from '../fluids/water-table.ts';
 import { Run } from '../run/simulate.ts';
+import { Peaks } from '../run/summary.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 import { ENTHALPY_ZERO } from '../still/stream.ts';
@@ -86,20 +87,25 @@ export interface Peak {
   readonly smoothed: number;
 }
 
-/** Watches one number, smoothed as the summary smooths it. */
+/** Follows one number, smoothed as the summary smooths it, and keeps the step at which the summary's peak last rose. */
 class PeakWatch {
   peak: Peak | null = null;
   private now = 0;
+  private highest = -Infinity;
   private readonly share: number;
 
   constructor(share: number) {
     this.share = share;
   }
 
-  see(step: number, instant: number): void {
+  /** @param summary the summary's peak after this step; @returns whether it rose */
+  see(step: number, instant: number, summary: number): boolean {
     const smoothedBefore = this.now;
     this.now += this.share * (instant - smoothedBefore);
-    if (this.now > (this.peak?.smoothed ?? 0)) this.peak = { step, instant, smoothedBefore, smoothed: this.now };
+    if (!(summary > Math.max(0, this.highest))) return false;
+    this.highest = summary;
+    this.peak = { step, instant, smoothedBefore, smoothed: this.now };
+    return true;
   }
 }
 
@@ -165,11 +171,10 @@ function warmUpOf({ pot, oil }: Still, boilStep: number, start: Before, before: 
 export function surveyRun(scenario: Scenario): Survey {
   const dt = scenario.advanced.step_s;
   const share = 1 - Math.exp(-dt / PEAK_MEMORY);
+  const peaks = new Peaks(dt);
   const watch = () => new PeakWatch(share);
-  const steam = watch();
-  const length = watch();
-  const gauge = watch();
-  const state = { flow: 0, flowTimesTemperature: 0, warmestOutlet: -Infinity, warmestCoolant: -Infinity, coarsest: -Infinity, potLoss: 0, potEnergy: 0, lastStep: 0 };
+  const [steam, length, gauge, flow, flowTimesTemperature] = [watch(), watch(), watch(), watch(), watch()];
+  const state = { warmestCoolant: -Infinity, coarsest: -Infinity, potLoss: 0, potEnergy: 0, lastStep: 0 };
   let outlet: Survey['outlet'] = null;
   let warmUp: WarmUp | null = null;
   let warmestCoolant = 1;
@@ -184,34 +189,27 @@ export function surveyRun(scenario: Scenario): Survey {
     if (warmUp === null && pot.out.water > 0) warmUp = warmUpOf(still, step, atStart, before, state.potEnergy, state.potLoss);
     state.potLoss += pot.loss;
     state.potEnergy = still.potEnergy;
-    steam.see(step, pot.out.water / dt);
-    length.see(step, condenser.condensingLength);
-    gauge.see(step, still.gauge());
-    const flow = condenser.condensate.water / dt;
-    const peakOf = (instant: number, old: number): Peak => ({ step, instant, smoothedBefore: old, smoothed: old + share * (instant - old) });
-    const flowPeak = peakOf(flow, state.flow);
-    const product = peakOf(flow * condenser.condensateTemperature, state.flowTimesTemperature);
-    state.flow = flowPeak.smoothed;
-    state.flowTimesTemperature = product.smoothed;
-    if (flow > 0 && product.smoothed / flowPeak.smoothed > state.warmestOutlet) {
-      state.warmestOutlet = product.smoothed / flowPeak.smoothed;
-      outlet = { flow: flowPeak, flowTimesTemperature: product };
-    }
+    peaks.watch(still, dt);
+    steam.see(step, pot.out.water / dt, peaks.steam);
+    length.see(step, condenser.condensingLength, peaks.condensingLength);
+    gauge.see(step, still.gauge(), peaks.gauge);
+    const rate = condenser.condensate.water / dt;
+    const warmer = flow.see(step, rate, peaks.condensate);
+    flowTimesTemperature.see(step, rate * condenser.condensateTemperature, peaks.condensate);
+    if (warmer && flow.peak !== null && flowTimesTemperature.peak !== null) outlet = { flow: flow.peak, flowTimesTemperature: flowTimesTemperature.peak };
     if (coolant.outletTemperature > state.warmestCoolant) {
       state.warmestCoolant = coolant.outletTemperature;
       warmestCoolant = step;
     }
     const cut = [separator.cutSize, separator.densityDifference];
-    if (cut.some((value, at) => !Object.is(value, cutBefore[at]))) {
-      if (Number.isFinite(separator.densityDifference)) {
-        cuts.push(step);
-        if (separator.cutSize > state.coarsest) {
-          state.coarsest = separator.cutSize;
-          coarsestCut = step;
-        }
+    if (cut.some((value, at) => !Object.is(value, cutBefore[at])) && Number.isFinite(separator.densityDifference)) {
+      cuts.push(step);
+      if (separator.cutSize > state.coarsest) {
+        state.coarsest = separator.cutSize;
+        coarsestCut = step;
       }
-      cutBefore = cut;
     }
+    cutBefore = cut;
     return false;
   });
   return { dt, lastStep: state.lastStep, share, warmUp, steam: steam.peak, length: length.peak, gauge: gauge.peak, outlet, warmestCoolant, cuts, coarsestCut };
