@@ -1,15 +1,19 @@
 /** The charts, wired to the bench. */
-import { createMemo } from 'solid-js';
+import { createDeferred, createMemo } from 'solid-js';
 import { ChartColumn } from '../charts/ChartColumn.tsx';
 import { useBench } from './bench.ts';
 
+const LONGEST_WAIT_MS = 100;
+
 export function BenchCharts() {
   const bench = useBench();
+  /** The charts follow a change a moment after the drawing and the verdict, so that those can follow the hand. */
+  const runs = createDeferred(() => ({ now: bench.result(), before: bench.runBefore() }), { timeoutMs: LONGEST_WAIT_MS });
   const open = createMemo(() => Object.fromEntries(bench.foldedCharts().map((id) => [id, false])));
   return (
     <ChartColumn
-      result={bench.result()}
-      ghost={bench.runBefore() ?? undefined}
+      result={runs().now}
+      ghost={runs().before ?? undefined}
       time_s={bench.time_s}
       onScrub={(time_s) => bench.setTime(time_s)}
       units={bench.units()}

@@ -1,9 +1,11 @@
 /** The head of the page, wired to the bench. */
+import type { Place } from '../answers/places.ts';
 import { useBench } from './bench.ts';
 import type { BenchFiles } from './bench-files.ts';
 import { Header } from './Header.tsx';
 
 export interface BenchHeaderProps {
+  readonly place: Place;
   readonly files: BenchFiles;
   readonly onStart: () => void;
   readonly onKeys: () => void;
@@ -13,12 +15,11 @@ export function BenchHeader(props: BenchHeaderProps) {
   const bench = useBench();
   return (
     <Header
-      title={bench.scenario().name}
+      place={props.place}
       units={bench.units()}
       theme={bench.theme()}
       canUndo={bench.canUndo()}
       canRedo={bench.canRedo()}
-      onRename={(title) => bench.change('name', title)}
       onStart={() => props.onStart()}
       onOpenFile={() => props.files.pick()}
       onSaveScenario={() => props.files.saveScenario()}

@@ -1,15 +1,15 @@
 /** The head of the page: what is on the bench, and what can be done with the whole of it. */
-import { createSignal, For, Show } from 'solid-js';
+import { createSignal, For } from 'solid-js';
+import { PLACES, type Place } from '../answers/places.ts';
 import type { UnitSystem } from '../units/index.ts';
 import { THEMES, type Theme } from './storage.ts';
 
 export interface HeaderProps {
-  readonly title: string;
+  readonly place: Place;
   readonly units: UnitSystem;
   readonly theme: Theme;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
-  readonly onRename: (title: string) => void;
   readonly onStart: () => void;
   readonly onOpenFile: () => void;
   readonly onSaveScenario: () => void;
@@ -22,8 +22,6 @@ export interface HeaderProps {
   readonly onKeys: () => void;
 }
 
-const LONGEST_TITLE = 120;
-
 const THEME_WORDS: Readonly<Record<Theme, string>> = {
   auto: 'as the device',
   light: 'paper',
@@ -32,52 +30,20 @@ const THEME_WORDS: Readonly<Record<Theme, string>> = {
   projector: 'projector',
 };
 
-function Title(props: Pick<HeaderProps, 'title' | 'onRename'>) {
-  const [editing, setEditing] = createSignal(false);
-  let abandoned = false;
-  const finish = (typed: string) => {
-    const name = typed.trim();
-    if (!abandoned && name !== '' && name !== props.title) props.onRename(name);
-    abandoned = false;
-    setEditing(false);
-  };
-  return (
-    <div class="header-title">
-      <Show
-        when={editing()}
-        fallback={
-          <>
-            <h1>{props.title}</h1>
-            <button type="button" class="header-word screen-only" onClick={() => setEditing(true)}>
-              Rename
-            </button>
-          </>
-        }
-      >
-        <h1 class="heard">{props.title}</h1>
-        <input
-          ref={(field) => queueMicrotask(() => field.select())}
-          class="header-name"
-          aria-label="Name of this run"
-          maxLength={LONGEST_TITLE}
-          value={props.title}
-          onBlur={(event) => finish(event.currentTarget.value)}
-          onKeyDown={(event) => {
-            if (event.key === 'Escape') abandoned = true;
-            if (event.key === 'Escape' || event.key === 'Enter') event.currentTarget.blur();
-          }}
-        />
-      </Show>
-    </div>
-  );
-}
-
 export function Header(props: HeaderProps) {
   const [menuOpen, setMenuOpen] = createSignal(false);
   return (
     <header class="header">
       <p class="header-mark">Limbeck</p>
-      <Title title={props.title} onRename={props.onRename} />
+      <nav class="header-places screen-only" aria-label="Places">
+        <For each={PLACES}>
+          {({ id, words }) => (
+            <a href={`#${id}`} aria-current={props.place === id ? 'page' : undefined}>
+              {words}
+            </a>
+          )}
+        </For>
+      </nav>
       <button type="button" class="header-menu screen-only" aria-expanded={menuOpen()} aria-controls="header-actions" onClick={() => setMenuOpen(!menuOpen())}>
         Menu
       </button>

@@ -3,7 +3,13 @@ import { onCleanup } from 'solid-js';
 import type { Bench } from './bench.ts';
 import { commandFor, focusOf, type Command } from './keyboard.ts';
 
-export function obeyKeys(bench: Bench, showKeys: () => void): void {
+export interface KeyScope {
+  /** Whether the bench is what the reader sees. */
+  readonly onBench: () => boolean;
+  readonly showKeys: () => void;
+}
+
+export function obeyKeys(bench: Bench, scope: KeyScope): void {
   const move = (by_s: number) => bench.setTime(bench.time_s() + by_s);
   const jump = (event: { readonly time_s: number } | null) => {
     if (event) bench.setTime(event.time_s);
@@ -22,15 +28,17 @@ export function obeyKeys(bench: Bench, showKeys: () => void): void {
     slower: () => bench.stepSpeed(-1),
     undo: () => bench.undo(),
     redo: () => bench.redo(),
-    'show-keys': showKeys,
+    'show-keys': () => scope.showKeys(),
   };
   /** Undo and redo are not single keys; the list of keys has its own button. */
   const always: ReadonlySet<Command> = new Set(['undo', 'redo']);
+  const anywhere: ReadonlySet<Command> = new Set(['undo', 'redo', 'show-keys']);
 
   const onKey = (event: KeyboardEvent) => {
     if (event.defaultPrevented) return;
     const command = commandFor(event, focusOf(event.target));
     if (!command || (!bench.keysOn() && !always.has(command))) return;
+    if (!scope.onBench() && !anywhere.has(command)) return;
     event.preventDefault();
     carryOut[command]();
   };

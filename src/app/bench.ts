@@ -59,12 +59,12 @@ export interface Bench extends Omit<Playback, 'load'> {
 }
 
 export interface BenchParts {
-  /** A cheaper form of a scenario to show first, or null to run it in full at once. */
-  readonly quickLook: (scenario: Scenario) => Scenario | null;
   readonly paper: Paper;
   readonly client: RunClient;
   readonly clock: Clock;
   readonly first: RunResult;
+  /** Whether `first` is a quick look, so that the full run is still to come. */
+  readonly firstIsQuick: boolean;
   readonly saved: Omit<SavedBench, 'scenario'>;
 }
 
@@ -86,7 +86,7 @@ export function createBench(parts: BenchParts): Bench {
   const [runBefore, setRunBefore] = createSignal<RunResult | null>(null);
   let lastGesture: string | undefined;
   const [asked, setAsked] = createSignal<Scenario>(parts.first.scenario);
-  const [answered, setAnswered] = createSignal<Scenario>(parts.first.scenario);
+  const [answered, setAnswered] = createSignal<Scenario | null>(parts.first.scenario);
   const [problems, setProblems] = createSignal<readonly Problem[]>([]);
   const [broken, setBroken] = createSignal<string | null>(null);
   const [selected, select] = createSignal<ScenarioPart | null>(null);
@@ -143,21 +143,26 @@ export function createBench(parts: BenchParts): Bench {
       else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
     });
 
+  const runInFullSoon = (wish: Scenario, delay_ms: number) => {
+    rest = setTimeout(() => runInFull(wish), delay_ms);
+  };
+  const showQuickLook = (quick: RunResult) =>
+    batch(() => {
+      setProblems([]);
+      setBroken(null);
+      setResult(() => quick);
+    });
+
   const rerun = () => {
     const wish = scenario();
     setAsked(() => wish);
     clearTimeout(rest);
-    const quick = parts.quickLook(wish);
-    if (!quick) return runInFull(wish);
-    void parts.client.run(quick).then((reply) => {
+    void parts.client.run(wish, 'quick').then((reply) => {
       if (reply.kind === 'superseded') return;
-      if (reply.kind === 'ran')
-        batch(() => {
-          setProblems([]);
-          setBroken(null);
-          setResult(() => ({ ...reply.result, scenario: wish }));
-        });
-      if (untrack(asked) === wish) rest = setTimeout(() => runInFull(wish), reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
+      if (reply.kind === 'invalid') return settle(wish, { problems: reply.problems });
+      if (reply.kind === 'ran' && reply.care === 'full') return settle(wish, { result: reply.result });
+      if (reply.kind === 'ran') showQuickLook(reply.result);
+      if (untrack(asked) === wish) runInFullSoon(wish, reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
     });
   };
 
@@ -201,7 +206,12 @@ export function createBench(parts: BenchParts): Bench {
     }
   };
 
-  lookForLength(parts.first);
+  if (parts.firstIsQuick) {
+    setAnswered(() => null);
+    runInFullSoon(parts.first.scenario, QUIET_BEFORE_FULL_RUN_MS);
+  } else {
+    lookForLength(parts.first);
+  }
 
   const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
   const nextEvent = createMemo(() => eventsByTime().find(({ time_s }) => time_s > playback.time_s() + SAME_MOMENT_S) ?? null);

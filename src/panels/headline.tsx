@@ -19,26 +19,28 @@ export function Headline(props: HeadlineProps) {
       <p class={`headline-lead is-${props.lead.severity}`}>
         <SentenceLink sentence={props.lead} onVisit={props.onVisit} />
       </p>
-      <p class="headline-facts">
-        <Index each={props.facts}>
-          {(fact, place) => (
-            <>
-              <Show when={place > 0}> · </Show>
-              <SentenceLink sentence={fact()} onVisit={props.onVisit} />
-            </>
+      <div class="headline-beside">
+        <p class="headline-facts">
+          <Index each={props.facts}>
+            {(fact, place) => (
+              <>
+                <Show when={place > 0}> · </Show>
+                <SentenceLink sentence={fact()} onVisit={props.onVisit} />
+              </>
+            )}
+          </Index>
+        </p>
+        <Show when={props.suggestion}>
+          {(suggestion) => (
+            <p class="headline-try screen-only">
+              <span>Try this: </span>
+              <button type="button" onClick={() => suggestion().act()}>
+                {suggestion().words}
+              </button>
+            </p>
           )}
-        </Index>
-      </p>
-      <Show when={props.suggestion}>
-        {(suggestion) => (
-          <p class="headline-try screen-only">
-            <span>Try this: </span>
-            <button type="button" onClick={() => suggestion().act()}>
-              {suggestion().words}
-            </button>
-          </p>
-        )}
-      </Show>
+        </Show>
+      </div>
     </section>
   );
 }

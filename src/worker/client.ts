@@ -4,13 +4,13 @@
  */
 import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { Example } from '../../sim/index.ts';
-import type { RunAnswer } from './run-scenario.ts';
+import type { Care, RunAnswer } from './run-scenario.ts';
 import type { SimulationWorker } from './simulation-worker.ts';
 
 export type RunReply = RunAnswer | { readonly kind: 'superseded' };
 
 export interface RunClient {
-  run(scenario: unknown): Promise<RunReply>;
+  run(scenario: unknown, care?: Care): Promise<RunReply>;
   /** A run that nobody waits for: it gives way at once where anything else is asked or under way. */
   runWhenIdle(scenario: unknown): Promise<RunReply>;
   /** Scenarios to start from; empty where they cannot be had. */
@@ -20,7 +20,7 @@ export interface RunClient {
 
 /** The same work, done by the page. */
 export interface OnThePage {
-  runScenario(scenario: unknown): RunAnswer;
+  runScenario(scenario: unknown, care: Care): RunAnswer;
   readonly examples: readonly Example[];
 }
 
@@ -142,23 +142,23 @@ export function createRunClient(parts: RunClientParts): RunClient {
     settle(hopeless, { kind: 'superseded' });
   };
 
-  const requestFor = (scenario: unknown, answer: (reply: RunReply) => void): Request => {
+  const requestFor = (scenario: unknown, care: Care, answer: (reply: RunReply) => void): Request => {
     const request: Request = {
       answer,
       inWorker: async (face) => {
-        const reply = await face.run(scenario);
+        const reply = await face.run(scenario, care);
         return () => settle(request, reply);
       },
-      onPage: (page) => settle(request, page.runScenario(scenario)),
+      onPage: (page) => settle(request, page.runScenario(scenario, care)),
       fail: (reason) => settle(request, { kind: 'failed', message: words(reason) }),
     };
     return request;
   };
 
   return {
-    run: (scenario) =>
+    run: (scenario, care = 'full') =>
       new Promise((answer) => {
-        const request = requestFor(scenario, answer);
+        const request = requestFor(scenario, care, answer);
         if (!current) return begin(request);
         waiting?.answer({ kind: 'superseded' });
         waiting = request;
@@ -167,7 +167,7 @@ export function createRunClient(parts: RunClientParts): RunClient {
     runWhenIdle: (scenario) =>
       new Promise((answer) => {
         if (current) answer({ kind: 'superseded' });
-        else begin(requestFor(scenario, answer));
+        else begin(requestFor(scenario, 'full', answer));
       }),
     examples: () =>
       new Promise((answer) =>

@@ -1,8 +1,8 @@
 import { createRoot } from 'solid-js';
 import { describe, expect, test, vi } from 'vitest';
 import { createBench, type Bench } from '../../../src/app/bench.ts';
-import { quickLook } from '../../../src/app/quick-look.ts';
 import type { RunClient, RunReply } from '../../../src/worker/client.ts';
+import type { Care } from '../../../src/worker/run-scenario.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
@@ -13,9 +13,9 @@ const paper = { onPaper: () => false, print: () => Promise.resolve() };
 
 /** A client whose answers the test gives, in the order of the questions. */
 function askedClient() {
-  const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
+  const asked: { scenario: unknown; care: Care; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
-    run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
+    run: (scenario, care = 'full') => new Promise((reply) => asked.push({ scenario, care, reply })),
     runWhenIdle: () => Promise.resolve({ kind: 'superseded' }),
     examples: () => Promise.resolve([]),
     dispose: () => undefined,
@@ -25,13 +25,14 @@ function askedClient() {
     await Promise.resolve();
     await Promise.resolve();
   };
-  return { client, asked, answer, ran: (place: number, scenario: Scenario) => answer(place, { kind: 'ran', result: madeUpRun({ scenario }) }) };
+  const ran = (place: number, scenario: Scenario, care: Care = 'full') => answer(place, { kind: 'ran', result: madeUpRun({ scenario }), care });
+  return { client, asked, answer, ran };
 }
 
 const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
   createRoot(async (dispose) => {
     const asked = askedClient();
-    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper, quickLook: () => null });
+    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper, firstIsQuick: false });
     await check({ bench, ...asked });
     dispose();
   });
@@ -89,11 +90,13 @@ describe('a change', () => {
     }));
 
   test('on which the model fails keeps the last good run and tells the reason', () =>
-    onBench(async ({ bench, answer }) => {
+    onBench(async ({ bench, asked, answer }) => {
       bench.change('pot.water_kg', 7);
       await answer(0, { kind: 'failed', message: 'the step did not converge' });
+      await vi.waitFor(() => expect(asked).toHaveLength(2));
+      await answer(1, { kind: 'failed', message: 'the step did not converge' });
       expect(bench.staleBecause()).toBe('the step did not converge');
-      expect(bench.running()).toBe(false);
+      expect([bench.running(), bench.result().scenario.pot.water_kg]).toEqual([false, 8]);
     }));
 
   test('that a newer one overtook waits for the answer to the newer one', () =>
@@ -107,50 +110,48 @@ describe('a change', () => {
     }));
 });
 
-describe('a run in longer steps', () => {
-  const withQuickLook = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void>) =>
-    createRoot(async (dispose) => {
-      const asked = askedClient();
-      await check({ bench: createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper, quickLook }), ...asked });
-      dispose();
-    });
-  const stepAsked = ({ scenario }: { scenario: unknown }) => (scenario as Scenario).advanced.step_s;
+describe('a quick look', () => {
+  const cares = (asked: readonly { care: Care }[]) => asked.map(({ care }) => care);
 
   test('is shown at once, and the full run follows when the hand rests', () =>
-    withQuickLook(async ({ bench, asked, ran }) => {
+    onBench(async ({ bench, asked, ran }) => {
       bench.change('condenser.length_m', 3);
-      expect(asked.map(stepAsked)).toEqual([5]);
-      await ran(0, asked[0]?.scenario as Scenario);
-      expect([bench.result().scenario.condenser.length_m, bench.result().scenario.advanced.step_s, bench.running()]).toEqual([3, 1, true]);
-      await vi.waitFor(() => expect(asked.map(stepAsked)).toEqual([5, 1]));
+      await ran(0, bench.scenario(), 'quick');
+      expect([bench.result().scenario.condenser.length_m, bench.running()]).toEqual([3, true]);
+      await vi.waitFor(() => expect(cares(asked)).toEqual(['quick', 'full']));
       await ran(1, bench.scenario());
       expect(bench.running()).toBe(false);
     }));
 
   test('follows a moving hand without a full run in between', () =>
-    withQuickLook(async ({ bench, asked, ran }) => {
+    onBench(async ({ bench, asked, ran }) => {
       for (const [place, length] of [3, 3.1, 3.2].entries()) {
         bench.change('condenser.length_m', length, 'drag');
-        await ran(place, asked[place]?.scenario as Scenario);
+        await ran(place, bench.scenario(), 'quick');
       }
-      expect(asked.map(stepAsked)).toEqual([5, 5, 5]);
+      expect(cares(asked)).toEqual(['quick', 'quick', 'quick']);
       expect(bench.result().scenario.condenser.length_m).toBe(3.2);
     }));
 
-  test('that finds the scenario impossible leaves the last word to the full run', () =>
-    withQuickLook(async ({ bench, asked, answer }) => {
-      bench.change('pot.water_kg', 99);
-      await answer(0, invalid);
-      await vi.waitFor(() => expect(asked).toHaveLength(2));
-      await answer(1, invalid);
-      expect([bench.stale(), bench.running()]).toEqual([true, false]);
+  test('that fails leaves the last word to the full run', () =>
+    onBench(async ({ bench, asked, answer }) => {
+      bench.change('pot.water_kg', 7);
+      await answer(0, { kind: 'failed', message: 'no' });
+      await vi.waitFor(() => expect(cares(asked)).toEqual(['quick', 'full']));
+      await answer(1, { kind: 'failed', message: 'still no' });
+      expect([bench.staleBecause(), bench.running()]).toEqual(['still no', false]);
     }));
 
-  test('is not made where it gains nothing', () => {
-    expect(quickLook(scenarioWith({ run: { duration_s: 1200 } }))).toBeNull();
-    expect(quickLook(scenarioWith({ advanced: { step_s: 10, recordEvery_s: 10 }, run: { duration_s: 86_400 } }))).toBeNull();
-    expect(quickLook(scenarioWith({ advanced: { step_s: 0.5, recordEvery_s: 1 } }))?.advanced.step_s).toBe(1);
-  });
+  test('at the opening is followed by the full run', () =>
+    createRoot(async (dispose) => {
+      const { client, asked, ran } = askedClient();
+      const bench = createBench({ client, clock: still, first: madeUpRun(), saved, paper, firstIsQuick: true });
+      expect(bench.running()).toBe(true);
+      await vi.waitFor(() => expect(cares(asked)).toEqual(['full']));
+      await ran(0, bench.scenario());
+      expect(bench.running()).toBe(false);
+      dispose();
+    }));
 });
 
 describe('another scenario', () => {
@@ -181,7 +182,7 @@ describe('another scenario', () => {
 test('the events before and after the playhead are the ones to jump to', () =>
   createRoot((dispose) => {
     const first = madeUpRun({ events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)] });
-    const bench = createBench({ client: askedClient().client, clock: still, first, saved, paper, quickLook: () => null });
+    const bench = createBench({ client: askedClient().client, clock: still, first, saved, paper, firstIsQuick: false });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);
     bench.setTime(9000);

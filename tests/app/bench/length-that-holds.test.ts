@@ -15,7 +15,7 @@ function stillThatNeeds(needed_m: number) {
     runWhenIdle: (input) => {
       const { length_m } = (input as Scenario).condenser;
       tried.push(length_m);
-      return Promise.resolve({ kind: 'ran', result: madeUpRun({ events: length_m < needed_m ? [escape] : [] }) });
+      return Promise.resolve({ kind: 'ran', care: 'full', result: madeUpRun({ events: length_m < needed_m ? [escape] : [] }) });
     },
     examples: () => Promise.resolve([]),
     dispose: () => undefined,

@@ -1,0 +1,117 @@
+/** The bench: the drawing across the top, playback, charts in one column, and the verdict beside them. */
+import { createEffect, lazy, on, onMount, Show, Suspense } from 'solid-js';
+import type { ScenarioPart } from '../../sim/index.ts';
+import { ALWAYS } from '../panels/cautions.ts';
+import { Headline } from '../panels/headline.tsx';
+import { VerdictPanel } from '../panels/verdict.tsx';
+import { useBench } from './bench.ts';
+import { createBenchVerdict } from './bench-verdict.ts';
+import { BenchDrawing } from './BenchDrawing.tsx';
+import { BenchPlayback } from './BenchPlayback.tsx';
+import { BenchSettings, fetchSettingsAhead } from './BenchSettings.tsx';
+import { FirstHints } from './FirstHints.tsx';
+import { createLiveReach, LivePanel } from './LivePanel.tsx';
+import { showSchedule } from './schedule-anchor.ts';
+import { Section } from './Section.tsx';
+import { Title } from './Title.tsx';
+
+/** Below the fold, so fetched once the rest stands. */
+const BenchCharts = lazy(async () => ({ default: (await import('./BenchCharts.tsx')).BenchCharts }));
+const BenchSchedules = lazy(async () => ({ default: (await import('./BenchSchedules.tsx')).BenchSchedules }));
+
+/** Up to this width the settings rise from the bottom edge, and the drawing must stand above them. */
+const SETTINGS_BELOW = '(max-width: 1199px)';
+/** The settings are fetched ahead once the first view has had its time. */
+const AHEAD_AFTER_MS = 3000;
+
+export function BenchPlace() {
+  const bench = useBench();
+  const live = createLiveReach();
+  const judged = createBenchVerdict(live);
+  let still: HTMLElement | undefined;
+
+  onMount(() => setTimeout(fetchSettingsAhead, AHEAD_AFTER_MS));
+
+  const planOverTime = (path: string) => {
+    bench.select(null);
+    queueMicrotask(() => showSchedule(path));
+  };
+  const visit = (part: ScenarioPart, time_s: number | null) => {
+    judged.visit(part, time_s);
+    still?.scrollIntoView({ block: matchMedia(SETTINGS_BELOW).matches ? 'start' : 'nearest' });
+  };
+  // A part picked in the drawing must stay in sight when the settings rise from below.
+  createEffect(
+    on(bench.selected, (part, before) => {
+      if (part && !before && matchMedia(SETTINGS_BELOW).matches) still?.scrollIntoView({ block: 'start' });
+    }, { defer: true }),
+  );
+
+  return (
+    <div class="bench">
+      <div class="bench-headline">
+        <Title />
+        <Headline
+          lead={judged.verdict().lead}
+          facts={judged.verdict().facts}
+          suggestion={judged.suggestion()}
+          stale={bench.stale()}
+          onVisit={visit}
+        />
+      </div>
+      <section class="bench-still" id="still" aria-label="The still" ref={still}>
+        <Section name="The drawing">
+          <BenchDrawing />
+        </Section>
+      </section>
+      <Show when={bench.selected()}>
+        {(part) => (
+          <aside class="bench-settings screen-only" aria-label="Settings">
+            <Section name="The settings">
+              <BenchSettings part={part()} onEditSchedule={planOverTime} />
+            </Section>
+          </aside>
+        )}
+      </Show>
+      <div class="bench-playback">
+        <Section name="Playback">
+          <BenchPlayback />
+        </Section>
+        <Show when={!bench.hintsDismissed()}>
+          <FirstHints onDismiss={() => bench.dismissHints()} />
+        </Show>
+      </div>
+      <div class="bench-live screen-only">
+        <Section name="The live controls">
+          <LivePanel live={live} onPlan={planOverTime} />
+        </Section>
+      </div>
+      <div class="bench-side">
+        <div class="bench-verdict" id="verdict" tabindex="-1">
+          <Section name="The verdict">
+            <VerdictPanel
+              verdict={judged.verdict()}
+              staleBecause={bench.staleBecause()}
+              running={bench.running()}
+              cautions={ALWAYS}
+              onUndo={() => bench.undo()}
+              onVisit={visit}
+            />
+          </Section>
+        </div>
+      </div>
+      <div class="bench-charts">
+        <Section name="The charts">
+          <Suspense>
+            <BenchCharts />
+          </Suspense>
+        </Section>
+        <Section name="The schedules">
+          <Suspense>
+            <BenchSchedules />
+          </Suspense>
+        </Section>
+      </div>
+    </div>
+  );
+}

@@ -1,0 +1,110 @@
+/** The page: its head, the place that is shown, and what may lie over it. */
+import { createEffect, createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
+import { Announcer } from './Announcer.tsx';
+import { createAutosave } from './autosave.ts';
+import { useBench } from './bench.ts';
+import { createBenchFiles } from './bench-files.ts';
+import { obeyKeys } from './bench-keys.ts';
+import { BenchHeader } from './BenchHeader.tsx';
+import { BenchPlace } from './BenchPlace.tsx';
+import { KeysDialog } from './KeysDialog.tsx';
+import { Notice } from './Notice.tsx';
+import { createPlace } from './place.ts';
+import { Section } from './Section.tsx';
+import { StartDialog, type StartingPoint } from './StartDialog.tsx';
+import type { BenchStorage } from './storage.ts';
+import type { AnswersPlace } from '../answers/places.ts';
+import './app.css';
+
+export interface PageProps {
+  readonly initialStorage: BenchStorage;
+  /** Fetches where one may start from. */
+  readonly startingPoints: () => Promise<readonly StartingPoint[]>;
+  /** What the reader must know at once, if anything. */
+  readonly initialNotice: string | null;
+  /** Whether the run sets off by itself. */
+  readonly setsOff: boolean;
+}
+
+const AnswersPlaces = lazy(async () => ({ default: (await import('./AnswersPlaces.tsx')).AnswersPlaces }));
+
+const CANNOT_KEEP = 'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
+
+export function Page(props: PageProps) {
+  const bench = useBench();
+  const place = createPlace();
+  const answersPlace = (): AnswersPlace | null => {
+    const here = place();
+    return here === 'bench' ? null : here;
+  };
+  const [notice, setNotice] = createSignal(props.initialNotice);
+  const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start'>('none');
+  const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
+  const files = createBenchFiles(bench, setNotice);
+  const refused = createAutosave(bench.snapshot, props.initialStorage);
+  obeyKeys(bench, { onBench: () => place() === 'bench', showKeys: () => setDialog('keys') });
+
+  createEffect(() => {
+    const theme = bench.shownTheme();
+    if (theme === 'auto') delete document.documentElement.dataset['theme'];
+    else document.documentElement.dataset['theme'] = theme;
+  });
+  createEffect(() => {
+    document.documentElement.toggleAttribute('data-paper', bench.paper.onPaper());
+  });
+  createEffect(() => {
+    document.title = `${bench.scenario().name} – Limbeck`;
+  });
+  createEffect(() => {
+    if (place() !== 'bench') bench.pause();
+    scrollTo({ top: 0 });
+  });
+  onMount(() => {
+    if (props.setsOff && place() === 'bench') bench.play();
+  });
+
+  const openStart = () => {
+    setDialog('start');
+    void props.startingPoints().then(setPoints);
+  };
+  const choose = async (point: StartingPoint) => {
+    setDialog('none');
+    setNotice(await bench.load(point.scenario));
+  };
+
+  return (
+    <div class="page" classList={{ 'has-settings': place() === 'bench' && bench.selected() !== null }}>
+      <a class="skip screen-only" href={place() === 'bench' ? '#verdict' : '#main'}>
+        {place() === 'bench' ? 'To the verdict' : 'To the content'}
+      </a>
+      <BenchHeader place={place()} files={files} onStart={openStart} onKeys={() => setDialog('keys')} />
+      <main id="main" tabindex="-1" onDragOver={files.onDragOver} onDrop={files.onDrop}>
+        <div class="page-notices">
+          <Notice message={notice()} onDismiss={() => setNotice(null)} />
+          <Notice message={refused() ? CANNOT_KEEP : null} action={{ words: 'Save the scenario', act: () => files.saveScenario() }} />
+        </div>
+        <Show when={answersPlace()} fallback={<BenchPlace />}>
+          {(here) => (
+            <Section name="The answer">
+              <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+                <AnswersPlaces place={here()} />
+              </Suspense>
+            </Section>
+          )}
+        </Show>
+      </main>
+      <Announcer />
+      <KeysDialog open={dialog() === 'keys'} keysOn={bench.keysOn()} onKeysOn={(on) => bench.setKeysOn(on)} onClose={() => setDialog('none')} />
+      <StartDialog
+        open={dialog() === 'start'}
+        points={points()}
+        onChoose={(point) => void choose(point)}
+        onOpenFile={() => {
+          setDialog('none');
+          files.pick();
+        }}
+        onClose={() => setDialog('none')}
+      />
+    </div>
+  );
+}
