@@ -61,6 +61,8 @@ interface Neck {
 
 const STEEPEST = Math.sin((84 * Math.PI) / 180);
 const FLATTEST = Math.sin((38 * Math.PI) / 180);
+/** Rise of a neck that need not meet its condenser in the same row. */
+const ALONE = Math.sin((72 * Math.PI) / 180);
 
 /**
  * A neck of true length from lid to inlet. The falling part drops by a third of its length where it is free to; the
@@ -110,7 +112,6 @@ export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): H
   const bent = bendNeck(lid, least + inletAbove, neck.rising_m, neck.falling_m);
   const potLift = joined ? bent.potLift : 0;
   const condenserFoot = joined ? least + bent.condenserLift : least;
-  const riseOnly = lid + neck.rising_m * FLATTEST;
   return {
     separator: separatorFoot,
     crest: separatorFoot + CREST_SHARE * separator.height_m,
@@ -121,8 +122,8 @@ export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): H
     potStand: potLift,
     pot: potLift + potBase,
     lid: potLift + lid,
-    apex: joined ? bent.apex : riseOnly,
-    riseAcross: joined ? bent.riseAcross : neck.rising_m * Math.sqrt(1 - FLATTEST ** 2),
+    apex: joined ? bent.apex : lid + neck.rising_m * ALONE,
+    riseAcross: joined ? bent.riseAcross : neck.rising_m * Math.sqrt(1 - ALONE ** 2),
     fallAcross: bent.fallAcross,
   };
 }

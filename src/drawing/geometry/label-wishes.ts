@@ -59,8 +59,10 @@ function potWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId
   const potRight = right(pot.outer) + 16;
   const leftTaken = boiler !== null || heat.beside;
   const beside = (y: number): Candidate[] => (leftTaken ? [rightOf(potRight, y), leftOf(pot.outer.x - 12, y)] : [leftOf(column, y), rightOf(potRight, y)]);
-  const heatY = middle(heat.body).y;
-  const waterY = bottom(first.inner) - Math.min(0.16 * first.inner.height, 24);
+  // Stacked upward from the heat source, so that three labels find room beside a small pot.
+  const step = 2 * half + 7;
+  const heatY = Math.min(middle(heat.body).y, heat.floorY - half - 5);
+  const waterY = Math.min(bottom(first.inner) - Math.min(0.16 * first.inner.height, 24), heatY - step);
   const bedTop = bed.submerged ? { ...bed.place, height: 0.4 * bed.place.height } : bed.place;
   const wishes = [wish('heat', heat.body, [leftOf(column, heatY), rightOf(potRight, heatY)])];
   if (boiler) {
@@ -69,7 +71,7 @@ function potWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId
     wishes.push(wish('pot', lower(pot, 0.2), beside(bottom(pot.inner) - 0.1 * pot.inner.height)));
   } else {
     wishes.push(wish('pot', lower(pot, 0.3), beside(waterY)));
-    wishes.push(wish('charge', bedTop, beside(middle(bedTop).y)));
+    wishes.push(wish('charge', bedTop, beside(Math.min(middle(bedTop).y, waterY - step))));
   }
   const nw = neck.width / 2 + neck.insulation;
   const { midRun } = neck;

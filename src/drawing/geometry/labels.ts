@@ -125,21 +125,25 @@ export interface Captions<Id extends string> {
   readonly height: number;
 }
 
-/** Puts captions in even columns, in the order given. */
+/** Puts captions in even columns, in the order given; on the narrowest sheets a short one goes beside a long one. */
 export function captionColumns<Id extends string>(wishes: readonly Wish<Id>[], bounds: Box): Captions<Id> {
   if (wishes.length === 0) return { places: [], height: 0 };
-  const widest = Math.max(...wishes.map((wish) => wish.width));
-  const count = Math.max(1, Math.floor((bounds.width + CAPTION_GAP) / (widest + CAPTION_GAP)));
-  const column = (bounds.width + CAPTION_GAP) / count;
+  const widest = Math.min(bounds.width, Math.max(...wishes.map((wish) => wish.width)));
+  const count = Math.max(2, Math.floor((bounds.width + CAPTION_GAP) / (widest + CAPTION_GAP)));
   const step = Math.max(...wishes.map((wish) => wish.height)) + CAPTION_LEADING;
-  const places = wishes.map((wish, index): Place<Id> => ({
-    id: wish.id,
-    box: { x: bounds.x + (index % count) * column, y: bounds.y + Math.floor(index / count) * step, width: Math.min(wish.width, bounds.width), height: wish.height },
-    align: 'start',
-    leader: null,
-    caption: true,
-  }));
-  return { places, height: Math.ceil(wishes.length / count) * step - CAPTION_LEADING };
+  const places: Place<Id>[] = [];
+  let row = 0;
+  let column = 0;
+  for (const wish of wishes) {
+    const width = Math.min(wish.width, bounds.width);
+    if (column >= count || column * (widest + CAPTION_GAP) + width > bounds.width) {
+      row++;
+      column = 0;
+    }
+    places.push({ id: wish.id, box: { x: bounds.x + column * (widest + CAPTION_GAP), y: bounds.y + row * step, width, height: wish.height }, align: 'start', leader: null, caption: true });
+    column++;
+  }
+  return { places, height: (row + 1) * step - CAPTION_LEADING };
 }
 
 /** Puts captions in rows, each as near under its part as those before it leave room. */
