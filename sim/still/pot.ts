@@ -39,7 +39,7 @@ const STRIP_TIME = 20;
 /** Share of the way that a smoothed value goes in a step. */
 export const relaxation = (dt: number): number => -Math.expm1(-dt / FLUX_MEMORY);
 /** Time in which pressure follows the drop, s: the vapour space is soft, and a puff does not blow it up. */
-const PRESSURE_MEMORY = 5;
+export const PRESSURE_MEMORY = 5;
 /** Gauge pressure that the steam tables still cover, Pa; the run stops long before. */
 export const HIGHEST_GAUGE = 150_000;
 

@@ -15,7 +15,7 @@ import type { Coolant } from './coolant.ts';
 import { HeatSource } from './heat-source.ts';
 import { Jacket } from './jacket.ts';
 import { Oil } from './oil.ts';
-import { HIGHEST_GAUGE, Pot } from './pot.ts';
+import { HIGHEST_GAUGE, Pot, PRESSURE_MEMORY } from './pot.ts';
 import { Release } from './release.ts';
 import { Separator } from './separator.ts';
 import { LiquidStream, VapourStream } from './stream.ts';
@@ -59,7 +59,7 @@ export class Still {
   keptWater = 0;
   returnedWater = 0;
   readonly escapedOil: Float64Array;
-  /** Share of the back pressure that the bed causes. */
+  /** Share of the back pressure that the bed causes, following with the lag of the pressure itself. */
   private bedShare = 0;
   private readonly body: StillBody;
   private readonly stream: VapourStream;
@@ -119,7 +119,7 @@ export class Still {
     this.potEnergy += source.toPot;
     this.missedEnergy += source.missed;
     const drop = this.downstreamDrop();
-    this.bedShare = drop > 0 ? this.bedDrop / drop : 0;
+    if (drop > 0) this.bedShare += -Math.expm1(-dt / PRESSURE_MEMORY) * (Math.min(this.bedDrop, drop) / drop - this.bedShare);
     pot.setBackPressure(drop);
     pot.step(source.toPot, this.airPressure, bed ? bed.hotCapacity() : 0, dt);
     this.lossEnergy += pot.loss;
