@@ -3,15 +3,7 @@ import { createMemo, For, Show, type JSX } from 'solid-js';
 import type { Box } from '../geometry/shapes.ts';
 import { atLeast, grown } from '../geometry/shapes.ts';
 import type { Place, LabelId } from '../geometry/labels.ts';
-import { PartLabel } from './PartLabel.tsx';
-
-export interface PartWords {
-  readonly name: string;
-  readonly line: string;
-  readonly sentence: string;
-  /** The line tells of a danger that is there now. */
-  readonly alarm: boolean;
-}
+import { PartLabel, type PartWords } from './PartLabel.tsx';
 
 interface PartButtonProps {
   readonly id: LabelId;

@@ -2,7 +2,14 @@
 import { Show } from 'solid-js';
 import { NAME_HEIGHT } from '../geometry/label-wishes.ts';
 import type { LabelId, Place } from '../geometry/labels.ts';
-import type { PartWords } from './PartButton.tsx';
+
+export interface PartWords {
+  readonly name: string;
+  readonly line: string;
+  readonly sentence: string;
+  /** The line tells of a danger that is there now. */
+  readonly alarm: boolean;
+}
 
 interface PartLabelProps {
   readonly id: LabelId;
