@@ -13,6 +13,9 @@ import type { Scenario } from '../scenario/scenario.ts';
 const CLOSED_LOOP = 60;
 /** Time over which the measured rate is smoothed, s. */
 const RATE_MEMORY = 10;
+/** Distance from the boil, K, that counts as boiling, and at which a pot has fallen off the boil. */
+const AT_BOIL = 0.05;
+const FALLEN_OFF_BOIL = 1;
 
 export class HeatSource {
   /** Heat stored in the source, J. */
@@ -32,6 +35,8 @@ export class HeatSource {
   private readonly gain: number;
   private integral: number;
   private smoothedRate = 0;
+  /** Whether the heat stored is taken to bring the pot to the boil, or it boils. */
+  private coasting = false;
 
   constructor(heat: Scenario['heat']) {
     this.heat = heat;
@@ -50,7 +55,10 @@ export class HeatSource {
   control(rate: number, toBoil: number, warming: number, dt: number): void {
     this.smoothedRate += (rate - this.smoothedRate) * -Math.expm1(-dt / RATE_MEMORY);
     if (this.smoothedRate <= 0.02 * this.heat.targetRate_kg_s) {
-      this.setting = toBoil > this.heat.lag_s * warming ? 1 : this.forward;
+      // Latched with a gap, or the setting would jump between the two at every step near the boil.
+      const coming = this.heat.lag_s * warming;
+      this.coasting = this.coasting ? toBoil <= 2 * coming + FALLEN_OFF_BOIL : toBoil <= coming + AT_BOIL;
+      this.setting = this.coasting ? this.forward : 1;
       return;
     }
     const error = 1 - this.smoothedRate / this.heat.targetRate_kg_s;
