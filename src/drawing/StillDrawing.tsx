@@ -15,9 +15,11 @@ import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
 import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
 import { partSentence } from './part-words.ts';
-import { steadied } from './steadied.ts';
+import { createSteadied } from './steadied.ts';
 import { stillStateAt } from './still-state.ts';
 import './drawing.css';
+import './drawing-tubes.css';
+import './drawing-words.css';
 
 export interface StillDrawingProps {
   readonly scenario: Scenario;
@@ -43,8 +45,8 @@ export function StillDrawing(props: StillDrawingProps) {
   const [textScale, setTextScale] = createSignal(1);
   const layout = createMemo(() => layoutStill(props.scenario, { width: width(), textScale: textScale() }));
   const state = createMemo(() => (props.result ? stillStateAt(props.result, props.time_s()) : null));
-  const said = steadied(state, WORDS_EVERY_MS);
-  const heard = steadied(state, LIST_EVERY_MS);
+  const said = createSteadied(() => state(), WORDS_EVERY_MS);
+  const heard = createSteadied(() => state(), LIST_EVERY_MS);
   const listed = createMemo(() => layout().labels.map(({ id }) => id));
   const shared = { layout, state, said, scenario: () => props.scenario, selected: () => props.selected, units: () => props.units, onSelect: (part: ScenarioPart) => props.onSelect(part) };
 

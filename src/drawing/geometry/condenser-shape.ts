@@ -33,8 +33,6 @@ export interface CondenserShape {
   /** Where a tube too long to draw whole is broken. */
   readonly breakAt: Point | null;
   readonly axis: { readonly dx: number; readonly dy: number };
-  /** A coil that reaches deeper than its tub is drawn squeezed into it. */
-  readonly squeezed: boolean;
 }
 
 const HALF_TURN_STEPS = 20;
@@ -61,13 +59,13 @@ export interface CoilPlace {
   readonly tip: Point;
 }
 
+/** A coil that reaches deeper than its tub is drawn squeezed into it. */
 export function coilShape(coil: CoilSize, tub: TubSize, frame: Frame, place: CoilPlace): CondenserShape {
   const s = frame.pxPerMetre;
   const width = tubeWidth(coil.tube_m, s);
   const radius = (drawnCoil(coil, tub.diameter_m) * s) / 2;
   const topY = Math.min(place.overflowY + coil.topDepth_m * s, place.tubBaseY - 2 * width);
   const endY = Math.min(Math.max(place.tubBaseY - coilEnd(coil, tub.height_m) * s, topY + 1), place.tubBaseY - width / 2 - 1);
-  const squeezed = coil.height_m > tub.height_m - coil.topDepth_m - coil.tube_m + 1e-9;
   const turns = Math.min(Math.max(coil.turns, 0.05), Math.max(1, (endY - topY) / CLOSEST_PITCH));
   const pitch = (endY - topY) / turns;
   const lift = Math.min(0.14 * radius, Math.max(1.5, 0.3 * pitch));
@@ -97,7 +95,7 @@ export function coilShape(coil: CoilSize, tub: TubSize, frame: Frame, place: Coi
   const box = { x: place.centreX - radius - width / 2, y: topY - lift - width / 2, width: 2 * radius + width, height: endY - topY + 2 * lift + width };
   return {
     kind: 'coil', tubeWidth: width, runs, behind, feed: [place.inletTop, first], tail, box,
-    jacket: [], jacketHalf: 0, nozzles: [], breakAt: null, axis: { dx: 1, dy: 0 }, squeezed,
+    jacket: [], jacketHalf: 0, nozzles: [], breakAt: null, axis: { dx: 1, dy: 0 },
   };
 }
 
@@ -150,7 +148,6 @@ export function straightShape(tube: StraightSize, drawn: number, frame: Frame, p
     nozzles: [nozzle(NOZZLE, place.hosesAbove || !supplyAtVapourEnd), nozzle(1 - NOZZLE, place.hosesAbove || supplyAtVapourEnd)],
     breakAt: drawn < tube.length_m - 1e-9 ? at(length * 0.55, 0) : null,
     axis,
-    squeezed: false,
   };
 }
 

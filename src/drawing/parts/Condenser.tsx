@@ -87,7 +87,8 @@ function Jacket(props: CondenserProps) {
 /** Along the part that condenses, beside the tube: from the first turn to where the vapour ends. */
 function Bracket(props: CondenserProps) {
   const path = createMemo(() => {
-    const { shape, condensing: share } = props;
+    const shape = props.shape;
+    const share = props.condensing;
     const from = pointAlong(shape.runs, 0);
     const to = pointAlong(shape.runs, share);
     if (share <= 0 || !from || !to) return '';

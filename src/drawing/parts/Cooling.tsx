@@ -31,8 +31,9 @@ function TubWater(props: CoolingProps & { readonly tub: TubShape }) {
   const offset = (index: number) => (index + 0.5) / Math.max(1, props.warmth.length);
   const pieces = createMemo(() => {
     const count = Math.min(MOST_ICE, Math.ceil(props.ice_kg / ICE_PIECE_KG));
-    const size = Math.max(5, Math.min(13, water().width / 14));
-    return Array.from({ length: count }, (_, index) => ({ x: water().x + size + scatter(index + 1) * (water().width - 2 * size), turn: 50 * scatter(index + 9) - 25, size: size * (0.7 + 0.5 * scatter(index + 4)) }));
+    const { x, width } = water();
+    const size = Math.max(5, Math.min(13, width / 14));
+    return Array.from({ length: count }, (_, index) => ({ x: x + size + scatter(index + 1) * (width - 2 * size), turn: 50 * scatter(index + 9) - 25, size: size * (0.7 + 0.5 * scatter(index + 4)) }));
   });
   return (
     <>

@@ -7,7 +7,7 @@ import { condensingShare } from '../still-state.ts';
 import { Condenser } from './Condenser.tsx';
 import { Cooling } from './Cooling.tsx';
 import { Escape } from './Escape.tsx';
-import { LEVEL_STEP, partButton, stepped, steppedList, WARMTH_STEP, warmthOf, type PartContext } from './part-context.ts';
+import { LEVEL_STEP, createPartButton, createStepped, createSteppedList, WARMTH_STEP, warmthOf, type PartContext } from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
 import { Jug, Separator } from './Separator.tsx';
 
@@ -15,20 +15,20 @@ export function EndParts(props: PartContext) {
   const shapes = () => props.layout().shapes;
   const sizes = () => props.layout().sizes;
   const state = () => props.state();
-  const coolingWords = partButton(props, 'cooling');
-  const condenserWords = partButton(props, 'condenser');
-  const separatorWords = partButton(props, 'separator');
-  const receiverWords = partButton(props, 'receiver');
+  const coolingWords = createPartButton(props, 'cooling');
+  const condenserWords = createPartButton(props, 'condenser');
+  const separatorWords = createPartButton(props, 'separator');
+  const receiverWords = createPartButton(props, 'receiver');
   const flows = createMemo(() => (state() ? (state()?.coolantFlow_kg_s ?? 0) > 0 : sizes().flowing));
   const start = () => warmthOf(props.scenario().cooling.startTemperature_K);
-  const tubWarmth = steppedList(() => {
+  const tubWarmth = createSteppedList(() => {
     const now = state();
     if (!now) return [start(), start()];
     const layers = now.tubTemperature_K.map(warmthOf);
     if (layers.length === 1) return [layers[0] as number, layers[0] as number];
     return layers.length > 0 ? layers : [warmthOf(now.tubMean_K), warmthOf(now.tubMean_K)];
   }, WARMTH_STEP);
-  const jacketWarmth = steppedList(() => {
+  const jacketWarmth = createSteppedList(() => {
     const now = state();
     if (!now) return [start(), start()];
     const ends = [warmthOf(now.coolantOut_K), warmthOf(now.coolantIn_K)] as const;
@@ -39,12 +39,12 @@ export function EndParts(props: PartContext) {
   const tubHot = createMemo(() => state()?.alarms.tubHot ?? false);
   const sinks = createMemo(() => state()?.oilSinks ?? false);
   const runsLiquid = createMemo(() => (state()?.condensate_kg_s ?? 0) > 0);
-  const tubDepth = stepped(() => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill, LEVEL_STEP);
-  const ice = stepped(() => state()?.ice_kg ?? 0, 0.05);
-  const oilLayer = stepped(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
-  const hydrosol = stepped(() => state()?.hydrosol_kg ?? 0, 0.002);
+  const tubDepth = createStepped(() => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill, LEVEL_STEP);
+  const ice = createStepped(() => state()?.ice_kg ?? 0, 0.05);
+  const oilLayer = createStepped(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
+  const hydrosol = createStepped(() => state()?.hydrosol_kg ?? 0, 0.002);
   const coolingBoxes = createMemo(() => [shapes().cooling.tub?.outer ?? shapes().cooling.box, ...boxesAlong(subdivide(shapes().cooling.supply, 60), 14)]);
-  const condensing = stepped(() => {
+  const condensing = createStepped(() => {
     const now = state();
     return now ? condensingShare(now, props.scenario().condenser.length_m) : 0;
   }, 0.005);

@@ -5,7 +5,7 @@ import type { VesselShape } from '../geometry/vessel-shape.ts';
 import { Charge } from './Charge.tsx';
 import { HeatSource } from './HeatSource.tsx';
 import { Neck } from './Neck.tsx';
-import { LEVEL_STEP, partButton, stepped, steppedList, type PartContext } from './part-context.ts';
+import { LEVEL_STEP, createPartButton, createStepped, createSteppedList, type PartContext } from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
 import { VesselBody, VesselLid } from './Vessel.tsx';
 
@@ -15,21 +15,21 @@ const LIVELY = 0.0008;
 export function PotParts(props: PartContext) {
   const shapes = () => props.layout().shapes;
   const state = () => props.state();
-  const heatWords = partButton(props, 'heat');
-  const potWords = partButton(props, 'pot');
-  const boilerWords = partButton(props, 'boiler');
-  const chargeWords = partButton(props, 'charge');
-  const neckWords = partButton(props, 'neck');
+  const heatWords = createPartButton(props, 'heat');
+  const potWords = createPartButton(props, 'pot');
+  const boilerWords = createPartButton(props, 'boiler');
+  const chargeWords = createPartButton(props, 'charge');
+  const neckWords = createPartButton(props, 'neck');
   const inWater = () => shapes().heat.rod.length > 0;
-  const depth = stepped(() => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m, LEVEL_STEP);
-  const boil = stepped(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
-  const heatShare = stepped(() => state()?.heatShare ?? 0, 0.02);
-  const front = stepped(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
+  const depth = createStepped(() => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m, LEVEL_STEP);
+  const boil = createStepped(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
+  const heatShare = createStepped(() => state()?.heatShare ?? 0, 0.02);
+  const front = createStepped(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
   const waterAlarm = createMemo(() => (state()?.alarms.potDry ? 'dry' : state()?.alarms.potLow ? 'low' : 'none'));
   const pressure = createMemo(() => state()?.alarms.pressure ?? false);
   const vesselBox = (vessel: VesselShape) => ({ ...vessel.outer, y: vessel.lidTop, height: bottom(vessel.outer) - vessel.lidTop });
   const surfaceY = () => bottom(shapes().pot.inner) - depth() * props.layout().pxPerMetre;
-  const warmth = steppedList(() => {
+  const warmth = createSteppedList(() => {
     const now = state();
     const cold = props.scenario().site.airTemperature_K;
     if (!now) return [];

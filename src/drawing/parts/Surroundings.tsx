@@ -49,7 +49,11 @@ const BARS: Readonly<Record<UnitSystem, readonly number[]>> = {
 const LONGEST_BAR = 110;
 
 export function ScaleBar(props: { readonly x: number; readonly y: number; readonly pxPerMetre: number; readonly units: UnitSystem; readonly textScale: number }) {
-  const length_m = createMemo(() => BARS[props.units].findLast((length) => length * props.pxPerMetre <= LONGEST_BAR) ?? (BARS[props.units][0] as number));
+  const length_m = createMemo(() => {
+    const longest_m = LONGEST_BAR / props.pxPerMetre;
+    const bars = BARS[props.units];
+    return bars.findLast((length) => length <= longest_m) ?? (bars[0] as number);
+  });
   const width = () => length_m() * props.pxPerMetre;
   const words = () => formatQuantity(length_m(), 'm', props.units, { significant: 2 }).replace(/\.0(?=\u2009)/u, '');
   return (

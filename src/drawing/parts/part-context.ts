@@ -19,7 +19,7 @@ export interface PartContext {
 }
 
 /** Everything of a part's button but its shapes; each text is its own memo, so that only changed words are written. */
-export function partButton(context: PartContext, id: LabelId) {
+export function createPartButton(context: PartContext, id: LabelId) {
   const name = createMemo(() => partName(id, context.scenario()));
   const line = createMemo(() => partLine(id, context.scenario(), context.said(), context.units()));
   const sentence = createMemo(() => partSentence(id, context.scenario(), context.said(), context.units()));
@@ -50,13 +50,18 @@ export function partButton(context: PartContext, id: LabelId) {
 /**
  * A number of the moment, in steps too fine to see: what depends on it is redrawn only when it has moved by a step.
  */
-export const stepped = (read: () => number, step: number): Accessor<number> => createMemo(() => Math.round(read() / step) * step);
+export function createStepped(read: () => number, step: number): Accessor<number> {
+  const inSteps = createMemo(() => Math.round(read() / step) * step);
+  return inSteps;
+}
 
 /** Some numbers of the moment, passed on only when one of them has changed. */
-export const steppedList = (read: () => readonly number[], step: number): Accessor<readonly number[]> =>
-  createMemo(() => read().map((value) => Math.round(value / step) * step), [], {
+export function createSteppedList(read: () => readonly number[], step: number): Accessor<readonly number[]> {
+  const inSteps = createMemo(() => read().map((value) => Math.round(value / step) * step), [], {
     equals: (a, b) => a.length === b.length && a.every((value, index) => value === b[index]),
   });
+  return inSteps;
+}
 
 /** Depths and heights, a fifth of a millimetre. */
 export const LEVEL_STEP = 0.0002;
