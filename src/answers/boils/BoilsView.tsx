@@ -1,5 +1,5 @@
 /** Boils side by side: two to four runs on shared axes with one playhead, their differences, and what to conclude. */
-import { createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
 import { compareRuns, type CompareRow, type Comparison, type RunResult } from '../../../sim/index.ts';
 import { createPlayback, screenClock } from '../../app/playback.ts';
 import type { NamedRun } from '../../charts/catalogue/runs.ts';
@@ -49,6 +49,10 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
   const first = () => done()[0]?.result;
   const end_s = createMemo(() => longest(done().map(({ result }) => result)));
   const playback = createCommonPlayback(() => done().map(({ result }) => result));
+  // Until somebody moves it the playhead stands at the end, so that the charts show the runs whole.
+  createEffect(() => {
+    if (!playback.everPlayed()) playback.setTime(end_s());
+  });
   const events = createMemo(() => [...(first()?.events ?? [])].sort((a, b) => a.time_s - b.time_s));
 
   const gentleAndHard = async () => {
@@ -137,6 +141,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
         </p>
       </header>
       <Show when={done().length > 0}>
+        <div class="boils-playback">
         <PlaybackBar
           time_s={playback.time_s()}
           end_s={end_s()}
@@ -151,6 +156,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           onPause={() => playback.pause()}
           onSpeed={(speed) => playback.setSpeed(speed)}
         />
+        </div>
       </Show>
       <div class="boil-cards" style={{ '--boils': boils().length }}>
         <Index each={boils()}>
@@ -175,7 +181,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
         {(found) => (
           <section aria-labelledby="differences-title">
             <h3 id="differences-title">The differences</h3>
-            <AnswerTable caption="The boils number by number, with the difference from boil A" columns={columns()} rows={found().rows} />
+            <AnswerTable class="compare-table" caption="The boils number by number, with the difference from boil A" columns={columns()} rows={found().rows} />
             <Show when={first()}>{(result) => <WorkingButton topic="recovery" scenario={result().scenario} units={units()} words="Show the working of boil A" />}</Show>
           </section>
         )}

@@ -32,7 +32,7 @@ export function ChartDesk(props: ChartDeskProps) {
   const fold = (place: number, open: boolean) => setFolded((before) => new Set(open ? [...before].filter((other) => other !== place) : [...before, place]));
 
   return (
-    <div class="charts" ref={setColumn}>
+    <div class="charts answer-charts" ref={setColumn}>
       <Show when={width() > 0 && look()}>
         {(seen) => {
           const scene: Scene = {

@@ -95,6 +95,7 @@ export function FitPanel(props: FitPanelProps) {
       <h3 id="fit-title">Fit the still to these readings</h3>
       <fieldset class="fit-factors">
         <legend class="answer-quiet">What may differ from the model, up to {MOST_FACTORS} at a time:</legend>
+        <div class="fit-choices">
         <For each={FIT_NAMES}>
           {(factor) => (
             <label class="toggle fit-factor">
@@ -108,6 +109,7 @@ export function FitPanel(props: FitPanelProps) {
             </label>
           )}
         </For>
+        </div>
       </fieldset>
       <div class="answer-tools">
         <Show

@@ -28,14 +28,12 @@ const UNIT_TITLES = { oil: 'Oil in', temperature: 'Temperatures in', distillate:
 export function LogEditor(props: LogEditorProps) {
   const [fit, setFit] = createSignal<DoneFit | null>(null);
   const [notTaken, setNotTaken] = createSignal<readonly PointsProblem[]>([]);
+  const id = createMemo(() => props.log.id);
   createEffect(
-    on(
-      () => props.log.id,
-      (id) => {
-        setFit(fits.get(id) ?? null);
-        setNotTaken([]);
-      },
-    ),
+    on(id, (now) => {
+      setFit(fits.get(now) ?? null);
+      setNotTaken([]);
+    }),
   );
   const read = createMemo(() => readRows(props.log));
   const scenario = createMemo<Scenario>(() => props.desk.result().scenario);
@@ -93,6 +91,7 @@ export function LogEditor(props: LogEditorProps) {
           )}
         </For>
       </div>
+      <div class="log-entry">
       <LogTable log={props.log} onRows={(rows) => props.onChange({ rows })} onPaste={take} />
       <PasteBox draft={props.log.draft} problems={notTaken()} onDraft={(draft) => props.onChange({ draft })} onTake={() => take(props.log.draft)} />
       <label class="log-notes">
@@ -105,11 +104,14 @@ export function LogEditor(props: LogEditorProps) {
         table={() => logTable(props.log)}
         json={() => writtenLogbook({ logs: [props.log], stills: [], unread: [] })}
       />
+      </div>
+      <div class="log-shown">
       <p class="answer-quiet">
         Shown over “{scenario().name}” as it stands on the bench.
         <Show when={lastPoint_s() > props.desk.result().summary.end_s}> The log goes on for longer than the run as planned.</Show>
       </p>
       <ChartDesk charts={charts()} runName={props.log.name} end_s={end_s()} units={props.desk.units()} theme={props.desk.theme()} />
+      </div>
       <FitPanel
         scenario={scenario()}
         points={read().points}

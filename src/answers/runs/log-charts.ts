@@ -15,6 +15,8 @@ export interface ModelLine {
 interface LaneWords {
   readonly kind: ReadingKind;
   readonly title: string;
+  /** Stands before the name of each line. */
+  readonly short: string;
   readonly measure: Measure;
   readonly ink: Ink;
   readonly fromZero: boolean;
@@ -40,7 +42,7 @@ function distillate(result: RunResult): Float64Array {
 const LANES: readonly LaneWords[] = [
   {
     kind: 'oil_mL',
-    title: 'Oil in the receiver',
+    title: 'Oil in the receiver', short: 'Oil',
     measure: 'oilVolume',
     ink: 'oil',
     fromZero: true,
@@ -48,10 +50,10 @@ const LANES: readonly LaneWords[] = [
     logged: ({ oil_mL }) => (oil_mL === undefined ? undefined : oil_mL * CUBIC_METRES_A_MILLILITRE),
     model: oilVolumeOf,
   },
-  { kind: 'oil_kg', title: 'Oil in the receiver, by weight', measure: 'oil', ink: 'oil', fromZero: true, leastSpan: 1, logged: ({ oil_kg }) => oil_kg, model: column('oilCollected_kg') },
-  { kind: 'outlet_K', title: 'Distillate at the outlet', measure: 'temperature', ink: 'copper', fromZero: false, leastSpan: 10, logged: ({ outlet_K }) => outlet_K, model: distillateTemperature },
-  { kind: 'tub_K', title: 'Cooling water', measure: 'temperature', ink: 'water', fromZero: false, leastSpan: 10, logged: ({ tub_K }) => tub_K, model: column('tubMean_K') },
-  { kind: 'distillate_kg', title: 'Distillate so far', measure: 'distillate', ink: 'steam', fromZero: true, leastSpan: 0.5, logged: ({ distillate_kg }) => distillate_kg, model: distillate },
+  { kind: 'oil_kg', title: 'Oil in the receiver, by weight', short: 'Oil', measure: 'oil', ink: 'oil', fromZero: true, leastSpan: 1, logged: ({ oil_kg }) => oil_kg, model: column('oilCollected_kg') },
+  { kind: 'outlet_K', title: 'Distillate at the outlet', short: 'Outlet', measure: 'temperature', ink: 'copper', fromZero: false, leastSpan: 10, logged: ({ outlet_K }) => outlet_K, model: distillateTemperature },
+  { kind: 'tub_K', title: 'Cooling water', short: 'Tub', measure: 'temperature', ink: 'water', fromZero: false, leastSpan: 10, logged: ({ tub_K }) => tub_K, model: column('tubMean_K') },
+  { kind: 'distillate_kg', title: 'Distillate so far', short: 'Water', measure: 'distillate', ink: 'steam', fromZero: true, leastSpan: 0.5, logged: ({ distillate_kg }) => distillate_kg, model: distillate },
 ];
 
 function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly LoggedPoint[]): LinesLane | null {
@@ -68,7 +70,7 @@ function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly 
     return [
       {
         key: `${words.kind}-${place}`,
-        label,
+        label: `${words.short}, ${label.toLowerCase()}`,
         says: `${words.title}, ${label.toLowerCase()}`,
         measure: words.measure,
         run: 0,

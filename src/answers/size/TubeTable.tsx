@@ -35,6 +35,7 @@ export function TubeTable(props: TubeTableProps) {
   const size = (value: number | null | undefined) => formatQuantity(value, 'm', props.units, { hint: 'size', bare: true });
   const bore = (value: number) => formatQuantity(value, 'm', props.units, { hint: 'bore', bare: true });
   const unit = (si: string, hint: string) => displayUnit(si, props.units, hint).label;
+  const mass = () => displayUnit('kg', props.units, 'mass');
   const isOwn = ({ tube }: TubeRow) => {
     const { insideDiameter_m, outsideDiameter_m, material } = props.scenario.condenser;
     return tube.material === material && Math.abs(tube.insideDiameter_m - insideDiameter_m) < 1e-6 && Math.abs(tube.outsideDiameter_m - outsideDiameter_m) < 1e-6;
@@ -88,7 +89,7 @@ export function TubeTable(props: TubeTableProps) {
     { id: 'bore', title: 'Bore', unit: unit('m', 'bore'), cell: ({ tube }) => bore(tube.insideDiameter_m), sortBy: ({ tube }) => tube.insideDiameter_m },
     { id: 'length', title: 'Length', unit: unit('m', 'run'), cell: length, sortBy: ({ size: found }) => found?.lengthWithMargin_m ?? null },
     ...(isCoil() ? coilColumns() : []),
-    { id: 'mass', title: 'Metal', unit: unit('kg', 'mass'), cell: ({ size: found }) => formatQuantity(found?.mass_kg, 'kg', props.units, { decimals: 2, bare: true }), sortBy: ({ size: found }) => found?.mass_kg ?? null },
+    { id: 'mass', title: 'Metal', unit: mass().label, cell: ({ size: found }) => formatNumber(mass().fromSI(found?.mass_kg ?? Number.NaN), 2), sortBy: ({ size: found }) => found?.mass_kg ?? null },
     { id: 'drop', title: 'Pressure drop', unit: 'Pa', cell: ({ size: found }) => (found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0)), sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null },
     { id: 'price', title: 'Price', cell: (row) => { const amount = price(row); return amount === null ? missing : money(amount); }, sortBy: price },
     { id: 'packs', title: 'To buy', isWords: true, cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing), sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null) },

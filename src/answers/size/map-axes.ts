@@ -1,6 +1,6 @@
 /** Axes of the picture of a condenser, in the units shown. */
 import { scaleLinear } from 'd3-scale';
-import { displayUnit, formatNumber, formatQuantity, THIN_SPACE, type UnitSystem } from '../../units/index.ts';
+import { displayUnit, formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
 import type { MapAxis } from '../../worker/map-axis.ts';
 import { pixelsOf, plotHeight, plotWidth, type MapFrame } from './map-shapes.ts';
 import type { MapBounds } from './map-grid.ts';
@@ -26,7 +26,7 @@ export const xWords = (axis: MapAxis, x: number, units: UnitSystem): string =>
 
 export const lengthWords = (length_m: number, units: UnitSystem): string => formatQuantity(length_m, 'm', units, { hint: 'run' });
 
-const TICK_ROOM = { across: 90, up: 44 } as const;
+const TICK_ROOM = { across: 90, up: 64 } as const;
 
 function ticksOf(low: number, high: number, most: number): { readonly values: readonly number[]; readonly decimals: number } {
   const scale = scaleLinear().domain([low, high]);
@@ -45,6 +45,6 @@ export function mapAxes(bounds: MapBounds, frame: MapFrame, kind: 'coil' | 'tube
     across: across.values.map((value) => ({ at_px: pixels.x(xUnit.toSI(value)), words: formatNumber(value, across.decimals) })),
     up: up.values.map((value) => ({ at_px: pixels.y(yUnit.toSI(value)), words: formatNumber(value, up.decimals) })),
     acrossTitle: `${axisName(bounds.axis)}, ${xUnit.label}`,
-    upTitle: `${kind === 'coil' ? 'Coil length' : 'Tube length'},${THIN_SPACE}${yUnit.label}`,
+    upTitle: `${kind === 'coil' ? 'Coil length' : 'Tube length'}, ${yUnit.label}`,
   };
 }

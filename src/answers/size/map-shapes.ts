@@ -112,6 +112,9 @@ function crossing({ size, values }: Lattice, frame: MapFrame, column: number, te
   return null;
 }
 
+/** Widths kept free about the label of a line and of a region. */
+const LABEL_ROOM = 84;
+const REGION_ROOM = 132;
 const LABEL_PLACES = [0.93, 0.8, 0.66, 0.52, 0.38, 0.24];
 
 function temperaturesToDraw(lattice: Lattice, units: UnitSystem): readonly number[] {
@@ -143,7 +146,8 @@ function roomIn(lattice: Lattice, frame: MapFrame, inside: (row: number, column:
       }
     }
   }
-  return best && { x: best.x, y: best.y };
+  const inset = (REGION_ROOM / 2) * frame.textScale;
+  return best && { x: Math.min(frame.left + plotWidth(frame) - inset, Math.max(frame.left + inset, best.x)), y: best.y };
 }
 
 /** @param limit_K warmest distillate wanted */
@@ -170,14 +174,20 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, uni
   const isEscaping = (row: number, column: number) => rowY(row) > edgeY(columnX(column));
   const isWarm = (row: number, column: number) => (lattice.values[row * lattice.size + column] as number) >= limit_K;
 
-  const taken: { x: number; y: number }[] = [];
+  const room = 34 * frame.textScale;
+  const regions = {
+    warmLabel: roomIn(lattice, frame, (row, column) => isWarm(row, column) && !isEscaping(row, column), room),
+    escapesLabel: roomIn(lattice, frame, isEscaping, room),
+    holdsLabel: roomIn(lattice, frame, (row, column) => !isWarm(row, column) && !isEscaping(row, column), room),
+  };
+  const taken = Object.values(regions).filter((at) => at !== null);
   const place = (temperature: number): { x: number; y: number } | null => {
     for (const share of LABEL_PLACES) {
       const column = Math.round(share * (lattice.size - 1));
       const y = crossing(lattice, frame, column, temperature);
       const x = columnX(column);
       if (y === null || y > edgeY(x) - 8 || y < frame.top + 8 || y > bottom - 8) continue;
-      if (taken.some((other) => Math.abs(other.x - x) < 64 * frame.textScale && Math.abs(other.y - y) < 18 * frame.textScale)) continue;
+      if (taken.some((other) => Math.abs(other.x - x) < LABEL_ROOM * frame.textScale && Math.abs(other.y - y) < 18 * frame.textScale)) continue;
       taken.push({ x, y });
       return { x, y };
     }
@@ -189,13 +199,5 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, uni
     words: `${Math.round(unit.fromSI(temperature_K))}\u2009${unit.label}`,
     label: place(temperature_K),
   }));
-  const room = 34 * frame.textScale;
-  return {
-    isotherms,
-    warm: shape(limit_K),
-    warmLabel: roomIn(lattice, frame, (row, column) => isWarm(row, column) && !isEscaping(row, column), room),
-    escapes,
-    escapesLabel: roomIn(lattice, frame, isEscaping, room),
-    holdsLabel: roomIn(lattice, frame, (row, column) => !isWarm(row, column) && !isEscaping(row, column), room),
-  };
+  return { isotherms, warm: shape(limit_K), escapes, ...regions };
 }

@@ -21,8 +21,15 @@ export interface WorkingDialogProps {
 /** The model and the working agree to rounding where they differ by less than this share. */
 const SAME = 1e-6;
 
-const resultWords = ({ value, unit }: WorkingSheet['result'], units: UnitSystem): string =>
-  unit === '1' || unit === 's' ? (unit === 's' ? formatDuration(value) : plainNumber(value)) : formatQuantity(value, unit, units, { significant: 3 });
+/** Lengths of tube are said in metres, whatever their size. */
+const HINTS: Readonly<Record<string, string>> = { 'condensing-length': 'run' };
+
+function resultWords({ id, result: { value, unit } }: WorkingSheet, units: UnitSystem): string {
+  if (unit === '1') return plainNumber(value);
+  if (unit === 's') return formatDuration(value);
+  const hint = HINTS[id];
+  return formatQuantity(value, unit, units, hint === undefined ? { significant: 3 } : { hint });
+}
 
 export function WorkingDialog(props: WorkingDialogProps) {
   const asked = createAsked(answersPool(), 'working', () => (props.open ? [props.scenario, null] : null), { urgency: 0, quiet_ms: 0 });
@@ -77,7 +84,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
           {(found) => (
             <>
               <p class="working-result">
-                {found().title}: <strong>{resultWords(found().result, props.units)}</strong>
+                {found().title}: <strong>{resultWords(found(), props.units)}</strong>
               </p>
               <p class="answer-quiet">
                 {found().says}
