@@ -156,7 +156,7 @@ export class EventWatch {
       this.tell('tub-warm', time, 'care', 'cooling', coolant.outletTemperature, 'K', `The cooling water reaches ${celsius(coolant.outletTemperature)} at the top at ${minutes(time)}: it scalds.`, 'Keep hands and children away; let in more cold water or add ice.');
     if (!told.has('cooling-boils') && coolant.outletTemperature > this.airBoilingPoint - 1.5)
       this.tell('cooling-boils', time, 'alarm', 'cooling', coolant.outletTemperature, 'K', `The cooling water is about to boil at ${minutes(time)}.`, 'Turn the heat off, then let cold water in slowly; stand clear of the steam.');
-    if (!told.has('coil-uncovered') && 'uncovered' in coolant && (coolant as { uncovered(): number }).uncovered() > 0 && coolant.depth() < scenario.cooling.tubHeight_m)
+    if (!told.has('coil-uncovered') && coolant.uncovered > 0 && coolant.depth() < scenario.cooling.tubHeight_m)
       this.tell('coil-uncovered', time, 'care', 'cooling', coolant.depth(), 'm', `The upper turns stand out of the water at ${minutes(time)}.`, 'Top the tub up.');
   }
 

@@ -54,19 +54,14 @@ export class CoilTub extends Coolant {
   private place(): void {
     const surface = this.fullDepth - this.tub.depth();
     const layerDepth = this.tub.depth() / this.tub.layerCount;
+    this.uncovered = 0;
     for (let s = 0; s < this.segmentLayer.length; s++) {
       const below = (this.segmentDepth[s] as number) - surface;
       const layer = below < -1e-9 ? -1 : Math.min(this.tub.layerCount - 1, Math.floor(Math.max(0, below) / layerDepth));
+      if (layer < 0) this.uncovered++;
       this.segmentLayer[s] = layer;
       this.segmentTemperature[s] = layer < 0 ? (this.tub.temperature[0] as number) : (this.tub.temperature[layer] as number);
     }
-  }
-
-  /** Segments that lie above the water. */
-  uncovered(): number {
-    let count = 0;
-    for (let s = 0; s < this.segmentLayer.length; s++) if ((this.segmentLayer[s] as number) < 0) count++;
-    return count;
   }
 
   filmCoefficient(segment: number, wallTemperature: number): number {

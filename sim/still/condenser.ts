@@ -86,6 +86,7 @@ export class Condenser {
   private lastRate = 0;
   private lastArriving = 0;
   private lastFlow = -1;
+  private lastUncovered = 0;
   private tick = 0;
 
   private readonly oil: Oil;
@@ -231,7 +232,8 @@ export class Condenser {
     const changed =
       Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate ||
       Math.abs(arriving - this.lastArriving) > REFRESH_CHANGE * this.lastArriving ||
-      Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow;
+      Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow ||
+      coolant.uncovered !== this.lastUncovered;
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
@@ -242,6 +244,7 @@ export class Condenser {
       this.lastRate = rate;
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
+      this.lastUncovered = coolant.uncovered;
       coolant.prepare(this.condensing, dt);
     } else if (this.tick % batch === 0) {
       const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));

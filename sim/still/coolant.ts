@@ -27,6 +27,8 @@ export abstract class Coolant {
   lossEnergy = 0;
   iceLeft = 0;
   iceAdded = 0;
+  /** Segments of the tube that stand above the water. */
+  uncovered = 0;
 
   constructor(segments: number, startTemperature: number) {
     this.segmentTemperature = new Float64Array(segments).fill(startTemperature);
