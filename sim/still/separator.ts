@@ -21,7 +21,7 @@ import type { LossTable } from './surface-loss.ts';
 /** Time after which cut size and dissolved shares are worked out anew, s. */
 const REFRESH_TIME = 5;
 /** Relative change of flow, or of oil per water, at which they are worked out at once. */
-const REFRESH_CHANGE = 0.02;
+const REFRESH_CHANGE = 0.005;
 
 export class Separator {
   enthalpy: number;
