@@ -72,8 +72,8 @@ describe('the chain of films in a settled run', () => {
         expect(chain[0] / chain[1]).toBeGreaterThan(0.95);
         expect(chain[0] / chain[1]).toBeLessThan(1.05);
       }),
-      { numRuns: 40, interruptAfterTimeLimit: 20_000, markInterruptAsFailure: false },
+      { numRuns: 16, seed: 11 },
     );
     expect(seen).toBeGreaterThan(3);
-  });
+  }, 180_000);
 });
