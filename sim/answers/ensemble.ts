@@ -34,9 +34,9 @@ export interface Design {
 /** Points of the common time grid; the last is the planned end of the run. */
 export const GRID_POINTS = 121;
 /** Steps of a member's run; tests hold the error that this brings. */
-const MEMBER_STEPS = 5400;
+const MEMBER_STEPS = 2400;
 const SHORTEST_STEP = 1;
-const LONGEST_STEP = 4;
+const LONGEST_STEP = 5;
 const MEMBER_SEGMENTS = 40;
 
 /** Headline numbers of a member: unit and what they are. */
