@@ -34,7 +34,7 @@ import {
   type TubeSize,
   type WorkingSheet,
 } from '../../sim/index.ts';
-import { outletsAt, type MapAxis, type MapNode, type OutletReading } from './answers-map.ts';
+import { outletsAt, type MapAxis, type MapDetail, type MapNode, type OutletReading } from './answers-map.ts';
 
 /** How long to run, and when a rule says stop, of a run carried on until the oil has all but stopped. */
 export interface LengthAnswer {
@@ -87,7 +87,8 @@ export const answersTasks = {
   sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number): TubeSize => sizeTube(scenario, tubeNamed(id), { margin, start_m }),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
   leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),
-  outlets: (scenario: Scenario, axis: MapAxis, nodes: readonly MapNode[]): readonly OutletReading[] => outletsAt(scenario, axis, nodes),
+  outlets: (scenario: Scenario, axis: MapAxis, nodes: readonly MapNode[], detail: MapDetail): readonly OutletReading[] =>
+    outletsAt(scenario, axis, nodes, detail),
   working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] => workingSheets(simulate(scenario), at_s),
 } as const;
 

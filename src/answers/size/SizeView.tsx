@@ -57,9 +57,11 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
   const units = () => props.desk.units();
   const scenario = createMemo(() => props.desk.result().scenario);
   const question = createMemo(() => questionOf(scenario()), undefined, bySaying);
-  const own = createAsked(pool, 'sizeOwnTube', () => [question(), margin()], { urgency: 1 });
-  const hardest = createAsked(pool, 'hardestBoil', () => [scenario()], { urgency: 3, quiet_ms: 500 });
-  const least = createAsked(pool, 'leastWater', () => [scenario()], { urgency: 3, quiet_ms: 500 });
+  // The first coarse picture is to be seen at once; the longer searches wait for it.
+  const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
+  const own = createAsked(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });
+  const hardest = createAsked(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), { urgency: 3, quiet_ms: 500 });
+  const least = createAsked(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { urgency: 3, quiet_ms: 500 });
 
   const axis = () => chosenAxis() ?? usualAxis(scenario());
   const needed = () => own.answer()?.length_m ?? null;

@@ -2,15 +2,13 @@
 import { createSignal, type Accessor } from 'solid-js';
 import type { Scenario } from '../../../sim/index.ts';
 import { wasGivenUp, type AnswersPool } from '../../worker/answers-pool.ts';
-import type { MapNode, OutletReading } from '../../worker/answers-map.ts';
+import type { MapDetail, MapNode, OutletReading } from '../../worker/answers-map.ts';
 import { words } from '../asked.ts';
 import { changesOf, nodeAt, placeOf, placesOf, STRIDES, type MapBounds, type MapField } from './map-grid.ts';
 
 export interface MapSession {
   /** As fine as it has become; `null` before the first grid is whole. */
   readonly field: Accessor<MapField | null>;
-  readonly done: Accessor<number>;
-  readonly of: Accessor<number>;
   readonly running: Accessor<boolean>;
   readonly problem: Accessor<string | null>;
   start(scenario: Scenario, bounds: MapBounds): void;
@@ -21,11 +19,9 @@ const POINTS_A_TASK = [3, 4, 6] as const;
 const URGENCY = [0, 2, 4] as const;
 /** Halvings by which the edge of the region where vapour escapes is found. */
 const HALVINGS = 3;
-const TOTAL = 17 * 17;
 
 export function createMapSession(pool: AnswersPool): MapSession {
   const [field, setField] = createSignal<MapField | null>(null);
-  const [done, setDone] = createSignal(0);
   const [running, setRunning] = createSignal(false);
   const [problem, setProblem] = createSignal<string | null>(null);
   let doubt: AbortController | null = null;
@@ -37,9 +33,12 @@ export function createMapSession(pool: AnswersPool): MapSession {
   };
 
   const work = async (scenario: Scenario, bounds: MapBounds, mine: AbortController): Promise<void> => {
-    const readings = new Map<number, OutletReading>();
-    const ask = async (nodes: readonly MapNode[], urgency: number) => pool.ask('outlets', [scenario, bounds.axis, nodes], { signal: mine.signal, urgency });
+    let readings = new Map<number, OutletReading>();
+    const ask = (nodes: readonly MapNode[], urgency: number, detail: MapDetail = 'fine') => pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal: mine.signal, urgency });
     for (const [stage, stride] of STRIDES.entries()) {
+      // The first picture is rough, so that it comes at once; the next is reckoned anew.
+      const detail = stage === 0 ? 'rough' : 'fine';
+      if (stage === 1) readings = new Map();
       const places = placesOf(stride, readings);
       const size = POINTS_A_TASK[stage] ?? 4;
       const tasks: Promise<void>[] = [];
@@ -47,12 +46,11 @@ export function createMapSession(pool: AnswersPool): MapSession {
         const some = places.slice(from, from + size);
         const nodes = some.map(([column, row]) => nodeAt(bounds, column, row));
         tasks.push(
-          ask(nodes, URGENCY[stage] ?? 4).then((found) => {
+          ask(nodes, URGENCY[stage] ?? 4, detail).then((found) => {
             some.forEach(([column, row], place) => {
               const reading = found[place];
               if (reading) readings.set(placeOf(column, row), reading);
             });
-            if (doubt === mine) setDone(readings.size);
           }),
         );
       }
@@ -84,8 +82,6 @@ export function createMapSession(pool: AnswersPool): MapSession {
 
   return {
     field,
-    done,
-    of: () => TOTAL,
     running,
     problem,
     stop,
@@ -93,7 +89,6 @@ export function createMapSession(pool: AnswersPool): MapSession {
       stop();
       const mine = new AbortController();
       doubt = mine;
-      setDone(0);
       setProblem(null);
       setRunning(true);
       work(scenario, bounds, mine).catch((reason: unknown) => {
