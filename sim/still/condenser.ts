@@ -138,8 +138,7 @@ export class Condenser {
     const outside = this.coolantFactor * coolant.filmCoefficient(s, this.outerWall[s] as number);
     const perMetre = this.tubes * this.segmentLength;
     if (!(outside > 0)) {
-      this.condensing[s] = 0;
-      this.cooling[s] = 0;
+      this.condensing[s] = this.cooling[s] = 0;
       return;
     }
     const T_w = this.innerWall[s] as number;
@@ -194,7 +193,7 @@ export class Condenser {
     const oilMass = vapour.oilTotal();
     const asLiquid = vapour.water * tableLiquidEnthalpy(T_s) + oilMass * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
     const latent = Math.max(0, vapour.enthalpy - asLiquid);
-    this.updateCoefficients(vapour.water / dt, arriving / dt, T_s, coolant, dt);
+    this.updateCoefficients(vapour.water / dt, arriving / dt, latent / dt, T_s, coolant, dt);
     coolant.foresee(this.effective, this.upstream, dt);
     const capacity = arriving * meanHeatCapacity(T_s, coolant.segmentTemperature[this.segments - 1] as number) + oilMass * oil.heatCapacity;
     const left = this.march(latent, T_s, capacity, coolant, dt);
@@ -216,13 +215,11 @@ export class Condenser {
     this.wall.set(coolant.segmentTemperature);
   }
 
-  private updateCoefficients(rate: number, arriving: number, T_s: number, coolant: Coolant, dt: number): void {
+  private updateCoefficients(rate: number, arriving: number, latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
     const rivulet = this.rivulet(arriving, T_s, Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number));
     const starting = this.lastRate === 0 && rate > 0;
-    if (starting) {
-      this.vapourShare.fill(1);
-    }
+    if (starting) this.vapourShare.fill(1);
     if (starting || this.lastArriving === 0) {
       for (let s = 0; s < this.segments; s++) {
         this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
@@ -237,10 +234,7 @@ export class Condenser {
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
-      if (starting) {
-        this.effective.set(this.condensing);
-        this.upstream.fill(T_s);
-      }
+      if (starting) this.expectFirstVapour(latentPower, T_s, coolant);
       this.lastRate = rate;
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
@@ -252,6 +246,18 @@ export class Condenser {
       coolant.prepare(this.condensing, dt);
     }
     this.tick++;
+  }
+
+  /** For the first step with vapour: only the segments that will condense it warm the water. */
+  private expectFirstVapour(latentPower: number, T_s: number, coolant: Coolant): void {
+    let left = latentPower;
+    for (let s = 0; s < this.segments; s++) {
+      const dT = Math.max(0, T_s - (coolant.segmentTemperature[s] as number));
+      const heat = Math.min(left, (this.condensing[s] as number) * dT);
+      this.effective[s] = dT > 0 ? heat / dT : 0;
+      this.upstream[s] = T_s;
+      left -= heat;
+    }
   }
 
   /** Marches the segments; returns the latent heat left at the end, J. */
