@@ -95,7 +95,7 @@ function LiveSlider(props: LiveSliderProps) {
         {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>{' '}
         <Show when={props.control.schedule}>
           <button type="button" class="live-plan" onClick={() => props.onPlan(props.control)}>
-            Plan it over the run<span class="heard">: {props.control.label}</span>
+            Plan it over the run<span class="heard"> for {props.control.label}</span>
           </button>
         </Show>
       </p>

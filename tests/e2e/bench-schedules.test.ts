@@ -1,0 +1,74 @@
+import { describe, expect, test } from 'vitest';
+import { changedFrom, enter, openBench, typedValue } from './bench-page.ts';
+
+describe('a control over the run', () => {
+  test('is planned from the live control: a knot moved by keys and a row typed change the run', async () => {
+    const { page, verdict } = await openBench();
+    await page.getByRole('button', { name: /^Plan it over the run\s+for Heat/ }).click();
+    const plan = page.getByRole('region', { name: 'Heat setting' });
+    await expect.poll(() => plan.isVisible()).toBe(true);
+    const knot = plan.getByRole('slider', { name: 'Heat setting, change 1' });
+    await knot.focus();
+    const first = await verdict.textContent();
+    await knot.press('ArrowUp');
+    const second = await changedFrom(verdict, first);
+    expect(Number(await typedValue(page, 'Heat').inputValue())).toBeGreaterThan(50);
+    await enter(plan.getByRole('textbox', { name: 'Setting of change 1' }), '75 %');
+    await changedFrom(verdict, second);
+    expect(await typedValue(page, 'Heat').inputValue()).toBe('75');
+  });
+
+  test('takes a new change at the playhead and gives it up again', async () => {
+    const { page } = await openBench();
+    const plan = page.getByRole('region', { name: 'Water flow' });
+    await plan.getByRole('button', { name: /^Add a change at/ }).click();
+    const added = plan.getByRole('slider', { name: 'Water flow, change 1' });
+    await added.waitFor();
+    expect(await page.locator('.live-control.is-tap .live-reach').textContent()).toMatch(/Changes the run from 28\smin on|Changes the run from the start to 28\smin/);
+    await added.press('Delete');
+    await added.waitFor({ state: 'detached' });
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await added.waitFor();
+  });
+
+  test('is reached from the settings, which make way for it', async () => {
+    const { page } = await openBench();
+    await page.getByRole('button', { name: /^Electric plate,/ }).press('Enter');
+    const settings = page.getByRole('complementary', { name: 'Settings' });
+    await settings.getByRole('button', { name: /over the run|schedule|over time/i }).first().click();
+    await settings.waitFor({ state: 'detached' });
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('schedule-heat-setting');
+  });
+});
+
+describe('the places of the page', () => {
+  test('are reached from its head, and the bench is as it was when one comes back', async () => {
+    const { page, lead } = await openBench();
+    await enter(typedValue(page, 'Coil'), '2.35 m');
+    await expect.poll(() => lead.textContent()).toMatch(/with 1\.[789]/);
+    const told = await lead.textContent();
+    const places = page.getByRole('navigation', { name: 'Places' });
+    for (const place of ['Size', 'Run length', 'Boils', 'My runs']) {
+      await places.getByRole('link', { name: place }).click();
+      await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe(place);
+      await page.locator('.answers-place h2').first().waitFor();
+      expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
+    }
+    await page.goBack();
+    await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe('Boils');
+    await places.getByRole('link', { name: 'Bench' }).click();
+    await expect.poll(() => lead.textContent()).toBe(told);
+    expect(await typedValue(page, 'Coil').inputValue()).toBe('2.35');
+  });
+
+  test('leave the keys of the playhead alone', async () => {
+    const { page, playhead } = await openBench();
+    const before = await playhead.inputValue();
+    await page.getByRole('link', { name: 'Size' }).click();
+    await page.locator('.answers-place h2').first().waitFor();
+    await page.keyboard.press('Home');
+    await page.getByRole('link', { name: 'Bench' }).click();
+    await playhead.waitFor();
+    expect(await playhead.inputValue()).toBe(before);
+  });
+});
