@@ -46,8 +46,8 @@ function marchAgain({ still, dt }: Moment, latent: number, tubes: number): { len
   let left = latent;
   for (let s = 0; s < condenser.segments; s++) {
     const heatPerMetre = condenser.heatPerMetre[s] as number;
-    const T_c = (condenser.wall[s] as number) - heatPerMetre * (condenser['outerResistance'][s] as number);
-    const possible = (condenser['condensing'][s] as number) * (coolant.relief[s] as number) * Math.max(0, condenser.dewTemperature - T_c) * dt;
+    const T_c = (condenser.wall[s] as number) - heatPerMetre * (condenser.outerResistance[s] as number);
+    const possible = (condenser.condensing[s] as number) * (coolant.relief[s] as number) * Math.max(0, condenser.dewTemperature - T_c) * dt;
     if (possible >= left) return { length: (s + left / possible) * condenser.segmentLength, whole: s, left: left / (dt * tubes), possible: possible / (dt * tubes * condenser.segmentLength) };
     left -= possible;
   }
@@ -68,13 +68,13 @@ export function condensingLength(moment: Moment, peak: Peak | null, share: numbe
   });
   const fouling = (fouling_m2K_W * scenario.factors.fouling) / (Math.PI * D_o);
   const piece: Piece = {
-    segment, T_s: condenser.dewTemperature, T_c: (condenser.wall[segment] as number) - heatPerMetre * (condenser['outerResistance'][segment] as number),
+    segment, T_s: condenser.dewTemperature, T_c: (condenser.wall[segment] as number) - heatPerMetre * (condenser.outerResistance[segment] as number),
     G: massFlux, x: segment === 0 ? 1 : (condenser.vapourShare[segment - 1] as number), filmLength: Math.max(condenser.condensingLength, condenser.segmentLength), R_w: wall.result.value, R_f: fouling,
   };
   const walls = settledWalls(moment, piece);
   const series = 1 / (walls.h_i * Math.PI * D_i) + piece.R_w + fouling + 1 / (walls.h_o * Math.PI * D_o);
   const flux = (piece.T_s - piece.T_c) / series;
-  const ofRun = (condenser['condensing'][segment] as number) / (tubes * condenser.segmentLength);
+  const ofRun = (condenser.condensing[segment] as number) / (tubes * condenser.segmentLength);
   const covered = walls.h_o > 0;
   const where = `in the piece of tube from ${(segment * condenser.segmentLength).toFixed(2)} m`;
   const chain: WorkingStep[] = covered

@@ -18,7 +18,6 @@ import {
   tableLiquidHeatCapacity,
   tableLiquidViscosity,
   tableSaturationTemperature,
-  tableTemperatureFromLiquidEnthalpy,
   tableVapourDensity,
   tableVapourViscosity,
 } from '../fluids/water-table.ts';
@@ -29,8 +28,8 @@ import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-dro
 import { subcoolingConductance } from '../transfer/subcooling.ts';
 import type { Coolant } from './coolant.ts';
 import type { Oil } from './oil.ts';
-import { HIGHEST_GAUGE } from './pot.ts';
-import { ENTHALPY_ZERO, LiquidStream, VapourStream } from './stream.ts';
+import { HIGHEST_GAUGE, PRESSURE_MEMORY } from './pot.ts';
+import { ENTHALPY_ZERO, liquidTemperature, LiquidStream, VapourStream } from './stream.ts';
 import { slopingFilm, uprightFilm } from './tube-inside.ts';
 
 /** Longest age of a segment's film coefficients, s. */
@@ -64,11 +63,15 @@ export class Condenser {
   duty = 0;
   condensingLength = 0;
   drop = 0;
+  /** The drop with the lag of the pot's pressure: what the dew temperature follows, Pa. */
+  private heldDrop = 0;
   dewTemperature = 373.15;
   private readonly outerWall: Float64Array;
   private readonly innerWall: Float64Array;
-  private readonly outerResistance: Float64Array;
-  private readonly condensing: Float64Array;
+  /** Resistance of the film outside, per metre of one tube, mK/W. */
+  readonly outerResistance: Float64Array;
+  /** Conductance of each segment while vapour condenses in it, W/K of all tubes. */
+  readonly condensing: Float64Array;
   private readonly cooling: Float64Array;
   /** Conductance that each segment really had in the last step, W/K. */
   private readonly effective: Float64Array;
@@ -183,7 +186,8 @@ export class Condenser {
     escaped.clear();
     coolant.segmentHeat.fill(0);
     this.duty = 0;
-    const T_s = tableSaturationTemperature((airPressure + 0.5 * this.drop) / (1 + oil.molarRatio(vapour.oil, vapour.water)));
+    this.heldDrop += -Math.expm1(-dt / PRESSURE_MEMORY) * (this.drop - this.heldDrop);
+    const T_s = tableSaturationTemperature((airPressure + 0.5 * this.heldDrop) / (1 + oil.molarRatio(vapour.oil, vapour.water)));
     this.dewTemperature = T_s;
     const arriving = vapour.water + liquid.water;
     if (!(arriving > 0)) {
@@ -195,8 +199,10 @@ export class Condenser {
     const latent = Math.max(0, vapour.enthalpy - asLiquid);
     this.updateCoefficients(vapour.water / dt, arriving / dt, latent / dt, T_s, coolant, dt);
     coolant.foresee(this.effective, this.upstream, dt);
-    const capacity = arriving * meanHeatCapacity(T_s, coolant.segmentTemperature[this.segments - 1] as number) + oilMass * oil.heatCapacity;
-    const left = this.march(latent, T_s, capacity, coolant, dt);
+    const oilHeat = (oilMass + liquid.oilTotal()) * oil.heatCapacity;
+    const T_l = liquid.water > 0 ? liquidTemperature(asLiquid + liquid.enthalpy, arriving, oilHeat) : T_s;
+    const capacity = arriving * meanHeatCapacity(T_l, coolant.segmentTemperature[this.segments - 1] as number) + oilHeat;
+    const left = this.march(latent, T_s, T_l, capacity, coolant, dt);
     const escapingShare = latent > 0 ? left / latent : 0;
     this.split(vapour, liquid, T_s, escapingShare, left);
     this.updateDrop(vapour.water / dt, T_s, escapingShare);
@@ -260,11 +266,11 @@ export class Condenser {
     }
   }
 
-  /** Marches the segments; returns the latent heat left at the end, J. */
-  private march(latent: number, T_s: number, capacity: number, coolant: Coolant, dt: number): number {
+  /** Marches the segments, the condensate setting out at T_l; returns the latent heat left at the end, J. */
+  private march(latent: number, T_s: number, T_l: number, capacity: number, coolant: Coolant, dt: number): number {
     const { segmentHeat, segmentTemperature, relief } = coolant;
     let left = latent;
-    let T = T_s;
+    let T = T_l;
     this.condensingLength = latent > 0 ? this.length() : 0;
     const perMetre = 1 / (dt * this.segmentLength * this.tubes);
     for (let s = 0; s < this.segments; s++) {
@@ -323,16 +329,7 @@ export class Condenser {
     escaped.temperature = T_s;
     escaped.enthalpy = escaped.water * tableLiquidEnthalpy(T_s) + oilEscaping * oil.heatCapacity * (T_s - ENTHALPY_ZERO) + left;
     condensate.enthalpy = vapour.enthalpy + liquid.enthalpy - this.duty - escaped.enthalpy;
-    this.condensateTemperature = this.temperatureOf(condensate.enthalpy, condensate.water, oilCondensed);
-  }
-
-  private temperatureOf(enthalpy: number, water: number, oilMass: number): number {
-    let T = tableTemperatureFromLiquidEnthalpy(Math.max(0, enthalpy / (water + 0.5 * oilMass)));
-    for (let pass = 0; pass < 3; pass++) {
-      const off = enthalpy - water * tableLiquidEnthalpy(T) - oilMass * this.oil.heatCapacity * (T - ENTHALPY_ZERO);
-      T += off / (water * tableLiquidHeatCapacity(T) + oilMass * this.oil.heatCapacity);
-    }
-    return T;
+    this.condensateTemperature = liquidTemperature(condensate.enthalpy, condensate.water, oilCondensed * oil.heatCapacity);
   }
 
   private updateDrop(rate: number, T_s: number, escapingShare: number): void {

@@ -16,7 +16,7 @@ import {
   type Constituent,
 } from '../fluids/constituents.ts';
 import { oilViscosity } from '../fluids/immiscible.ts';
-import { liquidDensity as waterDensity, saturationPressure } from '../fluids/water.ts';
+import { tableLiquidDensity, tableSaturationPressure } from '../fluids/water-table.ts';
 
 const TABLE_START = 273.15;
 const TABLE_STEP = 0.5;
@@ -58,8 +58,8 @@ export class Oil {
     }, 0);
     this.ester = this.ids.indexOf('linalyl_acetate');
     this.alcohol = this.ids.indexOf('linalool');
-    this.partialRatio = this.tabulate((row, T) => vapourPressure(row, T) / saturationPressure(T));
-    this.solubility = this.tabulate((row, T) => (row.waterSolubility.value * solubilityFactor(T)) / waterDensity(T));
+    this.partialRatio = this.tabulate((row, T) => vapourPressure(row, T) / tableSaturationPressure(T));
+    this.solubility = this.tabulate((row, T) => (row.waterSolubility.value * solubilityFactor(T)) / tableLiquidDensity(T));
     this.density = this.tabulate(liquidDensity);
   }
 

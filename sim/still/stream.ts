@@ -2,6 +2,7 @@
  * What passes from part to part in one step: amounts, not rates, so that what leaves one part enters the next in the
  * same step to the last bit. Enthalpies count from liquid water, oil and solids at 273.16 K.
  */
+import { tableLiquidEnthalpy, tableLiquidHeatCapacity, tableTemperatureFromLiquidEnthalpy } from '../fluids/water-table.ts';
 
 /** Zero of every enthalpy in the still: the triple point, where liquid water's IAPWS enthalpy is zero. */
 export const ENTHALPY_ZERO = 273.16;
@@ -68,4 +69,17 @@ export class LiquidStream {
     for (let i = 0; i < this.oil.length; i++) sum += this.oil[i] as number;
     return sum;
   }
+}
+
+/** Heat capacity of water, J/kgK, for a first guess. */
+const ROUGH_HEAT_CAPACITY = 4190;
+
+/** Temperature of water with oil from their enthalpy, K: by Newton's method from the water's own. oilCapacity in J/K. */
+export function liquidTemperature(enthalpy: number, water: number, oilCapacity: number): number {
+  let T = tableTemperatureFromLiquidEnthalpy(Math.max(0, enthalpy / (water + oilCapacity / ROUGH_HEAT_CAPACITY)));
+  for (let pass = 0; pass < 3; pass++) {
+    const off = enthalpy - water * tableLiquidEnthalpy(T) - oilCapacity * (T - ENTHALPY_ZERO);
+    T += off / (water * tableLiquidHeatCapacity(T) + oilCapacity);
+  }
+  return T;
 }

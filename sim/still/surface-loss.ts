@@ -64,8 +64,10 @@ export class LossTable {
   private readonly start: number;
   private readonly step: number;
   private readonly loss = new Float64Array(POINTS);
+  readonly airTemperature: number;
 
   constructor(surfaces: readonly LossSurface[], airTemperature: number, airPressure: number, factor: number) {
+    this.airTemperature = airTemperature;
     this.start = Math.min(airTemperature, 273.15);
     this.step = (403.15 - this.start) / (POINTS - 1);
     for (let k = 0; k < POINTS; k++) {
@@ -84,5 +86,12 @@ export class LossTable {
     const low = this.loss[k] as number;
     const loss = low + (place - k) * ((this.loss[k + 1] as number) - low);
     return loss > 0 && T < ENTHALPY_ZERO + 1 ? loss * Math.max(0, T - ENTHALPY_ZERO) : loss;
+  }
+
+  /** Heat lost in a step by something of a heat capacity, J: at most what brings it to the air's temperature. */
+  inStep(T: number, dt: number, capacity: number): number {
+    const spare = capacity * (T - this.airTemperature);
+    const lost = this.at(T) * dt;
+    return spare > 0 ? Math.min(lost, spare) : Math.max(lost, spare);
   }
 }

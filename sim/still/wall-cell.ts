@@ -39,7 +39,7 @@ export class WallCell {
   /** Vapour passes: `vapour` is changed in place, `condensate` written. */
   step(vapour: VapourStream, pressure: number, condensate: LiquidStream, dt: number): void {
     condensate.clear();
-    this.loss = this.lossTable.at(this.temperature) * dt;
+    this.loss = this.lossTable.inStep(this.temperature, dt, this.capacity);
     if (!(vapour.water > 0)) {
       this.temperature -= this.loss / this.capacity;
       return;
