@@ -240,7 +240,7 @@ export class Condenser {
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
-      if (starting) this.expectFirstVapour(latentPower, T_s, coolant);
+      if (starting) this.expectFirstVapour(latentPower, T_s, coolant, dt);
       this.lastRate = rate;
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
@@ -254,14 +254,18 @@ export class Condenser {
     this.tick++;
   }
 
-  /** For the first step with vapour: only the segments that will condense it warm the water. */
-  private expectFirstVapour(latentPower: number, T_s: number, coolant: Coolant): void {
+  /**
+   * For the first step with vapour: only the segments that will condense it warm the water. How far they reach is told
+   * from water as warm as if all did, so that no segment is met by vapour unforeseen.
+   */
+  private expectFirstVapour(latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
+    this.upstream.fill(T_s);
+    coolant.foresee(this.condensing, this.upstream, dt);
     let left = latentPower;
     for (let s = 0; s < this.segments; s++) {
       const dT = Math.max(0, T_s - (coolant.segmentTemperature[s] as number));
       const heat = Math.min(left, (this.condensing[s] as number) * dT);
       this.effective[s] = dT > 0 ? heat / dT : 0;
-      this.upstream[s] = T_s;
       left -= heat;
     }
   }

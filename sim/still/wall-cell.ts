@@ -39,11 +39,12 @@ export class WallCell {
   /** Vapour passes: `vapour` is changed in place, `condensate` written. */
   step(vapour: VapourStream, pressure: number, condensate: LiquidStream, dt: number): void {
     condensate.clear();
-    this.loss = this.lossTable.inStep(this.temperature, dt, this.capacity);
     if (!(vapour.water > 0)) {
+      this.loss = this.lossTable.inStep(this.temperature, dt, this.capacity);
       this.temperature -= this.loss / this.capacity;
       return;
     }
+    this.loss = this.lossTable.at(this.temperature) * dt;
     const { mixture } = this;
     const dew = tableSaturationTemperature(pressure / (1 + mixture.molarRatio(vapour.oil, vapour.water)));
     const oilMass = vapour.oilTotal();
