@@ -55,16 +55,27 @@ export class HeatSource {
   control(rate: number, toBoil: number, warming: number, dt: number): void {
     this.smoothedRate += (rate - this.smoothedRate) * -Math.expm1(-dt / RATE_MEMORY);
     if (this.smoothedRate <= 0.02 * this.heat.targetRate_kg_s) {
-      // Latched with a gap, or the setting would jump between the two at every step near the boil.
-      const coming = this.heat.lag_s * warming;
-      this.coasting = this.coasting ? toBoil <= 2 * coming + FALLEN_OFF_BOIL : toBoil <= coming + AT_BOIL;
-      this.setting = this.coasting ? this.forward : 1;
+      this.setting = this.settingBeforeDistillate(toBoil, warming, dt);
       return;
     }
-    const error = 1 - this.smoothedRate / this.heat.targetRate_kg_s;
+    // The setting holds for the coming step: it answers the rate that is to be expected half way through it.
+    const ahead = this.smoothedRate + (rate - this.smoothedRate) * -Math.expm1((-0.5 * dt) / RATE_MEMORY);
+    const error = 1 - ahead / this.heat.targetRate_kg_s;
     const wanted = this.gain * error + this.integral;
     if ((wanted > 0 && wanted < 1) || wanted >= 1 === error < 0) this.integral += (this.gain * error * dt) / this.resetTime;
     this.setting = Math.min(1, Math.max(0, this.gain * error + this.integral));
+  }
+
+  /** Full heat until the heat stored suffices to reach the boil, in the midst of a step where need be. */
+  private settingBeforeDistillate(toBoil: number, warming: number, dt: number): number {
+    const coming = this.heat.lag_s * warming;
+    // Latched with a gap, or the setting would jump between the two at every step near the boil.
+    if (this.coasting && toBoil > 2 * coming + FALLEN_OFF_BOIL) this.coasting = false;
+    if (this.coasting) return this.forward;
+    const missing = toBoil - coming - AT_BOIL;
+    if (missing >= warming * dt) return 1;
+    this.coasting = true;
+    return this.forward + (1 - this.forward) * (missing > 0 ? missing / (warming * dt) : 0);
   }
 
   step(dt: number): void {
