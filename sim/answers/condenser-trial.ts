@@ -55,15 +55,14 @@ class CondenserWatch {
   private flow = 0;
   /** Trailing means of flow times temperature inside the tube at the end of each segment, kg K/s. */
   private readonly inside: Float64Array;
-  private readonly peaks: Peaks;
+  private readonly peaks = new Peaks();
   private readonly still: Still;
   private readonly limit: number;
 
-  constructor(still: Still, outletLimit: number, dt: number) {
+  constructor(still: Still, outletLimit: number) {
     this.still = still;
     this.limit = outletLimit;
     this.inside = new Float64Array(still.condenser.segments);
-    this.peaks = new Peaks(dt);
   }
 
   look(time: number, dt: number): void {
@@ -123,10 +122,10 @@ class CondenserWatch {
  */
 export function tryCondenser(scenario: Scenario, step_s: number = scenario.advanced.step_s): CondenserTrial {
   const run = new Run({ ...scenario, advanced: { ...scenario.advanced, step_s, recordEvery_s: scenario.run.duration_s } });
-  const watch = new CondenserWatch(run.still, scenario.condenser.outletLimit_K, step_s);
+  const watch = new CondenserWatch(run.still, scenario.condenser.outletLimit_K);
   while (!run.ended && watch.failure === null) {
-    run.advance(run.time() + step_s);
-    watch.look(run.time(), step_s);
+    run.takeStep();
+    watch.look(run.time(), run.stepLength);
   }
   return {
     holds: watch.failure === null,

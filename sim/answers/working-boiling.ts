@@ -9,7 +9,7 @@ import { ENTHALPY_ZERO } from '../still/stream.ts';
 import { surfaceLoss, type LossSurface } from '../still/surface-loss.ts';
 import type { RunResult } from '../run/result.ts';
 import { rayleighNumber } from '../transfer/natural-convection.ts';
-import type { Moment, Peak, Survey } from './working-moment.ts';
+import { smoothingShare, type Moment, type Peak, type Survey } from './working-moment.ts';
 import { entryStep, symbol, writtenStep, type WorkingSheet, type WorkingStep } from './working-sheet.ts';
 
 const BALANCE = 'balance of heat';
@@ -24,17 +24,18 @@ export function smoothingStep(name: string, tex: string, unit: string, { instant
     symbols: [
       symbol(`\\overline{${tex}}'`, 'smoothed value of the step before', smoothedBefore, unit, 'the run, one step before'),
       symbol(`${tex}_{now}`, 'value of this step', instant, unit, 'step above'),
-      symbol('s', 'share of the way in a step, 1 − exp(−Δt/30 s)', share, '1', 'time step of the scenario'),
+      symbol('s', 'share of the way in a step, 1 − exp(−Δt/30 s)', share, '1', 'time step of the run'),
     ],
     result: { tex: `\\overline{${tex}}`, value: smoothed, unit },
     source: 'definition of the summary’s peaks',
   });
 }
 
-export function timeToBoil({ warmUp, dt }: Survey, { summary, scenario }: RunResult): WorkingSheet | null {
+export function timeToBoil({ warmUp, times }: Survey, { summary, scenario }: RunResult): WorkingSheet | null {
   if (warmUp === null || summary.firstBoil_s === null || warmUp.boilStep < 2) return null;
   const { water, startTemperature: T0, temperature: T1, capacity, energyToPot, lost, boilStep } = warmUp;
-  const time = (boilStep - 1) * dt;
+  const time = times[boilStep - 2] as number;
+  const dt = (times[boilStep - 1] as number) - time;
   const heat = water * (tableLiquidEnthalpy(T1) - tableLiquidEnthalpy(T0)) + capacity * (T1 - T0);
   const power = energyToPot / time;
   const loss = lost / time;
@@ -71,7 +72,7 @@ export function timeToBoil({ warmUp, dt }: Survey, { summary, scenario }: RunRes
           symbol('Q', 'heat needed', heat, 'J', 'first step'),
           symbol('\\bar P', 'mean power into the pot', power, 'W', 'second step'),
           symbol('\\bar Q_l', 'mean loss to the air', loss, 'W', 'ledger of the run; its chain is in the sheet on heat loss'),
-          symbol('\\Delta t', 'the step in which it boils', dt, 's', 'time step of the scenario'),
+          symbol('\\Delta t', 'the step in which it boils', dt, 's', 'time step of the run'),
         ],
         result: { tex: 't_b', value: result, unit: 's' }, source: BALANCE,
       }),
@@ -82,7 +83,8 @@ export function timeToBoil({ warmUp, dt }: Survey, { summary, scenario }: RunRes
 }
 
 /** Steam of one step from the state before it, as the pot works it out. */
-export function steamRate(moment: Moment, peak: Peak | null, share: number): WorkingSheet | null {
+export function steamRate(moment: Moment, peak: Peak | null): WorkingSheet | null {
+  const share = smoothingShare(moment.dt);
   const { still, before, dt, time_s } = moment;
   const { pot, source, oil, airPressure, release } = still;
   if (!(pot.out.water > 0)) return null;

@@ -8,7 +8,7 @@ import { HIGHEST_GAUGE } from '../still/pot.ts';
 import { ENTHALPY_ZERO } from '../still/stream.ts';
 import { insideFilmSteps, outsideFilmSteps, settledWalls, type Piece } from './working-films.ts';
 import { smoothingStep } from './working-boiling.ts';
-import type { Moment, Peak, Survey } from './working-moment.ts';
+import { smoothingShare, type Moment, type Peak, type Survey } from './working-moment.ts';
 import { entryStep, symbol, writtenStep, type WorkingSheet, type WorkingStep } from './working-sheet.ts';
 
 const RUN = 'the run at this moment';
@@ -54,7 +54,8 @@ function marchAgain({ still, dt }: Moment, latent: number, tubes: number): { len
   return { length: condenser.length(), whole: condenser.segments, left: left / (dt * tubes), possible: 0 };
 }
 
-export function condensingLength(moment: Moment, peak: Peak | null, share: number): WorkingSheet | null {
+export function condensingLength(moment: Moment, peak: Peak | null): WorkingSheet | null {
+  const share = smoothingShare(moment.dt);
   const { still, scenario, dt, time_s } = moment;
   const { condenser, arrivingWater, arrivingOil } = still;
   const { insideDiameter_m: D_i, outsideDiameter_m: D_o, material, fouling_m2K_W } = scenario.condenser;
@@ -123,7 +124,8 @@ export function condensingLength(moment: Moment, peak: Peak | null, share: numbe
   };
 }
 
-export function outletTemperature(moment: Moment, outlet: Survey['outlet'], share: number): WorkingSheet | null {
+export function outletTemperature(moment: Moment, outlet: Survey['outlet']): WorkingSheet | null {
+  const share = smoothingShare(moment.dt);
   const { still, scenario, before, dt, time_s } = moment;
   const { condenser, oil, coolant } = still;
   const { condensate, escaped } = condenser;
@@ -178,7 +180,7 @@ export function outletTemperature(moment: Moment, outlet: Survey['outlet'], shar
       title: 'Mean over half a minute, weighted by the flow',
       tex: "\\overline T = \\frac{\\overline{\\dot mT}'+s\\,(\\dot m_wT-\\overline{\\dot mT}')}{\\overline{\\dot m}}",
       symbols: [
-        symbol("\\overline{\\dot mT}'", 'smoothed flow times temperature, a step before', flowTimesTemperature.smoothedBefore, 'kg K/s', 'the run, one step before'), symbol('s', 'share of the way in a step, 1 − exp(−Δt/30 s)', share, '1', 'time step of the scenario'),
+        symbol("\\overline{\\dot mT}'", 'smoothed flow times temperature, a step before', flowTimesTemperature.smoothedBefore, 'kg K/s', 'the run, one step before'), symbol('s', 'share of the way in a step, 1 − exp(−Δt/30 s)', share, '1', 'time step of the run'),
         symbol('\\dot m_wT', 'flow times temperature now', water * T, 'kg K/s', 'step above'), symbol('\\overline{\\dot m}', 'smoothed flow', flow.smoothed, 'kg/s', 'the run'),
       ],
       result: { tex: '\\overline T', value: shown, unit: 'K' }, source: 'definition of the summary’s peaks',

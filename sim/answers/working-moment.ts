@@ -79,6 +79,9 @@ function stateBefore(still: Still, oilLatent: number): Before {
 /** Time over which the summary smooths rates before it takes their peak, s. */
 export const PEAK_MEMORY = 30;
 
+/** Share by which a smoothed number follows in a step of length dt. */
+export const smoothingShare = (dt: number): number => -Math.expm1(-dt / PEAK_MEMORY);
+
 /** A peak of a smoothed number: the step, the number in that step, and its smoothed value before and after. */
 export interface Peak {
   readonly step: number;
@@ -92,16 +95,11 @@ class PeakWatch {
   peak: Peak | null = null;
   private now = 0;
   private highest = -Infinity;
-  private readonly share: number;
-
-  constructor(share: number) {
-    this.share = share;
-  }
 
   /** @param summary the summary's peak after this step; @returns whether it rose */
-  see(step: number, instant: number, summary: number): boolean {
+  see(step: number, dt: number, instant: number, summary: number): boolean {
     const smoothedBefore = this.now;
-    this.now += this.share * (instant - smoothedBefore);
+    this.now += smoothingShare(dt) * (instant - smoothedBefore);
     if (!(summary > Math.max(0, this.highest))) return false;
     this.highest = summary;
     this.peak = { step, instant, smoothedBefore, smoothed: this.now };
@@ -123,10 +121,8 @@ export interface WarmUp {
 }
 
 export interface Survey {
-  readonly dt: number;
-  readonly lastStep: number;
-  /** Share by which a smoothed number follows in a step. */
-  readonly share: number;
+  /** Time at the end of every step, s. */
+  readonly times: readonly number[];
   readonly warmUp: WarmUp | null;
   readonly steam: Peak | null;
   readonly length: Peak | null;
@@ -143,12 +139,11 @@ export interface Survey {
 /** Goes through a run step by step; `look` may stop it by returning true. */
 function goThrough(scenario: Scenario, look: (run: Run, step: number, before: Before, coolantAtStart: CoolantState) => boolean): void {
   const run = new Run(scenario);
-  const dt = scenario.advanced.step_s;
   const coolantAtStart = coolantState(run.still);
   let oilLatent = 0;
   for (let step = 1; !run.ended; step++) {
     const before = stateBefore(run.still, oilLatent);
-    run.advance(step * dt);
+    run.takeStep();
     const { out } = run.still.pot;
     if (out.water > 0) oilLatent = run.still.oil.latentOf(out.oil) / out.water;
     if (look(run, step, before, coolantAtStart)) return;
@@ -169,12 +164,10 @@ function warmUpOf({ pot, oil }: Still, boilStep: number, start: Before, before: 
 
 /** Finds the moments that the headline numbers speak of. */
 export function surveyRun(scenario: Scenario): Survey {
-  const dt = scenario.advanced.step_s;
-  const share = 1 - Math.exp(-dt / PEAK_MEMORY);
-  const peaks = new Peaks(dt);
-  const watch = () => new PeakWatch(share);
+  const peaks = new Peaks();
+  const watch = () => new PeakWatch();
   const [steam, length, gauge, flow, flowTimesTemperature] = [watch(), watch(), watch(), watch(), watch()];
-  const state = { warmestCoolant: -Infinity, coarsest: -Infinity, potLoss: 0, potEnergy: 0, lastStep: 0 };
+  const state = { warmestCoolant: -Infinity, coarsest: -Infinity, potLoss: 0, potEnergy: 0 };
   let outlet: Survey['outlet'] = null;
   let warmUp: WarmUp | null = null;
   let warmestCoolant = 1;
@@ -182,20 +175,22 @@ export function surveyRun(scenario: Scenario): Survey {
   const cuts: number[] = [];
   let cutBefore = [NaN, NaN];
   let atStart: Before | null = null;
-  goThrough(scenario, ({ still }, step, before) => {
+  const times: number[] = [];
+  goThrough(scenario, (run, step, before) => {
     atStart ??= before;
-    state.lastStep = step;
+    const { still, stepLength: dt } = run;
+    times.push(run.time());
     const { pot, condenser, coolant, separator } = still;
     if (warmUp === null && pot.out.water > 0) warmUp = warmUpOf(still, step, atStart, before, state.potEnergy, state.potLoss);
     state.potLoss += pot.loss;
     state.potEnergy = still.potEnergy;
     peaks.watch(still, dt);
-    steam.see(step, pot.out.water / dt, peaks.steam);
-    length.see(step, condenser.condensingLength, peaks.condensingLength);
-    gauge.see(step, still.gauge(), peaks.gauge);
+    steam.see(step, dt, pot.out.water / dt, peaks.steam);
+    length.see(step, dt, condenser.condensingLength, peaks.condensingLength);
+    gauge.see(step, dt, still.gauge(), peaks.gauge);
     const rate = condenser.condensate.water / dt;
-    const warmer = flow.see(step, rate, peaks.condensate);
-    flowTimesTemperature.see(step, rate * condenser.condensateTemperature, peaks.condensate);
+    const warmer = flow.see(step, dt, rate, peaks.condensate);
+    flowTimesTemperature.see(step, dt, rate * condenser.condensateTemperature, peaks.condensate);
     if (warmer && flow.peak !== null && flowTimesTemperature.peak !== null) outlet = { flow: flow.peak, flowTimesTemperature: flowTimesTemperature.peak };
     if (coolant.outletTemperature > state.warmestCoolant) {
       state.warmestCoolant = coolant.outletTemperature;
@@ -212,15 +207,14 @@ export function surveyRun(scenario: Scenario): Survey {
     cutBefore = cut;
     return false;
   });
-  return { dt, lastStep: state.lastStep, share, warmUp, steam: steam.peak, length: length.peak, gauge: gauge.peak, outlet, warmestCoolant, cuts, coarsestCut };
+  return { times, warmUp, steam: steam.peak, length: length.peak, gauge: gauge.peak, outlet, warmestCoolant, cuts, coarsestCut };
 }
 
 /** Calls each visitor at its step, in one go through the run. */
 export function visitMoments(scenario: Scenario, visits: readonly { readonly step: number; readonly visit: (moment: Moment) => void }[]): void {
   const last = Math.max(0, ...visits.map(({ step }) => step));
-  const dt = scenario.advanced.step_s;
-  goThrough(scenario, ({ still }, step, before, coolantAtStart) => {
-    for (const { step: wanted, visit } of visits) if (wanted === step) visit({ time_s: step * dt, dt, scenario, still, before, coolantAtStart });
+  goThrough(scenario, (run, step, before, coolantAtStart) => {
+    for (const { step: wanted, visit } of visits) if (wanted === step) visit({ time_s: run.time(), dt: run.stepLength, scenario, still: run.still, before, coolantAtStart });
     return step >= last;
   });
 }

@@ -28,7 +28,6 @@ type Visit = { readonly step: number; readonly visit: (moment: Moment) => void }
 export function workingSheets(result: RunResult, at_s: number | null = null): readonly WorkingSheet[] {
   const { scenario } = result;
   const survey = surveyRun(scenario);
-  const { share } = survey;
   const sheets: WorkingSheet[] = [];
   const add = (sheet: WorkingSheet | null): void => {
     if (sheet !== null) sheets.push(sheet);
@@ -41,15 +40,15 @@ export function workingSheets(result: RunResult, at_s: number | null = null): re
   add(energyAndWaterCost(result));
   return sheets.sort((a, b) => WORKING_IDS.indexOf(a.id as WorkingId) - WORKING_IDS.indexOf(b.id as WorkingId));
 
-  function visitsToPeaks({ steam, length, gauge, outlet, warmestCoolant, coarsestCut, lastStep }: Survey, take: typeof add): Visit[] {
+  function visitsToPeaks({ steam, length, gauge, outlet, warmestCoolant, coarsestCut, times }: Survey, take: typeof add): Visit[] {
     const at = (peak: Peak | null, visit: Visit['visit']): Visit[] => (peak === null ? [] : [{ step: peak.step, visit }]);
     return [
       ...at(steam, (moment) => {
-        take(steamRate(moment, steam, share));
+        take(steamRate(moment, steam));
         take(heatLoss(moment));
       }),
-      ...at(length, (moment) => take(condensingLength(moment, length, share))),
-      ...at(outlet?.flow ?? null, (moment) => take(outletTemperature(moment, outlet, share))),
+      ...at(length, (moment) => take(condensingLength(moment, length))),
+      ...at(outlet?.flow ?? null, (moment) => take(outletTemperature(moment, outlet))),
       ...at(gauge, (moment) => take(pressureDrop(moment))),
       { step: warmestCoolant, visit: (moment) => take(coolingRise(moment)) },
       ...at(length, (moment) => take(tubWarming(moment))),
@@ -57,16 +56,17 @@ export function workingSheets(result: RunResult, at_s: number | null = null): re
         take(separatorCut(moment));
         take(capturedShare(moment));
       } }]),
-      { step: lastStep, visit: (moment) => take(legDifference(moment)) },
+      { step: times.length, visit: (moment) => take(legDifference(moment)) },
     ];
   }
 
-  function visitsAt({ dt, lastStep, cuts }: Survey, time: number, take: typeof add): Visit[] {
-    const step = Math.min(lastStep, Math.max(1, Math.round(time / dt)));
+  function visitsAt({ times, cuts }: Survey, time: number, take: typeof add): Visit[] {
+    const from = times.findIndex((end) => end >= time - 1e-9);
+    const step = from < 0 ? times.length : from + 1;
     const cut = cuts.filter((place) => place <= step).at(-1);
     return [
       { step, visit: (moment) => {
-        for (const sheet of [steamRate(moment, null, share), heatLoss(moment), condensingLength(moment, null, share), outletTemperature(moment, null, share), pressureDrop(moment), coolingRise(moment), tubWarming(moment), legDifference(moment)]) take(sheet);
+        for (const sheet of [steamRate(moment, null), heatLoss(moment), condensingLength(moment, null), outletTemperature(moment, null), pressureDrop(moment), coolingRise(moment), tubWarming(moment), legDifference(moment)]) take(sheet);
       } },
       ...(cut === undefined ? [] : [{ step: cut, visit: (moment: Moment) => {
         take(separatorCut(moment));

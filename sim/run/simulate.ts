@@ -20,6 +20,9 @@ const OIL_RATE_WINDOW = 600;
 const DRY_DEPTH = 0.000_8;
 /** Gauge pressure at which the run stops, Pa: pressure-vessel law begins here, and no open still's lid holds it. */
 const BURST_GAUGE = 50_000;
+/** Parts into which steps are cut from just before the boil, and time after the first drop until which they are, s. */
+const PUFF_PARTS = 4;
+const PUFF_TIME = 60;
 
 export class Run {
   readonly still: Still;
@@ -28,12 +31,19 @@ export class Run {
   private endReason: EndReason = 'duration';
   private failure: NonFinite | null = null;
   private readonly dt: number;
+  /** Length of the step taken last, s: `dt`, or a part of it while the first vapour comes. */
+  stepLength: number;
+  /** Parts in which the present step is taken, and how many of them are taken. */
+  private parts = 1;
+  private part = 0;
+  /** Time for which distillate has come, s. */
+  private dripped = 0;
   private readonly steps: number;
   private readonly rowEvery: number;
   private readonly recorder: Recorder;
   private readonly events: EventWatch;
   private readonly balance: BalanceSheet;
-  private readonly peaks: Peaks;
+  private readonly peaks = new Peaks();
   private readonly heat: ScheduleReader;
   private readonly flow: ScheduleReader;
   private readonly tap: ScheduleReader;
@@ -48,6 +58,7 @@ export class Run {
     this.scenario = scenario;
     const { advanced, run, heat, cooling } = scenario;
     this.dt = advanced.step_s;
+    this.stepLength = this.dt;
     this.steps = Math.ceil(run.duration_s / this.dt - 1e-9);
     this.rowEvery = Math.max(1, Math.round(advanced.recordEvery_s / this.dt));
     this.still = new Still(scenario);
@@ -57,18 +68,17 @@ export class Run {
     this.heat = new ScheduleReader(heat.setting);
     this.flow = new ScheduleReader(cooling.flow_kg_s);
     this.tap = new ScheduleReader(cooling.tapTemperature_K);
-    this.peaks = new Peaks(this.dt);
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
     this.window = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
     this.lastPotTemperature = this.still.pot.temperature;
     this.setControls(0);
-    this.recorder.take(0, this.dt, this.startEnergy);
+    this.recorder.take(0, this.stepLength, this.startEnergy);
   }
 
   /** Time reached, s. */
   time(): number {
-    return this.step * this.dt;
+    return (this.step + this.part / this.parts) * this.dt;
   }
 
   private setControls(time: number): void {
@@ -81,27 +91,42 @@ export class Run {
 
   private holdRate(): void {
     const { source, condenser, pot } = this.still;
-    const rate = (condenser.condensate.water + condenser.condensate.oilTotal()) / this.dt;
-    const warming = (pot.temperature - this.lastPotTemperature) / this.dt;
+    const rate = (condenser.condensate.water + condenser.condensate.oilTotal()) / this.stepLength;
+    const warming = (pot.temperature - this.lastPotTemperature) / this.stepLength;
     this.lastPotTemperature = pot.temperature;
-    source.control(rate, pot.boilingTemperature - pot.temperature, warming, this.dt);
+    source.control(rate, pot.boilingTemperature - pot.temperature, warming, this.stepLength);
   }
 
   /** Runs on to a time (or the end). */
   advance(until: number): void {
-    const { dt, still, events, peaks } = this;
-    while (!this.ended && (this.step + 1) * dt <= until + 1e-9) {
-      const start = this.step * dt;
-      this.setControls(start + 0.5 * dt);
-      still.step(start, dt);
-      this.step++;
-      const now = this.step * dt;
-      peaks.watch(still, dt);
-      events.watch(now, dt, peaks.outlet);
-      if (!this.isFinite(now)) return;
-      this.checkEnd(now);
-      if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, dt, this.startEnergy);
-    }
+    while (!this.ended && this.time() + this.dt / this.parts <= until + 1e-9) this.takeStep();
+  }
+
+  /** One step of the model: a whole one, or a part of it while the first vapour comes. */
+  takeStep(): void {
+    const { still, peaks, events } = this;
+    const start = this.time();
+    const length = this.dt / this.parts;
+    this.setControls(start + 0.5 * length);
+    this.stepLength = length;
+    still.step(start, this.stepLength);
+    this.part++;
+    if (this.part === this.parts) this.finishWholeStep();
+    const now = this.time();
+    peaks.watch(still, this.stepLength);
+    events.watch(now, this.stepLength, peaks.outlet);
+    if (!this.isFinite(now) || this.part > 0) return;
+    this.checkEnd(now);
+    if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, this.stepLength, this.startEnergy);
+  }
+
+  /** The first vapour carries the richest oil and meets a cold condenser: steps are parted until its puff is over. */
+  private finishWholeStep(): void {
+    const { still } = this;
+    this.part = 0;
+    this.step++;
+    if (still.condenser.condensate.water > 0) this.dripped += this.dt;
+    this.parts = still.nearBoil() && this.dripped < PUFF_TIME ? PUFF_PARTS : 1;
   }
 
   private checkEnd(now: number): void {

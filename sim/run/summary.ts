@@ -38,7 +38,6 @@ export class Peaks {
   neckSpeed = 0;
   /** Outlet temperature weighted by flow over the last half minute, K; NaN before the first drop. */
   outlet = NaN;
-  private readonly share: number;
   private steamNow = 0;
   private dutyNow = 0;
   private lengthNow = 0;
@@ -48,13 +47,9 @@ export class Peaks {
   private flowNow = 0;
   private flowTimesTemperature = 0;
 
-  constructor(dt: number) {
-    this.share = 1 - Math.exp(-dt / PEAK_MEMORY);
-  }
-
   watch(still: Still, dt: number): void {
     const { condenser } = still;
-    const { share } = this;
+    const share = -Math.expm1(-dt / PEAK_MEMORY);
     this.steamNow += share * (still.pot.out.water / dt - this.steamNow);
     this.dutyNow += share * (condenser.duty / dt - this.dutyNow);
     this.lengthNow += share * (condenser.condensingLength - this.lengthNow);

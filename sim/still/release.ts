@@ -56,6 +56,7 @@ export class Release {
   private readonly rateHydrocarbon: number;
   private readonly rateOxygenate: number;
   private readonly ratios: Float64Array;
+  private readonly rateStep: Float64Array;
   private readonly rateTemperature: Float64Array;
   private readonly rateWetness: Float64Array;
   private readonly freedHydrocarbon: Float64Array;
@@ -101,6 +102,7 @@ export class Release {
     this.oilIn = new Float64Array(cells);
     for (let j = 0; j < cells; j++) this.weigh(j);
     this.ratios = new Float64Array(oil.count);
+    this.rateStep = new Float64Array(cells);
     this.rateTemperature = new Float64Array(cells);
     this.rateWetness = new Float64Array(cells);
     this.freedHydrocarbon = new Float64Array(cells);
@@ -124,9 +126,10 @@ export class Release {
     this.oilIn[cell] = sum;
   }
 
-  /** Shares of held oil freed in a step, worked out anew when the cell's temperature or wetness has moved. */
+  /** Shares of held oil freed in a step, worked out anew when the cell's temperature or wetness, or the step, has moved. */
   private updateRates(cell: number, T: number, wet: number, dt: number): void {
-    if (Math.abs(T - (this.rateTemperature[cell] as number)) < RATE_TEMPERATURE && Math.abs(wet - (this.rateWetness[cell] as number)) < RATE_WETNESS) return;
+    if (dt === (this.rateStep[cell] as number) && Math.abs(T - (this.rateTemperature[cell] as number)) < RATE_TEMPERATURE && Math.abs(wet - (this.rateWetness[cell] as number)) < RATE_WETNESS) return;
+    this.rateStep[cell] = dt;
     this.rateTemperature[cell] = T;
     this.rateWetness[cell] = wet;
     const arrhenius = Math.exp(-this.activation * (1 / T - 1 / BOILING));

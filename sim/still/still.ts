@@ -23,6 +23,9 @@ import { buildBody, type StillBody } from './still-body.ts';
 import { VapourHold } from './vapour-hold.ts';
 import type { WallCell } from './wall-cell.ts';
 
+/** Distance from the boil from which steam is about to come, K. */
+const NEAR_BOIL = 1;
+
 export class Still {
   readonly oil: Oil;
   readonly source: HeatSource;
@@ -105,6 +108,11 @@ export class Still {
   /** Pressure in the pot above the air, Pa. */
   gauge(): number {
     return this.pot.gauge;
+  }
+
+  /** Whether the pot is about to boil, or boils. */
+  nearBoil(): boolean {
+    return this.pot.temperature > this.pot.boilingTemperature - NEAR_BOIL;
   }
 
   /** Pressure drop of bed, neck and condenser at the last step's rates, Pa. */
