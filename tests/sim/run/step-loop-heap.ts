@@ -16,7 +16,7 @@ const run = new Run({
   advanced: { ...base.advanced, recordEvery_s: 600 },
 });
 run.advance(warmUp);
-collect();
+for (let time = 0; time < 4; time++) collect();
 const before = process.memoryUsage().heapUsed;
 run.advance(warmUp + steps);
 collect();
