@@ -32,15 +32,21 @@ export { exampleScenario, examples, type Example } from './run/examples.ts';
 export { Run, simulate } from './run/simulate.ts';
 export { scheduleValue } from './run/schedule-value.ts';
 export { constituents, type Constituent } from './fluids/constituents.ts';
-export { ensembleDesign, ensembleTimes, memberScenario, runMember, HEADLINES, HEADLINE_NAMES, type Design, type DesignRow, type Headline, type HeadlineName, type MemberResult } from './answers/ensemble.ts';
+export {
+  ensembleDesign, ensembleTimes, memberScenario, runMember, HEADLINES, HEADLINE_NAMES, MOST_MEMBERS, MOST_SEED, USUAL_MEMBERS, USUAL_SEED,
+  type Design, type DesignRow, type Headline, type HeadlineName, type MemberResult,
+} from './answers/ensemble.ts';
 export { summariseEnsemble, type CurveBand, type EnsembleSummary, type Influence, type NumberBand } from './answers/ensemble-summary.ts';
 export { uncertainties, type OwnBands, type Uncertain, type UncertainId } from './answers/ensemble-factors.ts';
 export { runLength, runOn, spentAt, OIL_SHARES, type RunLength, type ShareReached, type Spent } from './answers/run-length.ts';
-export { stopAdvice, type StopAdvice, type StopRule } from './answers/stop-advice.ts';
+export { stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, type StopAdvice, type StopRule } from './answers/stop-advice.ts';
 export { compareRuns, type Comparison } from './answers/compare.ts';
 export type { CompareRow, CompareRowId, CompareRun } from './answers/compare-table.ts';
 export { gentleAgainstHard, type GentleAndHard } from './answers/gentle-against-hard.ts';
-export { bandsOfFit, calibrate, fittedScenario, FIT_NAMES, type Calibration, type Fit, type FitName, type FittedFactor, type Residual } from './answers/calibrate.ts';
+export {
+  bandsOfFit, calibrate, fittedScenario, FIT_NAMES, MOST_FACTORS, USUAL_FIT,
+  type AlikePair, type Calibration, type Fit, type FitName, type FittedFactor, type Residual,
+} from './answers/calibrate.ts';
 export { readPoints, type PointsProblem, type ReadPoints } from './answers/calibrate-points.ts';
 export { DEFAULT_UNCERTAINTY, READING_KINDS, type LoggedPoint, type Reading, type ReadingKind, type StatedUncertainty, type Uncertainty } from './answers/calibrate-readings.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './answers/working.ts';

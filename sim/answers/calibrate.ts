@@ -34,6 +34,13 @@ export interface Residual extends Reading {
   readonly scaled: number;
 }
 
+/** Two factors that the readings cannot tell apart. */
+export interface AlikePair {
+  readonly names: readonly [FitName, FitName];
+  /** Correlation of their logarithms, near −1 or 1. */
+  readonly correlation: number;
+}
+
 export interface Fit {
   readonly ok: true;
   readonly factors: readonly FittedFactor[];
@@ -43,6 +50,7 @@ export interface Fit {
   readonly reducedChiSquare: number;
   /** Of the logarithms of the factors that were not held, in their order. */
   readonly correlation: Matrix;
+  readonly alike: readonly AlikePair[];
   readonly converged: boolean;
   /** Runs of the model that the fit took. */
   readonly runs: number;
@@ -52,7 +60,9 @@ export interface Fit {
 
 export type Calibration = Fit | { readonly ok: false; readonly message: string };
 
-const MOST_FACTORS = 3;
+export const MOST_FACTORS = 3;
+/** Fitted where the user names none: what differs most from crop to crop. */
+export const USUAL_FIT: readonly FitName[] = ['oilContent', 'release'];
 /** Readings beyond the number of factors. */
 const SPARE_READINGS = 2;
 const LEAST_FACTOR = 0.05;
@@ -163,16 +173,17 @@ function descend(model: FactorModel, start: readonly number[], names: readonly F
 
 const titleOf = (name: FitName): string => (fieldAt(`factors.${name}`)?.title ?? name).toLowerCase();
 
-/** Sentences about pairs that cannot be told apart, factors at their limits and a poor fit. */
-function notesOn(names: readonly FitName[], logs: readonly number[], correlation: Matrix, condition: number, reduced: number, degrees: number): string[] {
-  const notes: string[] = [];
-  names.forEach((name, i) => {
-    names.slice(i + 1).forEach((other, k) => {
+const alikePairs = (names: readonly FitName[], correlation: Matrix): AlikePair[] =>
+  names.flatMap((name, i) =>
+    names.slice(i + 1).flatMap((other, k): AlikePair[] => {
       const r = correlation[i]?.[i + 1 + k] ?? 0;
-      if (Math.abs(r) > ALIKE)
-        notes.push(`These readings cannot tell the ${titleOf(name)} from the ${titleOf(other)}: ${r < 0 ? 'more of one with less of the other' : 'more of both together'} fits them as well (correlation ${r.toFixed(2)}). Fit one of them alone, or log more: the first minutes, and on until little comes.`);
-    });
-  });
+      return Math.abs(r) > ALIKE ? [{ names: [name, other], correlation: r }] : [];
+    }));
+
+/** Sentences about pairs that cannot be told apart, factors at their limits and a poor fit. */
+function notesOn(names: readonly FitName[], logs: readonly number[], alike: readonly AlikePair[], condition: number, reduced: number, degrees: number): string[] {
+  const notes = alike.map(({ names: [name, other], correlation: r }) =>
+    `These readings cannot tell the ${titleOf(name)} from the ${titleOf(other)}: ${r < 0 ? 'more of one with less of the other' : 'more of both together'} fits them as well (correlation ${r.toFixed(2)}). Fit one of them alone, or log more: the first minutes, and on until little comes.`);
   if (condition > ILL_CONDITIONED && notes.length === 0)
     notes.push(`These readings do not hold the ${names.length} factors one by one; only some mixture of them. Fit fewer at a time.`);
   names.forEach((name, place) => {
@@ -212,6 +223,7 @@ export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], na
   const model = held.length === 0 ? first : new FactorModel(scenario, free, readings);
   const { logs, chiSquare, converged } = descend(model, free.map((name) => Math.log(startOf(name))), free, readings);
   const { covariance, correlation, condition } = spreadOf(normalMatrix(model.slopes(logs)));
+  const alike = alikePairs(free, correlation);
   const degrees = readings.length - free.length;
   const reduced = chiSquare / degrees;
   // Stated uncertainties may prove too small, but good luck does not make them smaller.
@@ -238,11 +250,12 @@ export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], na
     degreesOfFreedom: degrees,
     reducedChiSquare: reduced,
     correlation,
+    alike,
     converged,
     runs: model.runs + (model === first ? 0 : first.runs),
     notes: [
       ...held.map((name) => `These readings say nothing about the ${titleOf(name)}: doubling it would not show in them. It stays at ${scenario.factors[name].toPrecision(3)}.`),
-      ...notesOn(free, logs, correlation, condition, reduced, degrees),
+      ...notesOn(free, logs, alike, condition, reduced, degrees),
       ...(converged ? [] : ['The fit was still moving when it was stopped; take it as a first guess and fit again from it.']),
     ],
   };

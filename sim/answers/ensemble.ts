@@ -31,6 +31,11 @@ export interface Design {
   readonly rows: readonly DesignRow[];
 }
 
+/** Draws and seed where the user names none, and the most that is possible. */
+export const USUAL_MEMBERS = 100;
+export const MOST_MEMBERS = 100_000;
+export const USUAL_SEED = 1;
+export const MOST_SEED = 4_294_967_295;
 /** Points of the common time grid; the last is the planned end of the run. */
 export const GRID_POINTS = 121;
 /** Steps of a member's run; tests hold the error that this brings. */
@@ -80,7 +85,7 @@ const SWING_SHARES = { low: 0.1, high: 0.9 } as const;
  * @param own widths that replace the stated ones
  */
 export function ensembleDesign(scenario: Scenario, members: number, seed: number, own: OwnBands = {}): Design {
-  if (!Number.isInteger(members) || members < 1 || members > 100_000) throw new RangeError(`ensemble: ${members} members; 1 to 100 000 are possible`);
+  if (!Number.isInteger(members) || members < 1 || members > MOST_MEMBERS) throw new RangeError(`ensemble: ${members} members; 1 to ${MOST_MEMBERS} are possible`);
   const doubts = uncertainties(scenario, own);
   const unchanged = doubts.map((doubt) => valueAtShare(doubt, 0.5));
   const swings = doubts.flatMap((doubt, place) =>

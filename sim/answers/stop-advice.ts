@@ -15,6 +15,29 @@ export type StopRule =
   /** Stop when the next millilitre costs more energy and water than this, in the user's currency. */
   | { readonly kind: 'cost-of-next'; readonly above: number };
 
+type StopRuleKind = StopRule['kind'];
+
+/** The number of each kind of rule: its unit, what it is when the user names none, and what is allowed. */
+export const STOP_RULES = {
+  share: { unit: '1', usual: 0.9, min: 0.05, max: 0.999 },
+  'oil-in-ten-minutes': { unit: 'mL', usual: 0.5, min: 0.001, max: 10_000 },
+  'cost-of-next': { unit: '1', usual: 0.5, min: 0.0001, max: 100_000 },
+} as const satisfies Readonly<Record<StopRuleKind, { readonly unit: string; readonly usual: number; readonly min: number; readonly max: number }>>;
+
+export const STOP_RULE_KINDS = Object.keys(STOP_RULES) as readonly StopRuleKind[];
+
+/** A rule of a kind, with its usual number when none is given. */
+export function stopRule(kind: StopRuleKind, number: number = STOP_RULES[kind].usual): StopRule {
+  switch (kind) {
+    case 'share':
+      return { kind, share: number };
+    case 'oil-in-ten-minutes':
+      return { kind, below_mL: number };
+    case 'cost-of-next':
+      return { kind, above: number };
+  }
+}
+
 export interface StopAdvice {
   readonly rule: StopRule;
   /** What the run has spent and gained when the rule says stop; `null` when it never does in this run. */

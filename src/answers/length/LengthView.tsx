@@ -1,6 +1,6 @@
 /** How long to run: times to the shares of the oil, when to stop, and how sure all that is. */
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
-import type { HeadlineName, ShareReached, StopRule } from '../../../sim/index.ts';
+import { MOST_SEED, stopRule, USUAL_MEMBERS, USUAL_SEED, type HeadlineName, type ShareReached, type StopRule } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { formatDuration, formatNumber, formatQuantity } from '../../units/index.ts';
@@ -21,21 +21,19 @@ import { Spread } from './Spread.tsx';
 import { StopRulePanel } from './StopRulePanel.tsx';
 import './length.css';
 
-/** Runs that are tried when the reader has not asked for more. */
-const USUAL_RUNS = 100;
 /** The likely runs start when the still has been left alone for so long. */
 const QUIET_MS = 700;
 
 /** What is kept while the reader looks elsewhere. */
 let session: EnsembleSession | null = null;
 const [rules, setRules] = createSignal<Readonly<Record<StopRule['kind'], StopRule>>>({
-  share: { kind: 'share', share: 0.9 },
-  'oil-in-ten-minutes': { kind: 'oil-in-ten-minutes', below_mL: 0.5 },
-  'cost-of-next': { kind: 'cost-of-next', above: 0.5 },
+  share: stopRule('share'),
+  'oil-in-ten-minutes': stopRule('oil-in-ten-minutes'),
+  'cost-of-next': stopRule('cost-of-next'),
 });
 const [chosen, setChosen] = createSignal<StopRule['kind']>('share');
-const [runs, setRuns] = createSignal(USUAL_RUNS);
-const [seed, setSeed] = createSignal(1);
+const [runs, setRuns] = createSignal(USUAL_MEMBERS);
+const [seed, setSeed] = createSignal(USUAL_SEED);
 const [influenceOf, setInfluenceOf] = createSignal<HeadlineName>('oil_mL');
 
 export function LengthView(props: { readonly desk: AnswersDesk }) {
@@ -136,7 +134,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
         </p>
         <div class="likely-controls">
           <QuantityField label="Runs" value={runs()} unit="1" integer min={10} max={5000} system={units()} onCommit={(value) => void setRuns(value)} />
-          <QuantityField label="Seed" value={seed()} unit="1" integer min={0} max={4294967295} system={units()} onCommit={(value) => void setSeed(value)} />
+          <QuantityField label="Seed" value={seed()} unit="1" integer min={0} max={MOST_SEED} system={units()} onCommit={(value) => void setSeed(value)} />
           <button type="button" onClick={start}>
             {likely.running() ? 'Start again' : 'Run again'}
           </button>

@@ -1,6 +1,6 @@
 /** When to stop: the reader picks the rule, the run says the minute. */
 import { createMemo, For, Show } from 'solid-js';
-import type { StopAdvice, StopRule } from '../../../sim/index.ts';
+import { STOP_RULES, type StopAdvice, type StopRule } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import type { UnitSystem } from '../../units/index.ts';
 import { CUBIC_METRES_A_MILLILITRE } from './fan-charts.ts';
@@ -25,9 +25,9 @@ const KINDS: readonly { readonly kind: StopRule['kind']; readonly words: string 
 ];
 
 export function StopRulePanel(props: StopRulePanelProps) {
-  const share = () => (props.rules.share.kind === 'share' ? props.rules.share.share : 0.9);
-  const below_mL = () => (props.rules['oil-in-ten-minutes'].kind === 'oil-in-ten-minutes' ? props.rules['oil-in-ten-minutes'].below_mL : 1);
-  const above = () => (props.rules['cost-of-next'].kind === 'cost-of-next' ? props.rules['cost-of-next'].above : 1);
+  const share = () => (props.rules.share.kind === 'share' ? props.rules.share.share : STOP_RULES.share.usual);
+  const below_mL = () => (props.rules['oil-in-ten-minutes'].kind === 'oil-in-ten-minutes' ? props.rules['oil-in-ten-minutes'].below_mL : STOP_RULES['oil-in-ten-minutes'].usual);
+  const above = () => (props.rules['cost-of-next'].kind === 'cost-of-next' ? props.rules['cost-of-next'].above : STOP_RULES['cost-of-next'].usual);
   const end_s = createMemo(() => (props.advice?.minute === null || props.advice?.minute === undefined ? null : props.advice.minute * 60));
   return (
     <section class="stop-rule" aria-labelledby="stop-title">
@@ -47,8 +47,8 @@ export function StopRulePanel(props: StopRulePanelProps) {
                   value={share()}
                   unit="1"
                   hint="share"
-                  min={0.05}
-                  max={0.999}
+                  min={STOP_RULES.share.min}
+                  max={STOP_RULES.share.max}
                   system={props.units}
                   onCommit={(value) => props.onRule({ kind: 'share', share: value })}
                 />
@@ -60,8 +60,8 @@ export function StopRulePanel(props: StopRulePanelProps) {
                   value={below_mL() * CUBIC_METRES_A_MILLILITRE}
                   unit="m³"
                   hint="oilVolume"
-                  min={1e-9}
-                  max={0.1}
+                  min={STOP_RULES['oil-in-ten-minutes'].min * CUBIC_METRES_A_MILLILITRE}
+                  max={STOP_RULES['oil-in-ten-minutes'].max * CUBIC_METRES_A_MILLILITRE}
                   system={props.units}
                   onCommit={(value) => props.onRule({ kind: 'oil-in-ten-minutes', below_mL: value / CUBIC_METRES_A_MILLILITRE })}
                 />
@@ -72,8 +72,8 @@ export function StopRulePanel(props: StopRulePanelProps) {
                   labelHidden
                   value={above()}
                   unit="1"
-                  min={0.0001}
-                  max={100000}
+                  min={STOP_RULES['cost-of-next'].min}
+                  max={STOP_RULES['cost-of-next'].max}
                   system={props.units}
                   onCommit={(value) => props.onRule({ kind: 'cost-of-next', above: value })}
                 />

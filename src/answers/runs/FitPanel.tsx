@@ -1,6 +1,6 @@
 /** Fits up to three factors of the model to a log, and says how sure they are. */
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { DEFAULT_UNCERTAINTY, FIT_NAMES, type Fit, type FitName, type FittedFactor, type LoggedPoint, type Scenario } from '../../../sim/index.ts';
+import { DEFAULT_UNCERTAINTY, FIT_NAMES, MOST_FACTORS, type Fit, type FitName, type FittedFactor, type LoggedPoint, type Scenario } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { answersPool } from '../../worker/answers-start.ts';
 import type { FitAnswer } from '../../worker/answers-tasks.ts';
@@ -9,7 +9,7 @@ import { words } from '../asked.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { factorMeaning, factorNumber, fitLead, rangeWords } from './fit-words.ts';
-import { factorWords, MOST_FACTORS } from './logbook.ts';
+import { factorWords } from './logbook.ts';
 
 /** A fit, and what it was made of, so that the page can say when it is out of date. */
 export interface DoneFit {

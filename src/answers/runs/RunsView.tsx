@@ -1,5 +1,6 @@
 /** My runs: what was logged, shown over the model, fitted, and kept for the next plan. */
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { USUAL_FIT } from '../../../sim/index.ts';
 import { fileName, saveText } from '../../charts/export/save-file.ts';
 import type { AnswersDesk } from '../answers-desk.ts';
 import type { DoneFit } from './FitPanel.tsx';
@@ -36,7 +37,7 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
       units: usualUnits(),
       rows: [],
       draft: '',
-      factors: ['oilContent', 'release'],
+      factors: USUAL_FIT,
       ...more,
     };
     addLogs([log]);

@@ -1,5 +1,5 @@
 /** The run book: what was logged at real runs, cell by cell as it was typed, and the stills that were fitted to them. */
-import { fieldAt, FIT_NAMES, readPoints, type FitName, type LoggedPoint, type OwnBands, type ReadPoints } from '../../../sim/index.ts';
+import { fieldAt, FIT_NAMES, MOST_FACTORS, readPoints, type FitName, type LoggedPoint, type OwnBands, type ReadPoints } from '../../../sim/index.ts';
 
 export const LOG_COLUMNS = ['time', 'oil', 'outlet', 'tub', 'distillate'] as const;
 export type LogColumn = (typeof LOG_COLUMNS)[number];
@@ -51,7 +51,6 @@ export interface Logbook {
 export const LOGBOOK_KIND = 'limbeck-run-book';
 export const EMPTY_ROW: LogRow = { time: '', oil: '', outlet: '', tub: '', distillate: '' };
 export const NO_LOGS: Logbook = { logs: [], stills: [], unread: [] };
-export const MOST_FACTORS = 3;
 
 export const isBlank = (row: LogRow): boolean => LOG_COLUMNS.every((column) => row[column].trim() === '');
 

@@ -170,7 +170,7 @@ describe('boils compared, in words', () => {
 describe('a fit, in words', () => {
   const factor = (more: Partial<FittedFactor>): FittedFactor => ({ name: 'oilContent', title: 'Oil content factor', start: 1, value: 0.8, low: 0.7, high: 0.9, held: false, ...more });
   const fit = (factors: readonly FittedFactor[], reducedChiSquare = 1) =>
-    fitLead({ ok: true, factors, residuals: [], chiSquare: 1, degreesOfFreedom: 5, reducedChiSquare, correlation: [], converged: true, runs: 9, notes: [] });
+    fitLead({ ok: true, factors, residuals: [], chiSquare: 1, degreesOfFreedom: 5, reducedChiSquare, correlation: [], alike: [], converged: true, runs: 9, notes: [] });
 
   test('says what the readings settle and what they cannot tell', () => {
     expect(fit([factor({})])).toContain('the oil content factor is 0.80');

@@ -49,6 +49,7 @@ describe('a fit to made-up logs', () => {
     }
     expect(fit.converged).toBe(true);
     expect(fit.notes).toEqual([]);
+    expect(fit.alike).toEqual([]);
   });
 
   it('returns as many residuals as readings, their squares adding to chi square, of the order of the degrees of freedom', () => {
@@ -109,6 +110,7 @@ describe('a fit that the readings cannot bear', () => {
     expect(Math.abs(fit.correlation[0]?.[1] as number)).toBeGreaterThan(0.95);
     expect(fit.notes[0]).toMatch(/^These readings cannot tell the oil content factor from the release factor: more of one with less of the other fits them as well \(correlation -0\.9/);
     expect(fit.notes.at(-1)).toBe('So few readings are left over that the intervals are wide.');
+    expect(fit.alike).toEqual([{ names: ['oilContent', 'release'], correlation: fit.correlation[0]?.[1] }]);
   });
 
   it('holds a factor that does not show and says so, and fits the rest', () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stopAdvice, type RunEvent, type StopRule } from '../../../sim/index.ts';
+import { stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, type RunEvent, type StopRule } from '../../../sim/index.ts';
 import { madeUpRun } from './made-up-record.ts';
 
 const oil = (time: number) => 0.018 * (time > 600 ? 1 - Math.exp(-(time - 600) / 1000) : 0);
@@ -80,5 +80,15 @@ describe('whether pot and cooling last', () => {
   it('gives the cooling water’s temperature then', () => {
     const advice = advise(rule);
     expect(advice.coolantThen_K).toBeCloseTo(300 + (advice.stop?.time_s as number) / 1000, 6);
+  });
+});
+
+describe('a stop rule', () => {
+  it('has its usual number, within its limits, until it is given one', () => {
+    expect(STOP_RULE_KINDS.map((kind) => stopRule(kind))).toEqual([
+      { kind: 'share', share: 0.9 }, { kind: 'oil-in-ten-minutes', below_mL: 0.5 }, { kind: 'cost-of-next', above: 0.5 },
+    ]);
+    expect(stopRule('oil-in-ten-minutes', 2)).toEqual({ kind: 'oil-in-ten-minutes', below_mL: 2 });
+    for (const { min, usual, max } of Object.values(STOP_RULES)) expect(min < usual && usual < max).toBe(true);
   });
 });
