@@ -76,6 +76,12 @@ const violations: readonly Planted[] = [
     rule: 'solid/components-return-once',
   },
   {
+    what: 'words that Solid would not listen to',
+    path: 'src/panels/Deaf.tsx',
+    text: "import { Show } from 'solid-js';\nexport const Told = (props: { count: number | null }) => <Show when={props.count}>{(count) => String(count())}</Show>;",
+    rule: 'no-restricted-syntax',
+  },
+  {
     what: 'a prop read outside tracking',
     path: 'src/panels/Untracked.tsx',
     text: 'export function Label(props: { text: string }) {\n  const text = props.text;\n  return <p>{text}</p>;\n}',

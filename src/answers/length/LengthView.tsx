@@ -96,7 +96,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
         <h2 id="length-title">How long to run?</h2>
         <p class="answer-lead" role="status" classList={{ 'is-asking': asked.asking() }}>
           <Show when={asked.answer()} fallback={asked.problem() ?? 'Running the still on until its oil has all but stopped…'}>
-            {(answer) => lengthLead(answer(), units())}
+            {(answer) => <>{lengthLead(answer(), units())}</>}
           </Show>
         </p>
         <p class="answer-more">

@@ -121,11 +121,11 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
         <h2 id="size-title">How much tube?</h2>
         <p class="answer-lead" role="status" classList={{ 'is-asking': own.asking() }}>
           <Show when={own.answer()} fallback={own.problem() ?? 'Looking for the shortest that holds the whole run…'}>
-            {(size) => sizeLead(size(), scenario(), units())}
+            {(size) => <>{sizeLead(size(), scenario(), units())}</>}
           </Show>
         </p>
         <p class="answer-more">
-          <Show when={own.answer()}>{(size) => ownLengthWords(size(), scenario(), units())}</Show>
+          <Show when={own.answer()}>{(size) => <>{ownLengthWords(size(), scenario(), units())}</>}</Show>
         </p>
         <div class="size-controls">
           <QuantityField
@@ -194,7 +194,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
         <div class="inverse">
           <p classList={{ 'is-asking': hardest.asking() }}>
             <Show when={hardest.answer()} fallback={hardest.problem() ?? 'Looking for the hardest boil it holds…'}>
-              {(found) => hardestWords(found(), scenario(), units())}
+              {(found) => <>{hardestWords(found(), scenario(), units())}</>}
             </Show>
           </p>
           <Show when={hardest.answer()?.setting}>
@@ -206,7 +206,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </Show>
           <p classList={{ 'is-asking': least.asking() }}>
             <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
-              {(found) => leastWaterWords(found(), scenario(), units())}
+              {(found) => <>{leastWaterWords(found(), scenario(), units())}</>}
             </Show>
           </p>
           <Show when={(least.answer()?.flow_kg_s ?? null) !== null}>

@@ -95,11 +95,11 @@ export function TubeTable(props: TubeTableProps) {
     { id: 'packs', title: 'To buy', isWords: true, cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing), sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null) },
     {
       id: 'use',
-      title: '',
+      title: 'Choose',
       cell: (row) => (
         <Show when={row.size !== null && row.size.lengthWithMargin_m !== null}>
           <button type="button" class="word" onClick={() => props.onUse(row)}>
-            Use it<span class="heard">: {row.tube.name}</span>
+            Use it<span class="heard"> {row.tube.name}</span>
           </button>
         </Show>
       ),
