@@ -1,6 +1,7 @@
 /** Keeps the bench a moment after it changes, and at once when the page is left. */
 import { createEffect, createSignal, onCleanup, type Accessor } from 'solid-js';
-import type { BenchStorage, SavedBench } from './storage.ts';
+import { dropNote, leaveNote } from './parting-note.ts';
+import { NOTE, type BenchStorage, type SavedBench } from './storage.ts';
 
 /** Changes are gathered for so long before they are written: a dragged slider or a playing run changes at every frame. */
 const QUIET_MS = 600;
@@ -17,7 +18,14 @@ export function createAutosave(bench: Accessor<SavedBench>, storage: BenchStorag
     if (!latest) return;
     const work = latest;
     latest = null;
-    void storage.save(work).then((kept) => setRefused(!kept));
+    void storage.save(work).then((kept) => {
+      if (kept && !latest) dropNote(NOTE);
+      setRefused(!kept);
+    });
+  };
+  const onLeave = () => {
+    if (latest) leaveNote(NOTE, latest);
+    write();
   };
 
   createEffect<boolean>((isFirst) => {
@@ -29,13 +37,13 @@ export function createAutosave(bench: Accessor<SavedBench>, storage: BenchStorag
   }, true);
 
   const onHide = () => {
-    if (document.visibilityState === 'hidden') write();
+    if (document.visibilityState === 'hidden') onLeave();
   };
   document.addEventListener('visibilitychange', onHide);
-  addEventListener('pagehide', write);
+  addEventListener('pagehide', onLeave);
   onCleanup(() => {
     document.removeEventListener('visibilitychange', onHide);
-    removeEventListener('pagehide', write);
+    removeEventListener('pagehide', onLeave);
     if (timer) clearTimeout(timer);
   });
   return refused;

@@ -1,5 +1,6 @@
 /** Keeps the bench on this device between visits. Nothing leaves the device. */
 import { createStore, get, set } from 'idb-keyval';
+import { readNote } from './parting-note.ts';
 import { SPEEDS, type Speed } from './playback.ts';
 import type { UnitSystem } from '../units/index.ts';
 
@@ -29,6 +30,8 @@ export interface BenchStorage {
 }
 
 const KEY = 'bench';
+/** Under this name a bench that was left in haste is noted. */
+export const NOTE = 'bench';
 /** A browser that neither opens nor refuses its storage must not hold up the page. */
 const LONGEST_WAIT_MS = 2000;
 
@@ -65,7 +68,7 @@ export function browserStorage(): BenchStorage {
   return {
     load: async () => {
       try {
-        const bench = readSavedBench(await within(get<unknown>(KEY, store())));
+        const bench = readSavedBench(readNote(NOTE)) ?? readSavedBench(await within(get<unknown>(KEY, store())));
         return bench ? { kind: 'bench', bench } : { kind: 'nothing' };
       } catch {
         return { kind: 'blocked' };

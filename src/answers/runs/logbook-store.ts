@@ -2,9 +2,11 @@
 import { createStore, get, set } from 'idb-keyval';
 import { batch, createSignal } from 'solid-js';
 import type { OwnBands, Scenario } from '../../../sim/index.ts';
+import { dropNote, leaveNote, readNote } from '../../app/parting-note.ts';
 import { NO_LOGS, readLogbook, writtenLogbook, type KeptStill, type LoggedRun, type Logbook } from './logbook.ts';
 
 const KEY = 'book';
+const NOTE = 'run-book';
 const QUIET_MS = 300;
 
 const [book, setBook] = createSignal<Logbook>(NO_LOGS);
@@ -24,13 +26,21 @@ function write(): void {
   if (!unwritten) return;
   unwritten = false;
   set(KEY, writtenLogbook(book()), place()).then(
-    () => setState('kept'),
+    () => {
+      if (!unwritten) dropNote(NOTE);
+      setState('kept');
+    },
     () => setState('refused'),
   );
 }
 
+const onLeave = () => {
+  if (unwritten) leaveNote(NOTE, writtenLogbook(book()));
+  write();
+};
+
 const onHide = () => {
-  if (document.visibilityState === 'hidden') write();
+  if (document.visibilityState === 'hidden') onLeave();
 };
 
 /** What was typed before the book was open stands behind what was kept. */
@@ -44,9 +54,9 @@ const joined = (kept: Logbook, typed: Logbook): Logbook => ({
 export function openLogbook(): Promise<void> {
   opening ??= (async () => {
     document.addEventListener('visibilitychange', onHide);
-    addEventListener('pagehide', write);
+    addEventListener('pagehide', onLeave);
     try {
-      const found = await get<unknown>(KEY, place());
+      const found = readNote(NOTE) ?? (await get<unknown>(KEY, place()));
       const read = readLogbook(found);
       batch(() => {
         // What this version cannot read at all is kept under `unread`, so that nothing is written over.
