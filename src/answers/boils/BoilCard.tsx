@@ -110,7 +110,7 @@ export function BoilCard(props: BoilCardProps) {
           </button>
         </Show>
         <button type="button" class="word" onClick={() => props.onLoad()}>
-          Put on the bench<span class="heard">: boil {props.letter}</span>
+          Put on the bench<span class="heard"> boil {props.letter}</span>
         </button>
         <Show when={props.canRemove}>
           <button type="button" class="word" onClick={() => props.onRemove()}>

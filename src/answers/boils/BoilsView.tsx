@@ -1,6 +1,6 @@
 /** Boils side by side: two to four runs on shared axes with one playhead, their differences, and what to conclude. */
 import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
-import { compareRuns, type CompareRow, type Comparison, type RunResult } from '../../../sim/index.ts';
+import { compareRuns, MOST_COMPARED, type CompareRow, type Comparison, type RunResult } from '../../../sim/index.ts';
 import { createPlayback, screenClock } from '../../app/playback.ts';
 import type { NamedRun } from '../../charts/catalogue/runs.ts';
 import { ChartColumn } from '../../charts/ChartColumn.tsx';
@@ -15,7 +15,7 @@ import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { BoilCard } from './BoilCard.tsx';
-import { addBoils, boils, changeBoil, freeName, MOST_BOILS, openBoils, removeBoil, setAllBoils } from './boil-store.ts';
+import { addBoils, boils, changeBoil, freeName, openBoils, removeBoil, setAllBoils } from './boil-store.ts';
 import { bestOf, compareWords } from './compare-words.ts';
 import './boils.css';
 
@@ -127,7 +127,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           <button type="button" class="is-first" aria-disabled={working()} onClick={() => !working() && void gentleAndHard()}>
             Gentle against hard
           </button>
-          <Show when={boils().length < MOST_BOILS}>
+          <Show when={boils().length < MOST_COMPARED}>
             <button type="button" onClick={() => addBoils(pool, [{ ...props.desk.scenario(), name: boils().some(({ scenario }) => scenario.name === props.desk.scenario().name) ? freeName(props.desk.scenario().name) : props.desk.scenario().name }])}>
               Add the one on the bench
             </button>
@@ -167,7 +167,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
               time_s={playback.time_s}
               units={units()}
               reducedMotion={calm()}
-              canCopy={boils().length < MOST_BOILS}
+              canCopy={boils().length < MOST_COMPARED}
               canRemove={boils().length > 1}
               onChange={(path, value) => changeBoil(pool, boil().id, path, value)}
               onCopy={() => copy(boil().id)}

@@ -1,7 +1,7 @@
 /** The boils that are compared: two to four scenarios with their runs, kept on this device between visits. */
 import { createStore, get, set } from 'idb-keyval';
 import { createSignal } from 'solid-js';
-import type { RunResult, Scenario } from '../../../sim/index.ts';
+import { MOST_COMPARED, type RunResult, type Scenario } from '../../../sim/index.ts';
 import { withValueAtPath } from '../../app/change-at-path.ts';
 import { wasGivenUp, type AnswersPool } from '../../worker/answers-pool.ts';
 import { words } from '../asked.ts';
@@ -16,7 +16,6 @@ export interface Boil {
   readonly problem: string | null;
 }
 
-export const MOST_BOILS = 4;
 const KEY = 'boils';
 
 let given = 0;
@@ -49,7 +48,7 @@ async function run(pool: AnswersPool, id: number, scenario: Scenario): Promise<v
 }
 
 export function addBoils(pool: AnswersPool, scenarios: readonly Scenario[]): void {
-  const added = scenarios.slice(0, MOST_BOILS - boils().length).map((scenario): Boil => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
+  const added = scenarios.slice(0, MOST_COMPARED - boils().length).map((scenario): Boil => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
   setBoils((before) => [...before, ...added]);
   for (const { id, scenario } of added) void run(pool, id, scenario);
   keep();
@@ -92,7 +91,7 @@ export async function openBoils(pool: AnswersPool, atHand: Scenario): Promise<vo
   if (boils().length > 0) return;
   if (!Array.isArray(kept) || kept.length === 0) return addBoils(pool, [atHand]);
   const readable: Scenario[] = [];
-  for (const input of (kept as unknown[]).slice(0, MOST_BOILS)) {
+  for (const input of (kept as unknown[]).slice(0, MOST_COMPARED)) {
     // An older version may have kept what this one refuses; such a boil is left out.
     const reply = await pool.ask('run', [input], { urgency: 0 }).catch(() => null);
     if (reply?.ok === true) readable.push(reply.result.scenario);

@@ -32,10 +32,10 @@ export function WorkingStepView(props: WorkingStepProps) {
           <For each={props.step.symbols}>
             {(symbol) => (
               <tr>
-                <th scope="row">
+                <td class="working-symbol">
                   <Formula tex={symbol.tex} />
-                </th>
-                <td>{symbol.says}</td>
+                </td>
+                <th scope="row">{symbol.says}</th>
                 <td class="working-value">
                   {plainNumber(symbol.value)} {unitWords(symbol.unit)}
                 </td>

@@ -1,0 +1,65 @@
+import { describe, expect, test } from 'vitest';
+import { goTo, openAnswer, SEARCH } from './answers-page.ts';
+import { downloaded, enter } from './bench-page.ts';
+
+describe('how long to run', () => {
+  test('is answered by shares of the oil, and by a rule of one’s own that ends the run', async () => {
+    const { page, lead } = await openAnswer('run-length');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of the \d+\smL of oil is in by \d+\smin, nine tenths by .+\.$/);
+    const rows = page.getByRole('region', { name: /each share of the oil/ }).locator('tbody tr');
+    expect(await rows.locator('th').allTextContents()).toEqual(['50\u2009%', '80\u2009%', '90\u2009%', '95\u2009%', '99\u2009%']);
+
+    const advice = page.locator('.stop-advice');
+    await expect.poll(() => advice.textContent()).toMatch(/^Stop at .+ 90\s% of what can be had\./);
+    await page.getByRole('radio', { name: /so much of the oil/ }).focus();
+    await page.keyboard.press('ArrowDown');
+    await expect.poll(() => page.getByRole('radio', { name: /ten minutes bring less/ }).isChecked()).toBe(true);
+    await enter(page.getByRole('textbox', { name: 'Share of the oil to stop at' }), '80');
+    await expect.poll(() => advice.textContent(), SEARCH).toMatch(/80\s% of what can be had\./);
+    const minute = /^Stop at ([^:]+):/.exec((await advice.textContent()) ?? '')?.[1] ?? '';
+    await page.getByRole('button', { name: 'End the run there' }).click();
+    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/^The run as planned ends after/);
+    await goTo(page, 'Bench');
+    await expect.poll(() => page.locator('.playback-of').textContent()).toBe(`of ${minute}`);
+  });
+
+  test('follows the still on the bench', async () => {
+    const { page, lead } = await openAnswer('run-length');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of the/);
+    const before = await lead.textContent();
+    await page.getByRole('button', { name: 'Examples' }).click();
+    await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
+    await expect.poll(() => lead.textContent(), SEARCH).not.toBe(before);
+    expect(await lead.textContent()).toMatch(/^Half of the \d+\smL/);
+  });
+
+  test('comes with how sure it is: some runs already say it, and stopping keeps them', async () => {
+    const { page } = await openAnswer('run-length');
+    await enter(page.getByRole('textbox', { name: 'Runs' }), '2000');
+    await page.getByRole('button', { name: /Start again|Run again/ }).click();
+    await page.locator('.spread-row').first().waitFor(SEARCH);
+    await expect.poll(async () => Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0), SEARCH).toBeGreaterThan(24);
+    await page.getByRole('button', { name: /^Stop with \d+ of 2021 runs$/ }).click();
+    await expect.poll(() => page.locator('.answer-progress').getByRole('status').textContent()).toMatch(/^Stopped with \d+ of 2021 runs; what was found stays\.$/);
+    expect(await page.locator('.spread-row').first().textContent()).toMatch(/^Oil\d+\smL\d+\smL to \d+\smL$/);
+    expect(await page.locator('.influence').count()).toBeGreaterThanOrEqual(0);
+    const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save JSON of how long to run' }).click());
+    const answer = JSON.parse(saved.text) as { likely: { finished: number; seed: number; doubts: unknown[] }; length: { shares: unknown[] } };
+    expect(answer.likely.finished).toBeGreaterThan(10);
+    expect(answer.likely.seed).toBe(1);
+    expect(answer.length.shares).toHaveLength(5);
+    const bands = await page.getByRole('figure', { name: 'Oil, and how sure it is' }).getByRole('button', { name: 'Save Oil, and how sure it is' }).click().then(() => downloaded(page, () => page.getByRole('group', { name: 'Save Oil, and how sure it is' }).getByRole('button', { name: 'CSV' }).click()));
+    expect(bands.text.split('\r\n')[0]).toMatch(/High, 1 in 10.*Middle run.*Low, 1 in 10.*As planned/);
+  });
+
+  test('refuses in words a number of runs, a seed or a share that cannot be', async () => {
+    const { page, lead } = await openAnswer('run-length');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of/);
+    for (const [field, text] of [['Runs', '3'], ['Runs', 'many'], ['Seed', '1.5'], ['Share of the oil to stop at', '120 %'], ['Oil of ten minutes to stop at', '3 kg']] as const) {
+      await enter(page.getByRole('textbox', { name: field, exact: true }), text);
+      await page.getByRole('alert').first().waitFor();
+      await page.getByRole('textbox', { name: field, exact: true }).press('Escape');
+      await expect.poll(() => page.getByRole('alert').count()).toBe(0);
+    }
+  });
+});

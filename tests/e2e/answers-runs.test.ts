@@ -1,0 +1,85 @@
+import { describe, expect, test } from 'vitest';
+import { openAnswer, SEARCH } from './answers-page.ts';
+import { downloaded } from './bench-page.ts';
+
+/** Oil that came more slowly than the plan says, in minutes and millilitres. */
+const SLOW = 'time (min), oil (mL)\n30, 2.6\n40, 8.2\n50, 13.4\n60, 17.6\n75, 22.8\n90, 26.1\n105, 28.2\n120, 29.6';
+
+describe('my runs', () => {
+  test('are typed with the keyboard alone; a bad cell is told on its line; nothing is lost on a reload', async () => {
+    const { page } = await openAnswer('my-runs');
+    await page.getByRole('button', { name: 'New log' }).focus();
+    await page.keyboard.press('Enter');
+    const cell = (column: string, line: number) => page.getByRole('textbox', { name: new RegExp(`^${column}.*, line ${line}$`) });
+    await cell('Time', 1).focus();
+    await page.keyboard.type('30');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('2.5');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('45');
+    await page.keyboard.press('Tab');
+    await page.keyboard.type('a lot');
+    await page.keyboard.press('Enter');
+    await page.keyboard.type('1:00');
+    const told = page.locator('.log-problem');
+    await expect.poll(() => told.textContent()).toContain('“a lot” is not a number');
+    expect(await cell('Oil', 2).getAttribute('aria-invalid')).toBe('true');
+    await page.getByRole('textbox', { name: 'Notes' }).fill('windy, lid leaked a little');
+    await page.getByRole('textbox', { name: 'Name', exact: true }).fill('First of June');
+    await page.reload();
+    await expect.poll(() => page.getByRole('textbox', { name: 'Name', exact: true }).inputValue(), SEARCH).toBe('First of June');
+    expect([await cell('Time', 1).inputValue(), await cell('Oil', 2).inputValue(), await cell('Time', 3).inputValue()]).toEqual(['30', 'a lot', '1:00']);
+    expect(await page.getByRole('textbox', { name: 'Notes' }).inputValue()).toBe('windy, lid leaked a little');
+  });
+
+  test('are pasted, fitted, kept as a still and taken along in a file that another browser opens', async () => {
+    const { page } = await openAnswer('my-runs');
+    await page.getByRole('button', { name: 'New log' }).click();
+    await page.getByText('Paste columns from a note').click();
+    await page.getByRole('textbox', { name: /A line of headings/ }).fill(`${SLOW}\n130, spilt`);
+    await page.getByRole('button', { name: 'Take these lines' }).click();
+    await page.getByText('“spilt” is not a number').waitFor();
+    expect(await page.getByRole('textbox', { name: /A line of headings/ }).inputValue()).toBe('time (min), oil (mL)\n130, spilt');
+    expect(await page.getByRole('textbox', { name: /^Oil so far.*, line 8$/ }).inputValue()).toBe('29.6');
+
+    await page.getByRole('button', { name: 'Fit', exact: true }).click();
+    const factors = page.getByRole('region', { name: /^Fitted factors/ });
+    await factors.waitFor(SEARCH);
+    expect(await factors.locator('tbody tr').allTextContents()).toEqual([expect.stringMatching(/^Oil content factor0\.\d\d0\.\d\d to \d\.\d\d1\.00/), expect.stringMatching(/^Release factor0\.\d\d/)]);
+    await page.getByRole('figure', { name: 'What the fit leaves over' }).waitFor();
+    await page.getByRole('textbox', { name: /Keep the fitted still as/ }).fill('South bed, as it gives');
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await page.getByText('Kept as “South bed, as it gives”.').waitFor();
+
+    const csv = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of this log' }).click());
+    expect(csv.text.split('\r\n').slice(0, 2)).toEqual(['time (min),oil (mL)', '30,2.6']);
+    const book = await downloaded(page, () => page.getByRole('button', { name: 'Save the run book' }).click());
+
+    const other = await openAnswer('my-runs');
+    const [chooser] = await Promise.all([other.page.waitForEvent('filechooser'), other.page.getByRole('button', { name: 'Open a file' }).click()]);
+    await chooser.setFiles({ name: book.name, mimeType: 'application/json', buffer: Buffer.from(book.text) });
+    await other.page.getByText('Added 1 logs and 1 fitted stills').waitFor();
+    expect(await other.page.getByRole('textbox', { name: /^Oil so far.*, line 8$/ }).inputValue()).toBe('29.6');
+    await other.page.getByRole('button', { name: 'Put on the bench South bed, as it gives' }).click();
+    await expect.poll(() => other.page.locator('h1').textContent()).toBe('South bed, as it gives');
+  });
+
+  test('are refused where they can’t tell, and odd files leave the book as it was', async () => {
+    const { page } = await openAnswer('my-runs');
+    await page.getByRole('button', { name: 'New log' }).click();
+    await page.getByRole('textbox', { name: /^Time.*, line 1$/ }).fill('30');
+    await page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).fill('2');
+    await page.getByRole('button', { name: 'Fit', exact: true }).click();
+    await page.getByRole('alert').filter({ hasText: 'One reading is too few to find 2 factors' }).waitFor(SEARCH);
+    for (const [text, told] of [['{"a":', 'not JSON'], ['{"kind":"cake"}', 'no run book'], ['\u0000\u0001', 'no readings']] as const) {
+      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Open a file' }).click()]);
+      await chooser.setFiles({ name: 'odd', mimeType: 'text/plain', buffer: Buffer.from(text) });
+      await page.getByText(told).waitFor();
+      expect(await page.getByText('Your run book is as it was.').count()).toBe(1);
+    }
+    await page.getByRole('button', { name: 'Take out this log' }).click();
+    await page.getByText('No run is logged yet.').waitFor();
+    await page.getByRole('button', { name: 'Put it back' }).click();
+    await expect.poll(() => page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).inputValue()).toBe('2');
+  });
+});

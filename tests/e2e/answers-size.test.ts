@@ -1,0 +1,98 @@
+import { describe, expect, test } from 'vitest';
+import { goTo, openAnswer, SEARCH } from './answers-page.ts';
+import { downloaded, enter, typedValue } from './bench-page.ts';
+
+describe('how much tube', () => {
+  test('is answered in a sentence, a picture and a table, and all of it can be taken along', async () => {
+    const { page, lead } = await openAnswer('size');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^[\d.]+\sm of this tube hold the whole run; take [\d.]+\sm, 20\s% more\.$/);
+    expect(await page.locator('.map-isotherm').count()).toBeGreaterThan(2);
+    expect(await page.locator('.map-label.is-escapes').textContent()).toBe('vapour escapes');
+
+    const picture = await downloaded(page, () => page.getByRole('button', { name: 'Save SVG of the picture' }).click());
+    expect(picture.name).toBe('gentle-lavender-the-picture.svg');
+    expect(picture.text).toContain('vapour escapes');
+    expect(picture.text).toContain('your still');
+    const points = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of the picture' }).click());
+    expect(points.text.split('\r\n')[0]).toBe('Cooling-water flow (L/min),Length (m),Warmest distillate (°C),Vapour escapes');
+    expect(points.text.trim().split('\r\n').length).toBeGreaterThanOrEqual(26);
+
+    const standard = page.getByRole('combobox', { name: 'Standard' });
+    await standard.selectOption('EN 1057');
+    const rows = page.getByRole('region', { name: 'Standard tubes as the condenser of this still' }).locator('tbody tr');
+    await expect.poll(() => page.locator('.tube-table td').filter({ hasText: /^fits$/ }).count(), SEARCH).toBeGreaterThan(1);
+    await page.getByRole('button', { name: /^Stop with \d+ of 124 tubes tried$/ }).click();
+    await page.getByRole('button', { name: 'Try every tube' }).waitFor();
+    await page.getByRole('button', { name: 'Bore' }).click();
+    const bores = await rows.locator('td:nth-of-type(1)').allTextContents();
+    expect(bores.length).toBeGreaterThan(5);
+    expect(bores.map(Number)).toEqual(bores.map(Number).toSorted((a, b) => a - b));
+    await page.getByRole('button', { name: 'Bore' }).click();
+    expect((await rows.locator('td:nth-of-type(1)').allTextContents()).map(Number)).toEqual(bores.map(Number).toReversed());
+
+    const table = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of the tubes' }).click());
+    expect(table.text).toMatch(/^Tube,Standard,Bore \(mm\),Outside \(mm\),Verdict,/);
+    expect(table.text.trim().split('\r\n')).toHaveLength(bores.length + 1);
+
+    await page.getByRole('button', { name: /^Use it / }).first().click();
+    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/more than the least/);
+  });
+
+  test('is asked by moving one’s own still in the picture, with keys or by hand, and the bench follows', async () => {
+    const { page } = await openAnswer('size');
+    const own = page.getByRole('slider', { name: /^Your still/ });
+    await page.locator('.map-isotherm').first().waitFor(SEARCH);
+    const length = async () => Number(await own.getAttribute('aria-valuenow'));
+    const before = await length();
+    await own.focus();
+    for (let step = 0; step < 10; step++) await page.keyboard.press('ArrowUp');
+    await page.keyboard.press('ArrowRight');
+    const raised = await length();
+    expect(raised).toBeGreaterThan(before + 0.2);
+    expect(await own.getAttribute('aria-valuetext')).toMatch(/^[\d.]+\sm, [\d.]+\sL\/min$/);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(length).toBe(before);
+
+    const box = await own.boundingBox();
+    if (!box) throw new Error('the own still is not to be seen');
+    const [x, y] = [box.x + 22, box.y + 22];
+    await own.locator('.map-own-point').hover();
+    await page.mouse.down();
+    await page.mouse.move(x + 40, y - 30, { steps: 4 });
+    await page.mouse.move(x + 60, y - 60, { steps: 4 });
+    await page.mouse.up();
+    const dragged = await length();
+    expect(dragged).toBeGreaterThan(before + 0.2);
+    await goTo(page, 'Bench');
+    await expect.poll(async () => Number(await typedValue(page, 'Coil').inputValue())).toBeCloseTo(dragged, 3);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(async () => Number(await typedValue(page, 'Coil').inputValue())).toBeCloseTo(before, 3);
+  });
+
+  test('refuses in words what it cannot take, and keeps its answer', async () => {
+    const { page, lead } = await openAnswer('size');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/hold the whole run/);
+    const before = await lead.textContent();
+    for (const [field, text, told] of [['Distillate no warmer than', 'lukewarm', /./], ['Distillate no warmer than', '200 C', /90/], ['Margin on the length', '-5 %', /0/], ['Price of the tube', 'cheap', /./]] as const) {
+      await enter(page.getByRole('textbox', { name: field }), text);
+      expect(await page.getByRole('alert').first().textContent()).toMatch(told);
+      await page.getByRole('textbox', { name: field }).press('Escape');
+      await expect.poll(() => page.getByRole('alert').count()).toBe(0);
+    }
+    expect(await lead.textContent()).toBe(before);
+    await enter(page.getByRole('textbox', { name: 'Margin on the length' }), '50 %');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/50\s% more\.$/);
+  });
+
+  test('is answered for a straight tube in a jacket alike, without turns', async () => {
+    const { page, lead } = await openAnswer('size');
+    await page.getByRole('button', { name: 'Examples' }).click();
+    await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
+    await expect.poll(() => page.locator('h1').textContent()).toBe('Rosemary, fifty litres');
+    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/^Your tube has/);
+    expect(await lead.textContent()).toMatch(/hold the whole run/);
+    expect(await page.getByRole('button', { name: 'Turns' }).count()).toBe(0);
+    expect(await page.getByRole('radio', { name: 'against water in the tub' }).count()).toBe(0);
+    await page.locator('.inverse').getByText(/takes/).waitFor(SEARCH);
+  });
+});
