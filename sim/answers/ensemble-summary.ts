@@ -46,6 +46,10 @@ export interface EnsembleSummary {
   readonly influences: Readonly<Record<HeadlineName, readonly Influence[]>>;
 }
 
+/** Numbers closer than this share of the larger are one number, summed up in another order. */
+const ROUNDING = 1e-9;
+const differ = (a: number, b: number): boolean => Math.abs(a - b) > ROUNDING * Math.max(Math.abs(a), Math.abs(b));
+
 /** Quantile of sorted numbers, straight line between order statistics (Hyndman and Fan's definition 7). */
 export function quantile(sorted: ArrayLike<number>, share: number): number {
   const place = share * (sorted.length - 1);
@@ -111,6 +115,7 @@ function numberBand(values: readonly (number | null)[]): NumberBand {
 function influencesOn(name: HeadlineName, design: Design, byRow: ReadonlyMap<number, MemberResult>, draws: readonly MemberResult[]): Influence[] {
   const reached = draws.filter((member) => member.headline[name] !== null);
   const numbers = reached.map((member) => member.headline[name] as number);
+  const varies = differ(Math.min(...numbers), Math.max(...numbers));
   const found = design.doubts.map(({ id, title }, place): Influence => {
     const alone = (side: 'low' | 'high'): number | null => {
       const row = design.rows.findIndex(({ swing }) => swing?.id === id && swing.side === side);
@@ -120,8 +125,8 @@ function influencesOn(name: HeadlineName, design: Design, byRow: ReadonlyMap<num
     const atHigh = alone('high');
     return {
       id, title, atLow, atHigh,
-      swing: atLow === null || atHigh === null ? null : atHigh - atLow,
-      spearman: spearman(reached.map((member) => (design.rows[member.index]?.values[place] ?? NaN)), numbers),
+      swing: atLow === null || atHigh === null ? null : differ(atLow, atHigh) ? atHigh - atLow : 0,
+      spearman: varies ? spearman(reached.map((member) => (design.rows[member.index]?.values[place] ?? NaN)), numbers) : null,
     };
   });
   const weight = ({ swing, spearman: rank }: Influence): readonly [number, number] => [swing === null ? -1 : Math.abs(swing), Math.abs(rank ?? 0)];

@@ -112,4 +112,10 @@ describe('what an ensemble says', () => {
   it('finds that heat loss and tap leave the energy bill alone', () => {
     expect(whole.influences.energyFuel_J.every(({ swing, spearman }) => swing === 0 && spearman === null)).toBe(true);
   });
+
+  it('takes no rounding for an influence', () => {
+    const rounded = members.map((member) => ({ ...member, headline: { ...member.headline, coolantUsed_kg: 42.9 + (member.index % 3) * 1e-14 } }));
+    expect(new Set(rounded.map(({ headline }) => headline.coolantUsed_kg)).size).toBe(3);
+    expect(summariseEnsemble(small, rounded).influences.coolantUsed_kg.every(({ swing, spearman }) => swing === 0 && spearman === null)).toBe(true);
+  });
 });
