@@ -32,6 +32,8 @@ export class Jacket extends Coolant {
   private readonly length: number;
   private readonly counterflow: boolean;
   private readonly cellEnthalpy: Float64Array;
+  /** Temperature of each cell, K; `segmentTemperature` holds what the coming step is foreseen to make of it. */
+  private readonly cellTemperature: Float64Array;
 
   constructor(scenario: Scenario, airPressure: number) {
     const { condenser, cooling, factors, advanced, site } = scenario;
@@ -47,6 +49,7 @@ export class Jacket extends Coolant {
     this.counterflow = condenser.flow === 'counterflow';
     this.barrel = cooling.jacketSupply === 'barrel' ? new Tub(cooling, site, airPressure, factors.heatLoss, 1) : null;
     this.cellEnthalpy = new Float64Array(advanced.segments).fill(tableLiquidEnthalpy(cooling.startTemperature_K));
+    this.cellTemperature = this.cellEnthalpy.map((h) => tableTemperatureFromLiquidEnthalpy(h));
   }
 
   filmCoefficient(segment: number): number {
@@ -65,7 +68,7 @@ export class Jacket extends Coolant {
     let upstream = this.barrel ? (this.barrel.temperature[0] as number) : this.inletTemperature;
     for (let index = 0; index < count; index++) {
       const s = this.counterflow ? count - 1 - index : index;
-      const now = tableTemperatureFromLiquidEnthalpy(this.cellEnthalpy[s] as number);
+      const now = this.cellTemperature[s] as number;
       const g = (conductance[s] as number) / WATER_HEAT_CAPACITY;
       upstream = (held * now + this.flow * upstream + g * (inside[s] as number)) / (held + this.flow + g);
       this.segmentTemperature[s] = upstream;
@@ -85,7 +88,9 @@ export class Jacket extends Coolant {
       upstream = (this.cellMass * (cellEnthalpy[s] as number) + through * upstream + (this.segmentHeat[s] as number)) / (this.cellMass + through);
       if (keep) {
         cellEnthalpy[s] = upstream;
-        this.segmentTemperature[s] = tableTemperatureFromLiquidEnthalpy(upstream);
+        const T = tableTemperatureFromLiquidEnthalpy(upstream);
+        this.cellTemperature[s] = T;
+        this.segmentTemperature[s] = T;
       }
     }
     return upstream;
