@@ -40,7 +40,7 @@ export { summariseEnsemble, type CurveBand, type EnsembleSummary, type Influence
 export { uncertainties, type OwnBands, type Uncertain, type UncertainId } from './answers/ensemble-factors.ts';
 export { runLength, runOn, spentAt, OIL_SHARES, type RunLength, type ShareReached, type Spent } from './answers/run-length.ts';
 export { stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, type StopAdvice, type StopRule } from './answers/stop-advice.ts';
-export { compareRuns, type Comparison } from './answers/compare.ts';
+export { compareRuns, MOST_COMPARED, type Comparison } from './answers/compare.ts';
 export type { CompareRow, CompareRowId, CompareRun } from './answers/compare-table.ts';
 export { gentleAgainstHard, type GentleAndHard } from './answers/gentle-against-hard.ts';
 export {

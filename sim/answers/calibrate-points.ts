@@ -128,7 +128,7 @@ function readLine(cells: readonly string[], columns: readonly (ColumnReading | n
 export function readPoints(text: string): ReadPoints {
   const lines = text.split(/\r\n|\r|\n/).map((content, index) => ({ line: index + 1, content })).filter(({ content }) => content.trim() !== '' && !content.trim().startsWith('#'));
   const first = lines[0];
-  if (first === undefined) return { points: [], problems: [{ line: 1, message: 'Nothing to read: paste a line of headings and one line a reading.' }] };
+  if (first === undefined) return { points: [], problems: [{ line: 1, message: 'Nothing to read: a line of headings is needed, then one line a reading.' }] };
   const separator = separatorOf(lines.map(({ content }) => content));
   const decimalComma = separator.source !== ',';
   const problems: PointsProblem[] = [];

@@ -49,7 +49,7 @@ describe('what cannot be read', () => {
   it('says when there is no time, no reading, nothing, or a heading twice', () => {
     expect(messages('weather;oil\n1;2')).toEqual(['1: Headings: no column is the time; call one “time (min)”.']);
     expect(messages('time;weather\n1;2')).toEqual(['1: Headings: no column is a reading; known are oil, distillate, outlet and tub.']);
-    expect(messages(' \n\n')).toEqual(['1: Nothing to read: paste a line of headings and one line a reading.']);
+    expect(messages(' \n\n')).toEqual(['1: Nothing to read: a line of headings is needed, then one line a reading.']);
     expect(messages('time;oil (mL);oil (mL)\n1;2;3')).toEqual(['1: Headings: two columns are oil_mL; the later one counts.']);
   });
 
