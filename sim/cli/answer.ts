@@ -1,8 +1,11 @@
 /** From the words of the command line to the text of the answer. */
 import { BadInput } from './bad-input.ts';
+import { compareCommand } from './compare-command.ts';
+import { fitCommand } from './fit-command.ts';
 import { commandHelp, generalHelp, type CommandName } from './help.ts';
 import { listCommand } from './list-command.ts';
 import { lookUpCommand } from './look-up-command.ts';
+import { predictCommand } from './predict-command.ts';
 import { runCommand } from './run-command.ts';
 import { exampleCommand, schemaCommand } from './scenario-commands.ts';
 import { sizeCommand } from './size-command.ts';
@@ -10,6 +13,9 @@ import { sizeCommand } from './size-command.ts';
 const commands: Readonly<Record<CommandName, (args: readonly string[]) => string>> = {
   run: runCommand,
   size: sizeCommand,
+  predict: predictCommand,
+  compare: compareCommand,
+  fit: fitCommand,
   'look-up': lookUpCommand,
   list: listCommand,
   schema: schemaCommand,

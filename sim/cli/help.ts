@@ -1,5 +1,9 @@
 /** What each command takes and gives, with units. */
+import { FIT_NAMES, MOST_COMPARED, MOST_FACTORS, MOST_MEMBERS, MOST_SEED, STOP_RULES, USUAL_FIT, USUAL_MEMBERS, USUAL_SEED } from '../index.ts';
 import { DEFAULT_MARGIN } from '../answers/size-tubes.ts';
+
+type Rule = (typeof STOP_RULES)[keyof typeof STOP_RULES];
+const numbers = ({ min, max, usual }: Rule): string => `${min} to ${max}; ${usual} when left out`;
 
 const scenario = `  <scenario>            id of an example (“list examples”), path of a JSON file, or - for standard input
   --set path=value      change a field before it is checked, in SI units (“schema” lists paths, units, ranges);
@@ -43,6 +47,62 @@ Start-up does not count: escape and temperature are looked at after the first mi
 flow-weighted mean over half a minute. A tube that holds back more than 5 kPa is refused.
 
 ${footer}`,
+  predict: `limbeck predict <scenario> [--rule kind[=number]] [--runs N] [--seed N] [--fit file] [--set path=value]…
+
+How long to run: the still is run on past its planned end until its oil has all but stopped. Prints JSON:
+  length                obtainable oil (kg, mL) and, for 50, 80, 90, 95, 99 % of it, time_s, oil, distillate_L, coolantUsed_L,
+                        potWaterLeft_kg, energy_J and cost; null where never reached
+  advice                when the rule says stop, what is in by then, the oil of the ten minutes before, the price of the next
+                        mL; potLasts and coolingLasts: whether pot water and cooling last until then, else from when (s) not
+  likely                of many runs with the uncertain inputs drawn anew: headline numbers and oil over time as p10, p50, p90;
+                        mattersMost: the input that moves each number most; influences: all of them, most moving first, with
+                        the number at the input's 10th and 90th percentile and its rank correlation; doubts: how wide each is
+  failure               null, or the state that stopped being a number
+
+${scenario}
+  --rule kind[=number]  when to stop; share when left out:
+    share               so much of the obtainable oil is in: ${numbers(STOP_RULES.share)}
+    oil-in-ten-minutes  ten minutes bring less than so many mL: ${numbers(STOP_RULES['oil-in-ten-minutes'])}
+    cost-of-next        the next mL costs more, in the currency of heat.energyPrice_J: ${numbers(STOP_RULES['cost-of-next'])}
+  --runs N              draws, 0 to ${MOST_MEMBERS}; ${USUAL_MEMBERS} when left out, 0 for none
+  --seed N              whole number, 0 to ${MOST_SEED}; ${USUAL_SEED} when left out; the same seed gives the same numbers
+  --fit file            what “fit” printed: takes its factors, and draws them within its 90 % intervals
+
+${footer}`,
+  compare: `limbeck compare <scenario> <scenario> [<scenario> [<scenario>]] [--set [N:]path=value]…
+limbeck compare <scenario> --gentle-against-hard [--set path=value]…
+
+Runs 2 to ${MOST_COMPARED} stills side by side, or one boiled gently and hard until as much distillate has come over as its own
+run gives. Prints JSON:
+  conclusion[]          two to five sentences
+  runs[]                name, worst severity, cautions (alarms first), failure
+  rows[]                id, title, unit, better (more, less, neither), values (one a run), differences (from the first run):
+                        oil, times, distillate, cooling water, energy, cost, tube needed to condense, oil lost in the
+                        separator and elsewhere, share of each constituent in the oil; null where a run never got so far
+  scenarios             gentle and hard, complete, to run again
+
+${scenario}
+                        here it changes every scenario; with N: in front only the Nth, as in 2:condenser.length_m=4
+
+${footer}`,
+  fit: `limbeck fit <scenario> --log <file> [--factors name,name] [--set path=value]…
+
+Fits correction factors of the model to the log of a real run, by weighted least squares. Prints JSON:
+  factors[]             name, start, value, low and high (90 % interval), held when the log does not show it; pure numbers
+  cannotTellApart[]     pairs of factors that the log cannot tell apart, with their correlation
+  notes[]               what to know of the result, in sentences
+  residuals[]           kind (ends in its unit), time_s, value, sigma, predicted, scaled (difference over sigma)
+  fitted                scenario with the factors, to run again, and bands, what they leave in doubt, for “predict --fit”
+  chiSquare, degreesOfFreedom, reducedChiSquare, correlation, converged, runs
+
+${scenario}
+  --log file            columns with a line of headings, such as “time (min), oil (mL), outlet °C, tub °C, distillate L”, then a
+                        line a reading; - for standard input. Oil also by weight (g); cells may be empty; other columns
+                        are passed over; without headings two columns are minutes and mL of oil. Times count from heat on
+  --factors names       one to ${MOST_FACTORS} of ${FIT_NAMES.join(', ')};
+                        ${USUAL_FIT.join(',')} when left out
+
+${footer}`,
   'look-up': `limbeck look-up <name> symbol=value… [--json]
 limbeck look-up --list [--json]
 limbeck look-up --search words [--json]
@@ -66,7 +126,7 @@ JSON Schema of a scenario file, with unit, source, default and allowed range of 
 ${footer}`,
   example: `limbeck example <id>
 
-A complete scenario as JSON (SI units), to change and give to “run” or “size”. “list examples” shows the ids.
+A complete scenario as JSON (SI units), to change and give to “run”, “size” and the others. “list examples” shows the ids.
 
 ${footer}`,
 } as const;
@@ -77,6 +137,9 @@ export const generalHelp = `limbeck <command> … (npm run -s limbeck -- <comman
 
   run       run a still and print what comes of it
   size      how much condenser it needs, the hardest boil it holds, the least water it needs
+  predict   how long to run, when to stop, how sure that is
+  compare   two to four stills side by side, or one boiled gently and hard
+  fit       factors of the model from the log of a real run
   look-up   any property or relation of the model
   list      what the library holds
   schema    what a scenario file may hold

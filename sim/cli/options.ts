@@ -12,17 +12,33 @@ export interface Words {
   readonly values: Readonly<Record<string, string | boolean | (string | boolean)[] | undefined>>;
 }
 
+function complaint(error: TypeError & { readonly code?: string }, known: Flags): string {
+  const said = error.message.replace(/\s+/g, ' ').replace(/\.? To specify a positional.*$/, '').replace(/\.$/, '');
+  const flags = Object.keys(known).sort().map((flag) => `--${flag}`);
+  return error.code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION' ? `${said}; there are ${flags.join(', ')}.` : `${said}. “--help” lists the flags.`;
+}
+
 export function readWords(words: readonly string[], flags: Flags): Words {
+  const options: Flags = { ...everywhere, ...flags };
   try {
-    const { positionals, values } = parseArgs({ args: [...words], options: { ...everywhere, ...flags }, allowPositionals: true, strict: true });
+    const { positionals, values, tokens } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true, tokens: true });
+    const given = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
+    const twice = given.find((name, place) => options[name]?.type === 'string' && options[name].multiple !== true && given.indexOf(name) < place);
+    if (twice !== undefined) throw new BadInput(`--${twice} can only be given once.`);
     return { positionals, values };
   } catch (error) {
     if (!(error instanceof TypeError)) throw error;
-    throw new BadInput(`${error.message.replace(/\s+/g, ' ').replace(/\.? To specify.*$/, '')}. “--help” lists the flags.`);
+    throw new BadInput(complaint(error, options));
   }
 }
 
 export const isSet = ({ values }: Words, flag: string): boolean => values[flag] === true;
+
+/** The text given with a flag; undefined when the flag is not there. */
+export const textOf = ({ values }: Words, flag: string): string | undefined => {
+  const found = values[flag];
+  return typeof found === 'string' ? found : undefined;
+};
 
 /** Values of a flag that may stand several times. */
 export const listOf = ({ values }: Words, flag: string): string[] => {
@@ -30,13 +46,24 @@ export const listOf = ({ values }: Words, flag: string): string[] => {
   return Array.isArray(found) ? found.filter((value) => typeof value === 'string') : [];
 };
 
-/** A number given with a flag, within its limits; undefined when the flag is not there. */
-export function numberOf({ values }: Words, flag: string, low: number, high: number, unit: string): number | undefined {
-  const text = values[flag];
-  if (typeof text !== 'string') return undefined;
+/** A number as text, within its limits. @param where names what it was given for */
+export function numberIn(text: string, where: string, low: number, high: number, unit: string): number {
   const value = text.trim() === '' ? Number.NaN : Number(text);
   if (value >= low && value <= high) return value;
-  throw new BadInput(`--${flag}: ${text} is not allowed; allowed is ${low} to ${high}${unit === '1' ? '' : ` ${unit}`}.`);
+  throw new BadInput(`${where}: ${text === '' ? '“”' : text} is not allowed; allowed is ${low} to ${high}${unit === '1' ? '' : ` ${unit}`}.`);
+}
+
+/** A number given with a flag, within its limits; undefined when the flag is not there. */
+export function numberOf(words: Words, flag: string, low: number, high: number, unit: string): number | undefined {
+  const text = textOf(words, flag);
+  return text === undefined ? undefined : numberIn(text, `--${flag}`, low, high, unit);
+}
+
+/** A whole number given with a flag. */
+export function wholeNumberOf(words: Words, flag: string, low: number, high: number): number | undefined {
+  const value = numberOf(words, flag, low, high, '1');
+  if (value === undefined || Number.isInteger(value)) return value;
+  throw new BadInput(`--${flag}: ${value} is not allowed; it must be a whole number, ${low} to ${high}.`);
 }
 
 /** The one word a command needs. */

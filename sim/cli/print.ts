@@ -1,6 +1,8 @@
 /** Text for standard output: JSON with lists of numbers in one line, tables in columns, CSV. */
 
 const isPlain = (value: unknown): boolean => value === null || typeof value !== 'object';
+/** Sentences in a list stand one a line. */
+const isShort = (value: unknown): boolean => isPlain(value) && !(typeof value === 'string' && value.includes(' '));
 
 /** JSON with indented objects; what is not a finite number reads null, as JSON has no word for it. */
 export function toJson(value: unknown, indent = ''): string {
@@ -8,7 +10,7 @@ export function toJson(value: unknown, indent = ''): string {
   if (isPlain(value)) return JSON.stringify(value) ?? 'null';
   const inner = `${indent}  `;
   if (Array.isArray(value)) {
-    if (value.every(isPlain)) return `[${value.map((entry) => toJson(entry)).join(', ')}]`;
+    if (value.every(isShort)) return `[${value.map((entry) => toJson(entry)).join(', ')}]`;
     return `[\n${value.map((entry) => inner + toJson(entry, inner)).join(',\n')}\n${indent}]`;
   }
   const entries = Object.entries(value as object).filter(([, entry]) => entry !== undefined && typeof entry !== 'function');

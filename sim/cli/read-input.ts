@@ -6,28 +6,32 @@ import { BadInput } from './bad-input.ts';
 
 type Json = Record<string, unknown>;
 
-const isObject = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
+export const isObject = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
 
-function readText(source: string): string {
+const place = (source: string): string => (source === '-' ? 'Standard input' : `The file ${source}`);
+
+/** The text of a file or, for `-`, of standard input. @param missing what to say when there is no such file */
+export function readText(source: string, missing: () => string): string {
   try {
     return readFileSync(source === '-' ? 0 : source, 'utf8');
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    if (source === '-') throw new BadInput(`Standard input can't be read (${reason}).`);
-    const ids = examples.map(({ id }) => id);
-    throw new BadInput(reason === 'ENOENT'
-      ? `“${source}” is neither an example nor a file; the closest example is “${closestWords(source, ids, 1).join()}”, all are ${ids.join(', ')}.`
-      : `The file ${source} can't be read (${reason}).`);
+    throw new BadInput(source !== '-' && reason === 'ENOENT' ? missing() : `${place(source)} can't be read (${reason}).`);
   }
 }
 
-function readJson(source: string): unknown {
-  const text = readText(source);
+export function readJson(source: string, missing: () => string): unknown {
+  const text = readText(source, missing);
   try {
     return JSON.parse(text) as unknown;
   } catch (error) {
-    throw new BadInput(`${source === '-' ? 'Standard input' : `The file ${source}`} is not JSON: ${error instanceof Error ? error.message : String(error)}`);
+    throw new BadInput(`${place(source)} is not JSON: ${error instanceof Error ? error.message : String(error)}`);
   }
+}
+
+function neitherExampleNorFile(source: string): string {
+  const ids = examples.map(({ id }) => id);
+  return `“${source}” is neither an example nor a file; the closest example is “${closestWords(source, ids, 1).join()}”, all are ${ids.join(', ')}.`;
 }
 
 /** Number, list, object, true, null as JSON writes them; anything else is text. */
@@ -83,7 +87,7 @@ function forgetPlant(input: Json, assignments: readonly string[]): Json {
  */
 export function scenarioFrom(source: string, assignments: readonly string[]): Scenario {
   const example = examples.find(({ id }) => id === source);
-  let input: unknown = example ? example.scenario : readJson(source);
+  let input: unknown = example ? example.scenario : readJson(source, () => neitherExampleNorFile(source));
   if (isObject(input)) input = assignments.reduce(withField, forgetPlant(input, assignments));
   const read = readScenario(input);
   if (!read.ok) throw new BadInput(...read.problems.map(({ message }) => message));

@@ -1,32 +1,10 @@
 /** What each command answers, asked within the process; `process.test.ts` starts the program itself. */
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { afterAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { COLUMN_NAMES, examples, exampleScenario, readScenario, simulate } from '../../../sim/index.ts';
 import { answerTo } from '../../../sim/cli/answer.ts';
-import { BadInput } from '../../../sim/cli/bad-input.ts';
+import { answered, complaints, ownFolder } from './asking.ts';
 
-const answered = (...args: string[]): unknown => JSON.parse(answerTo(args));
-
-const complaints = (...args: string[]): readonly string[] => {
-  try {
-    answerTo(args);
-  } catch (error) {
-    if (error instanceof BadInput) return error.lines;
-    throw error;
-  }
-  return [];
-};
-
-const folder = mkdtempSync(join(tmpdir(), 'limbeck-cli-'));
-afterAll(() => rmSync(folder, { recursive: true }));
-const written = (name: string, text: string): string => {
-  const file = join(folder, name);
-  writeFileSync(file, text);
-  return file;
-};
-
+const { folder, written } = ownFolder();
 const shortStill = { ...examples[0]?.scenario, run: { duration_s: 1800 } };
 const short = written('short.json', JSON.stringify(shortStill));
 
@@ -137,8 +115,11 @@ describe('list, schema and example', () => {
 describe('help', () => {
   it('is there for the program and for every command, with units', () => {
     expect(answerTo(['--help'])).toMatch(/look-up +any property/);
-    for (const command of ['run', 'size', 'look-up', 'list', 'schema', 'example']) expect(answerTo([command, '--help'])).toMatch(new RegExp(`^limbeck ${command}[^]*SI units|kg|°C`));
+    for (const command of ['run', 'size', 'predict', 'compare', 'fit', 'look-up', 'list', 'schema', 'example']) expect(answerTo([command, '--help'])).toMatch(new RegExp(`^limbeck ${command}[^]*SI units|kg|°C`));
     expect(answerTo(['size', '-h'])).toMatch(/--outlet-limit C +warmest distillate in °C/);
+    expect(answerTo(['predict', '--help'])).toMatch(/share +so much of the obtainable oil is in: 0\.05 to 0\.999; 0\.9 when left out[^]*--runs N +draws, 0 to 100000; 100 when left out/);
+    expect(answerTo(['compare', '--help'])).toMatch(/^limbeck compare <scenario> <scenario>[^]*<scenario> --gentle-against-hard/);
+    expect(answerTo(['fit', '--help'])).toMatch(/--log file +columns with a line of headings[^]*oilContent,release when left out/);
   });
 
   it('is what a missing or unknown command is answered with', () => {

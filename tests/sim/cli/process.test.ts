@@ -25,6 +25,17 @@ describe('the command line', () => {
     expect(JSON.parse(stdout)).toMatchObject({ name: 'Piped', summary: { end_s: 60, endReason: 'duration' } });
   });
 
+  it('prints nothing but the answer while it works through many runs, and reads a log from standard input', () => {
+    const short = ['--set', 'run.duration_s=2400', '--set', 'advanced.step_s=5'];
+    const predicted = limbeck(['predict', 'class-glass', '--runs', '1', ...short]);
+    expect({ status: predicted.status, stderr: predicted.stderr }).toEqual({ status: 0, stderr: '' });
+    expect(JSON.parse(predicted.stdout)).toMatchObject({ name: 'Orange peel in glass', likely: { members: 1 } });
+    const fitted = limbeck(['fit', 'class-glass', '--log', '-', '--factors', 'oilContent', ...short], '25;1,2\n30;2,1\n40;3,5\n');
+    expect({ status: fitted.status, stderr: fitted.stderr }).toEqual({ status: 0, stderr: '' });
+    expect(JSON.parse(fitted.stdout)).toMatchObject({ factors: [{ name: 'oilContent' }], degreesOfFreedom: 2 });
+    expect(limbeck(['fit', 'class-glass', '--log', '-'], '25;much\n')).toMatchObject({ status: 2, stdout: '', stderr: '--log -: Line 1: “much” is not a number.\n' });
+  });
+
   it('ends with 2, one line a problem and nothing on standard output when the input is bad', () => {
     const { status, stdout, stderr } = limbeck(['run', '-'], JSON.stringify({ pot: { diameter_m: 9 }, condenser: { length_m: 'long' } }));
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });

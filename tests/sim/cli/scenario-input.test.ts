@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { chargeFromBotanical, exampleScenario } from '../../../sim/index.ts';
 import { BadInput } from '../../../sim/cli/bad-input.ts';
+import { predictCommand } from '../../../sim/cli/predict-command.ts';
 import { runCommand } from '../../../sim/cli/run-command.ts';
 import { scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
 import { cell, toCsv, toJson, toTable } from '../../../sim/cli/print.ts';
+import { counted } from '../../../sim/cli/progress.ts';
 
 const complaints = (source: string, ...assignments: string[]): readonly string[] => {
   try {
@@ -67,8 +69,10 @@ describe('the schema', () => {
 
 describe('flags', () => {
   it('that are unknown or lack their value are named', () => {
-    expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow(/'--fast'/);
+    expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow("Unknown option '--fast'; there are --csv, --help, --json, --series, --set.");
     expect(() => runCommand(['gentle-lavender', '--set'])).toThrow(/--set/);
+    expect(() => predictCommand(['gentle-lavender', '--seed', '-1'])).toThrow(/'--seed' argument is ambiguous.*use '--seed=-XYZ'\. “--help” lists the flags\.$/);
+    expect(() => predictCommand(['gentle-lavender', '--seed', '1', '--seed', '2'])).toThrow('--seed can only be given once.');
     expect(() => runCommand([])).toThrow(/scenario is missing/);
     expect(() => runCommand(['gentle-lavender', 'clove-buds'])).toThrow(/Only one scenario/);
   });
@@ -80,11 +84,33 @@ describe('printing', () => {
     expect(text).toBe('{\n  "a": [1, null],\n  "b": [\n    {\n      "c": []\n    }\n  ],\n  "e": {}\n}');
   });
 
+  it('gives every sentence of a list a line of its own', () => {
+    expect(toJson({ a: ['so', 1], b: ['It boils.', 'And drips on.'] })).toBe('{\n  "a": ["so", 1],\n  "b": [\n    "It boils.",\n    "And drips on."\n  ]\n}');
+  });
+
   it('sets numbers to the right and says nothing with a dash', () => {
     expect(toTable(['what', 'm', 'so'], [['one', cell(1.23456), cell(null)], ['two', cell(12), cell(true)]])).toBe('what     m  so\none   1.23  –\ntwo     12  yes');
   });
 
   it('quotes cells of comma-separated values where needed', () => {
     expect(toCsv(['a', 'b'], [[1, 'x, "y"']])).toBe('a,b\n1,"x, ""y"""');
+  });
+});
+
+describe('a count of what is done', () => {
+  const written: string[] = [];
+  const onto = (isTTY: boolean) => ({ isTTY, write: (text: string) => written.push(text) });
+
+  it('is told to whoever watches a terminal, and wiped at the end', () => {
+    expect(counted(2, 'runs', (place) => 10 * place, onto(true))).toEqual([0, 10]);
+    expect(written.splice(0)).toEqual(['\r\u001B[K0 of 2 runs', '\r\u001B[K1 of 2 runs', '\r\u001B[K']);
+    expect(() => counted(2, 'runs', () => JSON.parse('{') as unknown, onto(true))).toThrow(SyntaxError);
+    expect(written.splice(0).at(-1)).toBe('\r\u001B[K');
+  });
+
+  it('is told to no file and no pipe', () => {
+    expect(counted(2, 'runs', (place) => place, onto(false))).toEqual([0, 1]);
+    expect(counted(1, 'runs', (place) => place, { write: (text: string) => written.push(text) })).toEqual([0]);
+    expect(written).toEqual([]);
   });
 });

@@ -1,0 +1,59 @@
+/** `limbeck compare`: two to four runs side by side, or one still boiled gently and hard. */
+import { compareRuns, gentleAgainstHard, MOST_COMPARED, simulate, type Scenario } from '../index.ts';
+import { BadInput } from './bad-input.ts';
+import { isSet, listOf, onlyWord, readWords, type Words } from './options.ts';
+import { toJson } from './print.ts';
+import { scenarioFrom } from './read-input.ts';
+
+const GENTLE_AGAINST_HARD = 'gentle-against-hard';
+
+function comparison(scenarios: readonly Scenario[]) {
+  const results = scenarios.map(simulate);
+  const { conclusion, runs, rows } = compareRuns(results);
+  return { conclusion, runs: runs.map((run, place) => ({ ...run, failure: results[place]?.failure ?? null })), rows };
+}
+
+/** What `--set` says to one of the scenarios: `2:path=value` is meant for the second alone. */
+function assignmentsFor(place: number, assignments: readonly string[]): readonly string[] {
+  return assignments.flatMap((assignment) => {
+    const [, number, rest = ''] = /^(\d+):(.*)$/s.exec(assignment) ?? [];
+    return number === undefined ? [assignment] : Number(number) === place ? [rest] : [];
+  });
+}
+
+/** Every scenario, or what is wrong with all of them. */
+function scenariosFrom(sources: readonly string[], assignments: readonly string[]): readonly Scenario[] {
+  const problems: string[] = [];
+  for (const assignment of assignments) {
+    const number = Number(/^(\d+):/.exec(assignment)?.[1] ?? 1);
+    if (number < 1 || number > sources.length) problems.push(`--set: “${assignment}” is for scenario ${number}; there are ${sources.length}, counted from 1.`);
+  }
+  const scenarios = sources.flatMap((source, place) => {
+    try {
+      return [scenarioFrom(source, assignmentsFor(place + 1, assignments))];
+    } catch (error) {
+      if (!(error instanceof BadInput)) throw error;
+      problems.push(...error.lines.map((line) => `Scenario ${place + 1}, ${source}: ${line}`));
+      return [];
+    }
+  });
+  if (problems.length > 0) throw new BadInput(...problems);
+  return scenarios;
+}
+
+function sourcesOf({ positionals }: Words): readonly string[] {
+  if (positionals.length < 2)
+    throw new BadInput(`${positionals.length === 0 ? 'The scenarios are' : 'A second scenario is'} missing; 2 to ${MOST_COMPARED} are compared, or one with --${GENTLE_AGAINST_HARD}.`);
+  if (positionals.length > MOST_COMPARED) throw new BadInput(`2 to ${MOST_COMPARED} scenarios can be compared, not ${positionals.length}.`);
+  if (positionals.filter((source) => source === '-').length > 1) throw new BadInput('Standard input holds one scenario; “-” can only be given once.');
+  return positionals;
+}
+
+export function compareCommand(args: readonly string[]): string {
+  const words = readWords(args, { set: { type: 'string', multiple: true }, [GENTLE_AGAINST_HARD]: { type: 'boolean' } });
+  const assignments = listOf(words, 'set');
+  if (!isSet(words, GENTLE_AGAINST_HARD)) return toJson(comparison(scenariosFrom(sourcesOf(words), assignments)));
+  const of = scenarioFrom(onlyWord(words, 'scenario'), assignments);
+  const { gentle, hard } = gentleAgainstHard(of);
+  return toJson({ of: of.name, ...comparison([gentle, hard]), scenarios: { gentle, hard } });
+}
