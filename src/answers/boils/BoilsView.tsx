@@ -12,6 +12,7 @@ import { wasGivenUp } from '../../worker/answers-pool.ts';
 import type { AnswersDesk } from '../answers-desk.ts';
 import { words } from '../asked.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import { CheckMark } from '../parts/marks.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { BoilCard } from './BoilCard.tsx';
@@ -87,10 +88,8 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           <span classList={{ 'is-best': bestOf(row) === place }}>
             {compareWords(row, row.values[place] ?? null, units())}
             <Show when={bestOf(row) === place}>
-              <span class="best-mark" aria-hidden="true">
-                {' '}
-                ✓
-              </span>
+              {' '}
+              <CheckMark />
               <span class="heard"> better</span>
             </Show>
           </span>

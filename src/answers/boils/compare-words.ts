@@ -18,11 +18,11 @@ export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, valu
     case 'mL':
       return formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume', decimals: units === 'us' ? 2 : 1, signed });
     case 'mL/kg':
-      return `${plus}${formatNumber(value, 2)}\u2009mL/kg`;
+      return `${plus}${formatNumber(value, 2)}\u202fmL/kg`;
     case 'kg':
       return formatQuantity(value, 'kg', units, { hint: id === 'distillate' ? 'water' : 'oil', signed });
     case '1':
-      return `${plus}${formatNumber(100 * value, 1)}\u2009%`;
+      return `${plus}${formatNumber(100 * value, 1)}\u202f%`;
     case '°C':
       // A difference of temperatures has no zero to shift.
       return signed ? formatQuantity(value, 'K', units, { hint: 'temperatureDifference', signed }) : formatQuantity(value, '°C', units, { decimals: 1 });

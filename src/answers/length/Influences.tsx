@@ -87,8 +87,7 @@ export function Influences(props: InfluencesProps) {
                 </span>
                 <span class="influence-ends">
                   <span class="heard">from </span>
-                  {said(row.atLow)} <span aria-hidden="true">→</span>
-                  <span class="heard"> to </span> {said(row.atHigh)}
+                  {said(row.atLow)} to {said(row.atHigh)}
                 </span>
                 <span class="influence-rank">
                   <span class="heard">rank correlation </span>

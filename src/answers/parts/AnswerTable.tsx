@@ -1,5 +1,6 @@
 /** A table of an answer: named rows, numbers to the right, and, where it makes sense, sorted by a click on a heading. */
 import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { SortMark } from './marks.tsx';
 
 export interface TableColumn<Row> {
   readonly id: string;
@@ -53,9 +54,10 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
                   <Show when={column.sortBy} fallback={<span class="answer-table-title">{column.title}</span>}>
                     <button type="button" class="answer-sort" onClick={() => press(column.id)}>
                       {column.title}
-                      <span class="answer-sort-mark" aria-hidden="true">
-                        {state(column.id) === undefined ? '' : sort()?.down === true ? ' ▾' : ' ▴'}
-                      </span>
+                      <Show when={state(column.id)}>
+                        {' '}
+                        <SortMark down={sort()?.down === true} />
+                      </Show>
                     </button>
                   </Show>
                   <Show when={column.unit}>{(unit) => <span class="answer-table-unit">{unit()}</span>}</Show>

@@ -53,7 +53,7 @@ export function FitPanel(props: FitPanelProps) {
   };
   const outOfDate = () => {
     const done = props.done;
-    return done !== null && (done.of.scenario !== props.scenario || JSON.stringify(done.of.points) !== JSON.stringify(props.points));
+    return done !== null && JSON.stringify(done.of) !== JSON.stringify({ scenario: props.scenario, points: props.points });
   };
 
   const toggle = (factor: FitName, on: boolean) => {

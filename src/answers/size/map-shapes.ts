@@ -196,7 +196,7 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, uni
   const isotherms = [...temperaturesToDraw(lattice, units)].reverse().map((temperature_K): Isotherm => ({
     temperature_K,
     path: shape(temperature_K),
-    words: `${Math.round(unit.fromSI(temperature_K))}\u2009${unit.label}`,
+    words: `${Math.round(unit.fromSI(temperature_K))}\u202f${unit.label}`,
     label: place(temperature_K),
   }));
   return { isotherms, warm: shape(limit_K), escapes, ...regions };
