@@ -1,6 +1,6 @@
 /** Numbers in the sentences of events, in everyday units. */
 
-const THIN = '\u2009';
+const THIN = '\u202f';
 
 /** `1 h 52 min`, `31 min`, `40 s`. */
 export function minutes(time_s: number): string {

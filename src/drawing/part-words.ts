@@ -138,25 +138,25 @@ export function partAlarm(id: LabelId, scenario: Scenario, state: StillState | n
 
 /** Units as they are spoken. */
 const SPOKEN: readonly (readonly [RegExp, string])[] = [
-  [/\u2009mL\b/gu, ' millilitres'],
-  [/\u2009L\/min\b/gu, ' litres a minute'],
-  [/\u2009L\b/gu, ' litres'],
-  [/\u2009gal\/min\b/gu, ' gallons a minute'],
-  [/\u2009gal\b/gu, ' gallons'],
-  [/\u2009fl oz\b/gu, ' fluid ounces'],
-  [/\u2009kW\b/gu, ' kilowatts'],
-  [/\u2009W\b/gu, ' watts'],
-  [/\u2009kg\b/gu, ' kilograms'],
-  [/\u2009lb\b/gu, ' pounds'],
-  [/\u2009mm\b/gu, ' millimetres'],
-  [/\u2009m\/s\b/gu, ' metres a second'],
-  [/\u2009ft\/s\b/gu, ' feet a second'],
-  [/\u2009m\b/gu, ' metres'],
-  [/\u2009µm\b/gu, ' micrometres'],
-  [/\u2009kPa\b/gu, ' kilopascals'],
+  [/\u202fmL\b/gu, ' millilitres'],
+  [/\u202fL\/min\b/gu, ' litres a minute'],
+  [/\u202fL\b/gu, ' litres'],
+  [/\u202fgal\/min\b/gu, ' gallons a minute'],
+  [/\u202fgal\b/gu, ' gallons'],
+  [/\u202ffl oz\b/gu, ' fluid ounces'],
+  [/\u202fkW\b/gu, ' kilowatts'],
+  [/\u202fW\b/gu, ' watts'],
+  [/\u202fkg\b/gu, ' kilograms'],
+  [/\u202flb\b/gu, ' pounds'],
+  [/\u202fmm\b/gu, ' millimetres'],
+  [/\u202fm\/s\b/gu, ' metres a second'],
+  [/\u202fft\/s\b/gu, ' feet a second'],
+  [/\u202fm\b/gu, ' metres'],
+  [/\u202fµm\b/gu, ' micrometres'],
+  [/\u202fkPa\b/gu, ' kilopascals'],
 ];
 
-export const spoken = (words: string): string => SPOKEN.reduce((text, [unit, word]) => text.replace(unit, word), words).replaceAll('\u2009', ' ');
+export const spoken = (words: string): string => SPOKEN.reduce((text, [unit, word]) => text.replace(unit, word), words).replaceAll('\u202f', ' ');
 
 /** The id of a botanical is its name in plain words; the library itself is too large to fetch for one. */
 const plantName = ({ charge }: Scenario): string => (charge.botanical === 'own' ? 'own plant' : charge.botanical.replaceAll('-', ' '));
@@ -182,6 +182,9 @@ function moreOf(id: LabelId, scenario: Scenario, state: StillState | null, units
   }
 }
 
-/** Name and state as one sentence for a screen reader, for example `Pot, 7.9 litres water, 99 °C`. */
-export const partSentence = (id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string =>
-  spoken(`${partName(id, scenario)}, ${partLine(id, scenario, state, units)}${moreOf(id, scenario, state, units)}`);
+/** Name and state in the very words that are seen, and what else there is to say. */
+export const partLabel = (id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string =>
+  `${partName(id, scenario)}, ${partLine(id, scenario, state, units)}${moreOf(id, scenario, state, units)}`;
+
+/** The same with its units in words, for example `Pot, 7.9 litres water, 99 °C`. */
+export const partSentence = (id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string => spoken(partLabel(id, scenario, state, units));

@@ -110,7 +110,7 @@ function nineTenths(total_mL: number, units: UnitSystem): { readonly most: strin
   const shownAs = displayUnit('mL', units, 'volume', total_mL);
   const shown = shownAs.fromSI(total_mL);
   const decimals = shown >= 10 ? 0 : shown >= 1 ? 1 : 2;
-  return { most: formatNumber(0.9 * shown, decimals), all: `${formatNumber(shown, decimals)}\u2009${shownAs.label}` };
+  return { most: formatNumber(0.9 * shown, decimals), all: `${formatNumber(shown, decimals)}\u202f${shownAs.label}` };
 }
 
 function oilSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {

@@ -1,7 +1,7 @@
-/** Numbers as text: true minus, a narrow space between thousands from 10 000 up. */
+/** Numbers as text: true minus, a narrow space that does not break between thousands from 10 000 up. */
 import { formatLocale } from 'd3-format';
 
-export const THIN_SPACE = '\u2009';
+export const THIN_SPACE = '\u202f';
 export const MINUS = '\u2212';
 /** Stands for a number that is missing or never reached. */
 export const NO_NUMBER = '–';

@@ -7,7 +7,7 @@ describe('how long to run', () => {
     const { page, lead } = await openAnswer('run-length');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of the \d+\smL of oil is in by \d+\smin, nine tenths by .+\.$/);
     const rows = page.getByRole('region', { name: /each share of the oil/ }).locator('tbody tr');
-    expect(await rows.locator('th').allTextContents()).toEqual(['50\u2009%', '80\u2009%', '90\u2009%', '95\u2009%', '99\u2009%']);
+    expect(await rows.locator('th').allTextContents()).toEqual(['50\u202f%', '80\u202f%', '90\u202f%', '95\u202f%', '99\u202f%']);
 
     const advice = page.locator('.stop-advice');
     await expect.poll(() => advice.textContent()).toMatch(/^Stop at .+ 90\s% of what can be had\./);

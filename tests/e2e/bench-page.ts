@@ -57,7 +57,7 @@ export async function openFile(page: Page, name: string, text: string): Promise<
 export async function axeFaults(page: Page): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
   return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
+    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run({ rules: { 'label-content-name-mismatch': { enabled: true } } });
     return violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`));
   });
 }

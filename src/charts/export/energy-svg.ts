@@ -18,7 +18,7 @@ export function energyPicture(ledger: EnergyLedger, palette: Palette, system: Un
   );
   const bars = places.map(({ place, energy_J, x, top, width, height, label }) => {
     const { ink, label: name } = PLACE_WORDS[place];
-    const share = ledger.fuel_J > 0 ? ` · ${Math.round((energy_J / ledger.fuel_J) * 100)}\u2009%` : '';
+    const share = ledger.fuel_J > 0 ? ` · ${Math.round((energy_J / ledger.fuel_J) * 100)}\u202f%` : '';
     return (
       element('rect', { x, y: top, width, height, fill: palette[ink] }) +
       (label.y === null

@@ -15,16 +15,16 @@ export function timeTicks(end_s: number, most: number): readonly number[] {
 /** `0`, `30 s`, `20 min`, `1 h`, `1 h 20`. */
 export function tickWords(time_s: number): string {
   if (time_s === 0) return '0';
-  if (time_s < HOUR) return time_s % MINUTE === 0 ? `${time_s / MINUTE}\u2009min` : secondsWords(time_s);
+  if (time_s < HOUR) return time_s % MINUTE === 0 ? `${time_s / MINUTE}\u202fmin` : secondsWords(time_s);
   const hours = Math.floor(time_s / HOUR);
   const minutes = Math.round((time_s - hours * HOUR) / MINUTE);
-  return minutes === 0 ? `${hours}\u2009h` : `${hours}\u2009h\u2009${String(minutes).padStart(2, '0')}`;
+  return minutes === 0 ? `${hours}\u202fh` : `${hours}\u202fh\u202f${String(minutes).padStart(2, '0')}`;
 }
 
 const secondsWords = (time_s: number): string => {
   const minutes = Math.floor(time_s / MINUTE);
   const seconds = Math.round(time_s - minutes * MINUTE);
-  return minutes === 0 ? `${seconds}\u2009s` : `${minutes}\u2009min\u2009${String(seconds).padStart(2, '0')}`;
+  return minutes === 0 ? `${seconds}\u202fs` : `${minutes}\u202fmin\u202f${String(seconds).padStart(2, '0')}`;
 };
 
 /** Step of the reading line under the arrow keys, and the larger one with Shift: about 1/150 and 1/15 of the run. */

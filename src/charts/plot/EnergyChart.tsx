@@ -33,7 +33,7 @@ export function EnergyChart(props: EnergyChartProps) {
     return energyDiagram(ledger(), { left: 0, right: scene().width() - Math.round(room * scale()), top: top(), height: height(), textScale: scale() });
   });
   const amount = (energy_J: number) => {
-    const share = ledger().fuel_J > 0 ? ` · ${Math.round((energy_J / ledger().fuel_J) * 100)}\u2009%` : '';
+    const share = ledger().fuel_J > 0 ? ` · ${Math.round((energy_J / ledger().fuel_J) * 100)}\u202f%` : '';
     return `${formatQuantity(energy_J, 'J', scene().units())}${share}`;
   };
   const note = () => `to ${formatDuration(time_s())}`;

@@ -37,10 +37,10 @@ export function PartButton(props: PartButtonProps) {
       tabindex="0"
       data-part={props.id}
       aria-pressed={props.selected}
+      aria-label={props.words.label}
       onClick={() => props.onSelect()}
       onKeyDown={onKeyDown}
     >
-      <title>{props.words.sentence}</title>
       <For each={targets()}>{(box) => <rect class="drawing-target" x={box.x} y={box.y} width={box.width} height={box.height} />}</For>
       {props.children}
       <Show when={props.place}>{(place) => <PartLabel place={place()} words={props.words} id={props.id} textScale={props.textScale} selected={props.selected} />}</Show>

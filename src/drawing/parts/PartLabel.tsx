@@ -6,7 +6,8 @@ import type { LabelId, Place } from '../geometry/labels.ts';
 export interface PartWords {
   readonly name: string;
   readonly line: string;
-  readonly sentence: string;
+  /** What a screen reader hears and a voice may call it by: the words that are seen, and more. */
+  readonly label: string;
   /** The line tells of a danger that is there now. */
   readonly alarm: boolean;
 }
@@ -41,7 +42,7 @@ export function PartLabel(props: PartLabelProps) {
           <text class="drawing-name" x={textX()} y={nameY()}>
             {props.words.name}
           </text>
-        </g>
+        </g>{' '}
         <text class="drawing-line" x={textX()} y={nameY() + NAME_HEIGHT * props.textScale}>
           {props.words.line}
         </text>

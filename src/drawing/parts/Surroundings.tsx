@@ -55,7 +55,7 @@ export function ScaleBar(props: { readonly x: number; readonly y: number; readon
     return bars.findLast((length) => length <= longest_m) ?? (bars[0] as number);
   });
   const width = () => length_m() * props.pxPerMetre;
-  const words = () => formatQuantity(length_m(), 'm', props.units, { significant: 2 }).replace(/\.0(?=\u2009)/u, '');
+  const words = () => formatQuantity(length_m(), 'm', props.units, { significant: 2 }).replace(/\.0(?=\u202f)/u, '');
   return (
     <g class="drawing-scale" text-anchor="end">
       <path class="drawing-fine" d={`M${props.x - width()} ${props.y + 4}v-8M${props.x} ${props.y + 4}v-8M${props.x - width()} ${props.y}h${width()}M${props.x - width() / 2} ${props.y}v-4`} />

@@ -4,7 +4,7 @@ import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import type { LabelId, Place } from '../geometry/labels.ts';
 import type { StillLayout } from '../geometry/still-layout.ts';
-import { partAlarm, partLine, partName, partSentence, SCENARIO_PART } from '../part-words.ts';
+import { partAlarm, partLabel, partLine, partName, SCENARIO_PART } from '../part-words.ts';
 import type { StillState } from '../still-state.ts';
 
 export interface PartContext {
@@ -22,7 +22,7 @@ export interface PartContext {
 export function createPartButton(context: PartContext, id: LabelId) {
   const name = createMemo(() => partName(id, context.scenario()));
   const line = createMemo(() => partLine(id, context.scenario(), context.said(), context.units()));
-  const sentence = createMemo(() => partSentence(id, context.scenario(), context.said(), context.units()));
+  const label = createMemo(() => partLabel(id, context.scenario(), context.said(), context.units()));
   const alarm = createMemo(() => partAlarm(id, context.scenario(), context.said()));
   const place = createMemo<Place<LabelId> | undefined>(() => context.layout().labels.find((label) => label.id === id));
   return {
@@ -34,8 +34,8 @@ export function createPartButton(context: PartContext, id: LabelId) {
       get line() {
         return line();
       },
-      get sentence() {
-        return sentence();
+      get label() {
+        return label();
       },
       get alarm() {
         return alarm();

@@ -11,7 +11,7 @@ const oilContentWords = (plant: Botanical, state: ChargeState, units: UnitSystem
   return `${formatQuantity(low, 'kg/kg', units, { hint: 'oilContent', bare: true })}–${formatQuantity(high, 'kg/kg', units, { hint: 'oilContent' })}`;
 };
 
-const minutesWords = ([low, high]: readonly [number, number]): string => `${low}–${high}\u2009min`;
+const minutesWords = ([low, high]: readonly [number, number]): string => `${low}–${high}\u202fmin`;
 
 const originsOf = (plant: Botanical, state: ChargeState): readonly Origin[] => {
   const data = plant.states[state];

@@ -12,7 +12,7 @@ import type { LengthAnswer } from '../../../src/worker/answers-tasks.ts';
 import { simulate, tubes } from '../../../sim/index.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
-const plain = (text: string | null): string => (text ?? '').replace(/[\u2009\u202f]/gu, ' ');
+const plain = (text: string | null): string => (text ?? '').replace(/\u202f/gu, ' ');
 
 const spent = (time_s: number, oil_mL: number): Spent => ({
   time_s, oil_kg: oil_mL * 9e-4, oil_mL, distillate_L: 1, coolantUsed_L: 20, potWaterLeft_kg: 4, energy_J: 3.6e6, energyCost: 0.3, waterCost: 0.1, cost: 0.4,

@@ -124,12 +124,12 @@ describe('the picture of a condenser', () => {
 
   test('names round temperatures in the units shown, each label on its line and clear of the others', () => {
     const metric = mapShapes(madeUp(1), FRAME, 330, 'metric').isotherms;
-    expect(metric.every(({ words }) => /^\d*[05]\u2009°C$/u.test(words))).toBe(true);
+    expect(metric.every(({ words }) => /^\d*[05]\u202f°C$/u.test(words))).toBe(true);
     const labels = metric.flatMap(({ label }) => (label ? [label] : []));
     expect(labels.length).toBeGreaterThan(3);
     for (const [place, a] of labels.entries())
       for (const b of labels.slice(place + 1)) expect(Math.abs(a.x - b.x) >= 64 || Math.abs(a.y - b.y) >= 18).toBe(true);
-    expect(mapShapes(madeUp(1), FRAME, 330, 'us').isotherms.every(({ words }) => /^\d*0\u2009°F$/u.test(words))).toBe(true);
+    expect(mapShapes(madeUp(1), FRAME, 330, 'us').isotherms.every(({ words }) => /^\d*0\u202f°F$/u.test(words))).toBe(true);
   });
 
   test('labels the regions inside themselves', () => {

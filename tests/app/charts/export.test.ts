@@ -68,15 +68,15 @@ describe('what stands in an exported picture', () => {
     const svg = pictures['temperatures']?.() ?? '';
     expect(svg).toContain('>°C<');
     expect(svg).toContain('>Pot<');
-    expect(svg).toContain('>100.0\u2009°C<');
-    expect(svg).toContain('▲ vapour escapes 6\u2009min 40\u2009s');
+    expect(svg).toContain('>100.0\u202f°C<');
+    expect(svg).toContain('▲ vapour escapes 6\u202fmin 40\u202fs');
     expect(svg).toContain('Tern Hollow');
   });
 
   it('follows the unit system', () => {
     const svg = pictureOf(temperaturesChart(runs), [0, END_s], [], 'us');
     expect(svg).toContain('>°F<');
-    expect(svg).toContain('>212.0\u2009°F<');
+    expect(svg).toContain('>212.0\u202f°F<');
     expect(svg).not.toContain('°C');
   });
 

@@ -43,8 +43,8 @@ describe('a reading', () => {
     const labels = endLabels(preparedOf(chart));
     const pot = labels.find(({ key }) => key === 'potTemperature_K');
     if (!pot) throw new Error('the pot has no name');
-    expect(readingWords(chart, pot, 270, 'metric')).toBe('57.5\u2009°C');
-    expect(spokenReading(chart, labels, 270, 'metric')).toContain('Pot 57.5\u2009°C');
+    expect(readingWords(chart, pot, 270, 'metric')).toBe('57.5\u202f°C');
+    expect(spokenReading(chart, labels, 270, 'metric')).toContain('Pot 57.5\u202f°C');
   });
 
   it('shows a dash where there is no number', () => {
@@ -113,7 +113,7 @@ describe('recovery', () => {
 
 describe('the condenser at a moment', () => {
   it('flags where condensing ends', () => {
-    expect(condensingEnd(result, 270, 'metric')).toMatchObject([{ x: expect.closeTo(0.9, 9) as number, severity: 'note', words: 'condensing ends at 0.90\u2009m' }]);
+    expect(condensingEnd(result, 270, 'metric')).toMatchObject([{ x: expect.closeTo(0.9, 9) as number, severity: 'note', words: 'condensing ends at 0.90\u202fm' }]);
   });
 
   it('raises an alarm when the tube is too short, and says nothing before vapour comes', () => {
@@ -137,7 +137,7 @@ describe('drop sizes at a moment', () => {
 
   it('say what is caught of all, and from which size on all of it', () => {
     const [flag] = cutSizeFlag(capture, 'metric');
-    expect(flag?.words).toBe('catches all over 50\u2009µm');
+    expect(flag?.words).toBe('catches all over 50\u202fµm');
     expect(flag?.x).toBeCloseTo(Math.log10(5e-5), 9);
     const total = Number.parseInt(captureWords(capture, 'caught'), 10) + Number.parseInt(captureWords(capture, 'lost'), 10);
     expect(total).toBe(100);
@@ -180,7 +180,7 @@ describe('constituents of the oil', () => {
 describe('event flags', () => {
   it('come in order of time, without the end of the run, alarms with a shape', () => {
     const flags = flagsOf(result.events);
-    expect(flags.map(timedWords)).toEqual(['boil 2\u2009min', '▲ vapour escapes 6\u2009min 40\u2009s']);
+    expect(flags.map(timedWords)).toEqual(['boil 2\u202fmin', '▲ vapour escapes 6\u202fmin 40\u202fs']);
     expect(flags[1]?.rank).toBeGreaterThan(flags[0]?.rank ?? Infinity);
   });
 });
@@ -189,14 +189,14 @@ describe('the time axis', () => {
   it('has round times, no more than fit, and says them as people do', () => {
     expect(timeTicks(10_800, 8).map(tickWords)).toEqual([
       '0',
-      '30\u2009min',
-      '1\u2009h',
-      '1\u2009h\u200930',
-      '2\u2009h',
-      '2\u2009h\u200930',
-      '3\u2009h',
+      '30\u202fmin',
+      '1\u202fh',
+      '1\u202fh\u202f30',
+      '2\u202fh',
+      '2\u202fh\u202f30',
+      '3\u202fh',
     ]);
-    expect(timeTicks(90, 3).map(tickWords)).toEqual(['0', '30\u2009s', '1\u2009min', '1\u2009min\u200930']);
+    expect(timeTicks(90, 3).map(tickWords)).toEqual(['0', '30\u202fs', '1\u202fmin', '1\u202fmin\u202f30']);
     expect(timeTicks(259_200, 8).length).toBeLessThanOrEqual(9);
   });
 
@@ -215,8 +215,8 @@ describe('the time axis', () => {
 
 describe('the other axes', () => {
   it('say metres or feet along the tube, and micrometres by decades', () => {
-    expect(xTicks('tube', [0, 5], 400, 'metric').map(({ words }) => words)).toEqual(['0', '1\u2009m', '2\u2009m', '3\u2009m', '4\u2009m', '5\u2009m']);
-    expect(xWords('tube', 1.524, 'us')).toBe('5.0\u2009ft');
-    expect(xTicks('drop', [-5, -3], 300, 'metric').map(({ words }) => words)).toEqual(['10\u2009µm', '100\u2009µm', '1000\u2009µm']);
+    expect(xTicks('tube', [0, 5], 400, 'metric').map(({ words }) => words)).toEqual(['0', '1\u202fm', '2\u202fm', '3\u202fm', '4\u202fm', '5\u202fm']);
+    expect(xWords('tube', 1.524, 'us')).toBe('5.0\u202fft');
+    expect(xTicks('drop', [-5, -3], 300, 'metric').map(({ words }) => words)).toEqual(['10\u202fµm', '100\u202fµm', '1000\u202fµm']);
   });
 });

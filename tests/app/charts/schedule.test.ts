@@ -77,8 +77,8 @@ describe('typing a time', () => {
   });
 
   it('says which neighbour is in the way', () => {
-    expect(refusalOf(setKnotTime(THREE, 2, 1200, formatDuration))).toBe('The time must be later than the change before it, at 30\u2009min.');
-    expect(refusalOf(setKnotTime(THREE, 1, 3600, formatDuration))).toBe('The time must be earlier than the change after it, at 1\u2009h.');
+    expect(refusalOf(setKnotTime(THREE, 2, 1200, formatDuration))).toBe('The time must be later than the change before it, at 30\u202fmin.');
+    expect(refusalOf(setKnotTime(THREE, 1, 3600, formatDuration))).toBe('The time must be earlier than the change after it, at 1\u202fh.');
     expect(refusalOf(setKnotTime(THREE, 0, 60, formatDuration))).toContain('its time is 0');
   });
 });

@@ -10,7 +10,7 @@ import { stillStateAt } from '../../../src/drawing/still-state.ts';
 import { dryRun, escapingRun, quickRun } from './runs.ts';
 import { scenarioOf } from './scenario-of.ts';
 
-const thin = (words: string) => words.replaceAll('\u2009', ' ');
+const thin = (words: string) => words.replaceAll('\u202f', ' ');
 const late = () => stillStateAt(quickRun(), 2300);
 const IDS: readonly LabelId[] = ['heat', 'boiler', 'pot', 'charge', 'neck', 'condenser', 'cooling', 'separator', 'receiver'];
 
@@ -40,7 +40,7 @@ describe('words beside the parts', () => {
   });
 
   test('a screen reader hears units as words', () => {
-    expect(spoken('7.9\u2009L water, 99\u2009°C, 1.5\u2009L/min, 3\u2009m/s, 2\u2009m')).toBe('7.9 litres water, 99 °C, 1.5 litres a minute, 3 metres a second, 2 metres');
+    expect(spoken('7.9\u202fL water, 99\u202f°C, 1.5\u202fL/min, 3\u202fm/s, 2\u202fm')).toBe('7.9 litres water, 99 °C, 1.5 litres a minute, 3 metres a second, 2 metres');
     expect(partSentence('charge', scenarioOf(), null, 'metric')).toContain('lavender');
   });
 

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { displayUnit, formatDuration, formatQuantity, formatRange, formatTemperatureDifference, type UnitSystem } from '../../../src/units/index.ts';
 
 /** Thin space (U+2009) between value and unit, as a reader of these tests sees it: a plain space. */
-const said = (text: string): string => text.replace(/[\u2009\u202f]/gu, ' ');
+const said = (text: string): string => text.replace(/\u202f/gu, ' ');
 
 describe('a quantity is said as people say it', () => {
   test.each<[number, string, UnitSystem, string | undefined, string]>([
@@ -44,7 +44,7 @@ describe('a quantity is said as people say it', () => {
   });
 
   test('value and unit are joined by a thin space and a negative number has a true minus', () => {
-    expect(formatQuantity(263.15, 'K', 'metric')).toBe('\u221210.0\u2009°C');
+    expect(formatQuantity(263.15, 'K', 'metric')).toBe('\u221210.0\u202f°C');
   });
 
   test('a mass of oil is a volume when its density is given', () => {

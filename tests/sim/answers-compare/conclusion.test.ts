@@ -3,7 +3,7 @@ import { concludeComparison } from '../../../sim/answers/compare-conclusion.ts';
 import type { CompareRow, CompareRun } from '../../../sim/answers/compare-table.ts';
 import type { EventKind } from '../../../sim/index.ts';
 
-const minute = '\u2009min';
+const minute = '\u202fmin';
 const run = (name: string, ...alarms: EventKind[]): CompareRun => ({
   name,
   worst: alarms.length > 0 ? 'alarm' : null,
@@ -27,7 +27,7 @@ const two = [run('Slow'), run('Fast')];
 
 describe('the conclusion of a comparison', () => {
   it('is two sentences when nothing differs', () => {
-    expect(conclude(two, {})).toEqual(['All collect about the same oil, 10 mL.', `They take about the same time to 90 % of their oil, 60${minute}.`.replace('60\u2009min', '1\u2009h 0\u2009min')]);
+    expect(conclude(two, {})).toEqual(['All collect about the same oil, 10 mL.', `They take about the same time to 90 % of their oil, 60${minute}.`.replace('60\u202fmin', '1\u202fh 0\u202fmin')]);
   });
 
   it('names the most and the least oil', () => {
@@ -41,7 +41,7 @@ describe('the conclusion of a comparison', () => {
   });
 
   it('names the quick and the slow', () => {
-    expect(conclude(two, { time: [5400, 2400] })[1]).toBe(`“Fast” has 90 % of its oil after 40${minute}, “Slow” after 1\u2009h 30${minute}.`);
+    expect(conclude(two, { time: [5400, 2400] })[1]).toBe(`“Fast” has 90 % of its oil after 40${minute}, “Slow” after 1\u202fh 30${minute}.`);
   });
 
   it('compares what a millilitre costs', () => {
@@ -78,7 +78,7 @@ describe('the conclusion of a comparison', () => {
     const three = [run('A'), run('B'), run('C')];
     expect(conclude(three, { oil: [3, 9, 6], time: [100, null, 6000], price: [null, null, 0.2], perSteam: [1, 1, 1] })).toEqual([
       '“B” collects the most oil, 9 mL; “A” the least, 3 mL.',
-      `“A” has 90 % of its oil after 100\u2009s, “C” after 1\u2009h 40${minute}.`,
+      `“A” has 90 % of its oil after 100\u202fs, “C” after 1\u202fh 40${minute}.`,
     ]);
   });
 
