@@ -135,10 +135,20 @@ class FactorModel {
 const dot = (a: readonly number[], b: readonly number[]): number => a.reduce((sum, value, k) => sum + value * (b[k] ?? 0), 0);
 const normalMatrix = (slopes: readonly (readonly number[])[]): Matrix => slopes.map((row) => slopes.map((other) => dot(row, other)));
 
-/** Least and greatest logarithm of a factor. */
-const boundsOf = (name: FitName): readonly [number, number] => {
+/** Least and greatest value of a factor. */
+const rangeOf = (name: FitName): readonly [number, number] => {
   const field = fieldAt(`factors.${name}`);
-  return [Math.log(Math.max(LEAST_FACTOR, field?.min ?? 0)), Math.log(Math.min(GREATEST_FACTOR, field?.max ?? GREATEST_FACTOR))];
+  return [Math.max(LEAST_FACTOR, field?.min ?? 0), Math.min(GREATEST_FACTOR, field?.max ?? GREATEST_FACTOR)];
+};
+/** Their logarithms. */
+const boundsOf = (name: FitName): readonly [number, number] => {
+  const [least, most] = rangeOf(name);
+  return [Math.log(least), Math.log(most)];
+};
+/** A factor from its logarithm; at an end of the range exactly that end, which the exponential may overstep by a bit. */
+const valueAt = (name: FitName, log: number): number => {
+  const [least, most] = rangeOf(name);
+  return Math.min(most, Math.max(least, Math.exp(log)));
 };
 
 function descend(model: FactorModel, start: readonly number[], names: readonly FitName[], readings: readonly Reading[]): { logs: number[]; chiSquare: number; converged: boolean } {
@@ -235,8 +245,7 @@ export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], na
     if (place < 0) return { ...words, value: start, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
     const log = logs[place] ?? 0;
     const half = widening * Math.sqrt(covariance[place]?.[place] ?? 0);
-    const [least, most] = boundsOf(name);
-    return { ...words, value: Math.exp(log), low: Math.exp(Math.max(least, log - half)), high: Math.exp(Math.min(most, log + half)), held: false };
+    return { ...words, value: valueAt(name, log), low: valueAt(name, log - half), high: valueAt(name, log + half), held: false };
   });
   const best = model.result(logs);
   return {

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { predictedReading } from '../../../sim/answers/calibrate-readings.ts';
 import { normalScore, Xoshiro128 } from '../../../sim/answers/ensemble-random.ts';
 import {
-  bandsOfFit, calibrate, DEFAULT_UNCERTAINTY, exampleScenario, fittedScenario, simulate, type Fit, type FitName, type LoggedPoint, type ReadingKind, type Scenario,
+  bandsOfFit, calibrate, DEFAULT_UNCERTAINTY, exampleScenario, fittedScenario, readScenario, simulate, type Fit, type FitName, type LoggedPoint, type ReadingKind, type Scenario,
 } from '../../../sim/index.ts';
 
 /** An example at four-second steps, so that many fits take little time. */
@@ -148,6 +148,8 @@ describe('a fit that the readings cannot bear', () => {
   it('says when a factor ran to the end of its range, and when the model misses the readings', () => {
     const fit = fitOf(MINUTES.map((minute) => ({ time_s: minute * 60, oil_mL: 6 * minute })), ['oilContent']);
     expect(fit.notes.some((note) => note.startsWith('The oil content factor went to the end of its range, 10.0'))).toBe(true);
+    expect(factor(fit, 'oilContent')).toMatchObject({ value: 10, high: 10 });
+    expect(readScenario(fittedScenario(scenario, fit)).ok).toBe(true);
     expect(fit.notes.some((note) => /misses the readings by about \d+\.\d times/.test(note))).toBe(true);
   });
 });
