@@ -1,5 +1,6 @@
 /** The app: one bench, and the page that shows it. */
 import { createBench, BenchContext } from './bench.ts';
+import { lengthThatHolds } from './length-that-holds.ts';
 import { Page, type PageProps } from './Page.tsx';
 import type { Opening } from './opening.ts';
 import { screenClock } from './playback.ts';
@@ -14,6 +15,7 @@ export interface AppProps extends PageProps {
 export function App(props: AppProps) {
   const bench = createBench({
     client: props.initialClient,
+    lengthThatHolds,
     paper: createPaper(),
     firstIsQuick: props.initialOpening.isQuick,
     clock: screenClock,

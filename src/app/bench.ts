@@ -5,7 +5,7 @@ import type { UnitSystem } from '../units/index.ts';
 import type { RunClient } from '../worker/client.ts';
 import { valueAtPath, withValueAtPath } from './change-at-path.ts';
 import { createHistory } from './history.ts';
-import { lengthThatHolds } from './length-that-holds.ts';
+import { sizeQuestion } from '../answers/size/size-question.ts';
 import type { LengthThatHolds } from '../panels/verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { Paper } from './print.ts';
@@ -61,6 +61,8 @@ export interface Bench extends Omit<Playback, 'load'> {
 export interface BenchParts {
   readonly paper: Paper;
   readonly client: RunClient;
+  /** Looks for the condenser length that would hold; resolves with `null` when given up. */
+  lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null>;
   readonly clock: Clock;
   readonly first: RunResult;
   /** Whether `first` is a quick look, so that the full run is still to come. */
@@ -70,7 +72,7 @@ export interface BenchParts {
 
 const problemsInWords = (problems: readonly Problem[]): string => problems.slice(0, 3).map(({ message }) => message).join(' ');
 
-/** How long nothing must have changed before a longer search takes the worker's time. */
+/** How long nothing must have changed before a longer search begins. */
 const QUIET_BEFORE_SEARCH_MS = 500;
 
 /** How long a hand must rest before what it set is run in full. */
@@ -110,17 +112,33 @@ export function createBench(parts: BenchParts): Bench {
 
   const [holds, setHolds] = createSignal<LengthThatHolds | null>(null);
   let search: ReturnType<typeof setTimeout> | undefined;
-  /** Once the bench has been quiet for a moment after a run that leaks, looks for the length that would not. */
-  const lookForLength = (of: RunResult) => {
+  let doubt = new AbortController();
+  let searchedFor = '';
+  /** What was found holds for any own length of the same still, and for no other still. */
+  const forgetLength = (question: string) => {
     clearTimeout(search);
-    setHolds(null);
-    if (!of.events.some(({ kind }) => kind === 'vapour-escapes')) return;
+    doubt.abort();
+    if (question !== searchedFor) setHolds(null);
+  };
+  /** Once the bench has been quiet for a moment after a run that leaks, looks for the length that would not. */
+  const lookForLength = ({ scenario: ran, events }: RunResult) => {
+    const question = JSON.stringify(sizeQuestion(ran));
+    forgetLength(question);
+    if (untrack(holds) || !events.some(({ kind }) => kind === 'vapour-escapes')) return;
+    doubt = new AbortController();
+    const { signal } = doubt;
     search = setTimeout(() => {
-      const isWanted = () => untrack(result) === of && untrack(asked) === untrack(answered);
-      if (isWanted()) void lengthThatHolds(of.scenario, parts.client, isWanted).then((found) => isWanted() && setHolds(found));
+      void parts.lengthThatHolds(ran, signal).then((found) => {
+        if (signal.aborted) return;
+        searchedFor = question;
+        setHolds(found);
+      });
     }, QUIET_BEFORE_SEARCH_MS);
   };
-  onCleanup(() => clearTimeout(search));
+  onCleanup(() => {
+    clearTimeout(search);
+    doubt.abort();
+  });
 
   const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
     batch(() => {
@@ -157,6 +175,7 @@ export function createBench(parts: BenchParts): Bench {
     const wish = scenario();
     setAsked(() => wish);
     clearTimeout(rest);
+    forgetLength(JSON.stringify(sizeQuestion(wish)));
     void parts.client.run(wish, 'quick').then((reply) => {
       if (reply.kind === 'superseded') return;
       if (reply.kind === 'invalid') return settle(wish, { problems: reply.problems });

@@ -1,47 +1,22 @@
-/** Looks for the condenser length that would hold, by running the same still with longer tubes. */
-import type { RunResult, Scenario } from '../../sim/index.ts';
+/** Asks for the condenser length that would hold, as the place that sizes condensers asks, so that both say the same. */
+import { DEFAULT_MARGIN, type Scenario, type TubeSize } from '../../sim/index.ts';
 import type { LengthThatHolds } from '../panels/verdict-sentences.ts';
-import type { RunClient } from '../worker/client.ts';
 
-/** A tube so many times as long is tried before giving up: then it is cooling that lacks, not length. */
-const MOST_TIMES = 8;
-/** The answer is no more than this share too long. */
-const FINE_ENOUGH = 0.05;
-/** Lengths are told in steps of five centimetres. */
-const STEP_M = 0.05;
-/** Longest tube that a scenario may have. */
-const LONGEST_M = 100;
+/** Lengths are told in centimetres, never shorter than what holds. */
+const STEP_M = 0.01;
 
-const leaks = ({ events }: RunResult): boolean => events.some(({ kind }) => kind === 'vapour-escapes');
+const inCentimetres = (length_m: number): number => Number((Math.ceil(length_m / STEP_M - 1e-6) * STEP_M).toFixed(2));
 
-const roundedUp = (length_m: number): number => Math.ceil(length_m / STEP_M - 1e-9) * STEP_M;
+export const lengthOf = ({ length_m, verdict }: Pick<TubeSize, 'length_m' | 'verdict'>): LengthThatHolds =>
+  length_m === null ? { length_m, because: verdict } : { length_m: inCentimetres(length_m), because: null };
 
-/** `null` when the search was overtaken or could not be carried out. */
-export async function lengthThatHolds(scenario: Scenario, client: RunClient, isWanted: () => boolean): Promise<LengthThatHolds | null> {
-  const holdsAt = async (length_m: number): Promise<boolean | null> => {
-    const reply = await client.runWhenIdle({ ...scenario, condenser: { ...scenario.condenser, length_m } });
-    if (!isWanted() || reply.kind !== 'ran') return null;
-    return !leaks(reply.result);
-  };
-
-  const start_m = scenario.condenser.length_m;
-  const longest_m = Math.min(start_m * MOST_TIMES, LONGEST_M);
-  let short_m = start_m;
-  let long_m = start_m;
-  for (;;) {
-    if (long_m >= longest_m) return { length_m: null };
-    long_m = Math.min(long_m * 2, longest_m);
-    const holds = await holdsAt(long_m);
-    if (holds === null) return null;
-    if (holds) break;
-    short_m = long_m;
+/** `null` when the question was given up or could not be answered. */
+export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null> {
+  try {
+    // The searches have workers of their own, fetched when first needed.
+    const [{ answersPool }, { sizeQuestion }] = await Promise.all([import('../worker/answers-start.ts'), import('../answers/size/size-question.ts')]);
+    return lengthOf(await answersPool().ask('sizeOwnTube', [sizeQuestion(scenario), DEFAULT_MARGIN], { signal, remember: true }));
+  } catch {
+    return null;
   }
-  while (long_m - short_m > Math.max(FINE_ENOUGH * long_m, STEP_M)) {
-    const middle_m = roundedUp((short_m + long_m) / 2);
-    const holds = await holdsAt(middle_m);
-    if (holds === null) return null;
-    if (holds) long_m = middle_m;
-    else short_m = middle_m;
-  }
-  return { length_m: roundedUp(long_m) };
 }

@@ -1,6 +1,6 @@
 /** The four things one turns while a run is watched, and what turning them writes into the scenario. */
-import type { Scenario, Schedule } from '../../sim/index.ts';
-import { settingAt, stretchAt, withChangeFrom, withStretch } from './schedule-edits.ts';
+import { scheduleValue, type Scenario, type Schedule } from '../../sim/index.ts';
+import { stretchAt, withChangeFrom, withStretch } from './schedule-edits.ts';
 
 export type LiveControlId = 'heat' | 'tap' | 'coil' | 'charge';
 
@@ -39,7 +39,7 @@ export const roomyEnd = (value: number, usual: number): number => {
 const JUST_AFTER_S = 1;
 
 const shown = (schedule: Schedule, reach: Reach, time_s: number): number =>
-  settingAt(schedule, reach === 'from-here' ? time_s + JUST_AFTER_S : stretchAt(schedule, time_s).from_s);
+  scheduleValue(schedule, reach === 'from-here' ? time_s + JUST_AFTER_S : stretchAt(schedule, time_s).from_s);
 
 function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveControl {
   const { heat } = scenario;

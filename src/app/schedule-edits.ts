@@ -1,29 +1,10 @@
 /** Changes to a control's schedule: for a whole stretch of it, or from one moment on. Nothing is changed in place. */
-import type { Schedule } from '../../sim/index.ts';
+import { scheduleValue, type Schedule } from '../../sim/index.ts';
 
 type Knot = Schedule[number];
 
 /** Seconds a step needs after a ramp that it cuts short; knots may not share a time. */
 const STEP_AFTER_RAMP_S = 1;
-
-/** The setting at a time: steps hold, ramps run in a straight line from the knot before. */
-export function settingAt(schedule: Schedule, time_s: number): number {
-  let held = schedule[0]?.value ?? 0;
-  for (let index = 0; index < schedule.length; index++) {
-    const here = schedule[index] as Knot;
-    if (here.at_s <= time_s) {
-      held = here.value;
-      continue;
-    }
-    const before = schedule[index - 1];
-    if (here.shape === 'ramp' && before) {
-      const share = (time_s - before.at_s) / (here.at_s - before.at_s);
-      return before.value + share * (here.value - before.value);
-    }
-    return held;
-  }
-  return held;
-}
 
 /** The stretch between two knots in which a time lies; `to_s` is null where it lasts to the end. */
 export interface Stretch {
@@ -53,7 +34,7 @@ export function withChangeFrom(schedule: Schedule, time_s: number, value: number
   const after = schedule.filter((knot) => knot.at_s > at_s + (cutsRamp ? STEP_AFTER_RAMP_S : 0));
   const change: Knot[] = cutsRamp
     ? [
-        { at_s, value: settingAt(schedule, at_s), shape: 'ramp' },
+        { at_s, value: scheduleValue(schedule, at_s), shape: 'ramp' },
         { at_s: at_s + STEP_AFTER_RAMP_S, value, shape: 'step' },
       ]
     : [{ at_s, value, shape: 'step' }];

@@ -1,5 +1,5 @@
 /** What a run has to say, in sentences. Each knows the part and the minute that it comes from. */
-import type { EventKind, RunEvent, RunRecord, RunResult, ScenarioPart, Severity } from '../../sim/index.ts';
+import type { EventKind, RunEvent, RunRecord, RunResult, ScenarioPart, Severity, TubeVerdict } from '../../sim/index.ts';
 import { displayUnit, formatDuration, formatNumber, formatQuantity, type UnitSystem } from '../units/index.ts';
 
 export interface VerdictSentence {
@@ -24,8 +24,10 @@ export interface Verdict {
 
 /** The length that would hold, where it has been found for a condenser that fails. */
 export interface LengthThatHolds {
-  /** `null` where no length would: then it is the cooling water that lacks. */
+  /** `null` where no length would. */
   readonly length_m: number | null;
+  /** Why no length would; `null` where one does. */
+  readonly because: TubeVerdict | null;
 }
 
 const clock = (time_s: number): string => formatDuration(time_s, { short: true });
@@ -53,6 +55,13 @@ const plain = (
   advice: string | null = null,
 ): VerdictSentence => ({ id, text, part, time_s, severity, advice });
 
+/** Why no length would hold, as the place that sizes condensers found it. */
+const NO_LENGTH: Readonly<Partial<Record<TubeVerdict, string>> & { readonly never: string }> = {
+  never: 'No length would hold; it wants more cooling water or less heat.',
+  'coolant-warm': 'No length would hold; it wants more cooling water.',
+  pressure: 'No length would hold; the tube is too narrow for this boil.',
+};
+
 /** A share of the length below which the spare counts as scant. */
 const SCANT = 0.1;
 
@@ -65,7 +74,7 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
     const exactly = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'run' });
     const enough_m = holds?.length_m ?? null;
     const by = enough_m === null ? 'not enough' : `too short by ${exactly(Math.max(enough_m - condenser.length_m, 0))}`;
-    const would = enough_m !== null ? ` ${exactly(enough_m)} would hold.` : holds ? ' No length would hold; it wants more cooling water.' : '';
+    const would = enough_m !== null ? ` ${exactly(enough_m)} would hold.` : holds ? ` ${NO_LENGTH[holds.because ?? 'never'] ?? NO_LENGTH.never}` : '';
     const text = `The ${name} is ${by}: from ${clock(escape.time_s)} on, vapour leaves the outlet.${would}`;
     return plain('condenser-fails', 'condenser', escape.time_s, text, 'alarm', escape.advice);
   }

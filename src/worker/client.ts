@@ -11,8 +11,6 @@ export type RunReply = RunAnswer | { readonly kind: 'superseded' };
 
 export interface RunClient {
   run(scenario: unknown, care?: Care): Promise<RunReply>;
-  /** A run that nobody waits for: it gives way at once where anything else is asked or under way. */
-  runWhenIdle(scenario: unknown): Promise<RunReply>;
   /** Scenarios to start from; empty where they cannot be had. */
   examples(): Promise<readonly Example[]>;
   dispose(): void;
@@ -163,11 +161,6 @@ export function createRunClient(parts: RunClientParts): RunClient {
         waiting?.answer({ kind: 'superseded' });
         waiting = request;
         patience ??= setTimeout(breakOff, PATIENCE_MS);
-      }),
-    runWhenIdle: (scenario) =>
-      new Promise((answer) => {
-        if (current) answer({ kind: 'superseded' });
-        else begin(requestFor(scenario, 'full', answer));
       }),
     examples: () =>
       new Promise((answer) =>

@@ -23,6 +23,20 @@ describe('someone who has never been here', () => {
     expect(await changedFrom(lead, failing)).toMatch(/condenses everything/);
   });
 
+  test('is told the same length by the place that sizes condensers', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    await changedFrom(lead, before);
+    await expect.poll(() => lead.textContent(), { timeout: 30_000 }).toMatch(/would hold\.$/);
+    const told = Number(/([\d.]+)\sm would hold/.exec((await lead.textContent()) ?? '')?.[1]);
+    await page.getByRole('link', { name: 'Size' }).click();
+    const sized = page.getByText(/[\d.]+\sm of this tube holds? the whole run/).first();
+    await sized.waitFor({ timeout: 30_000 });
+    const length = Number(/([\d.]+)\sm of this tube/.exec((await sized.textContent()) ?? '')?.[1]);
+    expect(Math.abs(told - length)).toBeLessThan(0.011);
+  });
+
   test('reads three hints once, and never again', async () => {
     const { page } = await openBench();
     const hints = page.getByRole('complementary', { name: 'First steps' });

@@ -11,6 +11,7 @@ import { WorkingButton } from '../working/WorkingButton.tsx';
 import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
 import { createMapSession, type MapSession } from './map-session.ts';
+import { sizeQuestion } from './size-question.ts';
 import { hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
 import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
@@ -26,12 +27,7 @@ const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any'
 const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
 
 const QUIET_MS = 250;
-/** Any length in the scenario: the question does not depend on it. */
-const ANY_LENGTH = 5;
 const LONGEST_TUBE = 100;
-
-/** What the question depends on, and nothing else, so that moving one's own length asks nothing anew. */
-const questionOf = (scenario: Scenario): Scenario => ({ ...scenario, name: '', note: '', condenser: { ...scenario.condenser, length_m: ANY_LENGTH, tubePrice_m: 1 } });
 
 /** What the picture depends on: neither length nor what its axis says. */
 const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
@@ -56,7 +52,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
   const map = (mapSession ??= createMapSession(pool));
   const units = () => props.desk.units();
   const scenario = createMemo(() => props.desk.result().scenario);
-  const question = createMemo(() => questionOf(scenario()), undefined, bySaying);
+  const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
   const own = createAsked(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });

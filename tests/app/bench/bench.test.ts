@@ -16,7 +16,6 @@ function askedClient() {
   const asked: { scenario: unknown; care: Care; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
     run: (scenario, care = 'full') => new Promise((reply) => asked.push({ scenario, care, reply })),
-    runWhenIdle: () => Promise.resolve({ kind: 'superseded' }),
     examples: () => Promise.resolve([]),
     dispose: () => undefined,
   };
@@ -32,7 +31,7 @@ function askedClient() {
 const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
   createRoot(async (dispose) => {
     const asked = askedClient();
-    const bench = createBench({ client: asked.client, clock: still, first: madeUpRun(), saved, paper, firstIsQuick: false });
+    const bench = createBench({ client: asked.client, lengthThatHolds: () => Promise.resolve(null), clock: still, first: madeUpRun(), saved, paper, firstIsQuick: false });
     await check({ bench, ...asked });
     dispose();
   });
@@ -145,7 +144,7 @@ describe('a quick look', () => {
   test('at the opening is followed by the full run', () =>
     createRoot(async (dispose) => {
       const { client, asked, ran } = askedClient();
-      const bench = createBench({ client, clock: still, first: madeUpRun(), saved, paper, firstIsQuick: true });
+      const bench = createBench({ client, lengthThatHolds: () => Promise.resolve(null), clock: still, first: madeUpRun(), saved, paper, firstIsQuick: true });
       expect(bench.running()).toBe(true);
       await vi.waitFor(() => expect(cares(asked)).toEqual(['full']));
       await ran(0, bench.scenario());
@@ -182,7 +181,7 @@ describe('another scenario', () => {
 test('the events before and after the playhead are the ones to jump to', () =>
   createRoot((dispose) => {
     const first = madeUpRun({ events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)] });
-    const bench = createBench({ client: askedClient().client, clock: still, first, saved, paper, firstIsQuick: false });
+    const bench = createBench({ client: askedClient().client, lengthThatHolds: () => Promise.resolve(null), clock: still, first, saved, paper, firstIsQuick: false });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);
     bench.setTime(9000);

@@ -1,44 +1,96 @@
-import { expect, test } from 'vitest';
-import { lengthThatHolds } from '../../../src/app/length-that-holds.ts';
+import { createRoot } from 'solid-js';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { createBench } from '../../../src/app/bench.ts';
+import { lengthOf } from '../../../src/app/length-that-holds.ts';
+import type { LengthThatHolds } from '../../../src/panels/verdict-sentences.ts';
 import type { RunClient } from '../../../src/worker/client.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
-const scenario = scenarioWith({ condenser: { length_m: 2 } });
-const escape = eventOf('vapour-escapes', 2820, { severity: 'alarm' });
+const events = [eventOf('vapour-escapes', 2820, { severity: 'alarm' })];
+const saved = { time_s: 0, speed: 60, units: 'metric', theme: 'auto', foldedCharts: [], hintsDismissed: false, keysOn: true } as const;
+const found: LengthThatHolds = { length_m: 6.4, because: null };
 
-/** A still that holds from a length on. */
-function stillThatNeeds(needed_m: number) {
-  const tried: number[] = [];
-  const client: RunClient = {
-    run: () => Promise.reject(new Error('a search may hold up nothing')),
-    runWhenIdle: (input) => {
-      const { length_m } = (input as Scenario).condenser;
-      tried.push(length_m);
-      return Promise.resolve({ kind: 'ran', care: 'full', result: madeUpRun({ events: length_m < needed_m ? [escape] : [] }) });
-    },
-    examples: () => Promise.resolve([]),
-    dispose: () => undefined,
-  };
-  return { client, tried };
+test.each([
+  [2.311, 2.32],
+  [2.32, 2.32],
+  [11, 11],
+])('a length of %d m is told as %d m, which is never too short', (length_m, told) => {
+  expect(lengthOf({ length_m, verdict: 'holds' })).toEqual({ length_m: told, because: null });
+});
+
+test('where no length holds it is told why', () => {
+  expect(lengthOf({ length_m: null, verdict: 'pressure' })).toEqual({ length_m: null, because: 'pressure' });
+});
+
+beforeEach(() => void vi.useFakeTimers());
+afterEach(() => void vi.useRealTimers());
+
+/** A bench whose every run leaks, and what it has asked for. */
+function leakyBench(check: (parts: { bench: ReturnType<typeof createBench>; searches: AbortSignal[]; answer: (place: number) => Promise<void> }) => Promise<void>) {
+  return createRoot(async (dispose) => {
+    const searches: AbortSignal[] = [];
+    const answers: ((found: LengthThatHolds) => void)[] = [];
+    const client: RunClient = {
+      run: (scenario) => Promise.resolve({ kind: 'ran', care: 'full', result: madeUpRun({ scenario: scenario as Scenario, events }) }),
+      examples: () => Promise.resolve([]),
+      dispose: () => undefined,
+    };
+    const bench = createBench({
+      client,
+      lengthThatHolds: (_, signal) => {
+        searches.push(signal);
+        return new Promise((resolve) => answers.push(resolve));
+      },
+      clock: { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined },
+      first: madeUpRun({ scenario: scenarioWith({ condenser: { length_m: 2 } }), events }),
+      saved,
+      paper: { onPaper: () => false, print: () => Promise.resolve() },
+      firstIsQuick: false,
+    });
+    await check({
+      bench,
+      searches,
+      answer: async (place) => {
+        answers[place]?.(found);
+        await vi.advanceTimersByTimeAsync(0);
+      },
+    });
+    dispose();
+  });
 }
 
-test.each([2.3, 3.99, 4, 6.4, 11])('a still that needs %d m is told a length that holds and is hardly longer', async (needed_m) => {
-  const { client, tried } = stillThatNeeds(needed_m);
-  const found = (await lengthThatHolds(scenario, client, () => true))?.length_m ?? 0;
-  expect(found).toBeGreaterThanOrEqual(needed_m - 1e-9);
-  expect(found).toBeLessThanOrEqual(needed_m * 1.06 + 0.05);
-  expect(tried.length).toBeLessThanOrEqual(8);
-});
+test('a run that leaks is followed by one search, once the bench is quiet', () =>
+  leakyBench(async ({ bench, searches, answer }) => {
+    expect(searches).toHaveLength(0);
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(searches).toHaveLength(1);
+    await answer(0);
+    expect(bench.holds()).toEqual(found);
+  }));
 
-test('where even a far longer tube leaks no length is named', async () => {
-  expect(await lengthThatHolds(scenario, stillThatNeeds(1000).client, () => true)).toEqual({ length_m: null });
-});
+test('a change gives up the search for the still before it, and what it finds is not told', () =>
+  leakyBench(async ({ bench, searches, answer }) => {
+    await vi.advanceTimersByTimeAsync(1000);
+    bench.change('pot.water_kg', 5);
+    expect(searches[0]?.aborted).toBe(true);
+    await answer(0);
+    expect(bench.holds()).toBeNull();
+    await vi.advanceTimersByTimeAsync(1000);
+    await answer(1);
+    expect(bench.holds()).toEqual(found);
+  }));
 
-test('the search ends without an answer once nobody wants it or a run fails', async () => {
-  const { client, tried } = stillThatNeeds(11);
-  expect(await lengthThatHolds(scenario, client, () => tried.length < 2)).toBeNull();
-  expect(tried).toHaveLength(2);
-  const failing: RunClient = { ...client, runWhenIdle: () => Promise.resolve({ kind: 'superseded' }) };
-  expect(await lengthThatHolds(scenario, failing, () => true)).toBeNull();
-});
+test('another length of the same tube needs no other search, another still does', () =>
+  leakyBench(async ({ bench, searches, answer }) => {
+    await vi.advanceTimersByTimeAsync(1000);
+    await answer(0);
+    bench.change('condenser.length_m', 3);
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(searches).toHaveLength(1);
+    expect(bench.holds()).toEqual(found);
+    bench.change('pot.water_kg', 5);
+    expect(bench.holds()).toBeNull();
+    await vi.advanceTimersByTimeAsync(1000);
+    expect(searches).toHaveLength(2);
+  }));

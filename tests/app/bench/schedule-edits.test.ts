@@ -1,21 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { settingAt, stretchAt, withChangeFrom, withStretch } from '../../../src/app/schedule-edits.ts';
-import type { Schedule } from '../../../sim/index.ts';
+import { stretchAt, withChangeFrom, withStretch } from '../../../src/app/schedule-edits.ts';
+import { scheduleValue, type Schedule } from '../../../sim/index.ts';
 
 const level: Schedule = [{ at_s: 0, value: 0.6, shape: 'step' }];
 const stepped: Schedule = [...level, { at_s: 3600, value: 0.4, shape: 'step' }];
 const ramped: Schedule = [...level, { at_s: 1000, value: 1, shape: 'ramp' }];
 
 describe('reading a schedule', () => {
-  test('a step holds until the next knot', () => {
-    expect([0, 3599, 3600, 9000].map((time_s) => settingAt(stepped, time_s))).toEqual([0.6, 0.6, 0.4, 0.4]);
-  });
-
-  test('a ramp runs in a straight line from the knot before and then holds', () => {
-    expect(settingAt(ramped, 500)).toBeCloseTo(0.8, 12);
-    expect(settingAt(ramped, 4000)).toBe(1);
-  });
-
   test('a time lies in the stretch between two knots, the last of which lasts to the end', () => {
     expect(stretchAt(stepped, 60)).toEqual({ from_s: 0, to_s: 3600 });
     expect(stretchAt(stepped, 3600)).toEqual({ from_s: 3600, to_s: null });
@@ -31,7 +22,7 @@ describe('changing a schedule', () => {
   test('a change at a moment holds from there to the next planned change', () => {
     const changed = withChangeFrom(stepped, 1200.4, 1);
     expect(changed).toEqual([stepped[0], { at_s: 1200, value: 1, shape: 'step' }, stepped[1]]);
-    expect([1199, 1200, 3600].map((time_s) => settingAt(changed, time_s))).toEqual([0.6, 1, 0.4]);
+    expect([1199, 1200, 3600].map((time_s) => scheduleValue(changed, time_s))).toEqual([0.6, 1, 0.4]);
   });
 
   test('a change at the very start sets the first stretch', () => {
@@ -46,9 +37,9 @@ describe('changing a schedule', () => {
   test('a change on a ramp leaves the climb before it as it was, however often it is turned', () => {
     const once = withChangeFrom(ramped, 400, 0.1);
     const twice = withChangeFrom(once, 400, 0.2);
-    expect(settingAt(twice, 200)).toBeCloseTo(settingAt(ramped, 200), 12);
-    expect(settingAt(twice, 400)).toBeCloseTo(settingAt(ramped, 400), 12);
-    expect(settingAt(twice, 401)).toBe(0.2);
+    expect(scheduleValue(twice, 200)).toBeCloseTo(scheduleValue(ramped, 200), 12);
+    expect(scheduleValue(twice, 400)).toBeCloseTo(scheduleValue(ramped, 400), 12);
+    expect(scheduleValue(twice, 401)).toBe(0.2);
     expect(twice.map(({ at_s }) => at_s)).toEqual([0, 400, 401, 1000]);
   });
 

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { suggestionFor } from '../../../src/panels/suggestion.ts';
-import { verdictOf } from '../../../src/panels/verdict-sentences.ts';
+import { verdictOf, type LengthThatHolds } from '../../../src/panels/verdict-sentences.ts';
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts';
 
 const length = (length_m: number) => `${length_m} m`;
-const suggest = (parts: MadeUp, now = { heat: 0.6, tap_kg_s: 0.02 }, holds: { length_m: number | null } | null = null) => {
+const suggest = (parts: MadeUp, now = { heat: 0.6, tap_kg_s: 0.02 }, holds: LengthThatHolds | null = null) => {
   const run = madeUpRun(parts);
   return suggestionFor(run, verdictOf(run, 'metric', holds), now, holds, length);
 };
@@ -20,9 +20,9 @@ test('at full heat it invites less water, and without water less heat', () => {
 });
 
 test('a coil that fails invites less heat, or the length that would hold once it is known', () => {
-  expect(suggest(fails, undefined, { length_m: null })).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
+  expect(suggest(fails, undefined, { length_m: null, because: 'coolant-warm' })).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
   expect(suggest(fails)).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
-  expect(suggest(fails, undefined, { length_m: 6.4 })).toEqual({ kind: 'coil', words: 'Give it 6.4 m', length_m: 6.4 });
+  expect(suggest(fails, undefined, { length_m: 6.4, because: null })).toEqual({ kind: 'coil', words: 'Give it 6.4 m', length_m: 6.4 });
 });
 
 test('where a controller holds the rate there is no heat to turn', () => {

@@ -75,12 +75,12 @@ describe('a coil that is too short', () => {
   });
 
   test('says by how much, once the length that would hold is known', () => {
-    const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: 6.4 });
+    const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: 6.4, because: null });
     expect(read(lead.text)).toBe('The coil is too short by 1.40 m: from 47 min on, vapour leaves the outlet. 6.40 m would hold.');
   });
 
   test('says that no length would, where cooling lacks', () => {
-    const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: null });
+    const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: null, because: 'coolant-warm' });
     expect(read(lead.text)).toBe('The coil is not enough: from 47 min on, vapour leaves the outlet. No length would hold; it wants more cooling water.');
   });
 

@@ -111,20 +111,6 @@ describe('asking for runs', () => {
   });
 });
 
-test('a run that nobody waits for gives way to any other', async () => {
-  const runs = start();
-  const wanted = runs.run('wanted');
-  expect(await runs.runWhenIdle('idle')).toEqual({ kind: 'superseded' });
-  await asked(0, 1);
-  worker(0).answer('said wanted');
-  await wanted;
-  const idle = runs.runWhenIdle('idle');
-  await asked(0, 2);
-  worker(0).answer('said idle');
-  expect(await idle).toEqual({ kind: 'failed', message: 'said idle' });
-  expect(worker(0).asked).toEqual(['wanted', 'idle']);
-});
-
 describe('a worker that dies', () => {
   test('is started again, and the run is asked for again', async () => {
     const reply = start().run('a');
