@@ -16,6 +16,8 @@ export interface ReadPoints {
   /** In the order of their times. */
   readonly points: readonly LoggedPoint[];
   readonly problems: readonly PointsProblem[];
+  /** Headings that name no reading; their columns are passed over. */
+  readonly passedOver: readonly string[];
 }
 
 type Column = 'time_s' | ReadingKind;
@@ -128,21 +130,24 @@ function readLine(cells: readonly string[], columns: readonly (ColumnReading | n
 export function readPoints(text: string): ReadPoints {
   const lines = text.split(/\r\n|\r|\n/).map((content, index) => ({ line: index + 1, content })).filter(({ content }) => content.trim() !== '' && !content.trim().startsWith('#'));
   const first = lines[0];
-  if (first === undefined) return { points: [], problems: [{ line: 1, message: 'Nothing to read: a line of headings is needed, then one line a reading.' }] };
+  if (first === undefined) return { points: [], passedOver: [], problems: [{ line: 1, message: 'Nothing to read: a line of headings is needed, then one line a reading.' }] };
   const separator = separatorOf(lines.map(({ content }) => content));
   const decimalComma = separator.source !== ',';
   const problems: PointsProblem[] = [];
   let columns: (ColumnReading | null)[] = [{ column: 'time_s', unit: unit(60) }, { column: 'oil_mL', unit: unit(1) }];
+  const passedOver: string[] = [];
   const withHeader = isHeader(first.content);
   if (withHeader) {
-    const read = headerCells(first.content, separator).map(readHeader);
+    const cells = headerCells(first.content, separator);
+    const read = cells.map(readHeader);
+    passedOver.push(...cells.filter((cell, place) => read[place] === null && cell.trim() !== '').map((cell) => cell.trim()));
     for (const found of read) if (typeof found === 'string') problems.push({ line: first.line, message: `Headings: ${found}.` });
     columns = read.map((found) => (typeof found === 'string' ? null : found));
     const named = columns.flatMap((found) => (found === null ? [] : [found.column]));
     const twice = named.find((column, place) => named.indexOf(column) < place);
     if (twice !== undefined) problems.push({ line: first.line, message: `Headings: two columns are ${twice}; the later one counts.` });
-    if (!named.includes('time_s')) return { points: [], problems: [...problems, { line: first.line, message: 'Headings: no column is the time; call one “time (min)”.' }] };
-    if (named.length === 1) return { points: [], problems: [...problems, { line: first.line, message: 'Headings: no column is a reading; known are oil, distillate, outlet and tub.' }] };
+    if (!named.includes('time_s')) return { points: [], passedOver, problems: [...problems, { line: first.line, message: 'Headings: no column is the time; call one “time (min)”.' }] };
+    if (named.length === 1) return { points: [], passedOver, problems: [...problems, { line: first.line, message: 'Headings: no column is a reading; known are oil, distillate, outlet and tub.' }] };
   }
   const points: LoggedPoint[] = [];
   for (const { line, content } of withHeader ? lines.slice(1) : lines) {
@@ -150,5 +155,5 @@ export function readPoints(text: string): ReadPoints {
     if (typeof found === 'string') problems.push({ line, message: `Line ${line}: ${found}.` });
     else points.push(found);
   }
-  return { points: points.sort((a, b) => a.time_s - b.time_s), problems };
+  return { points: points.sort((a, b) => a.time_s - b.time_s), problems, passedOver };
 }

@@ -1,5 +1,5 @@
 /** `limbeck fit`: correction factors of the model from the log of a real run. */
-import { bandsOfFit, calibrate, fittedScenario, FIT_NAMES, readPoints, USUAL_FIT, type FitName, type LoggedPoint } from '../index.ts';
+import { bandsOfFit, calibrate, fittedScenario, FIT_NAMES, readPoints, USUAL_FIT, type FitName, type ReadPoints } from '../index.ts';
 import { closestWords } from '../answers/look-up.ts';
 import { BadInput } from './bad-input.ts';
 import { listOf, onlyWord, readWords, textOf, type Words } from './options.ts';
@@ -19,12 +19,12 @@ function factorsOf(words: Words): readonly FitName[] {
 }
 
 /** A log that cannot be read whole is refused, so that no reading is left out unseen. */
-function pointsFrom(source: string): readonly LoggedPoint[] {
+function logFrom(source: string): Pick<ReadPoints, 'points' | 'passedOver'> {
   const text = readText(source, () => `--log: there is no file “${source}”.`);
   if (/^\s*[[{]/.test(text)) throw new BadInput(`--log ${source}: this is JSON; a log is a line of headings, then one line a reading.`);
-  const { points, problems } = readPoints(text);
+  const { points, problems, passedOver } = readPoints(text);
   if (problems.length > 0) throw new BadInput(...problems.map(({ message }) => `--log ${source}: ${message}`));
-  return points;
+  return { points, passedOver };
 }
 
 export function fitCommand(args: readonly string[]): string {
@@ -34,13 +34,14 @@ export function fitCommand(args: readonly string[]): string {
   if (log === undefined) throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
   if (source === '-' && log === '-') throw new BadInput('Standard input can be the scenario or the log, not both.');
   const names = factorsOf(words);
-  const points = pointsFrom(log);
+  const { points, passedOver } = logFrom(log);
   const scenario = scenarioFrom(source, listOf(words, 'set'));
   const fit = calibrate(scenario, points, names);
   if (!fit.ok) throw new BadInput(fit.message);
   const { factors, alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, residuals, runs } = fit;
   return toJson({
     name: scenario.name, factors, cannotTellApart: alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, runs, residuals,
+    columnsPassedOver: passedOver,
     fitted: { scenario: fittedScenario(scenario, fit), bands: bandsOfFit(fit) },
   });
 }

@@ -91,6 +91,7 @@ Fits correction factors of the model to the log of a real run, by weighted least
   factors[]             name, start, value, low and high (90 % interval), held when the log does not show it; pure numbers
   cannotTellApart[]     pairs of factors that the log cannot tell apart, with their correlation
   notes[]               what to know of the result, in sentences
+  columnsPassedOver[]   headings of the log that name no reading
   residuals[]           kind (ends in its unit), time_s, value, sigma, predicted, scaled (difference over sigma)
   fitted                scenario with the factors, to run again, and bands, what they leave in doubt, for “predict --fit”
   chiSquare, degreesOfFreedom, reducedChiSquare, correlation, converged, runs

@@ -1,6 +1,6 @@
 /** One log: its name and notes, its readings, the model over them, and the fit. */
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import type { PointsProblem, RunResult, Scenario } from '../../../sim/index.ts';
+import type { ReadPoints, RunResult, Scenario } from '../../../sim/index.ts';
 import { answersPool } from '../../worker/answers-start.ts';
 import type { AnswersDesk } from '../answers-desk.ts';
 import { createAsked } from '../asked.ts';
@@ -23,16 +23,17 @@ export interface LogEditorProps {
 /** Fits of this visit, by log: they can be made again, so only the stills that are kept from them are stored. */
 const fits = new Map<string, DoneFit>();
 
+const NOTHING = { problems: [], passedOver: [] } as const;
 const UNIT_TITLES = { oil: 'Oil in', temperature: 'Temperatures in', distillate: 'Distillate in' } as const;
 
 export function LogEditor(props: LogEditorProps) {
   const [fit, setFit] = createSignal<DoneFit | null>(null);
-  const [notTaken, setNotTaken] = createSignal<readonly PointsProblem[]>([]);
+  const [notTaken, setNotTaken] = createSignal<Pick<ReadPoints, 'problems' | 'passedOver'>>(NOTHING);
   const id = createMemo(() => props.log.id);
   createEffect(
     on(id, (now) => {
       setFit(fits.get(now) ?? null);
-      setNotTaken([]);
+      setNotTaken(NOTHING);
     }),
   );
   const read = createMemo(() => readRows(props.log));
@@ -62,7 +63,7 @@ export function LogEditor(props: LogEditorProps) {
   const take = (text: string) => {
     const units = unitsFor(readPasted(text, props.log.units).points, props.log.rows.every(isBlank) ? props.log.units : { ...props.log.units });
     const pasted = readPasted(text, units);
-    setNotTaken(pasted.problems);
+    setNotTaken(pasted);
     props.onChange({ units, rows: [...props.log.rows.filter((row) => !isBlank(row)), ...pasted.rows], draft: pasted.left });
   };
   const setUnit = <K extends keyof LogUnits>(kind: K, unit: LogUnits[K]) => props.onChange({ units: { ...props.log.units, [kind]: unit } });
@@ -93,7 +94,7 @@ export function LogEditor(props: LogEditorProps) {
       </div>
       <div class="log-entry">
       <LogTable log={props.log} onRows={(rows) => props.onChange({ rows })} onPaste={take} />
-      <PasteBox draft={props.log.draft} problems={notTaken()} onDraft={(draft) => props.onChange({ draft })} onTake={() => take(props.log.draft)} />
+      <PasteBox draft={props.log.draft} problems={notTaken().problems} passedOver={notTaken().passedOver} onDraft={(draft) => props.onChange({ draft })} onTake={() => take(props.log.draft)} />
       <label class="log-notes">
         <span class="answer-quiet">Notes</span>
         <textarea class="text-input" rows="2" value={props.log.notes} onInput={(event) => props.onChange({ notes: event.currentTarget.value })} />

@@ -5,6 +5,8 @@ import type { PointsProblem } from '../../../sim/index.ts';
 export interface PasteBoxProps {
   readonly draft: string;
   readonly problems: readonly PointsProblem[];
+  /** Headings of columns that are no readings. */
+  readonly passedOver: readonly string[];
   readonly onDraft: (text: string) => void;
   readonly onTake: () => void;
 }
@@ -12,7 +14,7 @@ export interface PasteBoxProps {
 export function PasteBox(props: PasteBoxProps) {
   const id = createUniqueId();
   return (
-    <details class="paste-box" open={props.draft !== ''}>
+    <details class="paste-box" open={props.draft !== '' || props.passedOver.length > 0}>
       <summary>Paste columns from a note or a spreadsheet</summary>
       <label for={id} class="answer-quiet">
         A line of headings, such as <code>time (min), oil (mL), outlet °C, tub °C, distillate L</code>, then a line a reading. Without headings two columns are minutes and
@@ -38,6 +40,9 @@ export function PasteBox(props: PasteBoxProps) {
           <ul class="paste-problems">
             <For each={props.problems}>{({ message }) => <li class="field-error">{message}</li>}</For>
           </ul>
+        </Show>
+        <Show when={props.passedOver.length > 0}>
+          <p class="answer-quiet">Passed over, for no reading is called so: {props.passedOver.join(', ')}.</p>
         </Show>
       </div>
     </details>

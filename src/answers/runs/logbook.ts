@@ -96,10 +96,12 @@ const MILLILITRES_A_FLUID_OUNCE = 29.573_529_562_5;
 const KILOGRAMS_AN_OUNCE = 0.028_349_523_125;
 const KILOGRAMS_A_QUART = 0.946_352_946;
 
+const keepsVolume = ({ oil }: Pick<LogUnits, 'oil'>): boolean => oil === 'mL' || oil === 'fl oz';
+
 /** A point as a row in the units of a log. Oil logged in another way (by weight, by volume) than the log keeps is left out. */
 export function rowOf(point: LoggedPoint, { oil, temperature, distillate }: LogUnits): LogRow {
   const warmth = (value: number) => (temperature === '°C' ? value - 273.15 : (value - 273.15) * 1.8 + 32);
-  const volume = oil === 'mL' || oil === 'fl oz';
+  const volume = keepsVolume({ oil });
   const perKilogram = { L: 1, kg: 1, mL: 1000, qt: 1 / KILOGRAMS_A_QUART }[distillate];
   return {
     time: scaled(point.time_s, (value) => value / 60),
@@ -124,16 +126,19 @@ export function readPasted(text: string, units: LogUnits): Pasted {
   const lines = text.split(/\r\n|\r|\n/u);
   const heading = /^\s*["']?[A-Za-z]/u.test(lines[0] ?? '') ? [lines[0] ?? ''] : [];
   const bad = read.problems.map(({ line }) => line).filter((line) => line > heading.length);
-  const left = read.points.length === 0 ? text : bad.length === 0 ? '' : [...heading, ...bad.map((line) => lines[line - 1] ?? '')].join('\n');
-  return { ...read, rows: read.points.map((point) => rowOf(point, units)), left };
+  const volume = keepsVolume(units);
+  const otherOil = read.points.some(({ oil_mL, oil_kg }) => (volume ? oil_kg : oil_mL) !== undefined);
+  const problems = otherOil ? [...read.problems, { line: 1, message: `The log keeps its oil in ${units.oil}; what is ${volume ? 'weighed' : 'measured by volume'} was not taken.` }] : read.problems;
+  const left = read.points.length === 0 || otherOil ? text : bad.length === 0 ? '' : [...heading, ...bad.map((line) => lines[line - 1] ?? '')].join('\n');
+  return { ...read, problems, rows: read.points.map((point) => rowOf(point, units)), left };
 }
 
 /** Whether pasted text weighs its oil where the log measures it, or the other way round. */
 export function unitsFor(points: readonly LoggedPoint[], units: LogUnits): LogUnits {
   const weighed = points.some(({ oil_kg }) => oil_kg !== undefined);
   const measured = points.some(({ oil_mL }) => oil_mL !== undefined);
-  if (weighed && !measured && (units.oil === 'mL' || units.oil === 'fl oz')) return { ...units, oil: 'g' };
-  if (measured && !weighed && (units.oil === 'g' || units.oil === 'oz')) return { ...units, oil: 'mL' };
+  if (weighed && !measured && keepsVolume(units)) return { ...units, oil: 'g' };
+  if (measured && !weighed && !keepsVolume(units)) return { ...units, oil: 'mL' };
   return units;
 }
 

@@ -89,6 +89,14 @@ describe('pasted columns', () => {
     expect(unitsFor(points, { ...METRIC, oil: 'g' })).toMatchObject({ oil: 'g' });
     expect(readPasted('time (min)\toil (g)\n30\t2.1', unitsFor(points, METRIC)).rows[0]?.oil).toBe('2.1');
   });
+
+  test('that hold oil by volume and by weight say which was not taken, and stay in the box', () => {
+    const text = 'time (min);oil (mL);oil (g)\n30;2.3;2.1';
+    const { rows, problems, left } = readPasted(text, METRIC);
+    expect(rows[0]?.oil).toBe('2.3');
+    expect(problems.map(({ message }) => message)).toEqual(['The log keeps its oil in mL; what is weighed was not taken.']);
+    expect(left).toBe(text);
+  });
 });
 
 describe('the run book', () => {

@@ -31,6 +31,12 @@ describe('pasted columns', () => {
   it('may leave cells empty and hold columns that mean nothing here', () => {
     expect(readPoints('time (min)\tweather\toil (mL)\toutlet (C)\n40\tsun\t3\t\n\train\t1\t\n50\tsun\t\t28').points).toEqual([{ time_s: 2400, oil_mL: 3 }, { time_s: 3000, outlet_K: 301.15 }]);
   });
+
+  it('name the columns that are passed over', () => {
+    expect(readPoints('time (min)\tweather\toil (mL)\toutlt (C)\n40\tsun\t3\t30').passedOver).toEqual(['weather', 'outlt (C)']);
+    expect(readPoints('time (min);oil (mL)\n40;3').passedOver).toEqual([]);
+    expect(readPoints('40;3').passedOver).toEqual([]);
+  });
 });
 
 describe('what cannot be read', () => {

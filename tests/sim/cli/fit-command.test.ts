@@ -23,10 +23,10 @@ const fitOf = (text: string, names: readonly FitName[]): Fit => {
 };
 
 /** What the command prints of a fit. */
-const told = (fit: Fit): unknown => {
+const told = (fit: Fit, columnsPassedOver: readonly string[] = []): unknown => {
   const { factors, alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, residuals, runs } = fit;
   return printed({
-    name: brisk.name, factors, cannotTellApart: alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, residuals, runs,
+    name: brisk.name, factors, cannotTellApart: alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, residuals, runs, columnsPassedOver,
     fitted: { scenario: fittedScenario(brisk, fit), bands: bandsOfFit(fit) },
   });
 };
@@ -45,6 +45,12 @@ describe('fit', () => {
     const found = answered('fit', still, '--log', log, '--factors', 'oilContent, fouling') as Fit;
     expect(found).toEqual(told(fitOf(logText, ['oilContent', 'fouling'])));
     expect(found.factors.map(({ name, held }) => [name, held])).toEqual([['oilContent', false], ['fouling', true]]);
+  });
+
+  it('names the columns that are no readings, such as a heading misspelt', () => {
+    const misspelt = logText.replace('outlet °C', 'outlt °C');
+    const fit = fitOf(misspelt, ['oilContent', 'release']);
+    expect(answered('fit', still, '--log', written('misspelt.csv', misspelt))).toEqual(told(fit, ['outlt °C']));
   });
 
   it('says which factors a log cannot tell apart', () => {
