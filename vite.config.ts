@@ -1,3 +1,6 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 
@@ -11,6 +14,35 @@ const allowInjectedStylesWhileDeveloping: Plugin = {
   transformIndexHtml: (html) => html.replace("style-src 'self'", "style-src 'self' 'unsafe-inline'"),
 };
 
+const OFFLINE_WORKER = 'offline-worker.js';
+/** What is no part of the app, and faces in forms that only old browsers ask for. */
+const NOT_KEPT = /\.(?:map|ttf|woff)$|^bench\.png$/;
+
+/** Tells the worker that keeps the app offline which files it is made of. */
+const keptOffline: Plugin = {
+  name: 'kept-offline',
+  apply: 'build',
+  buildStart() {
+    if (this.environment.name !== 'client') return;
+    this.emitFile({ type: 'chunk', id: join(import.meta.dirname, 'src/offline/offline-worker.ts'), fileName: OFFLINE_WORKER });
+  },
+  generateBundle: {
+    order: 'post',
+    handler(_options, bundle) {
+      const worker = bundle[OFFLINE_WORKER];
+      if (worker?.type !== 'chunk') return;
+      const own = join(import.meta.dirname, 'public');
+      const files = [...readdirSync(own), ...Object.keys(bundle)].filter((file) => file !== OFFLINE_WORKER && !NOT_KEPT.test(file)).sort();
+      const build = createHash('sha256');
+      for (const file of files) {
+        const made = bundle[file];
+        build.update(file).update(made ? (made.type === 'chunk' ? made.code : made.source) : readFileSync(join(own, file)));
+      }
+      worker.code = `const offlineFiles = ${JSON.stringify(files)}, offlineBuild = '${build.digest('hex').slice(0, 16)}';\n${worker.code}`;
+    },
+  },
+};
+
 const hasScreen = process.platform !== 'linux' || Boolean(process.env['DISPLAY'] ?? process.env['WAYLAND_DISPLAY']);
 
 /** Entries of the desk reference are plain data: where nobody reads them they may be left out of the page. */
@@ -18,7 +50,7 @@ const treeshaking = { manualPureFunctions: ['correlation', 'positionalCorrelatio
 
 export default defineConfig({
   base: './',
-  plugins: [solid(), allowInjectedStylesWhileDeveloping],
+  plugins: [solid(), allowInjectedStylesWhileDeveloping, keptOffline],
   worker: { format: 'es', rolldownOptions: { treeshake: treeshaking } },
   preview: { open: hasScreen && !process.env['CI'] },
   build: {

@@ -2,6 +2,7 @@ import { render } from 'solid-js/web';
 import { App } from './app/App.tsx';
 import { openBench } from './app/opening.ts';
 import { browserStorage } from './app/storage.ts';
+import { keepOffline } from './offline/keep-offline.ts';
 import { startRunClient } from './worker/start.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
@@ -32,6 +33,7 @@ if (opened.ok) {
     ),
     root,
   );
+  keepOffline();
 } else {
   const message = document.createElement('p');
   message.textContent = `Limbeck could not start: ${opened.message}`;

@@ -1,6 +1,9 @@
 /** Asks for the condenser length that would hold, as the place that sizes condensers asks, so that both say the same. */
-import { DEFAULT_MARGIN, type Scenario, type TubeSize } from '../../sim/index.ts';
+import type { Scenario, TubeSize } from '../../sim/index.ts';
 import type { LengthThatHolds } from '../panels/verdict-sentences.ts';
+
+/** The margin that the place begins with. The length does not depend on it, but the kept answer is found by the whole question. */
+export const USUAL_MARGIN = 0.2;
 
 /** Lengths are told in centimetres, never shorter than what holds. */
 const STEP_M = 0.01;
@@ -15,7 +18,7 @@ export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): 
   try {
     // The searches have workers of their own, fetched when first needed.
     const [{ answersPool }, { sizeQuestion }] = await Promise.all([import('../worker/answers-start.ts'), import('../answers/size/size-question.ts')]);
-    return lengthOf(await answersPool().ask('sizeOwnTube', [sizeQuestion(scenario), DEFAULT_MARGIN], { signal, remember: true }));
+    return lengthOf(await answersPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }));
   } catch {
     return null;
   }

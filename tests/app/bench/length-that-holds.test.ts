@@ -1,10 +1,10 @@
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createBench } from '../../../src/app/bench.ts';
-import { lengthOf } from '../../../src/app/length-that-holds.ts';
+import { lengthOf, USUAL_MARGIN } from '../../../src/app/length-that-holds.ts';
 import type { LengthThatHolds } from '../../../src/panels/verdict-sentences.ts';
 import type { RunClient } from '../../../src/worker/client.ts';
-import type { Scenario } from '../../../sim/index.ts';
+import { DEFAULT_MARGIN, type Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
 const events = [eventOf('vapour-escapes', 2820, { severity: 'alarm' })];
@@ -21,6 +21,10 @@ test.each([
 
 test('where no length holds it is told why', () => {
   expect(lengthOf({ length_m: null, verdict: 'pressure' })).toEqual({ length_m: null, because: 'pressure' });
+});
+
+test('the question is the very one that the place for condensers begins with', () => {
+  expect(USUAL_MARGIN).toBe(DEFAULT_MARGIN);
 });
 
 beforeEach(() => void vi.useFakeTimers());
