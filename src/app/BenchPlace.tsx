@@ -1,5 +1,5 @@
 /** The bench: the drawing across the top, playback, charts in one column, and the verdict beside them. */
-import { createEffect, lazy, on, onMount, Show, Suspense } from 'solid-js';
+import { createEffect, createSignal, lazy, on, onMount, Show, Suspense } from 'solid-js';
 import type { ScenarioPart } from '../../sim/index.ts';
 import { ALWAYS } from '../panels/cautions.ts';
 import { Headline } from '../panels/headline.tsx';
@@ -14,8 +14,9 @@ import { createLiveReach, LivePanel } from './LivePanel.tsx';
 import { showSchedule } from './schedule-anchor.ts';
 import { Section } from './Section.tsx';
 import { Title } from './Title.tsx';
+import { WhenNear } from './WhenNear.tsx';
 
-/** Below the fold, so fetched once the rest stands. */
+/** Below the first view, so fetched after it. */
 const BenchCharts = lazy(async () => ({ default: (await import('./BenchCharts.tsx')).BenchCharts }));
 const BenchSchedules = lazy(async () => ({ default: (await import('./BenchSchedules.tsx')).BenchSchedules }));
 
@@ -28,12 +29,14 @@ export function BenchPlace() {
   const bench = useBench();
   const live = createLiveReach();
   const judged = createBenchVerdict(live);
+  const [planning, setPlanning] = createSignal(false);
   let still: HTMLElement | undefined;
 
   onMount(() => setTimeout(fetchSettingsAhead, AHEAD_AFTER_MS));
 
   const planOverTime = (path: string) => {
     bench.select(null);
+    setPlanning(true);
     queueMicrotask(() => showSchedule(path));
   };
   const visit = (part: ScenarioPart, time_s: number | null) => {
@@ -101,16 +104,18 @@ export function BenchPlace() {
         </div>
       </div>
       <div class="bench-charts">
-        <Section name="The charts">
-          <Suspense>
-            <BenchCharts />
-          </Suspense>
-        </Section>
-        <Section name="The schedules">
-          <Suspense>
-            <BenchSchedules />
-          </Suspense>
-        </Section>
+        <WhenNear wanted={planning()}>
+          <Section name="The charts">
+            <Suspense>
+              <BenchCharts />
+            </Suspense>
+          </Section>
+          <Section name="The schedules">
+            <Suspense>
+              <BenchSchedules />
+            </Suspense>
+          </Section>
+        </WhenNear>
       </div>
     </div>
   );

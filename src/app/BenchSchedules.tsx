@@ -1,10 +1,10 @@
 /** The controls that change over the run, as lines to draw on the charts' time axis, wired to the bench. */
-import { For } from 'solid-js';
+import { For, onMount } from 'solid-js';
 import { fieldAt, type Schedule } from '../../sim/index.ts';
 import { ScheduleEditor } from '../charts/schedule/ScheduleEditor.tsx';
 import { useBench } from './bench.ts';
 import { valueAtPath } from './change-at-path.ts';
-import { scheduleAnchor } from './schedule-anchor.ts';
+import { scheduleAnchor, showAwaitedSchedule } from './schedule-anchor.ts';
 
 const PATHS = ['heat.setting', 'cooling.flow_kg_s', 'cooling.tapTemperature_K'] as const;
 
@@ -12,6 +12,7 @@ const INKS = { 'heat.setting': 'copper', 'cooling.flow_kg_s': 'water', 'cooling.
 
 export function BenchSchedules() {
   const bench = useBench();
+  onMount(showAwaitedSchedule);
   const paths = () => PATHS.filter((path) => path !== 'heat.setting' || bench.scenario().heat.control === 'schedule');
   return (
     <div class="bench-schedules">

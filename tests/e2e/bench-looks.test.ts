@@ -6,6 +6,7 @@ const LOOKS = ['paper', 'slate', 'high contrast', 'projector'] as const;
 describe('accessibility', () => {
   test('in every look the bench, its settings, a failing run and the dialogs hold no fault that axe can find', async () => {
     const { page, lead } = await openBench({ bypassCSP: true });
+    await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
     for (const look of LOOKS) {
       await page.getByRole('combobox', { name: 'Look' }).selectOption(look);
       expect(await axeFaults(page), look).toEqual([]);
@@ -31,6 +32,7 @@ describe('accessibility', () => {
 
   test('on a phone, with the menu and a control open, it holds none either', async () => {
     const { page } = await openBench({ bypassCSP: true, viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
     expect(await axeFaults(page)).toEqual([]);
     await page.getByRole('button', { name: 'Menu' }).tap();
     await page.getByRole('button', { name: /^Heat/, expanded: false }).last().tap();

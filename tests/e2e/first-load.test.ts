@@ -27,7 +27,7 @@ describe('the first load', () => {
   });
 
   test(`fetches no more than ${LARGEST_FIRST_LOAD / 1000} kB of script, gzipped, workers included`, async () => {
-    const { page } = await openPage('', { serviceWorkers: 'block' });
+    const { page } = await openPage();
     const scripts = new Set<string>();
     page.on('response', (response) => {
       const { pathname } = new URL(response.url());

@@ -4,7 +4,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { chromium } from 'playwright-core';
+import { chromium, type BrowserServer } from 'playwright-core';
 import { preview } from 'vite';
 import type { TestProject } from 'vitest/node';
 import { findBrowser, launchArguments } from './browser.ts';
@@ -22,28 +22,40 @@ declare module 'vitest' {
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-export default async function serveApp(project: TestProject): Promise<() => Promise<void>> {
+export interface RunningApp {
+  readonly address: string;
+  readonly folder: string;
+  readonly browser: BrowserServer;
+  stop(): Promise<void>;
+}
+
+/** Builds, serves and starts a browser. */
+export async function startApp(): Promise<RunningApp> {
   const given = process.env['LIMBECK_BUILT_APP'];
-  const appFolder = given ?? buildIntoTemporaryFolder();
+  const folder = given ?? buildIntoTemporaryFolder();
   const server = await preview({
     root,
     logLevel: 'warn',
-    build: { outDir: appFolder },
+    build: { outDir: folder },
     preview: { host: '127.0.0.1', port: 0, open: false },
   });
-  const appAddress = server.resolvedUrls?.local[0];
-  if (!appAddress) throw new Error('The preview server did not say where it listens.');
+  const address = server.resolvedUrls?.local[0];
+  if (!address) throw new Error('The preview server did not say where it listens.');
   const browser = await chromium.launchServer({ executablePath: await findBrowser(), args: launchArguments });
-
-  project.provide('appAddress', appAddress);
-  project.provide('appFolder', appFolder);
-  project.provide('browserEndpoint', browser.wsEndpoint());
-
-  return async () => {
+  const stop = async () => {
     await browser.close();
     await server.close();
-    if (!given) rmSync(appFolder, { recursive: true });
+    if (!given) rmSync(folder, { recursive: true });
   };
+  return { address, folder, browser, stop };
+}
+
+export default async function serveApp(project: TestProject): Promise<() => Promise<void>> {
+  const { address, folder, browser, stop } = await startApp();
+  project.provide('appAddress', address);
+  project.provide('appFolder', folder);
+  project.provide('browserEndpoint', browser.wsEndpoint());
+  return stop;
 }
 
 /** Builds as users get it: the test runner's own mode must not leak into the bundle. */
