@@ -8,6 +8,7 @@ export interface BenchHeaderProps {
   readonly place: Place;
   readonly files: BenchFiles;
   readonly onStart: () => void;
+  readonly onShare: () => void;
   readonly onKeys: () => void;
 }
 
@@ -24,6 +25,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       onOpenFile={() => props.files.pick()}
       onSaveScenario={() => props.files.saveScenario()}
       onSaveTable={() => props.files.saveTable()}
+      onShare={() => props.onShare()}
       onPrint={() => void bench.paper.print()}
       onUndo={() => bench.undo()}
       onRedo={() => bench.redo()}

@@ -14,6 +14,7 @@ export interface HeaderProps {
   readonly onOpenFile: () => void;
   readonly onSaveScenario: () => void;
   readonly onSaveTable: () => void;
+  readonly onShare: () => void;
   readonly onPrint: () => void;
   readonly onUndo: () => void;
   readonly onRedo: () => void;
@@ -59,6 +60,9 @@ export function Header(props: HeaderProps) {
         </button>
         <button type="button" class="header-word" onClick={() => props.onSaveTable()}>
           Save table<span class="heard"> of the run as CSV</span>
+        </button>
+        <button type="button" class="header-word" onClick={() => props.onShare()}>
+          Share<span class="heard"> this still by a link</span>
         </button>
         <button type="button" class="header-word" onClick={() => props.onPrint()}>
           Print

@@ -1,5 +1,5 @@
 /** The page: its head, the place that is shown, and what may lie over it. */
-import { createEffect, createSignal, lazy, onMount, Show, Suspense } from 'solid-js';
+import { createEffect, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
 import { Announcer } from './Announcer.tsx';
 import { createAutosave } from './autosave.ts';
 import { useBench } from './bench.ts';
@@ -11,6 +11,8 @@ import { KeysDialog } from './KeysDialog.tsx';
 import { Notice } from './Notice.tsx';
 import { createPlace } from './place.ts';
 import { Section } from './Section.tsx';
+import { isShareHash, readShareHash } from './share-link.ts';
+import { ShareDialog } from './ShareDialog.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
 import type { BenchStorage } from './storage.ts';
 import type { AnswersPlace } from '../answers/places.ts';
@@ -38,7 +40,7 @@ export function Page(props: PageProps) {
     return here === 'bench' ? null : here;
   };
   const [notice, setNotice] = createSignal(props.initialNotice);
-  const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start'>('none');
+  const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start' | 'share'>('none');
   const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
   const files = createBenchFiles(bench, setNotice);
   const refused = createAutosave(bench.snapshot, props.initialStorage);
@@ -63,6 +65,21 @@ export function Page(props: PageProps) {
     if (props.setsOff && place() === 'bench') bench.play();
   });
 
+  /** A link to a still puts it on the bench once; the address is then free of it, so that a reload keeps later changes. */
+  const openLink = async () => {
+    const { hash } = location;
+    if (!isShareHash(hash)) return;
+    history.replaceState(null, '', '#bench');
+    dispatchEvent(new HashChangeEvent('hashchange'));
+    const link = await readShareHash(hash);
+    const problem = link.ok ? await bench.load(link.json) : link.message;
+    setNotice(problem === null ? 'This still came with the link. Undo brings back the one before.' : `The link was not opened, and your work is as it was. ${problem}`);
+  };
+  onMount(() => void openLink());
+  const onHash = () => void openLink();
+  addEventListener('hashchange', onHash);
+  onCleanup(() => removeEventListener('hashchange', onHash));
+
   const openStart = () => {
     setDialog('start');
     void props.startingPoints().then(setPoints);
@@ -77,7 +94,7 @@ export function Page(props: PageProps) {
       <a class="skip screen-only" href={place() === 'bench' ? '#verdict' : '#main'}>
         {place() === 'bench' ? 'To the verdict' : 'To the content'}
       </a>
-      <BenchHeader place={place()} files={files} onStart={openStart} onKeys={() => setDialog('keys')} />
+      <BenchHeader place={place()} files={files} onStart={openStart} onShare={() => setDialog('share')} onKeys={() => setDialog('keys')} />
       <main id="main" tabindex="-1" onDragOver={files.onDragOver} onDrop={files.onDrop}>
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
@@ -95,6 +112,7 @@ export function Page(props: PageProps) {
       </main>
       <Announcer />
       <KeysDialog open={dialog() === 'keys'} keysOn={bench.keysOn()} onKeysOn={(on) => bench.setKeysOn(on)} onClose={() => setDialog('none')} />
+      <ShareDialog open={dialog() === 'share'} scenario={bench.scenario()} onClose={() => setDialog('none')} />
       <StartDialog
         open={dialog() === 'start'}
         points={points()}

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { openPage } from './open-page.ts';
 import { downloaded, enter, onBench, openBench, openFile, seconds, typedValue } from './bench-page.ts';
 
 describe('work on the bench', () => {
@@ -36,6 +37,34 @@ describe('work on the bench', () => {
     await openFile(second.page, saved.name, saved.text.replace('Gentle lavender', 'Brought along'));
     await expect.poll(() => second.page.locator('h1').textContent()).toBe('Brought along');
     expect(await typedValue(second.page, 'Coil').inputValue()).toBe('2.35');
+  });
+
+  test('is passed on as a link, which puts it on another bench and can be undone there', async () => {
+    const first = await openBench();
+    await enter(typedValue(first.page, 'Coil'), '2.35 m');
+    await first.page.getByRole('button', { name: 'Share' }).click();
+    const field = first.page.getByRole('textbox', { name: 'Link to this still' });
+    await expect.poll(() => field.inputValue()).toContain('#still=1.');
+    const link = await field.inputValue();
+
+    const second = await openPage(new URL(link).hash);
+    const { lead } = onBench(second.page);
+    await second.page.getByText('This still came with the link').waitFor();
+    expect(await typedValue(second.page, 'Coil').inputValue()).toBe('2.35');
+    expect(new URL(second.page.url()).hash).toBe('#bench');
+    const told = await lead.textContent();
+    await second.page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => lead.textContent()).not.toBe(told);
+    expect(await typedValue(second.page, 'Coil').inputValue()).toBe('1.5');
+  });
+
+  test('is as it was when a link is damaged, pasted into an open page', async () => {
+    const { page, lead } = await openBench();
+    const before = await lead.textContent();
+    await page.evaluate(() => (location.hash = '#still=1.abcdefghijk'));
+    await page.getByText('The link was not opened, and your work is as it was.').waitFor();
+    expect(await lead.textContent()).toBe(before);
+    expect(await page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled')).toBe('true');
   });
 
   test('gives the table of the run, a named column each', async () => {
