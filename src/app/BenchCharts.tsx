@@ -14,6 +14,7 @@ export function BenchCharts() {
     <ChartColumn
       result={runs().now}
       ghost={runs().before ?? undefined}
+      end_s={bench.axisEnd_s()}
       time_s={bench.time_s}
       onScrub={(time_s) => bench.setTime(time_s)}
       units={bench.units()}

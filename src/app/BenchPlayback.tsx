@@ -8,6 +8,7 @@ export function BenchPlayback() {
     <PlaybackBar
       time_s={bench.time_s()}
       end_s={bench.end_s()}
+      axisEnd_s={bench.axisEnd_s()}
       playing={bench.playing()}
       speed={bench.speed()}
       events={bench.result().events}

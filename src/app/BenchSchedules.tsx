@@ -17,7 +17,7 @@ export function BenchSchedules() {
   return (
     <div class="bench-schedules">
       <h2>Over the run</h2>
-      <p class="quiet">What you turn, and when. Drag the round knots, or type into the rows.</p>
+      <p class="quiet">What you turn, and when. Drag the square knots, or type into the rows.</p>
       <For each={paths()}>
         {(path) => {
           const field = fieldAt(path);
@@ -31,6 +31,7 @@ export function BenchSchedules() {
                 min={field?.min ?? 0}
                 max={field?.max ?? 1}
                 duration_s={bench.scenario().run.duration_s}
+                axisEnd_s={bench.axisEnd_s()}
                 time_s={bench.time_s}
                 onChange={(schedule, quick) => bench.change(path, schedule, quick ? `schedule-${path}` : undefined)}
                 units={bench.units()}

@@ -48,7 +48,17 @@ export function Header(props: HeaderProps) {
       <button type="button" class="header-menu screen-only" aria-expanded={menuOpen()} aria-controls="header-actions" onClick={() => setMenuOpen(!menuOpen())}>
         Menu
       </button>
-      <div id="header-actions" class="header-actions screen-only" classList={{ 'is-open': menuOpen() }} role="group" aria-label="This still">
+      <div
+        id="header-actions"
+        class="header-actions screen-only"
+        classList={{ 'is-open': menuOpen() }}
+        role="group"
+        aria-label="This still"
+        onClick={({ target }) => {
+          // What opens something else makes way for it; undo and redo, which may be pressed in a row, do not.
+          if (target instanceof HTMLButtonElement && !target.hasAttribute('aria-disabled')) setMenuOpen(false);
+        }}
+      >
         <button type="button" class="header-word" onClick={() => props.onStart()}>
           Examples
         </button>

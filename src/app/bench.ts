@@ -26,6 +26,8 @@ export interface Bench extends Omit<Playback, 'load'> {
   /** Where vapour escapes: the condenser length that would hold, once it has been found. */
   readonly holds: Accessor<LengthThatHolds | null>;
   readonly end_s: Accessor<number>;
+  /** Where the time axis of everything on the bench ends: a run may break off before its planned end. */
+  readonly axisEnd_s: Accessor<number>;
   readonly nextEvent: Accessor<RunEvent | null>;
   readonly previousEvent: Accessor<RunEvent | null>;
   /** Changes one field; changes that share a `gesture` are undone together. */
@@ -101,6 +103,7 @@ export function createBench(parts: BenchParts): Bench {
 
   const scenario = history.present;
   const end_s = createMemo(() => result().summary.end_s);
+  const axisEnd_s = createMemo(() => Math.max(scenario().run.duration_s, end_s(), runBefore()?.summary.end_s ?? 0));
   const playback = createPlayback(() => end_s(), parts.clock, parts.saved.speed);
   playback.load(parts.saved.time_s);
 
@@ -260,6 +263,7 @@ export function createBench(parts: BenchParts): Bench {
     stale: () => staleBecause() !== null,
     holds,
     end_s,
+    axisEnd_s,
     nextEvent,
     previousEvent,
     change: (path, value, gesture) => changeMany({ [path]: value }, gesture),

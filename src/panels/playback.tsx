@@ -1,14 +1,21 @@
-/** The playback bar: play, speed, the time line of the whole run with its events, and the playhead one can drag. */
+/**
+ * The playback bar: the time line of the whole run with its events and the playhead one can drag, play and speed. The
+ * line has the time axis of the charts below it, minute over minute.
+ */
 import { createMemo, createSignal, For, Index, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { RunEvent } from '../../sim/index.ts';
 import { SPEEDS, type Speed } from '../app/playback.ts';
 import { formatDuration } from '../units/index.ts';
+import { gutters } from '../charts/model/layout.ts';
+import { forgetWidths, textWidth } from '../charts/plot/text-width.ts';
 import { timelineMarks } from './timeline-marks.ts';
 import './playback.css';
 
 export interface PlaybackBarProps {
   readonly time_s: number;
   readonly end_s: number;
+  /** Where the charts' time axis ends, which is later where a run breaks off or one behind it is longer. */
+  readonly axisEnd_s?: number;
   readonly playing: boolean;
   readonly speed: Speed;
   readonly events: readonly RunEvent[];
@@ -32,11 +39,11 @@ const SPEED_WORDS: Readonly<Record<Speed, string>> = {
 
 const clock = (time_s: number): string => formatDuration(time_s, { short: true });
 
-/** Width of the playhead; the line begins and ends half of it in from the edge. */
-const HEAD_PX = 18;
+/** Set like the words on the time line, it tells of their size and of a face that has come. */
+const RULER = 'first drop 53 min';
 
-/** Set like the words on the time line, it tells how wide their letters are. */
-const RULER = 'first drop 53 min vapour escapes 1 h 52 first boil';
+/** Size of small text where nothing enlarges it, px. */
+const SMALL_TEXT_PX = 13;
 
 /** Width of an element in pixels, followed. */
 function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<number> {
@@ -44,9 +51,8 @@ function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<numbe
   onMount(() => {
     const watched = element();
     if (!watched) return;
-    const observer = new ResizeObserver(([entry]) => {
-      if (entry) setWidth(Math.round(entry.contentRect.width));
-    });
+    setWidth(Math.floor(watched.clientWidth));
+    const observer = new ResizeObserver(() => setWidth(Math.floor(watched.clientWidth)));
     observer.observe(watched);
     onCleanup(() => observer.disconnect());
   });
@@ -54,18 +60,73 @@ function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<numbe
 }
 
 export function PlaybackBar(props: PlaybackBarProps) {
-  const [line, setLine] = createSignal<HTMLDivElement>();
+  const [axis, setAxis] = createSignal<HTMLDivElement>();
   const [ruler, setRuler] = createSignal<HTMLSpanElement>();
-  const width = createWidth(line);
+  const width = createWidth(axis);
   const rulerWidth = createWidth(ruler);
+  const small = createMemo(() => {
+    rulerWidth();
+    const words = ruler();
+    if (!words) return { size: SMALL_TEXT_PX, face: 'sans-serif' };
+    const { fontSize, fontFamily } = getComputedStyle(words);
+    forgetWidths();
+    return { size: Number.parseFloat(fontSize), face: fontFamily };
+  });
+  const inset = createMemo(() => gutters(width(), small().size / SMALL_TEXT_PX));
+  const widthOf = (words: string, isAlarm: boolean) => textWidth(words, `${isAlarm ? 600 : 400} ${small().size}px ${small().face}`);
+  const axisWidth = () => Math.max(0, width() - inset().left - inset().right);
+  const axisEnd_s = () => props.axisEnd_s ?? props.end_s;
+  /** Share of the axis that the run at hand takes. */
+  const reach = () => (axisEnd_s() > 0 ? Math.min(1, props.end_s / axisEnd_s()) : 1);
   const share = () => (props.end_s > 0 ? props.time_s / props.end_s : 0);
-  const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, props.end_s, width() - HEAD_PX, rulerWidth() / RULER.length));
+  const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, axisEnd_s(), axisWidth(), widthOf));
   const jump = (event: RunEvent | null) => {
     if (event) props.onTime(event.time_s);
   };
 
   return (
     <section class="playback" aria-label="Playback">
+      <div class="playback-axis" ref={setAxis} style={{ '--left': `${inset().left}px`, '--right': `${inset().right}px`, '--reach': reach() }}>
+        <div class="playback-line" style={{ '--share': share() }}>
+          <input
+            type="range"
+            class="playback-head prints"
+            data-playhead
+            aria-label="Playhead"
+            aria-valuetext={`${clock(props.time_s)} of ${clock(props.end_s)}`}
+            min="0"
+            max={props.end_s}
+            step="1"
+            value={props.time_s}
+            onInput={(event) => props.onTime(event.currentTarget.valueAsNumber)}
+          />
+          <span class="playback-ruler" aria-hidden="true" ref={setRuler}>
+            {RULER}
+          </span>
+          <ul class="playback-marks" aria-label="Events of the run">
+            <Index each={marks()}>
+              {(mark) => (
+                <li class={`playback-mark is-${mark().severity}`} style={{ '--at': mark().time_s / axisEnd_s() }}>
+                  <Show when={mark().wordsAt_px !== null} fallback={<span class="heard">{mark().words} </span>}>
+                    <button
+                      type="button"
+                      class="playback-word prints"
+                      title={mark().sentence}
+                      style={{ left: `${mark().wordsAt_px ?? 0}px` }}
+                      onClick={() => props.onTime(mark().time_s)}
+                    >
+                      {mark().words} <span class="playback-when">{clock(mark().time_s)}</span>
+                    </button>
+                  </Show>
+                </li>
+              )}
+            </Index>
+          </ul>
+        </div>
+        <p class="playback-time">
+          <span class="playback-now">{clock(props.time_s)}</span> <span class="playback-of">of {clock(props.end_s)}</span>
+        </p>
+      </div>
       <div class="playback-buttons screen-only">
         <button type="button" class="playback-play" onClick={() => (props.playing ? props.onPause() : props.onPlay())}>
           {props.playing ? 'Pause' : 'Play'}
@@ -88,52 +149,13 @@ export function PlaybackBar(props: PlaybackBarProps) {
           Event<span aria-hidden="true"> ›</span>
           <span class="heard"> after: {props.nextEvent ? props.nextEvent.sentence : 'none'}</span>
         </button>
+        <label class="playback-speed">
+          <span class="heard">Speed</span>
+          <select value={String(props.speed)} onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}>
+            <For each={SPEEDS}>{(speed) => <option value={String(speed)}>{SPEED_WORDS[speed]}</option>}</For>
+          </select>
+        </label>
       </div>
-      <p class="playback-time">
-        <span class="playback-now">{clock(props.time_s)}</span> <span class="playback-of">of {clock(props.end_s)}</span>
-      </p>
-      <div class="playback-line" ref={setLine} style={{ '--share': share() }}>
-        <input
-          type="range"
-          class="playback-head prints"
-          data-playhead
-          aria-label="Playhead"
-          aria-valuetext={`${clock(props.time_s)} of ${clock(props.end_s)}`}
-          min="0"
-          max={props.end_s}
-          step="1"
-          value={props.time_s}
-          onInput={(event) => props.onTime(event.currentTarget.valueAsNumber)}
-        />
-        <span class="playback-ruler" aria-hidden="true" ref={setRuler}>
-          {RULER}
-        </span>
-        <ul class="playback-marks" aria-label="Events of the run">
-          <Index each={marks()}>
-            {(mark) => (
-              <li class={`playback-mark is-${mark().severity}`} style={{ '--at': mark().time_s / props.end_s }}>
-                <Show when={mark().wordsAt_px !== null} fallback={<span class="heard">{mark().words} </span>}>
-                  <button
-                    type="button"
-                    class="playback-word prints"
-                    title={mark().sentence}
-                    style={{ left: `${mark().wordsAt_px ?? 0}px` }}
-                    onClick={() => props.onTime(mark().time_s)}
-                  >
-                    {mark().words} <span class="playback-when">{clock(mark().time_s)}</span>
-                  </button>
-                </Show>
-              </li>
-            )}
-          </Index>
-        </ul>
-      </div>
-      <label class="playback-speed screen-only">
-        <span>Speed</span>
-        <select value={String(props.speed)} onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}>
-          <For each={SPEEDS}>{(speed) => <option value={String(speed)}>{SPEED_WORDS[speed]}</option>}</For>
-        </select>
-      </label>
     </section>
   );
 }

@@ -40,15 +40,13 @@ function candidates(events: readonly RunEvent[], mostOil_s: number | null): Cand
 /** Rank from which a mark's words matter enough to make room for. */
 const MATTERS = 2;
 
-const letters = (mark: Candidate): number => mark.words.length + 1 + formatDuration(mark.time_s, { short: true }).length;
-
-/** `letter_px` is the mean width of a letter as the words are set. */
+/** `widthOf` gives the width of words as they are set; those of an alarm are bold. */
 export function timelineMarks(
   events: readonly RunEvent[],
   mostOil_s: number | null,
   end_s: number,
   width_px: number,
-  letter_px: number,
+  widthOf: (words: string, isAlarm: boolean) => number,
 ): TimelineMark[] {
   const all = candidates(events, mostOil_s);
   const x = (mark: Candidate): number => (end_s > 0 ? (mark.time_s / end_s) * width_px : 0);
@@ -56,7 +54,7 @@ export function timelineMarks(
   const wordsAt = new Map<Candidate, number>();
 
   for (const mark of [...all].sort((a, b) => b.rank - a.rank || a.time_s - b.time_s)) {
-    const wide = letters(mark) * letter_px;
+    const wide = widthOf(`${mark.words} ${formatDuration(mark.time_s, { short: true })}`, mark.severity === 'alarm');
     if (wide > width_px) continue;
     const here = x(mark);
     const crowded = all.some((other) => other !== mark && other.rank >= MATTERS && x(other) >= here && x(other) - here < wide);

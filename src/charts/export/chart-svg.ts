@@ -85,7 +85,7 @@ function labelsMarkup(labels: readonly EndLabel[], valueOf: (label: EndLabel) =>
     const x = layout.right + 14;
     const colour = label.patch ? palette.ink : colourOf(palette, label.ink);
     return [
-      element('path', { d: leaderPath(layout, label.wantedY, label.y), fill: 'none', stroke: palette.edge, 'stroke-width': 0.75 }),
+      element('path', { d: leaderPath(layout, label.endX, label.wantedY, label.y), fill: 'none', stroke: palette.edge, 'stroke-width': 0.75 }),
       ...(label.patch ? [element('rect', { x, y: label.y - 5, width: 9, height: 9, fill: colourOf(palette, label.ink) })] : []),
       element('text', { x: label.patch ? x + 14 : x, y: label.y + 4, fill: colour }, words(label.label)),
       element('text', { x: layout.width, y: label.y + 4, 'text-anchor': 'end', fill: colour }, words(valueOf(label))),
@@ -97,7 +97,9 @@ function labelsMarkup(labels: readonly EndLabel[], valueOf: (label: EndLabel) =>
 function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: Palette): string {
   const { layout } = prepared;
   const inside = flags.filter(({ x }) => x >= prepared.xDomain[0] && x <= prepared.xDomain[1]);
-  const wordsOf = prepared.chart.xAxis === 'time' ? timedWords : untimedWords;
+  const plainWords = prepared.chart.xAxis === 'time' ? timedWords : untimedWords;
+  /** An alarm carries a shape as well. */
+  const wordsOf = (flag: Flag) => (flag.severity === 'alarm' ? `▲ ${plainWords(flag)}` : plainWords(flag));
   const sides = placeFlags(
     inside.map((flag) => ({ x: pixelOf(prepared, flag.x), width: wordsOf(flag).length * LETTER + 6, rank: flag.rank })),
     layout.plotWidth,

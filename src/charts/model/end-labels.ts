@@ -1,7 +1,7 @@
 /** Names beside the ends of the lines: as near to the end as the others allow. */
 import type { Measure } from './measure.ts';
 import type { Ink } from './palette.ts';
-import { lastValue, type PreparedChart, type PreparedLane } from './prepare.ts';
+import { lastValue, pixelOf, type PreparedChart, type PreparedLane } from './prepare.ts';
 import { spreadLabels } from './spread-labels.ts';
 import { stackTops } from './stack.ts';
 
@@ -14,6 +14,8 @@ export interface EndLabel {
   readonly ink: Ink;
   /** Layers of a stack are told apart by a patch of their colour. */
   readonly patch: boolean;
+  /** Pixels right of the plot's left edge where the line ends. */
+  readonly endX: number;
   /** Pixel where the line ends, and where there was room for the label; `null` when there was none. */
   readonly wantedY: number;
   readonly y: number | null;
@@ -51,6 +53,7 @@ function wantedLabels(prepared: PreparedChart, axis: PreparedLane): readonly Wan
       measure: series.measure,
       ink: series.ink,
       patch: lane.kind === 'stack',
+      endX: isEmpty || series.anchor !== undefined ? Infinity : pixelOf(prepared, series.xs.at(-1) ?? Infinity),
       wantedY: isEmpty ? axis.y.offset + axis.y.slope * axis.domain[0] : axis.yOf(at),
       rank: lane.kind === 'stack' ? lastValue(series) : isEmpty ? -1 : series.weight,
     };
@@ -69,6 +72,7 @@ function wantedLabels(prepared: PreparedChart, axis: PreparedLane): readonly Wan
           measure: reading.measure,
           ink: 'ink-2',
           patch: false,
+          endX: Infinity,
           wantedY: axis.yOf((lastValue(minuend) + lastValue(subtrahend)) / 2),
           rank: 0,
         },

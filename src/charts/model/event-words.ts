@@ -42,13 +42,11 @@ const RANK = { note: 1, care: 2, alarm: 3 } as const;
 /** Milestones a reader looks for first, before what asks for care but not before an alarm. */
 const LEADING: ReadonlySet<EventKind> = new Set(['first-boil', 'first-drop', 'stop-rule']);
 
-/** Words on the time axis: alarms carry a shape, and all say when. */
-export const timedWords = ({ severity, words, x }: Flag): string => `${alarmMark(severity)}${words} ${formatDuration(x, { short: true })}`;
+/** Words on the time axis, which say when. */
+export const timedWords = ({ words, x }: Flag): string => `${words} ${formatDuration(x, { short: true })}`;
 
 /** Words on another axis. */
-export const untimedWords = ({ severity, words }: Flag): string => alarmMark(severity) + words;
-
-const alarmMark = (severity: Flag['severity']): string => (severity === 'alarm' ? '▲ ' : '');
+export const untimedWords = ({ words }: Flag): string => words;
 
 /** Flags of a run in order of time; the end of the run needs none, the axis shows it. */
 export const flagsOf = (events: readonly RunEvent[]): readonly Flag[] =>

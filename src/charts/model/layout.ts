@@ -11,11 +11,11 @@ const WIDE_FROM = 620;
 
 export const isWide = (width: number, textScale = 1): boolean => width >= WIDE_FROM * textScale;
 
-/** Space for axis numbers on the left and for names and values on the right. */
+/** Space for axis numbers on the left and for names, the longest of a constituent included, and values on the right. */
 export const gutters = (width: number, textScale = 1): Gutters =>
   isWide(width, textScale)
-    ? { left: Math.round(52 * textScale), right: Math.round(152 * textScale) }
-    : { left: Math.round(48 * textScale), right: Math.round(96 * textScale) };
+    ? { left: Math.round(52 * textScale), right: Math.round(168 * textScale) }
+    : { left: Math.round(44 * textScale), right: Math.round(108 * textScale) };
 
 export interface LaneBox {
   readonly top: number;
@@ -82,5 +82,6 @@ export const partHeight = (width: number, textScale = 1): number => Math.round(M
 export const layOutChart = (chart: Chart, width: number, inset: Gutters, textScale: number): ChartLayout =>
   layOut({ width, gutters: inset, textScale, parts: chart.lanes.map(({ parts }) => parts), partHeight: partHeight(width, textScale) });
 
-/** From the end of a line to its name. */
-export const leaderPath = ({ right }: ChartLayout, from: number, to: number): string => `M${right + 1},${from}L${right + 5},${from}L${right + 10},${to}`;
+/** From the end of a line, which may lie before the end of the axis, to its name. */
+export const leaderPath = ({ left, right }: ChartLayout, endX: number, from: number, to: number): string =>
+  `M${Math.min(left + endX, right) + 1},${from}L${right + 5},${from}L${right + 10},${to}`;

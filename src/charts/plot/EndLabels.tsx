@@ -18,7 +18,7 @@ export function EndLabels(props: EndLabelsProps) {
   return (
     <>
       <svg class="chart-leaders" width={props.layout.width} height={props.layout.height} aria-hidden="true">
-        <Index each={placed()}>{(label) => <path d={leaderPath(props.layout, label().wantedY, label().y ?? 0)} />}</Index>
+        <Index each={placed()}>{(label) => <path d={leaderPath(props.layout, label().endX, label().wantedY, label().y ?? 0)} />}</Index>
       </svg>
       <ul class="chart-names" aria-hidden={props.withValues ? undefined : 'true'} style={{ left: `${props.layout.right + 14}px` }}>
         <Index each={placed()}>
@@ -32,7 +32,8 @@ export function EndLabels(props: EndLabelsProps) {
                 color: label().patch ? undefined : colourOf(props.palette, label().ink),
               }}
             >
-              <Show when={label().patch}>
+              {/* Where there is no room the patch stands in the table below; here the leader tells the layer. */}
+              <Show when={label().patch && props.withValues}>
                 <span class="chart-patch" style={{ background: colourOf(props.palette, label().ink) }} />
               </Show>
               <span class="chart-name-words">{label().label}</span>

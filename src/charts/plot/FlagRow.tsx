@@ -18,6 +18,8 @@ export interface FlagRowProps {
 }
 
 const STAFF_GAP = 5;
+/** Room for the triangle before an alarm. */
+const ALARM_MARK = 14;
 
 interface PlacedFlag {
   readonly flag: Flag;
@@ -30,7 +32,7 @@ export function FlagRow(props: FlagRowProps) {
   const place = (wordsOf: (flag: Flag) => string): readonly PlacedFlag[] => {
     const wanted = props.flags.map((flag) => ({
       x: props.pixelOf(flag.x),
-      width: textWidth(wordsOf(flag), props.font) + STAFF_GAP,
+      width: textWidth(wordsOf(flag), flag.severity === 'alarm' ? `600 ${props.font}` : props.font) + STAFF_GAP + (flag.severity === 'alarm' ? ALARM_MARK : 0),
       rank: flag.rank,
     }));
     const sides = placeFlags(wanted, props.width + props.right);
@@ -53,9 +55,9 @@ export function FlagRow(props: FlagRowProps) {
               when={at().side !== 'none'}
               fallback={<span class="heard">{at().words}</span>}
             >
-              <Show when={props.onPick} fallback={<span class="chart-flag-words">{at().words}</span>}>
+              <Show when={props.onPick} fallback={<span class="chart-flag-words" classList={{ 'alarm-mark': at().flag.severity === 'alarm' }}>{at().words}</span>}>
                 {(pick) => (
-                  <button type="button" class="chart-flag-words prints" title={at().flag.sentence} onClick={() => pick()(at().flag.x)}>
+                  <button type="button" class="chart-flag-words prints" classList={{ 'alarm-mark': at().flag.severity === 'alarm' }} title={at().flag.sentence} onClick={() => pick()(at().flag.x)}>
                     {at().words}
                   </button>
                 )}

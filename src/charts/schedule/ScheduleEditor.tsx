@@ -28,6 +28,8 @@ export interface ScheduleEditorProps {
   readonly max: number;
   /** Length of the run. */
   readonly duration_s: number;
+  /** End of the charts' time axis, where it is later than the run's. */
+  readonly axisEnd_s?: number | undefined;
   readonly time_s: Accessor<number>;
   /** `quick` marks one of several small steps, of a drag or a held key, that are undone together. */
   readonly onChange: (schedule: Schedule, quick: boolean) => void;
@@ -53,6 +55,7 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
   const handles: HTMLElement[] = [];
 
   const unit = createMemo(() => displayUnit(props.unit, props.units, props.hint));
+  const axisEnd_s = () => props.axisEnd_s ?? props.duration_s;
   const limits = (): ScheduleLimits => ({ min: props.min, max: props.max, duration_s: props.duration_s });
   const layout = createMemo(() =>
     layOut({
@@ -69,12 +72,12 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
     dragging() && earlier ? earlier : scheduleDomain(earlier, props.schedule, unit(), props.min, props.max),
   );
   const bounds = (): Domain => domain() ?? [0, 1];
-  const x = createMemo(() => linearMap([0, props.duration_s], [0, layout().plotWidth]));
+  const x = createMemo(() => linearMap([0, axisEnd_s()], [0, layout().plotWidth]));
   const y = createMemo(() => linearMap(bounds(), [layout().axisTop, top()]));
   const xOf = (at_s: number) => layout().left + x().offset + x().slope * at_s;
   const yOf = (value: number) => y().offset + y().slope * unit().fromSI(value);
   const ticks = createMemo(() => valueTicks(bounds(), (layout().axisTop - top()) / textScale()));
-  const timeTicks = createMemo(() => xTicks('time', [0, props.duration_s], layout().plotWidth / textScale(), props.units));
+  const timeTicks = createMemo(() => xTicks('time', [0, axisEnd_s()], layout().plotWidth / textScale(), props.units));
   const path = () =>
     scheduleLine(props.schedule, props.duration_s)
       .map(({ at_s, value }, index) => `${index === 0 ? 'M' : 'L'}${xOf(at_s)},${yOf(value)}`)

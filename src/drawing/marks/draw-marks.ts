@@ -218,7 +218,7 @@ function escape(painter: Painter, sites: MarkSites, state: StillState, phases: P
   for (let n = 0; n < PUFFS; n++) {
     const part = wrap(chance(13 * n) + (phases.escape * (0.7 + 0.5 * chance(13 * n + 1))) / PUFF_RISE);
     const spread = 4 + 18 * part;
-    painter.ring(sites.tip.x + 5 + (chance(13 * n + 2) * 2 - 1) * spread + 6 * part, sites.tip.y + 4 - PUFF_RISE * part, 1 + 3.6 * part * (0.6 + 0.4 * chance(13 * n + 3)));
+    painter.ring(sites.tip.x - 1 + (chance(13 * n + 2) * 2 - 1) * spread + 6 * part, sites.tip.y + 4 - PUFF_RISE * part, 1 + 3.6 * part * (0.6 + 0.4 * chance(13 * n + 3)));
   }
   painter.end();
 }

@@ -12,7 +12,7 @@ const events = [
   eventOf('neck-fast', 2500, { severity: 'care' }),
   eventOf('vapour-escapes', 1900, { severity: 'alarm' }),
 ];
-const marks = (width_px: number) => timelineMarks(events, 6720, 9000, width_px, LETTER);
+const marks = (width_px: number) => timelineMarks(events, 6720, 9000, width_px, (words) => words.length * LETTER);
 
 describe('marks of the time line', () => {
   test('stand in order of time, one for each kind, with the nine tenths and without the end', () => {
