@@ -2,11 +2,11 @@
 import { STANDARD_GRAVITY } from '../constants.ts';
 import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
 import {
-  tableLatentHeat, tableLiquidDensity, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableSaturationPressure, tableSaturationSlope, tableSaturationTemperature,
+  tableLatentHeat, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableSaturationPressure, tableSaturationSlope, tableSaturationTemperature,
 } from '../fluids/water-table.ts';
 import { buildBody } from '../still/still-body.ts';
 import { ENTHALPY_ZERO } from '../still/stream.ts';
-import { surfaceLoss, type LossSurface } from '../still/surface-loss.ts';
+import { surfaceLoss } from '../still/surface-loss.ts';
 import type { RunResult } from '../run/result.ts';
 import { rayleighNumber } from '../transfer/natural-convection.ts';
 import { smoothingShare, type Moment, type Peak, type Survey } from './working-moment.ts';
@@ -118,7 +118,7 @@ export function steamRate(moment: Moment, peak: Peak | null): WorkingSheet | nul
       tex: '\\dot Q = \\dot Q_{pot}-\\dot Q_l',
       symbols: [
         symbol('\\dot Q_{pot}', 'power into the pot', source.toPot / dt, 'W', 'heat source: setting, rated power, share, lag'),
-        symbol('\\dot Q_l', 'heat lost by the wetted side of the pot', pot.loss / dt, 'W', 'sheet on heat loss'),
+        symbol('\\dot Q_l', 'heat lost by the wall of the pot', pot.loss / dt, 'W', 'sheet on heat loss'),
       ],
       result: { tex: '\\dot Q', value: heat, unit: 'W' }, source: BALANCE,
     }),
@@ -169,7 +169,7 @@ export function steamRate(moment: Moment, peak: Peak | null): WorkingSheet | nul
   };
 }
 
-/** Chain of the loss from the pot's wetted side, then all surfaces together. */
+/** Chain of the loss from the pot's side, then all surfaces together. */
 export function heatLoss({ still, before, scenario, dt, time_s }: Moment): WorkingSheet | null {
   const { pot, bed, head, neck, airPressure } = still;
   const { site, factors } = scenario;
@@ -181,8 +181,9 @@ export function heatLoss({ still, before, scenario, dt, time_s }: Moment): Worki
   const radius = vessel.diameter_m / 2;
   const { insulationThickness_m: thickness } = vessel;
   const k_ins = scenario.pot.insulationConductivity_W_mK;
-  const surface: LossSurface = { facing: 'side', length: vessel.height_m, area: 1, emissivity: scenario.pot.emissivity, insulation: thickness, insulationConductivity: k_ins, radius };
-  const flux = surfaceLoss(surface, T, T_a, airPressure);
+  const { potSurfaces, potLoss } = buildBody(scenario, airPressure, still.oil);
+  const [side, ...lid] = potSurfaces;
+  const flux = surfaceLoss(side, T, T_a, airPressure) / side.area;
   const outerFactor = (radius + thickness) / radius;
   const resistance = (radius * Math.log(outerFactor)) / k_ins;
   const T_s = T - flux * resistance;
@@ -196,12 +197,10 @@ export function heatLoss({ still, before, scenario, dt, time_s }: Moment): Worki
   const convection = (nusselt.result.value * airConductivity(film)) / vessel.height_m;
   const radiation = entryStep('radiant-flux', { emissivity: [scenario.pot.emissivity, 'scenario: surface emissivity'], T_s: [T_s, 'outside of the pot'], T_a: [T_a, 'scenario: air temperature'] });
   const outside = convection * (T_s - T_a) + radiation.result.value;
-  const water = before.potWater - (pot.waterConsumed - before.waterConsumed);
-  const depth = Math.min(pot.geometry.height, (water / tableLiquidDensity(T) + pot.geometry.submergedVolume) / pot.section);
-  const area = Math.PI * vessel.diameter_m * depth;
-  const tabled = buildBody(scenario, airPressure, still.oil).potLoss.at(T) * area;
+  const ofBoilerLid = lid.reduce((sum, surface) => sum + factors.heatLoss * surfaceLoss(surface, T, T_a, airPressure), 0);
+  const ofSide = potLoss.at(T) - ofBoilerLid;
   const others = { bed: (bed?.loss ?? 0) / dt, head: head.loss / dt, neck: neck.loss / dt };
-  const whole = tabled + others.bed + others.head + others.neck;
+  const whole = ofSide + ofBoilerLid + others.bed + others.head + others.neck;
   const steps: WorkingStep[] = [];
   if (thickness > 0)
     steps.push(writtenStep({
@@ -230,12 +229,13 @@ export function heatLoss({ still, before, scenario, dt, time_s }: Moment): Worki
       result: { tex: 'q', value: outside * outerFactor, unit: 'W/m²' }, source: 'sum of both ways',
     }),
     writtenStep({
-      title: 'Wetted side, bed, lid and neck together',
-      tex: '\\dot Q_l = f\\,q\\,\\pi D z+\\dot Q_{bed}+\\dot Q_{lid}+\\dot Q_{neck}',
+      title: 'Side, bed, lid and neck together',
+      tex: `\\dot Q_l = f\\,q\\,\\pi D z+${steam ? '\\dot Q_{boiler}+' : ''}\\dot Q_{bed}+\\dot Q_{lid}+\\dot Q_{neck}`,
       symbols: [
         symbol('f', 'heat loss factor', factors.heatLoss, '1', 'scenario: heat loss factor'),
-        symbol('q', 'flux from the side', factors.heatLoss > 0 ? tabled / (area * factors.heatLoss) : flux, 'W/m²', 'step above, as the run reads it between the points of its table'),
-        symbol('D', 'diameter', vessel.diameter_m, 'm', 'scenario: diameter'), symbol('z', 'wetted height', depth, 'm', RUN),
+        symbol('q', 'flux from the side', factors.heatLoss > 0 ? ofSide / (side.area * factors.heatLoss) : flux, 'W/m²', 'step above, as the run reads it between the points of its table'),
+        symbol('D', 'diameter', vessel.diameter_m, 'm', 'scenario: diameter'), symbol('z', 'height of the wall that water or its steam keeps hot', pot.geometry.warmHeight, 'm', steam ? 'scenario: boiler height' : 'scenario: water filled in and grid height'),
+        ...(steam ? [symbol('\\dot Q_{boiler}', 'loss of the boiler’s lid', ofBoilerLid, 'W', 'by the same chain, hot side up')] : []),
         symbol('\\dot Q_{bed}', 'loss round the bed', others.bed, 'W', RUN), symbol('\\dot Q_{lid}', 'loss of lid and upper side', others.head, 'W', RUN), symbol('\\dot Q_{neck}', 'loss of the neck', others.neck, 'W', RUN),
       ],
       result: { tex: '\\dot Q_l', value: whole, unit: 'W' }, source: 'sum of the surfaces, each by the same chain',

@@ -7,8 +7,8 @@
  * (the drop made linear about the last step) so that a narrow outlet cannot make the balance swing; in water distillation at
  * the co-boiling temperature while free oil is there. Oil in the water (from cohobation) leaves with the steam in
  * proportion to its concentration over its solubility.
- * Assumptions: one temperature; no evaporation below the boil; wall up to the first water level (or the grid) warms
- * with the water.
+ * Assumptions: one temperature; no evaporation below the boil; wall up to the first water level or the grid (a separate
+ * boiler's whole wall and lid) is as hot as the water, whether water or steam stands on it: what it loses condenses there.
  */
 import { WATER_MOLAR_MASS } from '../constants.ts';
 import {
@@ -46,6 +46,8 @@ export const HIGHEST_GAUGE = 150_000;
 export interface PotGeometry {
   readonly diameter: number;
   readonly height: number;
+  /** Height of the wall that is as hot as the water, m. */
+  readonly warmHeight: number;
   /** Heat capacity of the wall and base that warm with the water, J/K. */
   readonly wallCapacity: number;
   /** Volume taken by the submerged charge, m³; zero unless water distillation. */
@@ -162,7 +164,7 @@ export class Pot {
       this.consumedEnthalpy += taken;
     }
     const wettedHeight = Math.min(this.geometry.height, this.depth());
-    this.loss = this.lossTable.at(this.temperature) * Math.PI * this.geometry.diameter * wettedHeight * dt;
+    this.loss = this.lossTable.at(this.temperature) * dt;
     this.enthalpy += heat - this.loss;
     if (submerged) {
       if (this.meanRate < 0) this.meanRate = heat / (dt * tableLatentHeat(this.boilingTemperature));

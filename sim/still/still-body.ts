@@ -16,8 +16,10 @@ export interface StillBody {
   readonly potSection: number;
   readonly potGeometry: PotGeometry;
   readonly wallCapacityPerMetre: number;
-  /** Per square metre of wetted side. */
+  /** The pot's wall below bed or lid; with a separate boiler, the boiler's whole side and its lid. */
+  readonly potSurfaces: readonly [side: LossSurface, ...lid: LossSurface[]];
   readonly potLoss: LossTable;
+  /** Per square metre of side. */
   readonly bedLoss: LossTable;
   readonly separatorLoss: LossTable;
   readonly head: WallCell;
@@ -45,8 +47,12 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   const section = (Math.PI / 4) * pot.diameter_m ** 2;
   const perArea = wallCapacity(pot.material, pot.wallThickness_m);
   const perimeter = Math.PI * pot.diameter_m;
+  const insulationConductivity = pot.insulationConductivity_W_mK;
   const side = (length: number, area: number, insulation: number, radius: number): LossSurface => ({
-    facing: 'side', length, area, emissivity: pot.emissivity, insulation, insulationConductivity: pot.insulationConductivity_W_mK, radius,
+    facing: 'side', length, area, emissivity: pot.emissivity, insulation, insulationConductivity, radius,
+  });
+  const lid = (diameter: number, insulation: number): LossSurface => ({
+    facing: 'up', length: diameter / 4, area: (Math.PI / 4) * diameter ** 2, emissivity: pot.emissivity, insulation, insulationConductivity, radius: null,
   });
   const table = (surfaces: readonly LossSurface[]) => new LossTable(surfaces, site.airTemperature_K, airPressure, factors.heatLoss);
 
@@ -56,22 +62,26 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   const submergedVolume = submerged ? dry / PLANT_SUBSTANCE : 0;
   const waterVolume = (pot.water_kg + (submerged ? charge.mass_kg * charge.moisture : 0)) / 998 + submergedVolume;
   const wettedHeight = Math.min(body.height_m, waterVolume / bodySection);
-  const warmHeight = steam ? body.height_m : submerged ? wettedHeight : Math.min(pot.height_m, pot.gridHeight_m);
+  // Steam stands on the wall between water and grid, and in the whole of a separate boiler: it is as hot as the water.
+  const warmHeight = steam ? body.height_m : submerged ? wettedHeight : Math.max(wettedHeight, Math.min(pot.height_m, pot.gridHeight_m));
+  const bodySide = side(body.height_m, Math.PI * body.diameter_m * warmHeight, steam ? boiler.insulationThickness_m : pot.insulationThickness_m, body.diameter_m / 2);
+  const potSurfaces: StillBody['potSurfaces'] = steam ? [bodySide, lid(boiler.diameter_m, boiler.insulationThickness_m)] : [bodySide];
   const potGeometry: PotGeometry = {
     diameter: body.diameter_m,
     height: body.height_m,
-    wallCapacity: perArea * (bodySection + Math.PI * body.diameter_m * warmHeight),
+    warmHeight,
+    wallCapacity: perArea * ((steam ? 2 : 1) * bodySection + Math.PI * body.diameter_m * warmHeight),
     submergedVolume,
     plantCapacity: submerged ? dry * charge.heatCapacity_J_kgK : 0,
   };
 
   const bed = bedHeight(scenario);
   const bedBottom = pot.layout === 'water-and-steam' ? pot.gridHeight_m : 0;
-  const headBottom = submerged ? wettedHeight : bedBottom + bed;
+  const headBottom = submerged ? wettedHeight : steam ? bed : Math.max(wettedHeight, bedBottom + bed);
   const headHeight = Math.max(0.005, pot.height_m - headBottom);
   const headSurfaces: LossSurface[] = [
     side(pot.height_m, perimeter * headHeight, pot.insulationThickness_m, pot.diameter_m / 2),
-    { facing: 'up', length: pot.diameter_m / 4, area: section, emissivity: pot.emissivity, insulation: pot.insulationThickness_m, insulationConductivity: pot.insulationConductivity_W_mK, radius: null },
+    lid(pot.diameter_m, pot.insulationThickness_m),
   ];
   const neckOutside = neck.bore_m + 2 * neck.wallThickness_m;
   const neckSurface: LossSurface = {
@@ -88,7 +98,8 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
     potSection: section,
     potGeometry,
     wallCapacityPerMetre: perArea * perimeter,
-    potLoss: table([side(body.height_m, 1, steam ? boiler.insulationThickness_m : pot.insulationThickness_m, body.diameter_m / 2)]),
+    potSurfaces,
+    potLoss: table(potSurfaces),
     bedLoss: table([side(pot.height_m, 1, pot.insulationThickness_m, pot.diameter_m / 2)]),
     separatorLoss: table(separatorSurfaces),
     head: new WallCell(perArea * (perimeter * headHeight + section), table(headSurfaces), oil, startTemperature(site.airTemperature_K)),

@@ -4,6 +4,7 @@
  * evaluations of the same balances and chains with IF97 properties.
  */
 import { describe, expect, it } from 'vitest';
+import { airConductivity, airDensity, airHeatCapacity, airViscosity } from '../../sim/fluids/air.ts';
 import { constituentById } from '../../sim/fluids/constituents.ts';
 import { coBoilingTemperature, saturationOilPerSteam } from '../../sim/fluids/immiscible.ts';
 import {
@@ -74,6 +75,52 @@ describe('the boil', () => {
     }), 900);
     expect(run.still.pot.out.water).toBeGreaterThan(0);
     expect(Math.abs(run.still.pot.temperature - K - published)).toBeLessThan(0.02);
+  });
+});
+
+/** Heat lost to air at 20 °C by bare sides and lids at T, by hand: Churchill–Chu and McAdams in air at its film temperature, and radiation. */
+function bareLoss(vessels: readonly { readonly D: number; readonly H: number }[], emissivity: number, T: number, p: number): number {
+  const T_a = K + 20;
+  const film = 0.5 * (T + T_a);
+  const nu = airViscosity(film) / airDensity(film, p);
+  const Pr = (airViscosity(film) * airHeatCapacity(film)) / airConductivity(film);
+  const Ra = (L: number): number => ((G * (T - T_a) * L ** 3) / (film * nu ** 2)) * Pr;
+  const radiation = emissivity * 5.670374e-8 * (T ** 4 - T_a ** 4);
+  return vessels.reduce((sum, { D, H }) => {
+    const side = (0.825 + (0.387 * Ra(H) ** (1 / 6)) / (1 + (0.492 / Pr) ** (9 / 16)) ** (8 / 27)) ** 2;
+    const lid = Ra(D / 4) > 1e7 ? 0.15 * Ra(D / 4) ** (1 / 3) : 0.54 * Ra(D / 4) ** 0.25;
+    const flux = (Nu: number, L: number): number => ((Nu * airConductivity(film)) / L) * (T - T_a) + radiation;
+    return sum + flux(side, H) * Math.PI * D * H + flux(lid, D / 4) * (Math.PI / 4) * D ** 2;
+  }, 0);
+}
+
+describe('the loss to the air', () => {
+  const bare = { diameter_m: 0.3, height_m: 0.4, emissivity: 0.2, waterTemperature_K: 372, wallThickness_m: 0.0003 };
+  const calm = { heat: { ratedPower_W: 2000 }, factors: { heatLoss: 1 }, cooling: lake };
+
+  it.each([
+    ['water in which the plant would lie', 10, { layout: 'water' }, []],
+    ['water under a grid', 7, { layout: 'water-and-steam', gridHeight_m: 0.2 }, []],
+    ['little water under a grid', 3, { layout: 'water-and-steam', gridHeight_m: 0.2 }, []],
+    ['a separate boiler', 5, { layout: 'steam' }, [{ D: 0.25, H: 0.35 }]],
+  ] as const)('is that of every side and lid with steam or boiling water behind it: %s', (_, water_kg, layout, boiler) => {
+    const run = runTo(idealStill({
+      ...calm, pot: { ...bare, ...layout, water_kg }, boiler: { diameter_m: 0.25, height_m: 0.35, insulationThickness_m: 0 },
+    }), 1200);
+    const { pot, head, airPressure } = run.still;
+    expect(pot.out.water).toBeGreaterThan(0);
+    const byHand = bareLoss([{ D: 0.3, H: 0.4 }, ...boiler], 0.2, pot.temperature, airPressure);
+    expect(relative((pot.loss + head.loss) / run.stepLength, byHand), `${byHand} W by hand`).toBeLessThan(0.005);
+  });
+
+  it('does not fall as the water does', () => {
+    const run = runTo(idealStill({ ...calm, pot: { ...bare, layout: 'water', water_kg: 10 } }), 900);
+    const { pot, head } = run.still;
+    const full = (pot.loss + head.loss) / run.stepLength;
+    const before = pot.water;
+    run.advance(7200);
+    expect(before - pot.water).toBeGreaterThan(4);
+    expect(relative((pot.loss + head.loss) / run.stepLength, full)).toBeLessThan(0.002);
   });
 });
 
