@@ -26,7 +26,10 @@ export function BenchHeader(props: BenchHeaderProps) {
       onSaveScenario={() => props.files.saveScenario()}
       onSaveTable={() => props.files.saveTable()}
       onShare={() => props.onShare()}
-      onPrint={() => void bench.paper.print()}
+      onPrint={() => {
+        bench.pause();
+        void bench.paper.print();
+      }}
       onUndo={() => bench.undo()}
       onRedo={() => bench.redo()}
       onUnits={(units) => bench.setUnits(units)}

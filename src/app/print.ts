@@ -14,6 +14,8 @@ const nextFrame = (): Promise<void> =>
 
 /** One frame to measure, one to lay out, one to paint. */
 const FRAMES_TO_SETTLE = 3;
+/** What was off the screen follows the playhead once it rests. */
+const REST_MS = 200;
 
 export function createPaper(): Paper {
   const [onPaper, setOnPaper] = createSignal(false);
@@ -29,6 +31,7 @@ export function createPaper(): Paper {
     onPaper,
     print: async () => {
       lay();
+      await new Promise((resolve) => setTimeout(resolve, REST_MS));
       for (let frame = 0; frame < FRAMES_TO_SETTLE; frame++) await nextFrame();
       print();
       lift();

@@ -78,6 +78,15 @@ describe('the playhead', () => {
     }
   });
 
+  test('is followed by what is off the screen once it rests', async () => {
+    const { page, playhead } = await openBench();
+    const note = page.getByRole('figure', { name: 'Energy' }).locator('.chart-note');
+    await note.waitFor();
+    await playhead.fill('3600');
+    await expect.poll(() => note.textContent()).toMatch(/to 1\sh/);
+    expect((await note.boundingBox())?.y).toBeGreaterThan(1800);
+  });
+
   test('plays and pauses with Space, and goes through the whole run in ten seconds when asked', async () => {
     const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
     await page.getByRole('combobox', { name: 'Speed' }).selectOption('the run in 10 seconds');

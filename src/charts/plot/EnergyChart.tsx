@@ -23,7 +23,7 @@ export const ENERGY_SAYS =
 export function EnergyChart(props: EnergyChartProps) {
   const { near, watch } = createNearness();
   const scene = () => props.scene;
-  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : before), 0);
+  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)), 0);
   const ledger = createMemo(() => energyLedger(props.record, time_s()));
   const scale = () => scene().look().textScale;
   const height = () => Math.round(partHeight(scene().width(), scale()) * 1.5);

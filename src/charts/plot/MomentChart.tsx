@@ -34,7 +34,7 @@ export function MomentChart(props: MomentChartProps) {
   const { near, watch } = createNearness();
   const scene = () => props.scene;
   const [reading, setReading] = createSignal<number | null>(null);
-  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : before), 0);
+  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)), 0);
   /** Axes are those of the first moment: what they span holds for the whole run, so the playhead leaves them alone. */
   const firstChart = createMemo(() => props.chartAt(0));
   const bounds = createMemo<Bounds>((earlier) => settleBounds(firstChart(), scene().units(), earlier), {});

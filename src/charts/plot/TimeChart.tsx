@@ -25,7 +25,7 @@ export function TimeChart(props: TimeChartProps) {
   const bounds = createMemo<Bounds>((earlier) => settleBounds(props.chart, scene().units(), earlier), {});
   const prepared = createMemo(() => prepare(props.chart, layoutIn(scene(), props.chart), bounds(), scene().timeDomain(), scene().units()));
   const labels = createMemo(() => endLabels(prepared()));
-  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : before), 0);
+  const time_s = createMemo<number>((before) => (near() ? scene().time_s() : (scene().restedTime_s?.() ?? before)), 0);
   const readAt = () => scene().reading_s() ?? time_s();
 
   const svg = (): string => {

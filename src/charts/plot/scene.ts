@@ -16,6 +16,8 @@ export interface Scene {
   readonly time_s: Accessor<number>;
   /** Time of the last row of the record before the playhead: often enough for what shows one moment. */
   readonly rowTime_s: Accessor<number>;
+  /** The playhead once it rests: what is off the screen follows no sooner. Left out where nothing moves. */
+  readonly restedTime_s?: Accessor<number>;
   readonly timeDomain: Accessor<Domain>;
   readonly flags: Accessor<readonly Flag[]>;
   /** The reading line of the time charts, common to them all. */
