@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openAnswer, SEARCH } from './answers-page.ts';
-import { downloaded, enter } from './bench-page.ts';
+import { exampleScenario } from '../../sim/index.ts';
+import { downloaded, enter, openFile } from './bench-page.ts';
 
 describe('how long to run', () => {
   test('is answered by shares of the oil, and by a rule of one’s own that ends the run', async () => {
@@ -16,9 +17,9 @@ describe('how long to run', () => {
     await expect.poll(() => page.getByRole('radio', { name: /ten minutes bring less/ }).isChecked()).toBe(true);
     await enter(page.getByRole('textbox', { name: 'Share of the oil to stop at' }), '80');
     await expect.poll(() => advice.textContent(), SEARCH).toMatch(/80\s% of what can be had\./);
-    const minute = /^Stop at ([^:]+):/.exec((await advice.textContent()) ?? '')?.[1] ?? '';
+    const minute = /^Stop at ([^:,]+)/.exec((await advice.textContent()) ?? '')?.[1]?.replaceAll('\u00a0', ' ') ?? '';
     await page.getByRole('button', { name: 'End the run there' }).click();
-    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/^The run as planned ends after/);
+    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/^The run on the bench ends after .+, with \d+\smL of it in the receiver, \d+\s% of what can be had\./);
     await goTo(page, 'Bench');
     await expect.poll(() => page.locator('.playback-of').textContent()).toBe(`of ${minute}`);
   });
@@ -31,6 +32,31 @@ describe('how long to run', () => {
     await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
     await expect.poll(() => lead.textContent(), SEARCH).not.toBe(before);
     expect(await lead.textContent()).toMatch(/^Half of the \d+\smL/);
+  });
+
+  test('says on every answer what would hurt someone, and where a run that was to go on really ends', async () => {
+    const { page, lead } = await openAnswer('run-length');
+    await openFile(page, 'dry.json', JSON.stringify({ ...exampleScenario('gentle-lavender'), name: 'Runs dry', pot: { ...exampleScenario('gentle-lavender').pot, water_kg: 2.5 } }));
+    await expect.poll(() => page.locator('h1').textContent()).toBe('Runs dry');
+    const dangers = page.getByRole('list', { name: 'Dangers of this run' });
+    await expect.poll(() => dangers.textContent(), SEARCH).toMatch(/^Danger: Only .+ of water is left at/);
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of/);
+    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/because the pot runs dry/);
+    await expect.poll(() => page.locator('.stop-advice .answer-problem').textContent(), SEARCH).toMatch(/^The pot’s water does not last/);
+    await goTo(page, 'Size');
+    await dangers.waitFor();
+    await goTo(page, 'Boils');
+    await expect.poll(() => page.locator('.boil .answer-problem').first().textContent(), SEARCH).toMatch(/water is left/);
+  });
+
+  test('has no empty words where no oil comes', async () => {
+    const { page, lead } = await openAnswer('run-length');
+    await openFile(page, 'bare.json', JSON.stringify({ ...exampleScenario('gentle-lavender'), name: 'Water alone', charge: { ...exampleScenario('gentle-lavender').charge, mass_kg: 0 } }));
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^No oil comes over/);
+    await expect.poll(() => page.locator('.stop-advice').textContent(), SEARCH).toMatch(/^No oil comes, so no rule says stop\./);
+    await page.locator('.spread-row').first().waitFor(SEARCH);
+    expect(await page.locator('.spread-row').first().textContent()).toMatch(/^Oilnone/);
+    expect(await page.getByRole('region', { name: /each share of the oil/ }).count()).toBe(0);
   });
 
   test('comes with how sure it is: some runs already say it, and stopping keeps them', async () => {

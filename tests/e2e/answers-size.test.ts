@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openAnswer, SEARCH } from './answers-page.ts';
-import { downloaded, enter, typedValue } from './bench-page.ts';
+import { exampleScenario } from '../../sim/index.ts';
+import { downloaded, enter, openFile, typedValue } from './bench-page.ts';
 
 describe('how much tube', () => {
   test('is answered in a sentence, a picture and a table, and all of it can be taken along', async () => {
@@ -82,6 +83,16 @@ describe('how much tube', () => {
     expect(await lead.textContent()).toBe(before);
     await enter(page.getByRole('textbox', { name: 'Margin on the length' }), '50 %');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/50\s% more\.$/);
+  });
+
+  test('tells no tube from another where nothing comes over', async () => {
+    const { page, lead } = await openAnswer('size');
+    const lavender = exampleScenario('gentle-lavender');
+    await openFile(page, 'cold.json', JSON.stringify({ ...lavender, name: 'Never boils', heat: { ...lavender.heat, setting: [{ at_s: 0, value: 0.05, shape: 'step' }] } }));
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Nothing comes over/);
+    await page.getByText('none can be told from another').waitFor(SEARCH);
+    expect(await page.getByRole('button', { name: /^Use it/ }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: 'Set the tap to that' }).count()).toBe(0);
   });
 
   test('is answered for a straight tube in a jacket alike, without turns', async () => {

@@ -1,11 +1,12 @@
 /** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the playhead. */
-import { createMemo, createUniqueId, Index, Show, type Accessor } from 'solid-js';
+import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
 import { columnAt, fieldAt } from '../../../sim/index.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { formatDuration, formatQuantity, type UnitSystem } from '../../units/index.ts';
 import { boilFields } from './boil-fields.ts';
 import type { Boil } from './boil-store.ts';
+import { alarmsOf } from '../parts/RunAlarms.tsx';
 import { oilVolume } from '../length/length-words.ts';
 
 export interface BoilCardProps {
@@ -100,6 +101,7 @@ export function BoilCard(props: BoilCardProps) {
               />
             </div>
             <p class="boil-now">{now()}</p>
+            <For each={alarmsOf(result().events)}>{({ sentence }) => <p class="answer-problem">{sentence}</p>}</For>
           </>
         )}
       </Show>

@@ -17,7 +17,7 @@ import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { BoilCard } from './BoilCard.tsx';
 import { addBoils, boils, changeBoil, freeName, openBoils, removeBoil, setAllBoils } from './boil-store.ts';
-import { bestOf, compareWords } from './compare-words.ts';
+import { bestOf, compareWords, differenceWords } from './compare-words.ts';
 import './boils.css';
 
 const LETTERS = ['A', 'B', 'C', 'D'] as const;
@@ -86,6 +86,8 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
       cell: (row) => (
         <>
           <span classList={{ 'is-best': bestOf(row) === place }}>
+            {/* Of a tube that lets vapour out it is only known that it should be longer. */}
+            {row.id === 'coilNeeded' && result.summary.waterUncondensed_kg > 0 ? 'over ' : ''}
             {compareWords(row, row.values[place] ?? null, units())}
             <Show when={bestOf(row) === place}>
               {' '}
@@ -94,7 +96,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
             </Show>
           </span>
           <Show when={place > 0}>
-            <span class="difference">{compareWords(row, row.differences[place] ?? null, units(), { signed: true })}</span>
+            <span class="difference">{differenceWords(row, place, units())}</span>
           </Show>
         </>
       ),
@@ -176,6 +178,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           )}
         </Index>
       </div>
+      <div class="boils-detail" classList={{ 'is-paired': done().length === 2 }}>
       <Show when={comparison()}>
         {(found) => (
           <section aria-labelledby="differences-title">
@@ -213,6 +216,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           </section>
         )}
       </Show>
+      </div>
     </article>
   );
 }

@@ -33,6 +33,18 @@ export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, valu
   }
 }
 
+/** Parts of the larger value below which two are told as the same. */
+const SAME = 0.001;
+
+/** A difference from the first boil; what would be rounded away is told as none. */
+export function differenceWords(row: CompareRow, place: number, units: UnitSystem): string {
+  const [first, own, difference] = [row.values[0] ?? null, row.values[place] ?? null, row.differences[place] ?? null];
+  if (first === null || own === null || difference === null) return NO_NUMBER;
+  const words = compareWords(row, difference, units, { signed: true });
+  const isSame = Math.abs(difference) <= SAME * Math.max(Math.abs(first), Math.abs(own)) || !/[1-9]/u.test(words) || compareWords(row, first, units) === compareWords(row, own, units);
+  return isSame ? 'the same' : words;
+}
+
 /** Place of the better value of a row, where one is; `null` where none is better or all are alike. */
 export function bestOf({ better, values }: CompareRow): number | null {
   if (better === 'neither') return null;

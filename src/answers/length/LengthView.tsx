@@ -9,6 +9,7 @@ import type { AnswersDesk } from '../answers-desk.ts';
 import { createAsked } from '../asked.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { ChartDesk } from '../parts/ChartDesk.tsx';
+import { RunAlarms } from '../parts/RunAlarms.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
@@ -55,6 +56,12 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
   onCleanup(() => likely.stop());
 
   const units = () => props.desk.units();
+  const isPriced = () => scenario().heat.energyPrice_J > 0 || scenario().cooling.waterPrice_m3 > 0;
+  /** Whether the run on the bench goes on until most of its oil is in, so that a time to nine tenths means something. */
+  const seesMost = () => {
+    const most = asked.answer()?.length.shares.find(({ share }) => share === 0.9)?.at;
+    return most !== null && most !== undefined && most.time_s <= props.desk.result().summary.end_s;
+  };
   const charts = createMemo(() => fanCharts(props.desk.result(), isCurrent() ? likely.summary() : null));
   const columns = createMemo<readonly TableColumn<ShareReached>[]>(() => [
     { id: 'share', title: 'Oil', cell: ({ share }) => formatQuantity(share, '1', units(), { hint: 'share', decimals: 0 }) },
@@ -63,7 +70,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
     { id: 'distillate', title: 'Distillate', cell: ({ at }) => (at ? formatQuantity(at.distillate_L, 'L', units()) : '–') },
     { id: 'coolant', title: 'Cooling water', cell: ({ at }) => (at ? formatQuantity(at.coolantUsed_L, 'L', units()) : '–') },
     { id: 'energy', title: 'Energy', cell: ({ at }) => (at ? formatQuantity(at.energy_J, 'J', units()) : '–') },
-    { id: 'cost', title: 'Energy and water cost', cell: ({ at }) => (at ? money(at.cost) : '–') },
+    ...(isPriced() ? [{ id: 'cost', title: 'Energy and water cost', cell: ({ at }: ShareReached) => (at ? money(at.cost) : '–') }] : []),
   ]);
   const sharesTable = (): DataTable => {
     const shares = asked.answer()?.length.shares ?? [];
@@ -100,15 +107,17 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
           </Show>
         </p>
         <p class="answer-more">
-          <Show when={asked.answer()}>{(answer) => <>{planWords(answer(), scenario(), units())} </>}</Show>
-          <Show when={isCurrent() && likely.summary()}>{(summary) => <>{spreadLead(summary(), units())}</>}</Show>
+          <Show when={asked.answer()}>{(answer) => <>{planWords(answer(), props.desk.result().summary, units())} </>}</Show>
+          <Show when={isCurrent() && likely.summary()}>{(summary) => <>{spreadLead(summary(), units(), seesMost())}</>}</Show>
         </p>
         <div class="answer-tools">
           <WorkingButton topic="time-to-90" scenario={scenario()} units={units()} />
           <SaveBar of="how long to run" runName={scenario().name} table={sharesTable} json={inJson} />
         </div>
+        <RunAlarms events={props.desk.result().events} />
       </header>
-      <Show when={asked.answer()}>
+      <div class="length-first">
+      <Show when={asked.answer()?.length.obtainable_mL === 0 ? null : asked.answer()}>
         {(answer) => <AnswerTable caption="Time, water and cost to each share of the oil" columns={columns()} rows={answer().length.shares} />}
       </Show>
       <StopRulePanel
@@ -125,6 +134,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
         }}
         onEndThere={(duration_s) => props.desk.change('run.duration_s', duration_s)}
       />
+      </div>
       <section class="likely" aria-labelledby="likely-title">
         <h3 id="likely-title">How sure is it</h3>
         <p class="answer-quiet">
@@ -154,9 +164,9 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
           {(summary) => (
             <>
               <p class="answer-quiet">
-                Middle, and the range in which eight runs of ten lie, of {formatNumber(summary().finished, 0)} draws.
+                Middle, and the range in which eight runs of ten lie, of {formatNumber(summary().finished, 0)} draws. The other runs are the still as planned and each doubt tried alone.
               </p>
-              <Spread summary={summary()} units={units()} />
+              <Spread summary={summary()} length_m={scenario().condenser.length_m} isPriced={isPriced()} units={units()} />
               <Influences summary={summary()} of={influenceOf()} onOf={setInfluenceOf} units={units()} runName={scenario().name} />
             </>
           )}

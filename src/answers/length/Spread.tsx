@@ -1,11 +1,14 @@
 /** The likely runs in words: the middle and the range in which eight of ten lie. */
 import { For, Show } from 'solid-js';
-import type { EnsembleSummary, NumberBand } from '../../../sim/index.ts';
+import type { EnsembleSummary, HeadlineName, NumberBand } from '../../../sim/index.ts';
 import type { UnitSystem } from '../../units/index.ts';
-import { headlineWords, TOLD } from './length-words.ts';
+import { bandWords, TOLD } from './length-words.ts';
 
 export interface SpreadProps {
   readonly summary: EnsembleSummary;
+  /** Of the reader's own tube: a run that would need more is only known to need more than this. */
+  readonly length_m: number;
+  readonly isPriced: boolean;
   readonly units: UnitSystem;
 }
 
@@ -13,27 +16,27 @@ export interface SpreadProps {
 const missing = ({ counted, of }: NumberBand): string => (counted < of ? ` (${of - counted} of ${of} runs never)` : '');
 
 export function Spread(props: SpreadProps) {
+  const told = () => TOLD.filter(({ name }) => props.summary.headline[name].p50 !== null && (name !== 'cost' || props.isPriced));
+  const words = (name: HeadlineName) => bandWords(name, props.summary.headline[name], props.length_m, props.units);
   return (
     <dl class="spread">
-      <For each={TOLD}>
-        {({ name, title }) => {
-          const band = () => props.summary.headline[name];
-          const said = (value: number | null) => headlineWords(name, value, props.units);
-          return (
-            <Show when={band().p50 !== null}>
-              <div class="spread-row">
-                <dt>{title}</dt>
-                <dd>
-                  <span class="spread-middle">{said(band().p50)}</span>
+      <For each={told()}>
+        {({ name, title }) => (
+          <div class="spread-row">
+            <dt>{title}</dt>
+            <dd>
+              <span class="spread-middle">{words(name).middle}</span>
+              <Show when={words(name).range}>
+                {(range) => (
                   <span class="spread-range">
-                    {said(band().p10)} to {said(band().p90)}
-                    {missing(band())}
+                    {range()}
+                    {missing(props.summary.headline[name])}
                   </span>
-                </dd>
-              </div>
-            </Show>
-          );
-        }}
+                )}
+              </Show>
+            </dd>
+          </div>
+        )}
       </For>
     </dl>
   );

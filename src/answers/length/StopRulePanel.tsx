@@ -29,6 +29,7 @@ export function StopRulePanel(props: StopRulePanelProps) {
   const below_mL = () => (props.rules['oil-in-ten-minutes'].kind === 'oil-in-ten-minutes' ? props.rules['oil-in-ten-minutes'].below_mL : STOP_RULES['oil-in-ten-minutes'].usual);
   const above = () => (props.rules['cost-of-next'].kind === 'cost-of-next' ? props.rules['cost-of-next'].above : STOP_RULES['cost-of-next'].usual);
   const end_s = createMemo(() => (props.advice?.minute === null || props.advice?.minute === undefined ? null : props.advice.minute * 60));
+  const words = createMemo(() => (props.advice ? adviceWords(props.advice, props.units) : null));
   return (
     <section class="stop-rule" aria-labelledby="stop-title">
       <h3 id="stop-title">When to stop</h3>
@@ -82,11 +83,16 @@ export function StopRulePanel(props: StopRulePanelProps) {
           )}
         </For>
       </fieldset>
-      <p class="stop-advice" role="status" classList={{ 'is-asking': props.asking }}>
-        <Show when={props.advice} fallback="Working it out…">
-          {(advice) => <>{adviceWords(advice(), props.units).join(' ')}</>}
+      <div class="stop-advice" role="status" classList={{ 'is-asking': props.asking }}>
+        <Show when={words()} fallback={<p>Working it out…</p>}>
+          {(said) => (
+            <>
+              <p>{said().says.join(' ')}</p>
+              <For each={said().dangers}>{(danger) => <p class="answer-problem">{danger}</p>}</For>
+            </>
+          )}
         </Show>
-      </p>
+      </div>
       <Show when={end_s()}>
         {(at) => (
           <button type="button" aria-disabled={at() === props.duration_s} onClick={() => props.onEndThere(at())}>

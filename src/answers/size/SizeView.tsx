@@ -6,13 +6,14 @@ import { answersPool } from '../../worker/answers-start.ts';
 import type { MapAxis } from '../../worker/map-axis.ts';
 import type { AnswersDesk } from '../answers-desk.ts';
 import { createAsked } from '../asked.ts';
+import { RunAlarms } from '../parts/RunAlarms.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
 import { createMapSession, type MapSession } from './map-session.ts';
 import { sizeQuestion } from './size-question.ts';
-import { hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
+import { condensingWords, hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
 import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import { TubeTable } from './TubeTable.tsx';
@@ -60,6 +61,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
   const least = createAsked(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { urgency: 3, quiet_ms: 500 });
 
   const axis = () => chosenAxis() ?? usualAxis(scenario());
+  const nothingComes = () => own.answer()?.verdict === 'no-vapour';
   const needed = () => own.answer()?.length_m ?? null;
   // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
   const bounds = createMemo<MapBounds>((before) => {
@@ -83,7 +85,8 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
   const tubesOf = (size: TubeSize) => JSON.stringify([question(), margin(), size.length_m]);
   const startTubes = () => {
     const size = own.answer();
-    if (!size) return;
+    // Where nothing comes over every tube holds at any length, which tells no tube from another.
+    if (!size || size.verdict === 'no-vapour') return;
     const hopeless = size.verdict === 'coolant-warm' ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
     tubes.start(tubesOf(size), question(), margin(), tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless));
   };
@@ -121,7 +124,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </Show>
         </p>
         <p class="answer-more">
-          <Show when={own.answer()}>{(size) => <>{ownLengthWords(size(), scenario(), units())}</>}</Show>
+          <Show when={own.answer()}>{(size) => <>{[ownLengthWords(size(), scenario(), units()), condensingWords(scenario(), props.desk.result().summary, units())].filter((said) => said !== null).join(' ')}</>}</Show>
         </p>
         <div class="size-controls">
           <QuantityField
@@ -148,6 +151,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           <WorkingButton topic="condensing-length" scenario={scenario()} units={units()} />
           <SaveBar of="the size" runName={scenario().name} json={() => ({ scenario: scenario(), margin: margin(), own: own.answer(), hardestBoil: hardest.answer(), leastWater: least.answer() })} />
         </div>
+        <RunAlarms events={props.desk.result().events} />
       </header>
 
       <section class="size-map" aria-labelledby="map-title">
@@ -196,16 +200,18 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           <Show when={hardest.answer()?.setting}>
             {(setting) => (
               <button type="button" onClick={() => props.desk.changeMany({ 'heat.control': 'schedule', 'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }] })}>
-                Set the heat to that
+                Set the heat to that{scenario().heat.control === 'hold-rate' ? ', instead of holding a rate' : ''}
               </button>
             )}
           </Show>
           <p classList={{ 'is-asking': least.asking() }}>
-            <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
-              {(found) => <>{leastWaterWords(found(), scenario(), units())}</>}
+            <Show when={!nothingComes()} fallback="Nothing comes over in this run, so it says nothing of the water that a boil needs.">
+              <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
+                {(found) => <>{leastWaterWords(found(), scenario(), units())}</>}
+              </Show>
             </Show>
           </p>
-          <Show when={(least.answer()?.flow_kg_s ?? null) !== null}>
+          <Show when={!nothingComes() && (least.answer()?.flow_kg_s ?? null) !== null}>
             <button
               type="button"
               onClick={() => props.desk.change('cooling.flow_kg_s', [{ at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' }])}
@@ -216,7 +222,17 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
         </div>
       </section>
 
-      <TubeTable session={tubes} scenario={scenario()} units={units()} filter={filter()} onFilter={setFilter} onStart={startTubes} onUse={use} />
+      <Show
+        when={!nothingComes()}
+        fallback={
+          <section class="tubes" aria-labelledby="tubes-title">
+            <h3 id="tubes-title">Which tube</h3>
+            <p class="answer-quiet">Nothing comes over in this run, so any tube would do, and none can be told from another. Give it a run that boils.</p>
+          </section>
+        }
+      >
+        <TubeTable session={tubes} scenario={scenario()} units={units()} filter={filter()} onFilter={setFilter} onStart={startTubes} onUse={use} />
+      </Show>
     </article>
   );
 }

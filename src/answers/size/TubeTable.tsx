@@ -4,11 +4,12 @@ import { tubes, type Scenario } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { displayUnit, formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
+import { CONTROL_CAUTIONS } from '../../panels/cautions.ts';
 import { money } from '../length/length-words.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { packsWords, VERDICT_WORDS } from './size-words.ts';
+import { bendRadius, packsWords, VERDICT_WORDS } from './size-words.ts';
 import { BORES, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import type { TubeSession } from './tube-session.ts';
 
@@ -45,7 +46,11 @@ export function TubeTable(props: TubeTableProps) {
     return found.lengthWithMargin_m === null ? VERDICT_WORDS[found.verdict] : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
   };
   const price = ({ size: found }: TubeRow) => (found?.price === null || found?.price === undefined ? null : found.price * props.scenario.condenser.tubePrice_m);
-  const bendRadius = ({ tube }: TubeRow) => tube.minimumBendRadius_m.byHand ?? tube.minimumBendRadius_m.withTool;
+
+  const noneLeft = () =>
+    props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
+      ? `No tube of these choices holds the whole run${isCoil() ? ' and goes into the tub' : ''}. Untick “only what holds and goes in” to see what stands in the way of each; a gentler boil, more or colder water, or warmer distillate leave more to choose from.`
+      : 'No tube is left by these choices.';
 
   const coilColumns = (): readonly TableColumn<TubeRow>[] => [
     { id: 'turns', title: 'Turns', cell: ({ size: found }) => (found?.turns === null || found?.turns === undefined ? missing : formatNumber(found.turns, 1)), sortBy: ({ size: found }) => found?.turns ?? null },
@@ -91,7 +96,7 @@ export function TubeTable(props: TubeTableProps) {
     ...(isCoil() ? coilColumns() : []),
     { id: 'mass', title: 'Metal', unit: mass().label, cell: ({ size: found }) => formatNumber(mass().fromSI(found?.mass_kg ?? Number.NaN), 2), sortBy: ({ size: found }) => found?.mass_kg ?? null },
     { id: 'drop', title: 'Pressure drop', unit: 'Pa', cell: ({ size: found }) => (found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0)), sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null },
-    { id: 'price', title: 'Price', cell: (row) => { const amount = price(row); return amount === null ? missing : money(amount); }, sortBy: price },
+    { id: 'price', title: 'Price', unit: `at ${money(props.scenario.condenser.tubePrice_m)} per m`, cell: (row) => { const amount = price(row); return amount === null ? missing : money(amount); }, sortBy: price },
     { id: 'packs', title: 'To buy', isWords: true, cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing), sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null) },
     {
       id: 'use',
@@ -136,6 +141,9 @@ export function TubeTable(props: TubeTableProps) {
   return (
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
+      <p class="answer-quiet">
+        Each with the length that holds, margin included, at the same price a metre: whole packs cost more.{isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
+      </p>
       <div class="tubes-controls">
         <label class="answer-choice">
           <span>Standard</span>
@@ -183,7 +191,7 @@ export function TubeTable(props: TubeTableProps) {
           </p>
         )}
       </Show>
-      <Show when={shown().length > 0} fallback={<p class="answer-quiet">No tube is left by these choices.</p>}>
+      <Show when={shown().length > 0} fallback={<p class="answer-quiet">{noneLeft()}</p>}>
         <AnswerTable
           class="tube-table"
           caption="Standard tubes as the condenser of this still"

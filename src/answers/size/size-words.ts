@@ -1,6 +1,7 @@
 /** How much tube, in sentences. */
-import type { HardestBoil, LeastWater, Scenario, TubeSize } from '../../../sim/index.ts';
+import type { HardestBoil, LeastWater, Scenario, Summary, TubeSize } from '../../../sim/index.ts';
 import { formatQuantity, type UnitSystem } from '../../units/index.ts';
+import type { TubeRow } from './tube-rows.ts';
 
 const run = (length_m: number, units: UnitSystem): string => formatQuantity(length_m, 'm', units, { hint: 'run' });
 const degrees = (temperature_K: number, units: UnitSystem): string => formatQuantity(temperature_K, 'K', units, { decimals: 0 });
@@ -45,10 +46,17 @@ function noLength({ verdict }: TubeSize, limit_K: number, units: UnitSystem): st
 export function ownLengthWords({ length_m, lengthWithMargin_m, verdict }: TubeSize, scenario: Scenario, units: UnitSystem): string | null {
   if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') return null;
   const own = scenario.condenser.length_m;
-  const noun = condenserNoun(scenario);
-  if (own < length_m - SAME_LENGTH) return `Your ${noun} has ${run(own, units)}: ${run(length_m - own, units)} too short.`;
-  if (own < lengthWithMargin_m - SAME_LENGTH) return `Your ${noun} has ${run(own, units)}: it holds, but with less to spare than you want.`;
-  return `Your ${noun} has ${run(own, units)}: ${run(own - length_m, units)} more than the least.`;
+  const has = `Your ${condenserNoun(scenario)} has ${run(own, units)}`;
+  if (own < length_m - SAME_LENGTH) return `${has}: ${run(length_m - own, units)} too short.`;
+  if (own < length_m + SAME_LENGTH) return `${has}: just enough, with nothing to spare.`;
+  const spare = `${run(own - length_m, units)} more than the least`;
+  return own < lengthWithMargin_m - SAME_LENGTH ? `${has}: ${spare}, but less than you want to spare.` : `${has}: ${spare}.`;
+}
+
+/** Why the length that holds is more than the length that condenses, which the bench tells; `null` where it is not. */
+export function condensingWords({ condenser }: Pick<Scenario, 'condenser'>, { condensingLengthPeak_m, waterUncondensed_kg }: Pick<Summary, 'condensingLengthPeak_m' | 'waterUncondensed_kg'>, units: UnitSystem): string | null {
+  if (!(condensingLengthPeak_m > 0) || waterUncondensed_kg > 0 || condensingLengthPeak_m > condenser.length_m - SAME_LENGTH) return null;
+  return `${run(condensingLengthPeak_m, units)} of it ${condenser.kind === 'bundle' ? 'condense' : 'condenses'} everything; the rest cools the distillate, which you want no warmer than ${degrees(condenser.outletLimit_K, units)}.`;
 }
 
 const FAILS: Readonly<Record<NonNullable<HardestBoil['limitedBy']>, string>> = {
@@ -62,7 +70,7 @@ export function hardestWords({ setting, power_W, limitedBy, boils }: HardestBoil
   const noun = condenserNoun(scenario);
   if (setting === null || power_W === null) return `This ${noun} does not hold even the gentlest boil: ${limitedBy ? FAILS[limitedBy] : 'it fails'}.`;
   if (limitedBy === null) return `This ${noun} takes even full heat, ${power(heat.ratedPower_W)}.`;
-  if (!boils) return `Up to ${power(power_W)} nothing comes over; any boil harder than that is not held.`;
+  if (!boils) return `At one heat throughout, nothing comes over up to ${power(power_W)}, and harder boils are not held: ${FAILS[limitedBy]}.`;
   return `This ${noun} takes up to ${power(power_W)} throughout, ${percent(setting, units)} of full heat; above that ${FAILS[limitedBy]}.`;
 }
 
@@ -84,6 +92,13 @@ export const VERDICT_WORDS: Readonly<Record<TubeSize['verdict'], string>> = {
   'cannot-be-coiled': 'hard, can’t be wound',
   'does-not-fit': 'too thick',
 };
+
+/** The radius that a tube must keep by the way it is bent, m; the tighter one where even that does not do. */
+export function bendRadius({ tube, size }: TubeRow): number | null {
+  const { byHand, withTool } = tube.minimumBendRadius_m;
+  const isByHand = size === null || size.bend === null || size.bend === 'by hand';
+  return isByHand ? (byHand ?? withTool) : (withTool ?? byHand);
+}
 
 export function packsWords({ packs }: TubeSize, units: UnitSystem): string {
   if (!packs) return '–';

@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { compareRuns, OIL_SHARES, type CompareRow, type FittedFactor, type Spent, type TubeSize } from '../../../sim/index.ts';
-import { bestOf, compareWords } from '../../../src/answers/boils/compare-words.ts';
+import { bestOf, compareWords, differenceWords } from '../../../src/answers/boils/compare-words.ts';
 import { boilFields } from '../../../src/answers/boils/boil-fields.ts';
-import { adviceWords, headlineWords, lengthLead, planWords } from '../../../src/answers/length/length-words.ts';
+import { adviceWords, bandWords, headlineWords, lengthLead, planWords, spreadLead } from '../../../src/answers/length/length-words.ts';
 import { factorMeaning, fitLead } from '../../../src/answers/runs/fit-words.ts';
-import { hardestWords, leastWaterWords, ownLengthWords, packsWords, sizeLead } from '../../../src/answers/size/size-words.ts';
+import { bendRadius, condensingWords, hardestWords, leastWaterWords, ownLengthWords, packsWords, sizeLead } from '../../../src/answers/size/size-words.ts';
 import { BORES, standards, tubesInOrder, wanted, type TubeFilter } from '../../../src/answers/size/tube-rows.ts';
 import { placeOf, PLACES } from '../../../src/answers/places.ts';
 import { plainNumber } from '../../../src/answers/working/working-words.ts';
@@ -12,7 +12,7 @@ import type { LengthAnswer } from '../../../src/worker/answers-tasks.ts';
 import { simulate, tubes } from '../../../sim/index.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
-const plain = (text: string | null): string => (text ?? '').replace(/\u202f/gu, ' ');
+const plain = (text: string | null): string => (text ?? '').replace(/[\u202f\u00a0]/gu, ' ');
 
 const spent = (time_s: number, oil_mL: number): Spent => ({
   time_s, oil_kg: oil_mL * 9e-4, oil_mL, distillate_L: 1, coolantUsed_L: 20, potWaterLeft_kg: 4, energy_J: 3.6e6, energyCost: 0.3, waterCost: 0.1, cost: 0.4,
@@ -38,21 +38,49 @@ describe('how long to run, in words', () => {
     expect(lengthLead({ ...none, length: { ...none.length, obtainable_mL: 0 } }, 'metric')).toContain('No oil');
   });
 
-  test('says what the plan leaves', () => {
-    expect(plain(planWords(length([2700, 4000, 6720, 7500, 9000]), scenarioWith({ run: { duration_s: 7000 } }), 'metric'))).toBe('The run as planned ends after 1 h 57 min, with 90 % or more of it in the receiver.');
-    expect(planWords(length([2700]), scenarioWith({ run: { duration_s: 600 } }), 'metric')).toContain('before half');
+  test('says where the run really ends, why, and what is in by then', () => {
+    const ends = (more: Partial<Parameters<typeof planWords>[1]>) => plain(planWords(length([2700]), { end_s: 7000, endReason: 'duration', oilCollected_mL: 9.97, ...more }, 'metric'));
+    expect(ends({})).toBe('The run on the bench ends after 1 h 57, with 10 mL of it in the receiver, 99 % of what can be had.');
+    expect(ends({ endReason: 'pot-dry', end_s: 3300, oilCollected_mL: 8 })).toBe('The run on the bench ends after 55 min, because the pot runs dry, with 8.0 mL of it in the receiver, 80 % of what can be had.');
+    expect(ends({ oilCollected_mL: 0 })).toContain('before any of it is in');
+    const none = length([]);
+    expect(planWords({ ...none, length: { ...none.length, obtainable_mL: 0 } }, { end_s: 600, endReason: 'duration', oilCollected_mL: 0 }, 'metric')).toBe('');
   });
 
   test('says when to stop, what going on would cost, and whether water lasts', () => {
     const { advice } = length([]);
-    expect(adviceWords(advice, 'metric').map(plain)).toEqual([
+    const said = adviceWords(advice, 'metric');
+    expect(said.says.map(plain)).toEqual([
       'Stop at 1 h 52: 9.0 mL are in, 90 % of what can be had.', 'The ten minutes before bring 0.40 mL.', 'The next millilitre would cost 0.35 in energy and water.',
       'The pot’s water lasts until then.', 'The cooling holds until then.',
     ]);
-    const dry = adviceWords({ ...advice, stop: null, minute: null, potLasts: false, potLow_s: 5400, coolingLasts: false, escapes_s: 3000 }, 'metric').map(plain).join(' ');
-    expect(dry).toContain('never reached');
-    expect(dry).toContain('low at 1 h 30');
-    expect(dry).toContain('vapour escapes from 50 min on');
+    expect(said.dangers).toEqual([]);
+    const dry = adviceWords({ ...advice, stop: null, minute: null, potLasts: false, potLow_s: 5400, coolingLasts: false, escapes_s: 3000 }, 'metric');
+    expect(dry.says.join(' ')).toContain('never reached');
+    expect(dry.dangers.map(plain).join(' ')).toMatch(/low at 1 h 30\..*vapour escapes from 50 min on\. Do not run it so/);
+  });
+
+  test('says so where the full minute is not the one that the table rounds to, and keeps quiet of money that is none', () => {
+    const { advice } = length([]);
+    const { says } = adviceWords({ ...advice, stop: spent(6670, 9), minute: 112, costOfNext: 0 }, 'metric');
+    expect(plain(says[0] ?? '')).toContain('Stop at 1 h 52, just after the rule is met:');
+    expect(says.join(' ')).not.toContain('cost');
+    expect(adviceWords({ ...advice, stop: null, minute: null, share: 0 }, 'metric').says[0]).toContain('No oil comes');
+  });
+
+  test('says a spread as a range, what nearly all runs share as one number, and a tube that is too short as too short', () => {
+    const band = (p10: number, p50: number, p90: number) => ({ p10, p50, p90 });
+    expect(plain(bandWords('oil_mL', band(19, 33, 51), 1.5, 'metric').range)).toBe('19 mL to 51 mL');
+    expect(bandWords('coolantUsed_kg', band(43, 43, 43), 1.5, 'metric').range).toBe('in nearly all');
+    expect(bandWords('coolantUsed_kg', band(0, 0, 0), 1.5, 'metric').middle).toBe('none');
+    expect(plain(bandWords('condensingLength_m', band(0.9, 1.5, 1.5), 1.5, 'metric').range)).toBe('0.90 m to over 1.50 m');
+  });
+
+  test('tells no time to nine tenths of a run that ends before', () => {
+    const number = (p10: number, p90: number) => ({ p10, p50: p10, p90, counted: 20, of: 20 });
+    const summary = { finished: 20, headline: { oil_mL: number(2, 7), t90_s: number(3600, 5400) } } as unknown as Parameters<typeof spreadLead>[0];
+    expect(plain(spreadLead(summary, 'metric', true))).toBe('In eight runs of ten this still gives 2.0 mL to 7.0 mL of oil, nine tenths of it by 1 h to 1 h 30.');
+    expect(plain(spreadLead(summary, 'metric', false))).toBe('In eight runs of ten this still gives 2.0 mL to 7.0 mL of oil by its end.');
   });
 
   test('has every headline number in the reader’s units, and a dash for what never came', () => {
@@ -85,9 +113,26 @@ describe('how much tube, in words', () => {
   test('compares the reader’s own length: short, scant or ample', () => {
     const own = (length_m: number) => plain(ownLengthWords(size(), scenarioWith({ condenser: { length_m } }), 'metric'));
     expect(own(1)).toBe('Your coil has 1.00 m: 0.40 m too short.');
-    expect(own(1.5)).toContain('less to spare than you want');
+    expect(own(1.4000000001)).toBe('Your coil has 1.40 m: just enough, with nothing to spare.');
+    expect(own(1.5)).toBe('Your coil has 1.50 m: 0.10 m more than the least, but less than you want to spare.');
     expect(own(2)).toBe('Your coil has 2.00 m: 0.60 m more than the least.');
     expect(ownLengthWords(size({ verdict: 'no-vapour' }), still, 'metric')).toBe(null);
+  });
+
+  test('tells the length that condenses from the one that also cools, as the bench tells it', () => {
+    const summary = { condensingLengthPeak_m: 0.5, waterUncondensed_kg: 0 };
+    expect(plain(condensingWords(still, summary, 'metric'))).toBe('0.50 m of it condenses everything; the rest cools the distillate, which you want no warmer than 35 °C.');
+    expect(condensingWords(still, { ...summary, waterUncondensed_kg: 0.1 }, 'metric')).toBe(null);
+    expect(condensingWords(still, { ...summary, condensingLengthPeak_m: 0 }, 'metric')).toBe(null);
+    expect(condensingWords(still, { ...summary, condensingLengthPeak_m: 1.5 }, 'metric')).toBe(null);
+  });
+
+  test('shows the radius of the way in which a tube is bent', () => {
+    const tube = tubes.find(({ minimumBendRadius_m: { byHand, withTool } }) => byHand !== null && withTool !== null);
+    if (!tube) throw new Error('no tube with both radii');
+    const { byHand, withTool } = tube.minimumBendRadius_m;
+    const radius = (bend: TubeSize['bend']) => bendRadius({ tube, size: size({ bend }) });
+    expect([radius('by hand'), radius('with a bender'), radius('too tight'), bendRadius({ tube, size: null })]).toEqual([byHand, withTool, withTool, byHand]);
   });
 
   test('says what the one at hand can take', () => {
@@ -147,6 +192,13 @@ describe('boils compared, in words', () => {
         expect(said.join(' ')).not.toContain('NaN');
       }
     }
+  });
+
+  test('tell no difference that rounding would hide', () => {
+    const row = (first: number, second: number): CompareRow => ({ id: 'distillate', title: '', unit: 'kg', better: 'neither', values: [first, second], differences: [0, second - first] });
+    expect(differenceWords(row(7.7, 7.70047), 1, 'metric')).toBe('the same');
+    expect(plain(differenceWords(row(7.7, 6.7), 1, 'metric'))).toBe('−1.0 L');
+    expect(differenceWords({ ...row(1, 1), values: [null, 1], differences: [null, null] }, 1, 'metric')).toBe('–');
   });
 
   test('mark the better one only where there is one', () => {
