@@ -56,11 +56,26 @@ const common = {
   halfCoverage: sourced(0.05, 'assumption', 'the last twentieth of the oil no longer covers the surface; no measurement found'),
 } as const;
 
-/** One group's parameters: share and rate of its own, the rest common to all plants. */
-export const groupRelease = (readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>): GroupRelease => ({ readyShare, heldRate_1_s, ...common });
+/**
+ * Take-up of a bed with far more oil than lavender's, whose 1.4 to 2.7 kg in a cubic metre the common band stands for: oil
+ * covers more of the plant there, so the surface that gives it to the steam grows with the oil in the bed.
+ * @param perVolume oil at the surface in a cubic metre of bed, as a multiple of lavender's
+ */
+export const takeUpOfRichBed = (perVolume: number, note: string): Sourced<Band> => {
+  const { typical, low, high } = takeUp.value;
+  return sourced(
+    band(typical * perVolume, low * perVolume, high * perVolume), 'estimated', `lavender’s times ${perVolume}, for the oil at the surface in a cubic metre of bed`, note,
+  );
+};
+
+/** One group's parameters: share and rate of its own, the rest common to all plants unless a take-up is given. */
+export const groupRelease = (readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>, ownTakeUp: Sourced<Band> = takeUp): GroupRelease =>
+  ({ readyShare, heldRate_1_s, ...common, takeUp: ownTakeUp });
 
 /** Both groups alike, where nothing tells them apart. */
-export const sameRelease = (readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>): { readonly hydrocarbon: GroupRelease; readonly oxygenate: GroupRelease } => {
-  const group = groupRelease(readyShare, heldRate_1_s);
+export const sameRelease = (
+  readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>, ownTakeUp?: Sourced<Band>,
+): { readonly hydrocarbon: GroupRelease; readonly oxygenate: GroupRelease } => {
+  const group = groupRelease(readyShare, heldRate_1_s, ownTakeUp);
   return { hydrocarbon: group, oxygenate: group };
 };

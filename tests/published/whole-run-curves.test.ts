@@ -22,7 +22,7 @@ interface SetUp {
   readonly power_W: number;
 }
 
-function chargeAt(end: End, { plant, state, mass_kg }: SetUp): Scenario['charge'] {
+function chargeAt(end: End, { plant, state, mass_kg }: Pick<SetUp, 'plant' | 'state' | 'mass_kg'>): Scenario['charge'] {
   const { hydrocarbon, oxygenate } = findBotanical(plant).release;
   const defaults = scenarioOf({ charge: { ...chargeFromBotanical(plant, state), mass_kg } }).charge;
   const both = (value: (group: typeof hydrocarbon) => number) => ({ hydrocarbon: value(hydrocarbon), oxygenate: value(oxygenate) });
@@ -104,6 +104,49 @@ describe('a published distillation lies within the band of the library’s param
     expect(typical, band).toBeLessThanOrEqual(slow);
     expect(minutes, band).toBeGreaterThanOrEqual(fast);
     expect(minutes, band).toBeLessThanOrEqual(slow);
+  }, 60_000);
+
+  // European Pharmacopoeia 2.8.12 (from memory): the plant boiled in its flask, the distillate running back, and what it must yield by then.
+  it.each([
+    ['clove-bud', 0.005, 0.1, 0.06, 3, 120, 150], ['fennel-bitter', 0.01, 0.2, 0.075, 2.5, 120, 40], ['caraway', 0.01, 0.2, 0.075, 2.5, 90, 30],
+    ['juniper-berry', 0.02, 0.2, 0.075, 3.5, 90, 10], ['lavender-true', 0.02, 0.5, 0.1, 2.5, 120, 13], ['oregano', 0.03, 0.4, 0.09, 2.5, 120, 25],
+  ] as const)('%s yields in the pharmacopoeia’s assay what it asks for', (plant, mass_kg, water_kg, diameter_m, mL_min, minutes, minimum_mL_kg) => {
+    const yields = ENDS.map((end) => {
+      const { record, summary } = simulate(scenarioOf({
+        heat: { ratedPower_W: (mL_min / 60e3) * 2.2565e6, shareToPot: 1, lag_s: 10 }, factors: { heatLoss: 0 },
+        pot: { layout: 'water', diameter_m, height_m: 0.15, wallThickness_m: 0.002, material: 'borosilicate-glass', water_kg, waterTemperature_K: 365, minimumDepth_m: 0 },
+        charge: chargeAt(end, { plant, state: 'dry', mass_kg }),
+        neck: { length_m: 0.1, risingLength_m: 0.02, bore_m: 0.02 }, condenser: { length_m: 2 },
+        separator: { bore_m: 0.02, height_m: 0.1, inletDepth_m: 0.02, returnShare: 1, dropMedian_m: 0.003 },
+        run: { duration_s: (minutes + 30) * MINUTE }, advanced: { step_s: 2, segments: 30 },
+      }));
+      const time = (summary.firstDrop_s as number) + minutes * MINUTE;
+      const over = columnAt(record, 'oilCollected_kg', time) + columnAt(record, 'oilHaze_kg', time);
+      return (over / summary.oilInCharge_kg) * (findBotanical(plant).states.dry?.oilContent.value[end] ?? NaN);
+    });
+    const { moisture } = chargeFromBotanical(plant, 'dry');
+    const least = (minimum_mL_kg * 1e-6 * findBotanical(plant).oilDensity_kg_m3.value) / (1 - (moisture as number));
+    expect(yields[2], `${yields.join(', ')} kg/kg against ${least}`).toBeGreaterThan(least);
+  }, 60_000);
+
+  it.each(['clove-bud', 'fennel-bitter', 'caraway'])('and a home still takes the oil of %s in the hours that the library gives', (plant) => {
+    const { defaultCharge, distillationMinutes } = findBotanical(plant);
+    const [least, most] = distillationMinutes.home.value;
+    const { layout, state, mass_kg } = defaultCharge;
+    const immersed = layout === 'water';
+    const [slow, , fast] = ENDS.map((end) => {
+      const { record, summary } = simulate(scenarioOf({
+        heat: { ratedPower_W: 2500, shareToPot: 0.9 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.05 }] }, condenser: { length_m: 8 },
+        pot: { layout: immersed ? 'water' : 'water-and-steam', diameter_m: 0.36, height_m: 0.7, gridHeight_m: 0.3, water_kg: immersed ? 18 : 29, waterTemperature_K: 365, insulationThickness_m: 0.02 },
+        charge: chargeAt(end, { plant, state, mass_kg }), separator: { returnShare: immersed ? 0.9 : 0 },
+        run: { duration_s: 9 * 3600 }, advanced: { step_s: 2, segments: 30 },
+      }));
+      const left = (time: number): number => columnAt(record, 'oilReady_kg', time) + columnAt(record, 'oilHeld_kg', time);
+      const row = record.columns.time_s.findIndex((time) => left(time) < 0.1 * summary.oilInCharge_kg);
+      return row < 0 ? Infinity : ((record.columns.time_s[row] as number) - (summary.firstDrop_s as number)) / MINUTE;
+    }) as [number, number, number];
+    expect(fast, `${fast} to ${slow} min`).toBeLessThan(most);
+    expect(slow, `${fast} to ${slow} min`).toBeGreaterThan(least);
   }, 60_000);
 
   it('and a home still takes two kilograms of fresh lavender in the half hour to hour and a half that handbooks give (from memory)', () => {

@@ -67,7 +67,23 @@ describe.each(each)('%s', (_id, row) => {
       expect(group.readyShare.value.low).toBeGreaterThanOrEqual(0);
       expect(group.readyShare.value.high).toBeLessThanOrEqual(1);
       expect(group.heldRate_1_s.value.low).toBeGreaterThan(0);
-      expect(group.takeUp.value).toEqual({ typical: 0.05, low: 0.02, high: 0.1 });
+      const { typical, low, high } = group.takeUp.value;
+      expect(low / typical).toBeCloseTo(0.4, 9);
+      expect(high / typical).toBeCloseTo(2, 9);
+    }
+  });
+
+  it('takes oil up like lavender, and faster only where a bed holds several times as much oil at its surface', () => {
+    const { state, packing } = row.defaultCharge;
+    const own = row.states[state];
+    if (own === undefined) throw new Error(`${row.id} has no ${state} state`);
+    const inBed = own.oilContent.value.typical * (1 - own.moisture.value.typical) * own.bulkDensity_kg_m3.value[packing];
+    for (const group of [row.release.hydrocarbon, row.release.oxygenate]) {
+      const atSurface = inBed * group.readyShare.value.typical;
+      const times = group.takeUp.value.typical / 0.05;
+      if (atSurface < 5) expect(times).toBe(1);
+      else expect(times / atSurface).toBeGreaterThan(0.75);
+      expect(times).toBeLessThan(Math.max(1.001, 1.5 * atSurface));
     }
   });
 
