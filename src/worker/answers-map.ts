@@ -12,8 +12,10 @@ export interface MapNode {
 export interface OutletReading extends MapNode {
   /** Warmest distillate over the whole run, flow-weighted; `null` where nothing came over. */
   readonly outlet_K: number | null;
-  /** Vapour left the outlet, or the tube held back so much that the run could not go on. */
+  /** Vapour left the outlet, or the still held back so much that a lid can lift. */
   readonly fails: boolean;
+  /** Whether it fails by pressure. */
+  readonly pressure: boolean;
 }
 
 /** `rough` is quick and a kelvin or two off where the curve is steep; `fine` is a few tenths of a kelvin off. */
@@ -38,8 +40,9 @@ function outletAt(scenario: Scenario, axis: MapAxis, node: MapNode, detail: MapD
       recordEvery_s: Math.min(600, run.duration_s),
     },
   });
-  const fails = events.some(({ kind }) => kind === 'vapour-escapes' || kind === 'cooling-boils' || kind === 'over-pressure');
-  return { ...node, outlet_K: summary.condensatePeak_C === null ? null : summary.condensatePeak_C + ZERO_CELSIUS, fails };
+  const pressure = events.some(({ kind }) => kind === 'pressure-high' || kind === 'over-pressure');
+  const fails = pressure || events.some(({ kind }) => kind === 'vapour-escapes' || kind === 'cooling-boils');
+  return { ...node, outlet_K: summary.condensatePeak_C === null ? null : summary.condensatePeak_C + ZERO_CELSIUS, fails, pressure };
 }
 
 export const outletsAt = (scenario: Scenario, axis: MapAxis, nodes: readonly MapNode[], detail: MapDetail): readonly OutletReading[] =>

@@ -65,7 +65,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
   const charts = createMemo(() => fanCharts(props.desk.result(), isCurrent() ? likely.summary() : null));
   const columns = createMemo<readonly TableColumn<ShareReached>[]>(() => [
     { id: 'share', title: 'Oil', cell: ({ share }) => formatQuantity(share, '1', units(), { hint: 'share', decimals: 0 }) },
-    { id: 'time', title: 'Time', cell: ({ at }) => (at ? formatDuration(at.time_s, { short: true }) : 'never') },
+    { id: 'time', title: 'Time', cell: ({ at }) => (at ? formatDuration(at.time_s, { short: true }) : 'not reached') },
     { id: 'oil', title: 'In the receiver', cell: ({ at }) => (at ? oilVolume(at.oil_mL, units()) : '–') },
     { id: 'distillate', title: 'Distillate', cell: ({ at }) => (at ? formatQuantity(at.distillate_L, 'L', units()) : '–') },
     { id: 'coolant', title: 'Cooling water', cell: ({ at }) => (at ? formatQuantity(at.coolantUsed_L, 'L', units()) : '–') },

@@ -17,12 +17,13 @@ const shareOf = ({ length }: LengthAnswer, share: number): ShareReached | undefi
 /** The one sentence at the top. */
 export function lengthLead(answer: LengthAnswer, units: UnitSystem): string {
   const { obtainable_mL } = answer.length;
+  const end = clock(answer.end_s);
   const half = shareOf(answer, 0.5)?.at;
   const most = shareOf(answer, 0.9)?.at;
   if (!(obtainable_mL > 0)) return 'No oil comes over in this run, so there is nothing to wait for.';
   const all = oilVolume(obtainable_mL, units);
-  if (!half) return `Of the ${all} of oil that this still could give, less than half comes before it stops.`;
-  if (!most) return `Half of the ${all} of oil is in by ${clock(half.time_s)}; nine tenths are never reached.`;
+  if (!half) return `Of the ${all} of oil that this still could give, less than half comes by ${end}, where even a longer run ends.`;
+  if (!most) return `Half of the ${all} of oil is in by ${clock(half.time_s)}; carried on to ${end}, the run still does not bring nine tenths.`;
   return `Half of the ${all} of oil is in by ${clock(half.time_s)}, nine tenths by ${clock(most.time_s)}.`;
 }
 
@@ -46,7 +47,7 @@ export function planWords({ length }: LengthAnswer, { end_s, endReason, oilColle
 }
 
 const ruleFails: Readonly<Record<StopAdvice['rule']['kind'], string>> = {
-  share: 'So much is never reached, even when the run is carried on until the oil has all but stopped.',
+  share: 'So much is never reached, even when the run is carried on.',
   'oil-in-ten-minutes': 'Ten minutes never bring so little, even when the run is carried on.',
   'cost-of-next': 'The next millilitre never costs so much, even when the run is carried on.',
 };

@@ -9,8 +9,9 @@ import { formatQuantity, type UnitSystem } from '../../units/index.ts';
 import { coolingAt } from '../../worker/map-axis.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { axisName, lengthWords, mapAxes, xWords } from './map-axes.ts';
-import { ownX, type MapBounds, type MapField } from './map-grid.ts';
+import { failureWords, longestCoil, ownX, type MapBounds, type MapField } from './map-grid.ts';
 import { mapPicture, mapTable, type MapWords } from './map-picture.ts';
+import { ownLabel } from './own-label.ts';
 import { mapShapes, pixelsOf, plotHeight, plotWidth, type MapFrame } from './map-shapes.ts';
 
 export interface CondenserMapProps {
@@ -53,19 +54,22 @@ export function CondenserMap(props: CondenserMapProps) {
   const axes = createMemo(() => mapAxes(props.bounds, frame(), isCoil() ? 'coil' : 'tube', props.units));
   const field = createMemo(() => (props.field?.bounds === props.bounds ? props.field : null));
   const limit_K = () => props.scenario.condenser.outletLimit_K;
+  const longest_m = createMemo(() => longestCoil(props.scenario));
   const shapes = createMemo(() => {
     const known = field();
-    return known ? mapShapes(known, frame(), limit_K(), props.units) : null;
+    return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units) : null;
   });
   const x = () => clamped(ownX(props.scenario, props.bounds.axis), props.bounds.x);
   const own = () => ({ x: pixels().x(x()), y: pixels().y(clamped(props.scenario.condenser.length_m, props.bounds.length_m)) });
+  const named = createMemo(() => ownLabel(own(), frame(), shapes()));
   const words = (): MapWords => ({
     title: isCoil() ? 'How much coil' : 'How much tube',
     subtitle: `${props.scenario.name}: ${axisName(props.bounds.axis).toLowerCase()} against length`,
-    says: 'Warmest distillate over the whole run, as contours; hatched where the distillate leaves too warm, densely where vapour escapes.',
+    says: 'Warmest distillate over the whole run, as contours; hatched where the distillate leaves too warm, densely where vapour escapes or a lid can lift.',
     warm: `warmer than ${formatQuantity(limit_K(), 'K', props.units, { decimals: 0 })}`,
-    escapes: 'vapour escapes',
+    escapes: failureWords(field() ?? { readings: new Map() }),
     holds: 'holds',
+    tooTall: 'too tall for the tub',
     own: 'your still',
   });
   const place = () => `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis), props.units)}`;
@@ -104,7 +108,7 @@ export function CondenserMap(props: CondenserMapProps) {
     const at = pixelsOf(wide, props.bounds);
     return mapPicture({
       frame: wide,
-      shapes: mapShapes(known, wide, limit_K(), props.units),
+      shapes: mapShapes(known, wide, limit_K(), longest_m(), props.units),
       axes: mapAxes(props.bounds, wide, isCoil() ? 'coil' : 'tube', props.units),
       words: words(),
       own: { x: at.x(x()), y: at.y(props.scenario.condenser.length_m) },
@@ -145,6 +149,14 @@ export function CondenserMap(props: CondenserMapProps) {
                 <path class="map-limit" d={drawn().warm} />
                 <path class="map-escapes-ground" d={drawn().escapes} />
                 <path class="map-escapes" d={drawn().escapes} />
+                <Show when={drawn().tooTallBelow_px}>
+                  {(below) => (
+                    <>
+                      <rect class="map-too-tall" x={frame().left} y={frame().top} width={plotWidth(frame())} height={below() - frame().top} />
+                      <path class="map-tallest" d={`M${frame().left},${below()}h${plotWidth(frame())}`} />
+                    </>
+                  )}
+                </Show>
               </g>
             )}
           </Show>
@@ -182,6 +194,7 @@ export function CondenserMap(props: CondenserMapProps) {
                 {label(drawn().warmLabel, words().warm, 'warm')}
                 {label(drawn().escapesLabel, words().escapes, 'escapes')}
                 {label(drawn().holdsLabel, words().holds, 'holds')}
+                {label(drawn().tooTallLabel, words().tooTall, 'too-tall')}
               </>
             )}
           </Show>
@@ -208,7 +221,7 @@ export function CondenserMap(props: CondenserMapProps) {
         >
           <circle class="map-own-reach" r={22} />
           <circle class="map-own-point" r={7} />
-          <text class="map-own-words" x={own().x > frame().width * 0.7 ? -14 : 14} dy="0.32em" text-anchor={own().x > frame().width * 0.7 ? 'end' : 'start'}>
+          <text class="map-own-words" x={named().x - own().x} y={named().y - own().y} text-anchor={named()['text-anchor']}>
             {words().own}
           </text>
         </g>

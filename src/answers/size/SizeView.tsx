@@ -13,7 +13,7 @@ import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
 import { createMapSession, type MapSession } from './map-session.ts';
 import { sizeQuestion } from './size-question.ts';
-import { condensingWords, hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
+import { coilWords, condensingWords, hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
 import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import { TubeTable } from './TubeTable.tsx';
@@ -124,7 +124,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </Show>
         </p>
         <p class="answer-more">
-          <Show when={own.answer()}>{(size) => <>{[ownLengthWords(size(), scenario(), units()), condensingWords(scenario(), props.desk.result().summary, units())].filter((said) => said !== null).join(' ')}</>}</Show>
+          <Show when={own.answer()}>{(size) => <>{[coilWords(size(), scenario(), units()), ownLengthWords(size(), scenario(), units()), condensingWords(scenario(), props.desk.result().summary, units())].filter((said) => said !== null).join(' ')}</>}</Show>
         </p>
         <div class="size-controls">
           <QuantityField

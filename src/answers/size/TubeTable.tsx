@@ -32,7 +32,6 @@ export function TubeTable(props: TubeTableProps) {
     const sizes = props.session.sizes();
     return tubes.map((tube) => ({ tube, size: sizes.get(tube.id) ?? null }));
   });
-  const shown = createMemo(() => rows().filter((row) => wanted(row, props.filter)));
   const size = (value: number | null | undefined) => formatQuantity(value, 'm', props.units, { hint: 'size', bare: true });
   const bore = (value: number) => formatQuantity(value, 'm', props.units, { hint: 'bore', bare: true });
   const unit = (si: string, hint: string) => displayUnit(si, props.units, hint).label;
@@ -41,6 +40,8 @@ export function TubeTable(props: TubeTableProps) {
     const { insideDiameter_m, outsideDiameter_m, material } = props.scenario.condenser;
     return tube.material === material && Math.abs(tube.insideDiameter_m - insideDiameter_m) < 1e-6 && Math.abs(tube.outsideDiameter_m - outsideDiameter_m) < 1e-6;
   };
+  // One's own tube stays for comparison, even where it is not one to buy.
+  const shown = createMemo(() => rows().filter((row) => wanted(row, props.filter) || (isOwn(row) && wanted(row, { ...props.filter, onlyGood: false }))));
   const length = ({ size: found }: TubeRow) => {
     if (!found) return '…';
     return found.lengthWithMargin_m === null ? VERDICT_WORDS[found.verdict] : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });

@@ -1,6 +1,6 @@
 /** The grid behind the picture of a condenser: what its axes span, which points are reckoned when, and the field they give. */
 import { scaleLinear } from 'd3-scale';
-import type { Scenario } from '../../../sim/index.ts';
+import { turnLength, type Scenario } from '../../../sim/index.ts';
 import type { MapNode, OutletReading } from '../../worker/answers-map.ts';
 import { tubVolumeOf, type MapAxis } from '../../worker/map-axis.ts';
 
@@ -63,6 +63,22 @@ export function mapBounds(scenario: Scenario, axis: MapAxis, needed_m: number | 
 function leastTubVolume({ condenser, cooling }: Scenario): number {
   const diameter = condenser.coilDiameter_m + 2 * condenser.outsideDiameter_m;
   return (Math.PI / 4) * diameter ** 2 * cooling.tubHeight_m * cooling.tubFill;
+}
+
+/** Longest coil that goes under water in the tub, m; `null` for a condenser without a tub. */
+export function longestCoil({ condenser, cooling }: Pick<Scenario, 'condenser' | 'cooling'>): number | null {
+  if (condenser.kind !== 'coil-in-tub') return null;
+  const { coilDiameter_m, coilPitch_m, coilTopDepth_m, outsideDiameter_m } = condenser;
+  const turns = (cooling.tubHeight_m - coilTopDepth_m - outsideDiameter_m) / coilPitch_m;
+  return Math.max(0, turns) * turnLength(coilDiameter_m, coilPitch_m);
+}
+
+/** What the failing part of a field fails by, in words. */
+export function failureWords({ readings }: Pick<MapField, 'readings'>): string {
+  const failing = [...readings.values()].filter(({ fails }) => fails);
+  const pressed = failing.filter(({ pressure }) => pressure).length;
+  if (pressed === 0) return 'vapour escapes';
+  return pressed === failing.length ? 'pressure lifts the lid' : 'vapour escapes or lifts the lid';
 }
 
 /** A point of the grid; column and row from the lower left. */

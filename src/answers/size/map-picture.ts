@@ -4,6 +4,7 @@ import { element, picture, words as escaped } from '../../charts/export/svg-mark
 import type { Palette } from '../../charts/model/palette.ts';
 import { displayUnit, type UnitSystem } from '../../units/index.ts';
 import type { MapAxes } from './map-axes.ts';
+import { ownLabel } from './own-label.ts';
 import { FINEST, placeOf, type MapField } from './map-grid.ts';
 import { plotHeight, plotWidth, type MapFrame, type MapShapes } from './map-shapes.ts';
 
@@ -14,6 +15,7 @@ export interface MapWords {
   readonly warm: string;
   readonly escapes: string;
   readonly holds: string;
+  readonly tooTall: string;
   readonly own: string;
 }
 
@@ -50,6 +52,12 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
       element('path', { d: shapes.warm, stroke: palette.copper, 'stroke-width': 1.75 }),
       element('path', { d: shapes.escapes, fill: palette.paper }),
       element('path', { d: shapes.escapes, fill: 'url(#escapes)', stroke: palette.alarm, 'stroke-width': 1.75 }),
+      ...(shapes.tooTallBelow_px === null
+        ? []
+        : [
+            element('rect', { x: left, y: top, width, height: shapes.tooTallBelow_px - top, fill: palette.paper, 'fill-opacity': 0.6 }),
+            element('path', { d: `M${left},${shapes.tooTallBelow_px}h${width}`, stroke: palette['ink-2'], 'stroke-dasharray': '6 4' }),
+          ]),
     ),
     ...axes.across.map(({ at_px, words: said }) =>
       element('path', { d: `M${at_px},${bottom}v5`, stroke: palette['ink-2'] }) + element('text', { x: at_px, y: bottom + 20, 'text-anchor': 'middle', fill: palette['ink-2'] }, escaped(said)),
@@ -64,8 +72,9 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
     label(shapes.warmLabel, words.warm, palette.copper),
     label(shapes.escapesLabel, words.escapes, palette.alarm),
     label(shapes.holdsLabel, words.holds, palette.ink),
+    label(shapes.tooTallLabel, words.tooTall, palette['ink-2']),
     element('circle', { cx: own.x, cy: own.y, r: 7, fill: palette.paper, stroke: palette.copper, 'stroke-width': 3 }),
-    element('text', { x: own.x + 14, y: own.y + 4, fill: palette.ink, ...halo }, escaped(words.own)),
+    element('text', { ...ownLabel(own, frame, shapes), fill: palette.ink, ...halo }, escaped(words.own)),
   ];
   return picture({ width: frame.width, height: frame.height, title: words.title, says: words.says, subtitle: words.subtitle }, palette, body.join(''));
 }
@@ -89,7 +98,7 @@ export function mapTable({ bounds, readings, stride }: MapField, units: UnitSyst
       { title: bounds.axis === 'flow' ? 'Cooling-water flow' : 'Water in the tub', unit: xUnit.label, says: '', decimals: 3, values: rows.map(({ x }) => xUnit.fromSI(x)) },
       { title: 'Length', unit: length.label, says: '', decimals: 3, values: rows.map(({ length_m }) => length.fromSI(length_m)) },
       { title: 'Warmest distillate', unit: temperature.label, says: '', decimals: 1, values: rows.map(({ outlet_K }) => (outlet_K === null ? Number.NaN : temperature.fromSI(outlet_K))) },
-      { title: 'Vapour escapes', unit: '', says: '', decimals: 0, values: rows.map(({ fails }) => (fails ? 'yes' : 'no')) },
+      { title: 'Fails by', unit: '', says: '', decimals: 0, values: rows.map(({ fails, pressure }) => (pressure ? 'pressure' : fails ? 'escaping vapour' : '')) },
     ],
   };
 }

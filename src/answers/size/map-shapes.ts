@@ -31,6 +31,9 @@ export interface MapShapes {
   readonly escapesLabel: { readonly x: number; readonly y: number } | null;
   /** Where everything holds. */
   readonly holdsLabel: { readonly x: number; readonly y: number } | null;
+  /** Where the coil is too tall for its tub: above this height in pixels; `null` where that is not in the picture. */
+  readonly tooTallBelow_px: number | null;
+  readonly tooTallLabel: { readonly x: number; readonly y: number } | null;
 }
 
 /** Each grid cell is drawn by so many, so that contours bend rather than break. */
@@ -115,6 +118,8 @@ function crossing({ size, values }: Lattice, frame: MapFrame, column: number, te
 /** Widths kept free about the label of a line and of a region. */
 const LABEL_ROOM = 84;
 const REGION_ROOM = 132;
+/** Least height of the band of coils too tall, for its words. */
+const TALL_ROOM = 22;
 const LABEL_PLACES = [0.93, 0.8, 0.66, 0.52, 0.38, 0.24];
 
 function temperaturesToDraw(lattice: Lattice, units: UnitSystem): readonly number[] {
@@ -150,8 +155,11 @@ function roomIn(lattice: Lattice, frame: MapFrame, inside: (row: number, column:
   return best && { x: Math.min(frame.left + plotWidth(frame) - inset, Math.max(frame.left + inset, best.x)), y: best.y };
 }
 
-/** @param limit_K warmest distillate wanted */
-export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, units: UnitSystem): MapShapes {
+/**
+ * @param limit_K warmest distillate wanted
+ * @param longest_m longest coil that goes into the tub, `null` without one
+ */
+export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, longest_m: number | null, units: UnitSystem): MapShapes {
   const lattice = finer(latticeOf(field), FINER);
   const pixels = pixelsOf(frame, field.bounds);
   const unit = displayUnit('K', units, 'temperature');
@@ -174,11 +182,15 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, uni
   const isEscaping = (row: number, column: number) => rowY(row) > edgeY(columnX(column));
   const isWarm = (row: number, column: number) => (lattice.values[row * lattice.size + column] as number) >= limit_K;
 
+  const tallest_px = longest_m === null ? frame.top : Math.min(bottom, Math.max(frame.top, pixels.y(longest_m)));
+  const isTooTall = (row: number) => rowY(row) < tallest_px;
+
   const room = 34 * frame.textScale;
   const regions = {
+    tooTallLabel: tallest_px - frame.top > TALL_ROOM * frame.textScale ? { x: frame.left + plotWidth(frame) / 2, y: (frame.top + tallest_px) / 2 } : null,
     warmLabel: roomIn(lattice, frame, (row, column) => isWarm(row, column) && !isEscaping(row, column), room),
     escapesLabel: roomIn(lattice, frame, isEscaping, room),
-    holdsLabel: roomIn(lattice, frame, (row, column) => !isWarm(row, column) && !isEscaping(row, column), room),
+    holdsLabel: roomIn(lattice, frame, (row, column) => !isWarm(row, column) && !isEscaping(row, column) && !isTooTall(row), room),
   };
   const taken = Object.values(regions).filter((at) => at !== null);
   const place = (temperature: number): { x: number; y: number } | null => {
@@ -199,5 +211,5 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, uni
     words: `${Math.round(unit.fromSI(temperature_K))}\u202f${unit.label}`,
     label: place(temperature_K),
   }));
-  return { isotherms, warm: shape(limit_K), escapes, ...regions };
+  return { isotherms, warm: shape(limit_K), escapes, tooTallBelow_px: tallest_px > frame.top ? tallest_px : null, ...regions };
 }

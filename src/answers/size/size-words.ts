@@ -1,6 +1,7 @@
 /** How much tube, in sentences. */
 import type { HardestBoil, LeastWater, Scenario, Summary, TubeSize } from '../../../sim/index.ts';
-import { formatQuantity, type UnitSystem } from '../../units/index.ts';
+import { formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
+import { money } from '../length/length-words.ts';
 import type { TubeRow } from './tube-rows.ts';
 
 const run = (length_m: number, units: UnitSystem): string => formatQuantity(length_m, 'm', units, { hint: 'run' });
@@ -51,6 +52,18 @@ export function ownLengthWords({ length_m, lengthWithMargin_m, verdict }: TubeSi
   if (own < length_m + SAME_LENGTH) return `${has}: just enough, with nothing to spare.`;
   const spare = `${run(own - length_m, units)} more than the least`;
   return own < lengthWithMargin_m - SAME_LENGTH ? `${has}: ${spare}, but less than you want to spare.` : `${has}: ${spare}.`;
+}
+
+/** What the length with its margin comes to: turns, height, metal and price; `null` where no length holds. */
+export function coilWords({ lengthWithMargin_m, verdict, turns, coilHeight_m, fitsTub, bend, mass_kg, tubes }: TubeSize, { condenser }: Pick<Scenario, 'condenser'>, units: UnitSystem): string | null {
+  if (lengthWithMargin_m === null || verdict !== 'holds' || mass_kg === null) return null;
+  const price = lengthWithMargin_m * tubes * condenser.tubePrice_m;
+  const metal = `${formatQuantity(mass_kg, 'kg', units, { hint: 'mass', significant: 2 })} of ${condenser.material.replace('-', ' ')}${price > 0 ? `, ${money(price)} at your price` : ''}`;
+  if (turns === null || coilHeight_m === null) return `That is ${metal}.`;
+  const height = formatQuantity(coilHeight_m, 'm', units, { hint: 'size' });
+  const fit = fitsTub === false ? 'too tall for the tub: wind it wider or closer, take a wider tube or a deeper tub' : 'which goes into the tub';
+  const tight = bend === 'too tight' ? ' These turns are tighter than this tube bends.' : '';
+  return `As a coil that is ${formatNumber(turns, 1)} turns, ${height} tall, ${fit}; ${metal}.${tight}`;
 }
 
 /** Why the length that holds is more than the length that condenses, which the bench tells; `null` where it is not. */

@@ -4,7 +4,7 @@ import { bestOf, compareWords, differenceWords } from '../../../src/answers/boil
 import { boilFields } from '../../../src/answers/boils/boil-fields.ts';
 import { adviceWords, bandWords, headlineWords, lengthLead, planWords, spreadLead } from '../../../src/answers/length/length-words.ts';
 import { factorMeaning, fitLead } from '../../../src/answers/runs/fit-words.ts';
-import { bendRadius, condensingWords, hardestWords, leastWaterWords, ownLengthWords, packsWords, sizeLead } from '../../../src/answers/size/size-words.ts';
+import { bendRadius, coilWords, condensingWords, hardestWords, leastWaterWords, ownLengthWords, packsWords, sizeLead } from '../../../src/answers/size/size-words.ts';
 import { BORES, standards, tubesInOrder, wanted, type TubeFilter } from '../../../src/answers/size/tube-rows.ts';
 import { placeOf, PLACES } from '../../../src/answers/places.ts';
 import { plainNumber } from '../../../src/answers/working/working-words.ts';
@@ -32,7 +32,7 @@ const length = (times: readonly (number | null)[]): LengthAnswer => ({
 describe('how long to run, in words', () => {
   test('says when half and nine tenths of the oil are in', () => {
     expect(plain(lengthLead(length([2700, 4000, 6720, 7500, 9000]), 'metric'))).toBe('Half of the 10 mL of oil is in by 45 min, nine tenths by 1 h 52.');
-    expect(lengthLead(length([2700, 4000, null, null, null]), 'metric')).toContain('never reached');
+    expect(plain(lengthLead(length([2700, 4000, null, null, null]), 'metric'))).toContain('carried on to 2 h 30, the run still does not bring nine tenths');
     expect(lengthLead(length([null, null, null, null, null]), 'metric')).toContain('less than half');
     const none = length([null]);
     expect(lengthLead({ ...none, length: { ...none.length, obtainable_mL: 0 } }, 'metric')).toContain('No oil');
@@ -117,6 +117,14 @@ describe('how much tube, in words', () => {
     expect(own(1.5)).toBe('Your coil has 1.50 m: 0.10 m more than the least, but less than you want to spare.');
     expect(own(2)).toBe('Your coil has 2.00 m: 0.60 m more than the least.');
     expect(ownLengthWords(size({ verdict: 'no-vapour' }), still, 'metric')).toBe(null);
+  });
+
+  test('says what the length comes to as a coil, in metal and in money', () => {
+    const priced = scenarioWith({ condenser: { tubePrice_m: 9 } });
+    expect(plain(coilWords(size(), priced, 'metric'))).toBe('As a coil that is 2.0 turns, 100 mm tall, which goes into the tub; 500 g of copper, 15.1 at your price.');
+    expect(coilWords(size({ fitsTub: false, bend: 'too tight' }), priced, 'metric')).toMatch(/too tall for the tub.*tighter than this tube bends/);
+    expect(plain(coilWords(size({ turns: null, coilHeight_m: null, tubes: 7 }), scenarioWith({ condenser: { tubePrice_m: 0 } }), 'metric'))).toBe('That is 500 g of copper.');
+    expect(coilWords(size({ length_m: null, lengthWithMargin_m: null, verdict: 'never' }), priced, 'metric')).toBe(null);
   });
 
   test('tells the length that condenses from the one that also cools, as the bench tells it', () => {

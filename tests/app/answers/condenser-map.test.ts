@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import type { Scenario } from '../../../sim/index.ts';
-import { changesOf, escapeLine, FINEST, isConstant, mapBounds, meanFlow, nodeAt, ownX, placeOf, placesOf, STRIDES, usualAxis, type MapField } from '../../../src/answers/size/map-grid.ts';
+import { coilHeight, type Scenario } from '../../../sim/index.ts';
+import { changesOf, escapeLine, failureWords, FINEST, isConstant, longestCoil, mapBounds, meanFlow, nodeAt, ownX, placeOf, placesOf, STRIDES, usualAxis, type MapField } from '../../../src/answers/size/map-grid.ts';
 import { mapShapes, pixelsOf, type MapFrame } from '../../../src/answers/size/map-shapes.ts';
+import { ownLabel } from '../../../src/answers/size/own-label.ts';
 import { mapTable } from '../../../src/answers/size/map-picture.ts';
 import { mapAxes } from '../../../src/answers/size/map-axes.ts';
 import { coolingAt, tubVolumeOf } from '../../../src/worker/map-axis.ts';
@@ -19,7 +20,7 @@ function madeUp(stride: number): MapField {
   for (const [column, row] of placesOf(stride, readings)) {
     const node = nodeAt(bounds, column, row);
     const escapes = node.length_m < 1.2 - 30 * node.x;
-    readings.set(placeOf(column, row), { ...node, outlet_K: escapes ? 372 : 350 - 12 * node.length_m - 500 * node.x, fails: escapes });
+    readings.set(placeOf(column, row), { ...node, outlet_K: escapes ? 372 : 350 - 12 * node.length_m - 500 * node.x, fails: escapes, pressure: false });
   }
   return { bounds, stride, readings, edges: new Map() };
 }
@@ -29,7 +30,7 @@ describe('the grid behind the picture', () => {
     const known = new Map<number, OutletReading>();
     const counts = STRIDES.map((stride) => {
       const places = placesOf(stride, known);
-      for (const [column, row] of places) known.set(placeOf(column, row), { x: 0, length_m: 0, outlet_K: 300, fails: false });
+      for (const [column, row] of places) known.set(placeOf(column, row), { x: 0, length_m: 0, outlet_K: 300, fails: false, pressure: false });
       return places.length;
     });
     expect(counts).toEqual([25, 56, 208]);
@@ -106,7 +107,7 @@ describe('the picture of a condenser', () => {
 
   test('has its contours where the outlet has that temperature', () => {
     const field = madeUp(1);
-    const shapes = mapShapes(field, FRAME, 330, 'metric');
+    const shapes = mapShapes(field, FRAME, 330, null, 'metric');
     const pixels = pixelsOf(FRAME, field.bounds);
     const scale = (pixels.x(field.bounds.x[1]) - pixels.x(0)) / field.bounds.x[1];
     let checked = 0;
@@ -123,17 +124,17 @@ describe('the picture of a condenser', () => {
   });
 
   test('names round temperatures in the units shown, each label on its line and clear of the others', () => {
-    const metric = mapShapes(madeUp(1), FRAME, 330, 'metric').isotherms;
+    const metric = mapShapes(madeUp(1), FRAME, 330, null, 'metric').isotherms;
     expect(metric.every(({ words }) => /^\d*[05]\u202f°C$/u.test(words))).toBe(true);
     const labels = metric.flatMap(({ label }) => (label ? [label] : []));
     expect(labels.length).toBeGreaterThan(3);
     for (const [place, a] of labels.entries())
       for (const b of labels.slice(place + 1)) expect(Math.abs(a.x - b.x) >= 64 || Math.abs(a.y - b.y) >= 18).toBe(true);
-    expect(mapShapes(madeUp(1), FRAME, 330, 'us').isotherms.every(({ words }) => /^\d*0\u202f°F$/u.test(words))).toBe(true);
+    expect(mapShapes(madeUp(1), FRAME, 330, null, 'us').isotherms.every(({ words }) => /^\d*0\u202f°F$/u.test(words))).toBe(true);
   });
 
   test('labels the regions inside themselves', () => {
-    const { escapesLabel, holdsLabel, warmLabel } = mapShapes(madeUp(1), FRAME, 330, 'metric');
+    const { escapesLabel, holdsLabel, warmLabel } = mapShapes(madeUp(1), FRAME, 330, null, 'metric');
     if (!escapesLabel || !holdsLabel || !warmLabel) throw new Error('a region has no label');
     expect(escapesLabel.y).toBeGreaterThan(warmLabel.y);
     expect(warmLabel.y).toBeGreaterThan(holdsLabel.y);
@@ -142,18 +143,55 @@ describe('the picture of a condenser', () => {
   test('shades nothing where nothing fails, and all where all fails', () => {
     const field = madeUp(4);
     const all = (fails: boolean) => new Map([...field.readings].map(([place, reading]) => [place, { ...reading, fails, outlet_K: fails ? 372 : 300 }]));
-    const good = mapShapes({ ...field, readings: all(false) }, FRAME, 330, 'metric');
+    const good = mapShapes({ ...field, readings: all(false) }, FRAME, 330, null, 'metric');
     expect(good.escapes).toBe('');
     expect(good.warm).toBe('');
-    const bad = mapShapes({ ...field, readings: all(true) }, FRAME, 330, 'metric');
+    const bad = mapShapes({ ...field, readings: all(true) }, FRAME, 330, null, 'metric');
     expect(bad.holdsLabel).toBe(null);
     expect(bad.escapesLabel).toMatchObject({ x: expect.any(Number) as number });
+  });
+
+  test('veils the coils that are too tall for the tub, and keeps “holds” out of there', () => {
+    const field = madeUp(1);
+    const all = mapShapes(field, FRAME, 330, null, 'metric');
+    expect([all.tooTallBelow_px, all.tooTallLabel]).toEqual([null, null]);
+    const longest = 0.7 * field.bounds.length_m[1];
+    const { tooTallBelow_px, tooTallLabel, holdsLabel } = mapShapes(field, FRAME, 330, longest, 'metric');
+    expect(tooTallBelow_px).toBeCloseTo(pixelsOf(FRAME, field.bounds).y(longest), 6);
+    expect(tooTallLabel?.y ?? Infinity).toBeLessThan(tooTallBelow_px ?? 0);
+    expect(holdsLabel === null || holdsLabel.y > (tooTallBelow_px ?? Infinity)).toBe(true);
+  });
+
+  test('knows the longest coil as the height of that coil tells it', () => {
+    const scenario = coil();
+    const { coilDiameter_m, coilPitch_m, outsideDiameter_m, coilTopDepth_m } = scenario.condenser;
+    const longest = longestCoil(scenario) ?? 0;
+    expect(coilTopDepth_m + coilHeight(longest, coilDiameter_m, coilPitch_m, outsideDiameter_m)).toBeCloseTo(scenario.cooling.tubHeight_m, 9);
+    expect(longestCoil(scenarioWith({ condenser: { kind: 'jacketed-tube' } }))).toBe(null);
+  });
+
+  test('says whether it is vapour or pressure that fails', () => {
+    const { readings } = madeUp(4);
+    const by = (pressure: (escapes: boolean) => boolean) => failureWords({ readings: new Map([...readings].map(([place, reading]) => [place, { ...reading, pressure: pressure(reading.fails), fails: reading.fails || pressure(reading.fails) }])) });
+    expect(by(() => false)).toBe('vapour escapes');
+    expect(by(() => true)).toBe('pressure lifts the lid');
+    expect(by((escapes) => !escapes)).toBe('vapour escapes or lifts the lid');
+  });
+
+  test('names the reader’s own still clear of the other words and within the picture', () => {
+    const shapes = mapShapes(madeUp(1), FRAME, 330, null, 'metric');
+    const { escapesLabel } = shapes;
+    if (!escapesLabel) throw new Error('no label');
+    const beside = ownLabel({ x: escapesLabel.x - 40, y: escapesLabel.y }, FRAME, shapes);
+    expect(beside['text-anchor'] !== 'start' || Math.abs(beside.y - escapesLabel.y) > 12).toBe(true);
+    expect(ownLabel({ x: 685, y: 60 }, FRAME, null)['text-anchor']).toBe('end');
+    expect(ownLabel({ x: 300, y: 60 }, FRAME, null)['text-anchor']).toBe('start');
   });
 
   test('stands where nothing comes over at all', () => {
     const field = madeUp(4);
     const empty = new Map([...field.readings].map(([place, reading]) => [place, { ...reading, fails: false, outlet_K: null }]));
-    expect(mapShapes({ ...field, readings: empty }, FRAME, 330, 'metric').isotherms).toEqual([]);
+    expect(mapShapes({ ...field, readings: empty }, FRAME, 330, null, 'metric').isotherms).toEqual([]);
   });
 
   test('has round numbers along its axes and every point in its table', () => {
@@ -183,6 +221,8 @@ describe('a point of the picture', () => {
     expect(best?.outlet_K ?? 0).toBeLessThan(shorter?.outlet_K ?? 0);
     expect(shorter?.outlet_K ?? 0).toBeLessThanOrEqual(drier?.outlet_K ?? 0);
     expect(worst?.fails).toBe(true);
+    const narrow = { ...scenario, condenser: { ...scenario.condenser, insideDiameter_m: 0.003, outsideDiameter_m: 0.005 } };
+    expect(outletsAt(narrow, 'flow', [{ x: 0.02, length_m: 5 }], 'fine')[0]).toMatchObject({ fails: true, pressure: true });
     const [rough] = outletsAt(scenario, 'flow', nodes.slice(0, 1), 'rough');
     expect(Math.abs((rough?.outlet_K ?? 0) - (best?.outlet_K ?? 0))).toBeLessThan(3);
   });
