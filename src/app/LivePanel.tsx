@@ -1,6 +1,7 @@
 /** The live controls, wired to the bench: what a turn changes, and from when. */
 import { createMemo, createSignal } from 'solid-js';
 import { LiveControls } from '../panels/live.tsx';
+import { createSteadied } from '../ui/steadied.ts';
 import { formatDuration } from '../units/index.ts';
 import { useBench } from './bench.ts';
 import { fieldValue, liveControls, reachInWords, type Reach } from './live-controls.ts';
@@ -11,10 +12,14 @@ export interface LiveReach {
   readonly reach: () => Reach;
   /** The moment that `from-here` means: where the playhead is, or was when a drag began. */
   readonly moment_s: () => number;
+  /** The same a few times a second, for words and numbers. */
+  readonly toldMoment_s: () => number;
   setReach(reach: Reach): void;
   hold(): void;
   release(): void;
 }
+
+const TOLD_EVERY_MS = 120;
 
 /** Once a run has been set playing, heat and tap change it from the playhead on; the reader may choose otherwise. */
 export function createLiveReach(): LiveReach {
@@ -26,6 +31,7 @@ export function createLiveReach(): LiveReach {
   return {
     reach,
     moment_s,
+    toldMoment_s: createSteadied(moment_s, TOLD_EVERY_MS),
     setReach: setChosen,
     hold: () => setHeld((held) => held ?? bench.time_s()),
     release: () => setHeld(null),
@@ -40,16 +46,16 @@ export interface LivePanelProps {
 
 export function LivePanel(props: LivePanelProps) {
   const bench = useBench();
-  const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.moment_s()));
+  const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.toldMoment_s()));
   const isPlain = () => controls().every(({ schedule }) => schedule === null || schedule.length === 1);
   return (
     <LiveControls
       controls={controls()}
       units={bench.units()}
       reach={props.live.reach()}
-      reachWords={(control) => reachInWords(control, props.live.reach(), props.live.moment_s(), clock)}
+      reachWords={(control) => reachInWords(control, props.live.reach(), props.live.toldMoment_s(), clock)}
       stretchWords={isPlain() ? 'the whole run' : 'the whole stretch'}
-      hereWords={clock(props.live.moment_s())}
+      hereWords={clock(props.live.toldMoment_s())}
       canReachFromHere={bench.time_s() >= 1}
       onReach={(reach) => props.live.setReach(reach)}
       onPlan={(control) => props.onPlan(control.path)}

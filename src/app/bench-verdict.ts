@@ -18,7 +18,7 @@ export interface BenchVerdict {
 export function createBenchVerdict(live: LiveReach): BenchVerdict {
   const bench = useBench();
   const verdict = createMemo(() => verdictOf(bench.result(), bench.units(), bench.holds()));
-  const controls = () => liveControls(bench.scenario(), bench.loaded(), live.reach(), live.moment_s());
+  const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), live.reach(), live.toldMoment_s()));
   const turn = (control: LiveControl, value: number) => bench.change(control.path, fieldValue(control, value, live.reach(), live.moment_s()));
 
   const suggestion = createMemo(() => {

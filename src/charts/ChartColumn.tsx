@@ -2,7 +2,7 @@
  * All charts of a run in one column: common gutters, one time axis, one playhead, one reading line. Drag in a chart to
  * move the playhead.
  */
-import { createEffect, createMemo, createSignal, Index, onCleanup, Show, untrack, type Accessor } from 'solid-js';
+import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
 import { captureByDropSize, rowAt, type RunResult } from '../../sim/index.ts';
 import { bedChart } from './catalogue/bed.ts';
 import { bedHeight } from './catalogue/bed-height.ts';
@@ -26,6 +26,7 @@ import { createLook, createWidth } from './plot/look.ts';
 import { MomentChart } from './plot/MomentChart.tsx';
 import type { Scene } from './plot/scene.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
+import { createFollowed } from '../ui/nearness.ts';
 import './charts.css';
 
 export interface ChartColumnProps {
@@ -54,8 +55,6 @@ export interface ChartColumnProps {
 
 const endOf = ({ record }: RunResult): number => record.columns.time_s[record.rows - 1] ?? 0;
 const SPEAK_AFTER_ms = 400;
-/** A playhead that has not moved for so long is at rest. */
-const RESTS_AFTER_ms = 120;
 
 /** Words for a polite voice, spoken once nothing new has come for a moment. */
 function createVoice(): { readonly spoken: Accessor<string>; readonly speak: (words: string) => void } {
@@ -109,12 +108,7 @@ export function ChartColumn(props: ChartColumnProps) {
     const { record } = result();
     return record.columns.time_s[rowAt(record, props.time_s())] ?? 0;
   });
-  const [restedTime_s, setRestedTime] = createSignal(untrack(() => props.time_s()));
-  createEffect(() => {
-    const time_s = props.time_s();
-    const timer = setTimeout(() => setRestedTime(time_s), RESTS_AFTER_ms);
-    onCleanup(() => clearTimeout(timer));
-  });
+  const restedTime_s = createFollowed(() => props.time_s(), () => false);
   const extents = createMemo(() => condenserExtents(result()));
   const captureNow = createMemo(() => captureByDropSize(result().scenario, result().record, rowTime_s()));
   const captureAt = (time_s: number) => (time_s === rowTime_s() ? captureNow() : captureByDropSize(result().scenario, result().record, time_s));

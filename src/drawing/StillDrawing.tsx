@@ -15,7 +15,8 @@ import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
 import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
 import { partSentence } from './part-words.ts';
-import { createSteadied } from './steadied.ts';
+import { createFollowed, createNearness } from '../ui/nearness.ts';
+import { createSteadied } from '../ui/steadied.ts';
 import { stillStateAt } from './still-state.ts';
 import './drawing.css';
 import './drawing-tubes.css';
@@ -44,9 +45,12 @@ export function StillDrawing(props: StillDrawingProps) {
   const [width, setWidth] = createSignal(FIRST_WIDTH);
   const [textScale, setTextScale] = createSignal(1);
   const layout = createMemo(() => layoutStill(props.scenario, { width: width(), textScale: textScale() }));
-  const state = createMemo(() => (props.result ? stillStateAt(props.result, props.time_s()) : null));
+  const { near, watch } = createNearness();
+  const shown_s = createFollowed(() => props.time_s(), near);
+  const state = createMemo(() => (props.result ? stillStateAt(props.result, shown_s()) : null));
   const said = createSteadied(() => state(), WORDS_EVERY_MS);
-  const heard = createSteadied(() => state(), LIST_EVERY_MS);
+  const heard_s = createSteadied(() => props.time_s(), LIST_EVERY_MS);
+  const heard = createMemo(() => (props.result ? stillStateAt(props.result, heard_s()) : null));
   const listed = createMemo(() => layout().labels.map(({ id }) => id));
   const shared = { layout, state, said, scenario: () => props.scenario, selected: () => props.selected, units: () => props.units, onSelect: (part: ScenarioPart) => props.onSelect(part) };
 
@@ -70,7 +74,14 @@ export function StillDrawing(props: StillDrawingProps) {
   const homeless = createMemo(() => HAZARDS.filter((hazard) => !layout().hazards.some(({ id }) => id === hazard)));
 
   return (
-    <div class="drawing" classList={{ 'is-stale': props.stale }} ref={root}>
+    <div
+      class="drawing"
+      classList={{ 'is-stale': props.stale }}
+      ref={(element) => {
+        root = element;
+        watch(element);
+      }}
+    >
       <div class="drawing-sheet" style={{ height: `${layout().height}px` }}>
         <svg class="drawing-svg" role="group" aria-label="The still in section, drawn to scale" viewBox={`0 0 ${layout().width} ${layout().height}`} width={layout().width} height={layout().height}>
           <Patterns />

@@ -2,11 +2,12 @@
  * The playback bar: the time line of the whole run with its events and the playhead one can drag, play and speed. The
  * line has the time axis of the charts below it, minute over minute.
  */
-import { createMemo, createSignal, For, Index, onCleanup, onMount, Show, type Accessor } from 'solid-js';
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import type { RunEvent } from '../../sim/index.ts';
 import { SPEEDS, type Speed } from '../app/playback.ts';
 import { formatDuration } from '../units/index.ts';
 import { gutters } from '../charts/model/layout.ts';
+import { createWidth } from '../charts/plot/look.ts';
 import { forgetWidths, textWidth } from '../charts/plot/text-width.ts';
 import { timelineMarks } from './timeline-marks.ts';
 import './playback.css';
@@ -45,20 +46,6 @@ const RULER = 'first drop 53 min';
 /** Size of small text where nothing enlarges it, px. */
 const SMALL_TEXT_PX = 13;
 
-/** Width of an element in pixels, followed. */
-function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<number> {
-  const [width, setWidth] = createSignal(0);
-  onMount(() => {
-    const watched = element();
-    if (!watched) return;
-    setWidth(Math.floor(watched.clientWidth));
-    const observer = new ResizeObserver(() => setWidth(Math.floor(watched.clientWidth)));
-    observer.observe(watched);
-    onCleanup(() => observer.disconnect());
-  });
-  return width;
-}
-
 export function PlaybackBar(props: PlaybackBarProps) {
   const [axis, setAxis] = createSignal<HTMLDivElement>();
   const [ruler, setRuler] = createSignal<HTMLSpanElement>();
@@ -78,7 +65,12 @@ export function PlaybackBar(props: PlaybackBarProps) {
   const axisEnd_s = () => props.axisEnd_s ?? props.end_s;
   /** Share of the axis that the run at hand takes. */
   const reach = () => (axisEnd_s() > 0 ? Math.min(1, props.end_s / axisEnd_s()) : 1);
-  const share = () => (props.end_s > 0 ? props.time_s / props.end_s : 0);
+  /** While it plays the head moves in half pixels: what cannot be seen need not be laid out. */
+  const head_s = createMemo(() => {
+    const step_s = axisEnd_s() / (2 * axisWidth());
+    return props.playing && step_s > 0 && Number.isFinite(step_s) ? Math.round(props.time_s / step_s) * step_s : props.time_s;
+  });
+  const share = () => (props.end_s > 0 ? head_s() / props.end_s : 0);
   const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, axisEnd_s(), axisWidth(), widthOf));
   const jump = (event: RunEvent | null) => {
     if (event) props.onTime(event.time_s);
@@ -97,7 +89,7 @@ export function PlaybackBar(props: PlaybackBarProps) {
             min="0"
             max={props.end_s}
             step="1"
-            value={props.time_s}
+            value={head_s()}
             onInput={(event) => props.onTime(event.currentTarget.valueAsNumber)}
           />
           <span class="playback-ruler" aria-hidden="true" ref={setRuler}>

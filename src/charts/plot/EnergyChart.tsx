@@ -7,7 +7,7 @@ import { energyLedger } from '../model/energy-ledger.ts';
 import { isWide, partHeight } from '../model/layout.ts';
 import { energyDiagram, PLACE_WORDS } from '../sankey/energy-diagram.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createNearness } from './look.ts';
+import { createNearness } from '../../ui/nearness.ts';
 import type { Scene } from './scene.ts';
 
 export interface EnergyChartProps {

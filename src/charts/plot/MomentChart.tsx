@@ -11,7 +11,7 @@ import { pixelOf, prepare, settleBounds, withChart, type Bounds } from '../model
 import { readingWords } from '../model/reading.ts';
 import { ChartFrame } from './ChartFrame.tsx';
 import { FlagRow } from './FlagRow.tsx';
-import { createNearness } from './look.ts';
+import { createNearness } from '../../ui/nearness.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 

@@ -7,8 +7,9 @@ import { endLabels } from '../model/end-labels.ts';
 import { prepare, settleBounds, type Bounds } from '../model/prepare.ts';
 import { readingWords, spokenReading } from '../model/reading.ts';
 import { readingSteps } from '../model/time-axis.ts';
+import { createSteadied } from '../../ui/steadied.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createNearness } from './look.ts';
+import { createNearness } from '../../ui/nearness.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 
@@ -19,6 +20,8 @@ export interface TimeChartProps {
   readonly onToggle: (open: boolean) => void;
 }
 
+const TOLD_EVERY_MS = 100;
+
 export function TimeChart(props: TimeChartProps) {
   const { near, watch } = createNearness();
   const scene = () => props.scene;
@@ -26,7 +29,9 @@ export function TimeChart(props: TimeChartProps) {
   const prepared = createMemo(() => prepare(props.chart, layoutIn(scene(), props.chart), bounds(), scene().timeDomain(), scene().units()));
   const labels = createMemo(() => endLabels(prepared()));
   const time_s = createMemo<number>((before) => (near() ? scene().time_s() : (scene().restedTime_s?.() ?? before)), 0);
-  const readAt = () => scene().reading_s() ?? time_s();
+  /** Numbers that change faster can't be read. */
+  const told_s = createSteadied(() => time_s(), TOLD_EVERY_MS);
+  const readAt = () => scene().reading_s() ?? told_s();
 
   const svg = (): string => {
     const picture = prepare(props.chart, pictureLayout(props.chart), bounds(), scene().timeDomain(), scene().units());

@@ -79,27 +79,3 @@ export function createWidth(element: Accessor<HTMLElement | undefined>): Accesso
   });
   return width;
 }
-
-/**
- * Whether an element is on the screen or nearly; what is not, or is folded away, need not follow the playhead. `watch`
- * is the element's `ref`.
- */
-export function createNearness(): { readonly near: Accessor<boolean>; readonly watch: (element: HTMLElement) => void } {
-  const [element, setElement] = createSignal<HTMLElement>();
-  const [near, setNear] = createSignal(true);
-  createEffect(() => {
-    const at = element();
-    setNear(at !== undefined);
-    if (!at) return;
-    const observer = new IntersectionObserver((entries) => setNear(entries.at(-1)?.isIntersecting ?? true), { rootMargin: '64px' });
-    observer.observe(at);
-    onCleanup(() => observer.disconnect());
-  });
-  return {
-    near,
-    watch: (at) => {
-      setElement(at);
-      onCleanup(() => setElement(undefined));
-    },
-  };
-}

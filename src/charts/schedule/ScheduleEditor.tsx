@@ -173,7 +173,7 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
           </svg>
           <div
             class="schedule-playhead"
-            style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: `translateX(${xOf(Math.min(props.time_s(), props.duration_s))}px)` }}
+            style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: `translateX(${Math.round(xOf(Math.min(props.time_s(), props.duration_s)) * 2) / 2}px)` }}
           />
           <Index each={shownKnots()}>
             {(knot, index) => (

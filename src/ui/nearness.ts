@@ -1,0 +1,42 @@
+/** Whether something is on the screen, so that what nobody sees need not follow every frame. */
+import { createEffect, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
+
+/**
+ * Whether an element is on the screen or nearly; what is not, or is folded away, need not follow the playhead. `watch`
+ * is the element's `ref`.
+ */
+export function createNearness(): { readonly near: Accessor<boolean>; readonly watch: (element: HTMLElement) => void } {
+  const [element, setElement] = createSignal<HTMLElement>();
+  const [near, setNear] = createSignal(true);
+  createEffect(() => {
+    const at = element();
+    setNear(at !== undefined);
+    if (!at) return;
+    const observer = new IntersectionObserver((entries) => setNear(entries.at(-1)?.isIntersecting ?? true), { rootMargin: '64px' });
+    observer.observe(at);
+    onCleanup(() => observer.disconnect());
+  });
+  return {
+    near,
+    watch: (at) => {
+      setElement(at);
+      onCleanup(() => setElement(undefined));
+    },
+  };
+}
+
+/** A value that has not changed for so long is at rest. */
+const RESTS_AFTER_MS = 120;
+
+/** A value that changes every frame: at once where it is near, else once it rests. */
+export function createFollowed<T>(source: Accessor<T>, near: Accessor<boolean>): Accessor<T> {
+  const [followed, setFollowed] = createSignal<T>(untrack(source));
+  createEffect(() => {
+    const value = source();
+    const follow = () => void setFollowed(() => value);
+    if (near()) return follow();
+    const timer = setTimeout(follow, RESTS_AFTER_MS);
+    onCleanup(() => clearTimeout(timer));
+  });
+  return followed;
+}
