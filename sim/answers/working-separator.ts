@@ -117,9 +117,9 @@ export function legDifference({ still, scenario, time_s }: Moment): WorkingSheet
   const T = separator.temperature;
   const water = tableLiquidDensity(T);
   const density = oil.mixtureDensity(separator.collected, T);
-  const thickness = mass / density / separator.area;
-  const sinks = density > water;
   const height = scenario.separator.height_m;
+  const thickness = Math.min(height, mass / density / separator.area);
+  const sinks = density > water;
   const light = sinks ? Math.max(0, height - thickness) : thickness;
   const [rho_light, rho_heavy] = sinks ? [water, density] : [density, water];
   const offset = entryStep('leg-offset', {
@@ -130,8 +130,8 @@ export function legDifference({ still, scenario, time_s }: Moment): WorkingSheet
     steps: [
       writtenStep({
         title: 'Thickness of the oil layer',
-        tex: 'z_o = \\frac{m_o}{\\rho_o\\,A}',
-        symbols: [symbol('m_o', 'oil collected', mass, 'kg', RUN), symbol('\\rho_o', 'its density at the separator’s temperature', density, 'kg/m³', 'constituents, volumes added'), symbol('A', 'plan area', separator.area, 'm²', 'scenario: separator bore')],
+        tex: 'z_o = \\min\\left(\\frac{m_o}{\\rho_o\\,A},\\,H\\right)',
+        symbols: [symbol('m_o', 'oil collected', mass, 'kg', RUN), symbol('\\rho_o', 'its density at the separator’s temperature', density, 'kg/m³', 'constituents, volumes added'), symbol('A', 'plan area', separator.area, 'm²', 'scenario: separator bore'), symbol('H', 'height of the separator', height, 'm', 'scenario: separator height')],
         result: { tex: 'z_o', value: thickness, unit: 'm' }, source: 'definition',
       }),
       offset,

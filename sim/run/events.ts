@@ -21,6 +21,8 @@ const WARM_TUB = 333.15;
 const DROP = 0.000_05;
 const CAPTURE_LIMIT = 0.9;
 const NEAR_NEUTRAL = 15;
+/** Difference of density that a receiver's temperature is advised for, kg/m³. */
+const PARTS_WELL = 20;
 /** Least share of the vapour that counts as escaping. */
 const ESCAPE_SHARE = 0.002;
 
@@ -32,6 +34,7 @@ export class EventWatch {
   private escaping = false;
   private quietSince = 0;
   private readonly bedHeight: number;
+  private layerTold = false;
   /** Where water open to the air boils, K. */
   private readonly airBoilingPoint: number;
 
@@ -103,13 +106,13 @@ export class EventWatch {
       this.tell('tube-hazard', time, 'care', 'condenser', still.condenser.drop, 'Pa', `The condenser tube alone holds back ${(still.condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, 'Choose a wider tube, several tubes side by side, or a gentler boil.');
     if (!told.has('pot-low') && pot.depth() - pot.geometry.submergedVolume / pot.section < scenario.pot.minimumDepth_m)
       this.tell('pot-low', time, 'alarm', 'pot', pot.water, 'kg', `Only ${litres(pot.water)} of water is left at ${minutes(time)}; the base or element is about to run dry.`, 'Turn the heat off now. Add hot water only when the pot has cooled below the boil.');
-    const section = (Math.PI / 4) * scenario.pot.diameter_m ** 2;
     if (!told.has('foam-carry-over') && pot.out.water > 0) {
       const density = tableVapourDensity(pot.out.temperature);
-      const speed = pot.out.water / (dt * density * section);
+      const speed = pot.out.water / (dt * density * pot.section);
+      const vessel = scenario.pot.layout === 'steam' ? 'boiler' : 'pot';
       const limit = soudersBrownVelocity(FOAM_FACTOR, tableLiquidDensity(pot.out.temperature), density);
       if (speed > limit)
-        this.tell('foam-carry-over', time, 'care', 'pot', speed, 'm/s', `Steam rises at ${speed.toFixed(1)} m/s in the pot and carries spray into the neck.`, 'Boil more gently or use a wider pot.');
+        this.tell('foam-carry-over', time, 'care', 'pot', speed, 'm/s', `Steam rises at ${speed.toFixed(1)} m/s in the ${vessel} and carries spray off.`, `Boil more gently or use a wider ${vessel}.`);
     }
   }
 
@@ -161,14 +164,38 @@ export class EventWatch {
   }
 
   private watchSeparator(time: number): void {
-    const { still, told } = this;
-    const { separator } = still;
-    const layer = separator.captureShare < CAPTURE_LIMIT || !told.has('near-neutral-oil');
-    if (!layer || Number.isNaN(separator.densityDifference)) return;
+    const { told } = this;
+    const { separator } = this.still;
+    if (Number.isNaN(separator.densityDifference)) return;
     if (!told.has('separator-overrun') && separator.captureShare < CAPTURE_LIMIT)
       this.tell('separator-overrun', time, 'care', 'separator', separator.captureShare, '1', `The separator catches ${(100 * separator.captureShare).toFixed(0)} % of the oil drops at ${minutes(time)}; finer ones leave as haze.`, 'A wider separator, a gentler boil, or let the water stand and return it.');
-    if (!told.has('near-neutral-oil') && Math.abs(separator.densityDifference) < NEAR_NEUTRAL)
-      this.tell('near-neutral-oil', time, 'care', 'separator', separator.densityDifference, 'kg/m³', `Oil and water differ by only ${Math.abs(separator.densityDifference).toFixed(0)} kg/m³ at ${celsius(separator.temperature)}, so they hardly part.`, separator.densityDifference > 0 ? 'Run the receiver warmer: water thins faster than oil gets lighter.' : 'Run the receiver cooler, and let it stand.');
+    if (!told.has('near-neutral-oil') && Math.abs(separator.densityDifference) < NEAR_NEUTRAL && separator.dropsCame()) this.tellNearNeutral(time);
+    if (!this.layerTold && separator.layer() > this.inletLayer()) this.tellThickLayer(time);
+  }
+
+  /** Oil layer that reaches the inlet, m: floating oil grows down to it, sinking oil up. */
+  private inletLayer(): number {
+    const { inletDepth_m, height_m } = this.scenario.separator;
+    return this.still.separator.densityDifference > 0 ? inletDepth_m : height_m - inletDepth_m;
+  }
+
+  private tellNearNeutral(time: number): void {
+    const { separator } = this.still;
+    const floats = separator.densityDifference > 0;
+    const T = separator.temperatureForDifference(PARTS_WELL);
+    const there = Math.abs(separator.differenceAt(T)).toFixed(0);
+    const why = floats ? 'the oil grows lighter faster than water' : 'the oil grows heavier faster than water';
+    this.tell('near-neutral-oil', time, 'care', 'separator', separator.densityDifference, 'kg/m³',
+      `Oil and water differ by only ${Math.abs(separator.densityDifference).toFixed(0)} kg/m³ at ${celsius(separator.temperature)}, so they hardly part.`,
+      `Run the receiver ${floats ? 'warmer' : 'cooler'}, at about ${celsius(T)}, where they differ by ${there} kg/m³: ${why}. Let it stand.`);
+  }
+
+  private tellThickLayer(time: number): void {
+    const { separator } = this.still;
+    this.layerTold = true;
+    this.tell('separator-overrun', time, 'care', 'separator', separator.layer(), 'm',
+      `The oil in the separator is ${(1000 * separator.layer()).toFixed(0)} mm thick at ${minutes(time)} and has reached the inlet, where new distillate stirs it up.`,
+      'Draw oil off, or let it run over by its spout, before it gets so thick.');
   }
 
   /** Told by the run itself. */

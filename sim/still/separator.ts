@@ -20,6 +20,9 @@ import type { LossTable } from './surface-loss.ts';
 
 /** Time after which cut size and dissolved shares are worked out anew, s. */
 const REFRESH_TIME = 5;
+/** Coldest and warmest that a receiver is kept, K. */
+const COLDEST_RECEIVER = 278.15;
+const WARMEST_RECEIVER = 323.15;
 /** Relative change of flow, or of oil per water, at which they are worked out at once. */
 const REFRESH_CHANGE = 0.005;
 
@@ -199,6 +202,29 @@ export class Separator {
     return sum;
   }
 
+  /** Whether oil came in drops in the last step, not only dissolved. */
+  dropsCame(): boolean {
+    return this.caughtTotal() > 0;
+  }
+
+  /**
+   * Temperature, K, nearest to the present one at which the drops of the last step and water differ by a density, kg/m³,
+   * the lighter staying the lighter; where no receiver gets so warm or cold, the end of its range. Not for the step loop.
+   */
+  temperatureForDifference(wanted: number): number {
+    const sinks = this.densityDifference < 0;
+    // Of a floating oil warmth is lighter by more than of water; of a sinking one cold is heavier by more.
+    const stride = sinks ? -1 : 1;
+    const end = sinks ? COLDEST_RECEIVER : WARMEST_RECEIVER;
+    for (let T = this.temperature; (end - T) * stride > 0; T += stride) if (Math.abs(this.differenceAt(T)) >= wanted) return T;
+    return end;
+  }
+
+  /** Water less the drops of the last step at T, kg/m³. */
+  differenceAt(T: number): number {
+    return tableLiquidDensity(T) - this.oil.mixtureDensity(this.caught, T);
+  }
+
   /** Water (with its oil) kept as product: the share that is not returned to the pot. */
   keep(share: number): void {
     for (let i = 0; i < this.oil.count; i++) {
@@ -208,11 +234,11 @@ export class Separator {
     this.productEnthalpy += share * this.out.enthalpy;
   }
 
-  /** Thickness of the oil layer, m. */
+  /** Thickness of the oil layer, m; what would be more than the separator holds has left by its spout. */
   layer(): number {
     const density = this.oil.mixtureDensity(this.collected, this.temperature);
     let mass = 0;
     for (let i = 0; i < this.oil.count; i++) mass += this.collected[i] as number;
-    return mass > 0 ? mass / density / this.area : 0;
+    return mass > 0 ? Math.min(this.settings.height_m, mass / density / this.area) : 0;
   }
 }

@@ -121,7 +121,7 @@ export class Still {
   }
 
   step(time: number, dt: number): void {
-    const { source, pot, bed, stream } = this;
+    const { source, pot, bed, stream, scenario } = this;
     source.step(dt);
     this.fuelEnergy += source.taken;
     this.potEnergy += source.toPot;
@@ -132,6 +132,8 @@ export class Still {
     pot.step(source.toPot, this.airPressure, bed ? bed.hotCapacity() : 0, dt);
     this.lossEnergy += pot.loss;
     stream.copyFrom(pot.out);
+    this.drained.clear();
+    if (scenario.pot.layout === 'steam' && stream.water > 0) this.carryOver();
     if (bed) this.passBed(bed, dt);
     const headPressure = this.airPressure + pot.gauge * (1 - this.bedShare);
     this.head.step(stream, headPressure, this.headDrip, dt);
@@ -150,7 +152,6 @@ export class Still {
 
   private passBed(bed: Bed, dt: number): void {
     const { stream, scenario } = this;
-    if (scenario.pot.layout === 'steam' && stream.water > 0) this.carryOver(bed);
     bed.step(stream, this.airPressure + this.pot.gauge, this.bedShare * this.pot.gauge, dt);
     stream.copyFrom(bed.out);
     this.lossEnergy += bed.loss;
@@ -161,14 +162,19 @@ export class Still {
     this.bedDrop = passing > 0 ? bed.height * ergunGradient(this.bedSpeed, particleSize_m, voidShare, density, tableVapourViscosity(bed.out.temperature)) : 0;
   }
 
-  /** Wet steam from a separate boiler: its water falls into the lowest layer. */
-  private carryOver(bed: Bed): void {
-    const { pot, scenario, stream } = this;
+  /** Wet steam from a separate boiler: its water falls into the lowest layer, or runs off where no plant lies. */
+  private carryOver(): void {
+    const { pot, bed, scenario, stream, drained } = this;
     const { dryness } = scenario.boiler;
     const water = Math.min((stream.water * (1 - dryness)) / dryness, 0.5 * pot.water);
     const heat = water * tableLiquidEnthalpy(pot.boilingTemperature);
     pot.water -= water;
     pot.enthalpy -= heat;
+    if (!bed) {
+      drained.water = water;
+      drained.enthalpy = heat;
+      return;
+    }
     bed.water[0] = (bed.water[0] as number) + water;
     bed.enthalpy[0] = (bed.enthalpy[0] as number) + heat;
   }
@@ -200,14 +206,14 @@ export class Still {
 
   private returnDrips(): void {
     const { bed, pot, drained, scenario } = this;
-    if (!bed) {
-      pot.receive(this.headDrip);
-      pot.receive(this.neckDrip);
-      return;
+    if (bed) {
+      bed.receive(this.headDrip);
+      bed.receive(this.neckDrip);
+      bed.drain(drained);
+    } else {
+      drained.add(this.headDrip);
+      drained.add(this.neckDrip);
     }
-    bed.receive(this.headDrip);
-    bed.receive(this.neckDrip);
-    bed.drain(drained);
     if (scenario.pot.layout === 'steam' && scenario.boiler.drain === 'waste') {
       this.wasteWater += drained.water;
       this.wasteEnthalpy += drained.enthalpy;

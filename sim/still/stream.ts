@@ -64,6 +64,12 @@ export class LiquidStream {
     this.enthalpy = 0;
   }
 
+  add(other: LiquidStream): void {
+    this.water += other.water;
+    for (let i = 0; i < this.oil.length; i++) this.oil[i] = (this.oil[i] as number) + (other.oil[i] as number);
+    this.enthalpy += other.enthalpy;
+  }
+
   oilTotal(): number {
     let sum = 0;
     for (let i = 0; i < this.oil.length; i++) sum += this.oil[i] as number;

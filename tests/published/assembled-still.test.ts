@@ -124,6 +124,23 @@ describe('the loss to the air', () => {
   });
 });
 
+describe('a separate boiler', () => {
+  // Wet steam of dryness x carries (1 − x)/x of water for a kilogram of vapour.
+  it.each([['waste', 0], ['waste', 1], ['boiler', 0], ['boiler', 1]] as const)('loses vapour over dryness when what drains goes to %s, %d kg of plant', (drain, mass_kg) => {
+    const run = runTo(idealStill({
+      heat: { ratedPower_W: 2000 }, pot: { layout: 'steam', water_kg: 8, wallThickness_m: 0.0002 }, boiler: { dryness: 0.8, drain }, charge: { mass_kg }, cooling: lake,
+    }), 1800);
+    const { still } = run;
+    const { pot } = still;
+    const [before, overBefore] = [pot.water, still.keptWater];
+    run.advance(2400);
+    const lost = before - pot.water;
+    const over = still.keptWater - overBefore;
+    expect(over).toBeGreaterThan(0.3);
+    expect(relative(lost, drain === 'waste' ? over / 0.8 : over)).toBeLessThan(0.003);
+  });
+});
+
 describe('the condenser’s heat', () => {
   const steamOf = (kg_h: number): number => (kg_h / HOUR) * latentHeat(saturationTemperature(101_325));
 

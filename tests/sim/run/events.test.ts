@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { constituentById, liquidDensity as oilDensity } from '../../../sim/fluids/constituents.ts';
+import { liquidDensity } from '../../../sim/fluids/water.ts';
 import { exampleScenario, simulate, type EventKind, type RunEvent, type RunResult, type Scenario } from '../../../sim/index.ts';
 import { scenarioOf, type Parts } from '../still/ideal-still.ts';
 
@@ -77,5 +79,44 @@ describe('the events of a run', () => {
       expect(result.summary.endReason, layout).toBe('pot-dry');
       expect(told(result, 'pot-low').time_s, layout).toBeLessThan(told(result, 'pot-dry').time_s);
     }
+  });
+
+  it('advise a receiver’s temperature at which a near-neutral oil parts from water, by the densities of both', () => {
+    const event = told(simulate(scenarioOf({ pot: warm, charge: own('trans_anethole') })), 'near-neutral-oil');
+    const T = 273.15 + Number(/at about (\d+)\u202f°C/.exec(event.advice)?.[1]);
+    const difference = (at: number): number => liquidDensity(at) - oilDensity(constituentById('trans_anethole'), at);
+    expect(difference(T), event.advice).toBeGreaterThan(19.5);
+    expect(difference(T - 1.5), event.advice).toBeLessThan(20);
+  });
+
+  it('say nothing of oil that hardly parts when all that comes is dissolved', () => {
+    const { events, record } = simulate(scenarioOf({
+      pot: { ...warm, diameter_m: 0.4, height_m: 0.4, water_kg: 12 }, charge: { botanical: 'sage', mass_kg: 1 }, heat: { ratedPower_W: 3500 }, condenser: { length_m: 8 }, run: { duration_s: 14_400 },
+    }));
+    expect(record.columns.oilRate_kg_s[record.rows - 1]).toBe(0);
+    expect(events.map(({ kind }) => kind)).not.toContain('near-neutral-oil');
+  });
+
+  it.each([['limonene', 0.012], ['eugenol', 0.038]] as const)('tell when the oil has grown to the inlet of a small separator, and hold no more than it: %s at %d m', (constituent, reached) => {
+    const { events, record } = simulate(scenarioOf({
+      pot: { ...warm, water_kg: 9 }, charge: { ...own(constituent), release: { takeUp: { hydrocarbon: 2, oxygenate: 2 } } }, condenser: { length_m: 8 },
+      separator: { bore_m: 0.02, height_m: 0.05, inletDepth_m: 0.012, dropMedian_m: 0.002 }, run: { duration_s: 10_800 },
+    }));
+    const layers = record.columns.oilLayer_m;
+    const event = events.find(({ part, unit }) => part === 'separator' && unit === 'm');
+    expect(event?.value).toBeGreaterThan(reached);
+    expect(event?.value).toBeLessThan(reached + 0.001);
+    expect(Math.max(...layers)).toBeLessThanOrEqual(0.05);
+    expect(Math.max(...layers)).toBeGreaterThan(reached);
+  });
+
+  it('look for spray where the water boils, in the boiler and not in the pot it feeds', () => {
+    const fed = (boiler: number, pot: number): readonly EventKind[] =>
+      simulate(scenarioOf({
+        pot: { ...warm, layout: 'steam', diameter_m: pot, height_m: 0.4, water_kg: 2 }, boiler: { diameter_m: boiler, height_m: 0.5 }, charge: { mass_kg: 0 }, heat: { ratedPower_W: 30_000, lag_s: 0 },
+        neck: { bore_m: 0.08 }, condenser: { insideDiameter_m: 0.04, outsideDiameter_m: 0.042 }, run: { duration_s: 120 },
+      })).events.map(({ kind }) => kind);
+    expect(fed(0.1, 0.3)).toContain('foam-carry-over');
+    expect(fed(0.3, 0.1)).not.toContain('foam-carry-over');
   });
 });
