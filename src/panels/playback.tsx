@@ -5,9 +5,9 @@
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import type { RunEvent } from '../../sim/index.ts';
 import { SPEEDS, type Speed } from '../app/playback.ts';
+import { createWidth } from '../ui/width.ts';
 import { formatDuration } from '../units/index.ts';
 import { gutters } from '../charts/model/layout.ts';
-import { createWidth } from '../charts/plot/look.ts';
 import { forgetWidths, textWidth } from '../charts/plot/text-width.ts';
 import { timelineMarks } from './timeline-marks.ts';
 import './playback.css';

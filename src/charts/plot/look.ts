@@ -3,6 +3,8 @@ import { createEffect, createSignal, on, onCleanup, onMount, type Accessor } fro
 import { readPalette, type Palette } from '../model/palette.ts';
 import { forgetWidths } from './text-width.ts';
 
+export { createWidth } from '../../ui/width.ts';
+
 export interface Look {
   readonly palette: Palette;
   /** Size of small text against 13 px. */
@@ -64,18 +66,4 @@ function followPixelRatio(changed: () => void): () => void {
   };
   listen();
   return () => query?.removeEventListener('change', heard);
-}
-
-/** Width of an element in whole pixels. */
-export function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<number> {
-  const [width, setWidth] = createSignal(0);
-  onMount(() => {
-    const at = element();
-    if (!at) return;
-    setWidth(Math.floor(at.clientWidth));
-    const observer = new ResizeObserver(() => setWidth(Math.floor(at.clientWidth)));
-    observer.observe(at);
-    onCleanup(() => observer.disconnect());
-  });
-  return width;
 }
