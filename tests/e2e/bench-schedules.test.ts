@@ -18,6 +18,27 @@ describe('a control over the run', () => {
     expect(await typedValue(page, 'Heat').inputValue()).toBe('75');
   });
 
+  test('is dragged by hand, and a whole drag is one step back', async () => {
+    const { page, verdict } = await openBench();
+    const plan = page.getByRole('region', { name: 'Heat setting' });
+    const knot = plan.getByRole('slider', { name: 'Heat setting, change 1' });
+    await knot.scrollIntoViewIfNeeded();
+    const told = await verdict.textContent();
+    const box = await knot.boundingBox();
+    if (!box) throw new Error('the knot is not on the page');
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x + 60, y - 25, { steps: 6 });
+    await page.mouse.up();
+    const moved = await changedFrom(verdict, told);
+    const row = plan.getByRole('textbox', { name: 'Setting of change 1' });
+    expect(Number.parseFloat(await row.inputValue())).toBeGreaterThan(55);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await changedFrom(verdict, moved);
+    expect(Number.parseFloat(await row.inputValue())).toBe(50);
+  });
+
   test('takes a new change at the playhead and gives it up again', async () => {
     const { page } = await openBench();
     const plan = page.getByRole('region', { name: 'Water flow' });
