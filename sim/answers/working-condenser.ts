@@ -135,8 +135,12 @@ export function outletTemperature(moment: Moment, outlet: Survey['outlet']): Wor
   const T_mean = Math.max(275, 0.5 * (condenser.dewTemperature + Math.max(before.condensateTemperature, coolant.segmentTemperature[last] as number)));
   const fall = scenario.condenser.coilPitch_m / Math.hypot(Math.PI * scenario.condenser.coilDiameter_m, scenario.condenser.coilPitch_m);
   const upright = scenario.condenser.kind !== 'coil-in-tub' && scenario.condenser.orientation === 'upright';
-  const slope = upright ? Math.PI / 2 : scenario.condenser.kind === 'coil-in-tub' ? Math.asin(fall) : scenario.condenser.slope_rad;
-  const film = 'water at the rivulet’s mean temperature, IAPWS';
+  const slope = scenario.condenser.kind === 'coil-in-tub' ? Math.asin(fall) : scenario.condenser.slope_rad;
+  const film = 'water at the condensate’s mean temperature, IAPWS';
+  const condensateFlow = {
+    m: [(condensate.water + escaped.water) / (dt * tubes), 'water arriving, a tube'], D_i: [scenario.condenser.insideDiameter_m, 'scenario: tube bore'],
+    rho_l: [tableLiquidDensity(T_mean), film], mu_l: [tableLiquidViscosity(T_mean), film], k_l: [tableLiquidConductivity(T_mean), film], g: [STANDARD_GRAVITY, 'standard acceleration of free fall'],
+  } as const;
   const duty = condenser.heatPerMetre.reduce((sum, heat) => sum + heat, 0) * condenser.segmentLength * tubes;
   const left = enthalpy / dt - duty - escaped.enthalpy / dt;
   const oilFlow = condensate.oilTotal() / dt;
@@ -144,10 +148,9 @@ export function outletTemperature(moment: Moment, outlet: Survey['outlet']): Wor
   let T = ENTHALPY_ZERO + left / (water * 4186);
   for (let pass = 0; pass < 20; pass++) T -= (water * tableLiquidEnthalpy(T) + oilFlow * oil.heatCapacity * (T - ENTHALPY_ZERO) - left) / (water * tableLiquidHeatCapacity(T) + oilFlow * oil.heatCapacity);
   const steps: WorkingStep[] = [
-    entryStep('subcooling-conductance', {
-      m: [(condensate.water + escaped.water) / (dt * tubes), 'water arriving, a tube'], D_i: [scenario.condenser.insideDiameter_m, 'scenario: tube bore'], slope: [slope, 'scenario: coil diameter and pitch, or slope'],
-      rho_l: [tableLiquidDensity(T_mean), film], mu_l: [tableLiquidViscosity(T_mean), film], k_l: [tableLiquidConductivity(T_mean), film], g: [STANDARD_GRAVITY, 'standard acceleration of free fall'],
-    }, 'How well the condensate cools where all is liquid: a thin rivulet, not a full pipe'),
+    upright
+      ? entryStep('falling-film-conductance', condensateFlow, 'How well the condensate cools where all is liquid: a film on the whole bore')
+      : entryStep('subcooling-conductance', { ...condensateFlow, slope: [slope, 'scenario: coil diameter and pitch, or slope'] }, 'How well the condensate cools where all is liquid: a thin rivulet, not a full pipe'),
     writtenStep({
       title: 'Heat taken out along the whole tube',
       tex: "\\dot Q = N\\int_0^L q'\\,dz",

@@ -4,7 +4,7 @@
  *
  * Equations: in the condensing zone each segment takes g (T_s − T_c), g from film inside, wall, fouling and film
  * outside in series; water and oil condense in the proportion in which they arrive; where the latent heat is spent the
- * rivulet of condensate cools by its own, much smaller conductance. What is not condensed at the end leaves as vapour.
+ * rivulet of condensate (upright: its film) cools by its own conductance. What is not condensed at the end leaves as vapour.
  * Pressure drop by Müller-Steinhagen–Heck. The condensate's temperature follows from the heat taken out, so energy
  * closes by construction.
  * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
@@ -25,7 +25,7 @@ import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cylinderResistance } from '../transfer/conduction.ts';
 import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-drop.ts';
-import { subcoolingConductance } from '../transfer/subcooling.ts';
+import { fallingFilmConductance, subcoolingConductance } from '../transfer/subcooling.ts';
 import type { Coolant } from './coolant.ts';
 import type { Oil } from './oil.ts';
 import { HIGHEST_GAUGE, PRESSURE_MEMORY } from './pot.ts';
@@ -166,13 +166,16 @@ export class Condenser {
     for (let pass = 0; pass < passes; pass++) for (let s = 0; s < this.segments; s++) this.refresh(s, coolant, T_s, G, rivulet);
   }
 
-  /** Conductance of the condensate rivulet per metre of one tube at its mean temperature, W/mK. */
+  /** Conductance of the condensate, a rivulet or in an upright tube a film, per metre of one tube at its mean temperature, W/mK. */
   private rivulet(rate: number, T_s: number, T_out: number): number {
     const T = Math.max(275, 0.5 * (T_s + T_out));
-    return subcoolingConductance(
-      rate / this.tubes, this.D_i, this.upright ? Math.PI / 2 : this.slope,
-      tableLiquidDensity(T), tableLiquidViscosity(T), tableLiquidConductivity(T), STANDARD_GRAVITY,
-    );
+    const each = rate / this.tubes;
+    const rho = tableLiquidDensity(T);
+    const mu = tableLiquidViscosity(T);
+    const k = tableLiquidConductivity(T);
+    return this.upright
+      ? fallingFilmConductance(each, this.D_i, rho, mu, k, STANDARD_GRAVITY)
+      : subcoolingConductance(each, this.D_i, this.slope, rho, mu, k, STANDARD_GRAVITY);
   }
 
   /**

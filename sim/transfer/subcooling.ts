@@ -2,8 +2,8 @@ import type { Argument, Correlation } from '../correlation.ts';
 import { positionalCorrelation } from './positional-correlation.ts';
 
 /**
- * The condensate after the last steam: a thin laminar rivulet along the bottom of a slightly sloping tube, wetting
- * part of the bore. AN ESTIMATE of this project, not a published correlation; heat transfer to a rivulet in a tube of
+ * The condensate after the last steam. In an upright tube: a film on the whole bore, at the end of this file. In a
+ * slightly sloping one: a thin laminar rivulet along the bottom, wetting part of the bore. AN ESTIMATE of this project, not a published correlation; heat transfer to a rivulet in a tube of
  * this size has not been measured in the sources read.
  *
  * Shape: the surface is level and meets the wall at an angle φ up from the lowest line, a circular segment.
@@ -73,6 +73,25 @@ export const subcoolingConductance = (
   g: number,
 ): number => rivuletConductance(rivuletHalfAngle(m, D_i, slope, rho_l, mu_l, g), k_l);
 
+/** Nusselt number on the film's depth of a laminar film that cools against a wall of one temperature, fully developed. */
+const FILM_NUSSELT = 1.885;
+
+/**
+ * Depth of a laminar film that runs down an upright surface, m: (3 μ Γ/(ρ² g))^⅓, Γ = m/(π D_i) (Nusselt).
+ * @param m condensate in this tube, kg/s; @param D_i bore, m; @param rho_l, mu_l density, kg/m³, and viscosity, Pa s
+ * Range: film Reynolds number 4 Γ/μ below about 30; ripples thin it above. No flow gives 0.
+ */
+export const fallingFilmDepth = (m: number, D_i: number, rho_l: number, mu_l: number, g: number): number =>
+  m > 0 ? Math.cbrt((3 * mu_l * m) / (Math.PI * D_i * rho_l * rho_l * g)) : 0;
+
+/**
+ * Conductance per metre of an upright tube, W/mK, of condensate that cools as a film on the whole bore: 1.885 (k/δ) π D_i.
+ * In an upright tube there is no lowest line for a rivulet to gather on. Arguments as `fallingFilmDepth`; k_l W/mK.
+ * Range: laminar; ripples help above a film Reynolds number of 30 (then a lower bound), dry patches hinder. No flow gives 0.
+ */
+export const fallingFilmConductance = (m: number, D_i: number, rho_l: number, mu_l: number, k_l: number, g: number): number =>
+  m > 0 ? (FILM_NUSSELT * k_l * Math.PI * D_i) / fallingFilmDepth(m, D_i, rho_l, mu_l, g) : 0;
+
 const bore: Argument = { unit: 'm', says: 'bore of the tube' };
 const angle: Argument = { unit: 'rad', says: 'angle from the lowest line to the edge of the rivulet', range: [0, 1] };
 const conductivity: Argument = { unit: 'W/(m K)', says: 'conductivity of the condensate' };
@@ -135,5 +154,17 @@ export const subcoolingCorrelations: readonly Correlation[] = [
       outside,
     },
     subcoolingConductance,
+  ),
+  positionalCorrelation(
+    {
+      name: 'falling-film-conductance',
+      says: 'Heat that condensate running down the whole bore of an upright tube gives to the wall, per metre of tube and kelvin.',
+      arguments: { m: stream['m'] as Argument, D_i: bore, rho_l: stream['rho_l'] as Argument, mu_l: stream['mu_l'] as Argument, k_l: conductivity, g: gravity },
+      result: { symbol: "UA'", unit: 'W/(m K)' },
+      tex: "UA' = 1.885\\,\\frac{k_l}{\\delta}\\,\\pi D_i,\\quad \\delta = \\left(\\frac{3\\mu_l\\,\\dot m}{\\pi D_i\\,\\rho_l^2\\,g}\\right)^{1/3}",
+      source: 'Nusselt’s film depth; developed laminar film on a wall of one temperature (Nu = 1.885 on the depth)',
+      outside: 'evaluated; ripples help above a film Reynolds number of 30, dry patches hinder',
+    },
+    fallingFilmConductance,
   ),
 ];

@@ -13,6 +13,7 @@ import {
   filmCoefficientWavyVertical,
 } from '../../../sim/transfer/film-condensation-on-surfaces.ts';
 import {
+  fallingFilmDepth,
   rivuletConductance,
   rivuletDepth,
   rivuletFilmCoefficient,
@@ -167,5 +168,55 @@ describe('the rivulet after the last steam', () => {
 
   it('keeps its figures in a rivulet too thin for the closed form', () => {
     expect(rivuletConductance(0.01 * (1 - 1e-9), 0.65) / rivuletConductance(0.01, 0.65)).toBeCloseTo(1, 7);
+  });
+});
+
+/** Coefficient over k/δ, far down a laminar film that cools on a wall of one temperature, by finite volumes across its depth. */
+function developedFilmNusselt(): number {
+  const n = 120;
+  const y = Array.from({ length: n }, (_, i) => (i + 0.5) / n);
+  const speed = y.map((at) => 1.5 * (2 * at - at * at));
+  let T = y.map(() => 1);
+  let Nu = 0;
+  const dx = 0.002;
+  for (let step = 0; step < 2000; step += 1) {
+    // Backward Euler down the film, solved by Thomas' rule: wall at 0, no flux through the free surface.
+    const [c, d] = [new Float64Array(n), new Float64Array(n)];
+    for (let i = 0; i < n; i += 1) {
+      const below = (i === 0 ? 2 : 1) * n * n;
+      const above = i === n - 1 ? 0 : n * n;
+      const keep = (speed[i] as number) / dx;
+      const lower = i === 0 ? 0 : below;
+      const pivot = keep + below + above - lower * (i === 0 ? 0 : (c[i - 1] as number));
+      c[i] = above / pivot;
+      d[i] = (keep * (T[i] as number) + lower * (i === 0 ? 0 : (d[i - 1] as number))) / pivot;
+    }
+    const next = new Array<number>(n);
+    for (let i = n - 1; i >= 0; i -= 1) next[i] = (d[i] as number) + (i === n - 1 ? 0 : (c[i] as number) * (next[i + 1] as number));
+    T = next;
+    const bulk = T.reduce((sum, value, i) => sum + (value * (speed[i] as number)) / n, 0);
+    Nu = (2 * n * (T[0] as number)) / bulk;
+    T = T.map((value) => value / bulk);
+  }
+  return Nu;
+}
+
+describe('the film after the last steam in an upright tube', () => {
+  const at60 = { rho_l: 983.2, mu_l: 466e-6, k_l: 0.651, g: STANDARD_G };
+  const conductance = (rate: number, D_i: number): number => look('falling-film-conductance', { m: perHour(rate), D_i, ...at60 });
+
+  it('cools as a laminar film does far from its inlet, solved across its depth', () => {
+    const depth = fallingFilmDepth(perHour(1), 0.016, 983.2, 466e-6, STANDARD_G);
+    expect((conductance(1, 0.016) * depth) / (0.651 * Math.PI * 0.016) / developedFilmNusselt()).toBeCloseTo(1, 2);
+  });
+
+  it('carries its flow: ρ² g δ³/3 μ on the perimeter', () => {
+    const depth = fallingFilmDepth(perHour(2), 0.013, 983.2, 466e-6, STANDARD_G);
+    expect((Math.PI * 0.013 * 983.2 ** 2 * STANDARD_G * depth ** 3) / (3 * 466e-6) / perHour(2)).toBeCloseTo(1, 12);
+  });
+
+  it('gives the wall far more than a rivulet that wets a fifth of it, and nothing without flow', () => {
+    expect(conductance(2, 0.01)).toBeGreaterThan(5 * look('subcooling-conductance-water', { m: perHour(2), D_i: 0.01, slope: 0.1, T: celsius(60) }));
+    expect(conductance(0, 0.01)).toBe(0);
   });
 });
