@@ -58,10 +58,30 @@ describe('my runs', () => {
     const other = await openAnswer('my-runs');
     const [chooser] = await Promise.all([other.page.waitForEvent('filechooser'), other.page.getByRole('button', { name: 'Open a file' }).click()]);
     await chooser.setFiles({ name: book.name, mimeType: 'application/json', buffer: Buffer.from(book.text) });
-    await other.page.getByText('Added 1 logs and 1 fitted stills').waitFor();
+    await other.page.getByText('Added 1 log and 1 fitted still from').waitFor();
     expect(await other.page.getByRole('textbox', { name: /^Oil so far.*, line 8$/ }).inputValue()).toBe('29.6');
     await other.page.getByRole('button', { name: 'Put on the bench South bed, as it gives' }).click();
     await expect.poll(() => other.page.locator('h1').textContent()).toBe('South bed, as it gives');
+  });
+
+  test('take over the units that are pasted, and keep the still they were begun with within reach', async () => {
+    const { page } = await openAnswer('my-runs');
+    await page.getByRole('combobox', { name: 'Units' }).selectOption('us');
+    await page.getByRole('button', { name: 'New log' }).click();
+    expect(await page.getByRole('combobox', { name: 'Temperatures in' }).inputValue()).toBe('°F');
+    await page.getByText('Paste columns from a note').click();
+    await page.getByRole('textbox', { name: /A line of headings/ }).fill('time (min), oil (mL), outlet °C\n30, 2.6, 27');
+    await page.getByRole('button', { name: 'Take these lines' }).click();
+    expect(await page.getByRole('combobox', { name: 'Temperatures in' }).inputValue()).toBe('°C');
+    expect(await page.getByRole('textbox', { name: 'Outlet in °C, line 1' }).inputValue()).toBe('27');
+
+    const back = page.getByRole('button', { name: 'Put the still of this log on the bench' });
+    expect(await back.count()).toBe(0);
+    await page.getByRole('button', { name: 'Examples' }).click();
+    await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
+    await back.click();
+    await expect.poll(() => page.locator('h1').textContent()).toBe('Gentle lavender');
+    await expect.poll(() => back.count()).toBe(0);
   });
 
   test('are refused where they can’t tell, and odd files leave the book as it was', async () => {

@@ -70,7 +70,9 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
   };
   const copy = (id: number) => {
     const boil = boils().find((each) => each.id === id);
-    if (boil) addBoils(pool, [{ ...boil.scenario, name: freeName(boil.scenario.name) }]);
+    if (!boil) return;
+    setTold('');
+    addBoils(pool, [{ ...boil.scenario, name: freeName(boil.scenario.name) }]);
   };
   const load = async (id: number) => {
     const boil = boils().find((each) => each.id === id);
@@ -159,7 +161,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
         />
         </div>
       </Show>
-      <div class="boil-cards" style={{ '--boils': boils().length }}>
+      <div class="boil-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
         <Index each={boils()}>
           {(boil, place) => (
             <BoilCard
@@ -172,7 +174,10 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
               canRemove={boils().length > 1}
               onChange={(path, value) => changeBoil(pool, boil().id, path, value)}
               onCopy={() => copy(boil().id)}
-              onRemove={() => removeBoil(boil().id)}
+              onRemove={() => {
+                setTold('');
+                removeBoil(boil().id);
+              }}
               onLoad={() => void load(boil().id)}
             />
           )}

@@ -1,14 +1,15 @@
 /** Fits up to three factors of the model to a log, and says how sure they are. */
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { DEFAULT_UNCERTAINTY, FIT_NAMES, MOST_FACTORS, type Fit, type FitName, type FittedFactor, type LoggedPoint, type Scenario } from '../../../sim/index.ts';
+import { FIT_NAMES, MOST_FACTORS, type Fit, type FitName, type FittedFactor, type LoggedPoint, type Scenario } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
+import type { UnitSystem } from '../../units/index.ts';
 import { answersPool } from '../../worker/answers-start.ts';
 import type { FitAnswer } from '../../worker/answers-tasks.ts';
 import { wasGivenUp } from '../../worker/answers-pool.ts';
 import { words } from '../asked.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { factorMeaning, factorNumber, fitLead, rangeWords } from './fit-words.ts';
+import { factorMeaning, factorNumber, fitLead, rangeWords, uncertaintyWords } from './fit-words.ts';
 import { factorWords } from './logbook.ts';
 
 /** A fit, and what it was made of, so that the page can say when it is out of date. */
@@ -22,6 +23,7 @@ export interface FitPanelProps {
   readonly points: readonly LoggedPoint[];
   readonly factors: readonly FitName[];
   readonly logName: string;
+  readonly units: UnitSystem;
   readonly done: DoneFit | null;
   readonly onFactors: (names: readonly FitName[]) => void;
   readonly onDone: (fit: DoneFit) => void;
@@ -176,11 +178,7 @@ export function FitPanel(props: FitPanelProps) {
       <details class="fit-sure">
         <summary>How sure each reading is taken to be</summary>
         <ul class="answer-quiet">
-          <li>Oil by volume: 0.2 mL and 3 % ({DEFAULT_UNCERTAINTY.oil_mL.source})</li>
-          <li>Oil by weight: 0.2 g and 2 % ({DEFAULT_UNCERTAINTY.oil_kg.source})</li>
-          <li>Outlet: 2 °C ({DEFAULT_UNCERTAINTY.outlet_K.source})</li>
-          <li>Tub: 1.5 °C ({DEFAULT_UNCERTAINTY.tub_K.source})</li>
-          <li>Distillate: 20 mL and 2 % ({DEFAULT_UNCERTAINTY.distillate_kg.source})</li>
+          <For each={uncertaintyWords(props.units)}>{(said) => <li>{said}</li>}</For>
         </ul>
       </details>
     </section>

@@ -9,7 +9,7 @@ import { SaveBar } from '../parts/SaveBar.tsx';
 import { FitPanel, type DoneFit } from './FitPanel.tsx';
 import { logChart, residualChart, type ModelLine } from './log-charts.ts';
 import { logTable } from './log-files.ts';
-import { isBlank, LOG_UNITS, readPasted, readRows, unitsFor, writtenLogbook, type LoggedRun, type LogUnits } from './logbook.ts';
+import { isBlank, LOG_UNITS, readPasted, readRows, unitsFor, unitsNamed, writtenLogbook, type LoggedRun, type LogUnits } from './logbook.ts';
 import { LogTable } from './LogTable.tsx';
 import { PasteBox } from './PasteBox.tsx';
 
@@ -18,7 +18,13 @@ export interface LogEditorProps {
   readonly desk: AnswersDesk;
   readonly onChange: (changed: Partial<Omit<LoggedRun, 'id'>>) => void;
   readonly onKeep: (name: string, fit: DoneFit) => void;
+  /** Puts the still that the log was begun with on the bench. */
+  readonly onLoad: () => void;
 }
+
+/** What a scenario says of the still and its run, to compare two; `null` for a log without one. */
+const readStill = (scenario: unknown): string | null =>
+  typeof scenario === 'object' && scenario !== null ? JSON.stringify({ ...scenario, name: '', note: '', factors: null }) : null;
 
 /** Fits of this visit, by log: they can be made again, so only the stills that are kept from them are stored. */
 const fits = new Map<string, DoneFit>();
@@ -52,6 +58,11 @@ export function LogEditor(props: LogEditorProps) {
     const found = fittedResult();
     return found ? [{ label: 'Fitted', result: found }, asSet] : [asSet];
   });
+  /** Names, notes and factors, which a fit changes, do not make another still. */
+  const isOtherStill = createMemo(() => {
+    const begun = readStill(props.log.scenario);
+    return begun !== null && begun !== readStill(props.desk.scenario());
+  });
   const lastPoint_s = () => Math.max(0, ...read().points.map(({ time_s }) => time_s));
   const end_s = () => Math.max(lastPoint_s(), ...lines().map(({ result }) => result.summary.end_s));
   const charts = createMemo(() => {
@@ -61,7 +72,9 @@ export function LogEditor(props: LogEditorProps) {
   });
 
   const take = (text: string) => {
-    const units = unitsFor(readPasted(text, props.log.units).points, props.log.rows.every(isBlank) ? props.log.units : { ...props.log.units });
+    // A log without readings takes over the units that are pasted; one with readings keeps its own.
+    const own = props.log.rows.every(isBlank) ? unitsNamed(text, props.log.units) : props.log.units;
+    const units = unitsFor(readPasted(text, own).points, own);
     const pasted = readPasted(text, units);
     setNotTaken(pasted);
     props.onChange({ units, rows: [...props.log.rows.filter((row) => !isBlank(row)), ...pasted.rows], draft: pasted.left });
@@ -109,12 +122,24 @@ export function LogEditor(props: LogEditorProps) {
       <div class="log-shown">
       <p class="answer-quiet">
         Shown over “{scenario().name}” as it stands on the bench.
-        <Show when={lastPoint_s() > props.desk.result().summary.end_s}> The log goes on for longer than the run as planned.</Show>
+        <Show when={lastPoint_s() > props.desk.result().summary.end_s}> The log goes on for longer than that run.</Show>
       </p>
+      <Show when={isOtherStill()}>
+        <div class="log-still">
+          <p class="answer-quiet">The still was another when this log was begun, so the two may not belong together.</p>
+          <button type="button" onClick={() => void props.onLoad()}>
+            Put the still of this log on the bench
+          </button>
+        </div>
+      </Show>
+      <Show when={charts().length > 1}>
+        <p class="answer-quiet">Below, what the fit leaves over: points should lie on both sides of the line, and mostly within the band, which is twice how sure each reading is.</p>
+      </Show>
       <ChartDesk charts={charts()} runName={props.log.name} end_s={end_s()} units={props.desk.units()} theme={props.desk.theme()} />
       </div>
       <FitPanel
         scenario={scenario()}
+        units={props.desk.units()}
         points={read().points}
         factors={props.log.factors}
         logName={props.log.name}

@@ -14,6 +14,8 @@ import './runs.css';
 /** Which log is open, kept while the reader looks elsewhere. */
 const [openId, setOpenId] = createSignal<string | null>(null);
 
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
+
 interface Told {
   readonly words: string;
   readonly undo?: () => void;
@@ -49,15 +51,19 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
     else if (opened.kind === 'book') {
       addLogbook(opened.book);
       setOpenId(null);
-      setTold({ words: `Added ${opened.book.logs.length} logs and ${opened.book.stills.length} fitted stills from “${file.name}”.` });
+      setTold({ words: `Added ${counted(opened.book.logs.length, 'log')} and ${counted(opened.book.stills.length, 'fitted still')} from “${file.name}”.` });
     } else {
       begin({ name: opened.name, ...opened.log });
-      setTold({ words: opened.problems.length === 0 ? `Read ${opened.log.rows.length} lines from “${file.name}”.` : `Some lines of “${file.name}” could not be read; they are in the box for pasting. ${opened.problems[0]?.message ?? ''}` });
+      setTold({ words: opened.problems.length === 0 ? `Read ${counted(opened.log.rows.length, 'line')} from “${file.name}”.` : `Some lines of “${file.name}” could not be read; they are in the box for pasting. ${opened.problems[0]?.message ?? ''}` });
     }
   };
   const load = async (still: KeptStill) => {
     const problem = await props.desk.load(still.scenario);
     setTold({ words: problem ?? `“${still.name}” is on the bench. Undo there gives back what stood on it.` });
+  };
+  const loadOf = async (log: LoggedRun) => {
+    const problem = await props.desk.load(log.scenario);
+    setTold({ words: problem ?? `The still of “${log.name}” is on the bench. Undo there gives back what stood on it.` });
   };
   const keep = (name: string, { answer }: DoneFit) => {
     if (answer.fitted) keepStill({ id: newId(), name, scenario: { ...answer.fitted.scenario, name }, bands: answer.fitted.bands });
@@ -150,7 +156,7 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
                   Take out<span class="heard"> this log</span>
                 </button>
               </div>
-              <LogEditor log={log()} desk={props.desk} onChange={(changed) => changeLog(log().id, changed)} onKeep={keep} />
+              <LogEditor log={log()} desk={props.desk} onChange={(changed) => changeLog(log().id, changed)} onKeep={keep} onLoad={() => void loadOf(log())} />
             </>
           )}
         </Show>

@@ -1,6 +1,6 @@
 /** What a fit comes to, in sentences. */
-import type { Fit, FittedFactor } from '../../../sim/index.ts';
-import { formatNumber } from '../../units/index.ts';
+import { DEFAULT_UNCERTAINTY, type Fit, type FittedFactor, type ReadingKind } from '../../../sim/index.ts';
+import { formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
 
 /** Three digits for a factor near one. */
 export const factorNumber = (value: number): string => formatNumber(value, Math.abs(value) < 0.1 ? 3 : 2);
@@ -41,3 +41,20 @@ export function factorMeaning({ name, start, value, held }: FittedFactor): strin
   };
   return `${by} ${what[name]}`;
 }
+
+const READINGS: Readonly<Record<ReadingKind, { readonly title: string; readonly said: (value: number, units: UnitSystem) => string }>> = {
+  oil_mL: { title: 'Oil by volume', said: (value, units) => formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume' }) },
+  oil_kg: { title: 'Oil by weight', said: (value, units) => formatQuantity(value, 'kg', units, { hint: 'oil' }) },
+  outlet_K: { title: 'Outlet', said: (value, units) => formatQuantity(value, 'K', units, { hint: 'temperatureDifference' }) },
+  tub_K: { title: 'Tub', said: (value, units) => formatQuantity(value, 'K', units, { hint: 'temperatureDifference' }) },
+  distillate_kg: { title: 'Distillate', said: (value, units) => formatQuantity(value, 'kg', units, { hint: 'water' }) },
+};
+
+/** How sure each kind of reading is taken to be, and why. */
+export const uncertaintyWords = (units: UnitSystem): readonly string[] =>
+  (Object.keys(READINGS) as ReadingKind[]).map((kind) => {
+    const { absolute, relative, source } = DEFAULT_UNCERTAINTY[kind];
+    const { title, said } = READINGS[kind];
+    const share = relative > 0 ? ` and ${formatNumber(100 * relative, 0)}\u202f%` : '';
+    return `${title}: ${said(absolute, units)}${share} (${source})`;
+  });

@@ -1,6 +1,6 @@
 /** Logs as files, in and out. */
 import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
-import { readPasted, readLogbook, readRows, unitsFor, writtenLogbook, type LoggedRun, type Logbook, type LogUnits } from './logbook.ts';
+import { readPasted, readLogbook, readRows, unitsFor, unitsNamed, writtenLogbook, type LoggedRun, type Logbook, type LogUnits } from './logbook.ts';
 
 /** A log as a table, in the units it is kept in. */
 export function logTable(log: LoggedRun): DataTable {
@@ -47,9 +47,10 @@ export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFi
     }
     return { kind: 'refused', message: `“${file.name}” is JSON, but no run book.` };
   }
-  const first = readPasted(text, units);
-  const kept = unitsFor(first.points, units);
-  const read = kept === units ? first : readPasted(text, kept);
+  const named = unitsNamed(text, units);
+  const first = readPasted(text, named);
+  const kept = unitsFor(first.points, named);
+  const read = kept === named ? first : readPasted(text, kept);
   if (read.rows.length === 0) return { kind: 'refused', message: `“${file.name}” holds no readings: ${read.problems[0]?.message ?? 'it is empty.'}` };
   return { kind: 'log', name: file.name.replace(/\.[^.]*$/u, ''), log: { rows: read.rows, draft: read.left, units: kept }, problems: read.problems };
 }

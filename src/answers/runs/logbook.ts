@@ -142,6 +142,23 @@ export function unitsFor(points: readonly LoggedPoint[], units: LogUnits): LogUn
   return units;
 }
 
+const named = <T extends string>(options: readonly T[], text: string | undefined): T | undefined =>
+  options.find((option) => option.toLowerCase().replace(' ', '') === text?.toLowerCase().replace(/\s/gu, ''));
+
+/** The units that a line of headings names, for a log that has no readings yet; the others as they were. */
+export function unitsNamed(text: string, units: LogUnits): LogUnits {
+  const heading = text.split(/\r\n|\r|\n/u)[0] ?? '';
+  if (!/^\s*["']?[A-Za-z]/u.test(heading)) return units;
+  const [, oil] = /\boil[^\p{L}]*(ml|g|fl\s?oz|oz)\b/iu.exec(heading) ?? [];
+  const [, distillate] = /\b(?:distillate|hydrosol|condensate|water)[^\p{L}]*(ml|l|kg|qt)\b/iu.exec(heading) ?? [];
+  const [, warmth] = /\b(?:outlet|out|spout|tub|barrel|jacket|bath|cooling)[^\p{L}]*(c|f)\b/iu.exec(heading) ?? [];
+  return {
+    oil: named(LOG_UNITS.oil, oil) ?? units.oil,
+    temperature: named(LOG_UNITS.temperature, warmth === undefined ? undefined : `°${warmth}`) ?? units.temperature,
+    distillate: named(LOG_UNITS.distillate, distillate) ?? units.distillate,
+  };
+}
+
 const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
 const textOf = (value: unknown): string => (typeof value === 'string' ? value : typeof value === 'number' ? String(value) : '');
 const oneOf = <T extends string>(options: readonly T[], value: unknown): T => options.find((option) => option === value) ?? (options[0] as T);

@@ -11,7 +11,7 @@ import { SaveBar } from '../parts/SaveBar.tsx';
 import { axisName, lengthWords, mapAxes, xWords } from './map-axes.ts';
 import { failureWords, longestCoil, ownX, type MapBounds, type MapField } from './map-grid.ts';
 import { mapPicture, mapTable, type MapWords } from './map-picture.ts';
-import { ownLabel } from './own-label.ts';
+import { ownLabel, withClearNames } from './own-label.ts';
 import { mapShapes, pixelsOf, plotHeight, plotWidth, type MapFrame } from './map-shapes.ts';
 
 export interface CondenserMapProps {
@@ -61,7 +61,9 @@ export function CondenserMap(props: CondenserMapProps) {
   });
   const x = () => clamped(ownX(props.scenario, props.bounds.axis), props.bounds.x);
   const own = () => ({ x: pixels().x(x()), y: pixels().y(clamped(props.scenario.condenser.length_m, props.bounds.length_m)) });
-  const named = createMemo(() => ownLabel(own(), frame(), shapes()));
+  /** The shapes with their names clear of the reader's own point. */
+  const seen = createMemo(() => withClearNames(shapes(), own(), frame()));
+  const named = createMemo(() => ownLabel(own(), frame(), seen()));
   const words = (): MapWords => ({
     title: isCoil() ? 'How much coil' : 'How much tube',
     subtitle: `${props.scenario.name}: ${axisName(props.bounds.axis).toLowerCase()} against length`,
@@ -102,17 +104,18 @@ export function CondenserMap(props: CondenserMapProps) {
 
   const svg = (): string => {
     const known = field();
-    const seen = look();
-    if (!known || !seen) return '';
+    const drawnIn = look();
+    if (!known || !drawnIn) return '';
     const wide = frameFor(PICTURE_WIDTH, 1);
     const at = pixelsOf(wide, props.bounds);
+    const ownAt = { x: at.x(x()), y: at.y(props.scenario.condenser.length_m) };
     return mapPicture({
       frame: wide,
-      shapes: mapShapes(known, wide, limit_K(), longest_m(), props.units),
+      shapes: withClearNames(mapShapes(known, wide, limit_K(), longest_m(), props.units), ownAt, wide),
       axes: mapAxes(props.bounds, wide, isCoil() ? 'coil' : 'tube', props.units),
       words: words(),
-      own: { x: at.x(x()), y: at.y(props.scenario.condenser.length_m) },
-      palette: seen.palette,
+      own: ownAt,
+      palette: drawnIn.palette,
     });
   };
   const label = (at: { readonly x: number; readonly y: number } | null, said: string, kind: string) => (
@@ -187,7 +190,7 @@ export function CondenserMap(props: CondenserMapProps) {
           <text class="map-tick" x={4} y={frame().top - 12 * frame().textScale}>
             {axes().upTitle}
           </text>
-          <Show when={shapes()}>
+          <Show when={seen()}>
             {(drawn) => (
               <>
                 <For each={drawn().isotherms}>{(isotherm) => label(isotherm.label, isotherm.words, 'isotherm')}</For>

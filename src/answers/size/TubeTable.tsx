@@ -10,7 +10,7 @@ import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { bendRadius, packsWords, VERDICT_WORDS } from './size-words.ts';
-import { BORES, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import type { TubeSession } from './tube-session.ts';
 
 export interface TubeTableProps {
@@ -97,7 +97,7 @@ export function TubeTable(props: TubeTableProps) {
     ...(isCoil() ? coilColumns() : []),
     { id: 'mass', title: 'Metal', unit: mass().label, cell: ({ size: found }) => formatNumber(mass().fromSI(found?.mass_kg ?? Number.NaN), 2), sortBy: ({ size: found }) => found?.mass_kg ?? null },
     { id: 'drop', title: 'Pressure drop', unit: 'Pa', cell: ({ size: found }) => (found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0)), sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null },
-    { id: 'price', title: 'Price', unit: `at ${money(props.scenario.condenser.tubePrice_m)} per m`, cell: (row) => { const amount = price(row); return amount === null ? missing : money(amount); }, sortBy: price },
+    { id: 'price', title: 'Price', unit: `at ${formatQuantity(props.scenario.condenser.tubePrice_m, '1/m', props.units, { decimals: 2 })}`, cell: (row) => { const amount = price(row); return amount === null ? missing : money(amount); }, sortBy: price },
     { id: 'packs', title: 'To buy', isWords: true, cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing), sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null) },
     {
       id: 'use',
@@ -143,7 +143,7 @@ export function TubeTable(props: TubeTableProps) {
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        Each with the length that holds, margin included, at the same price a metre: whole packs cost more.{isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
+        Each with the length that holds, margin included, all at your one price by length; whole packs cost more.{isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
       </p>
       <div class="tubes-controls">
         <label class="answer-choice">
@@ -165,9 +165,9 @@ export function TubeTable(props: TubeTableProps) {
           <span>Bore</span>
           <select onChange={(event) => props.onFilter({ ...props.filter, bore: BORES[event.currentTarget.selectedIndex]?.id ?? 'any' })}>
             <For each={BORES}>
-              {({ id, words }) => (
+              {({ id, from_m, to_m }) => (
                 <option value={id} selected={id === props.filter.bore}>
-                  {words}
+                  {boreWords(from_m, to_m, props.units)}
                 </option>
               )}
             </For>

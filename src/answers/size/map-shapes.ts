@@ -186,10 +186,13 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, lon
   const isTooTall = (row: number) => rowY(row) < tallest_px;
 
   const room = 34 * frame.textScale;
+  /** Rather below the coils that are too tall than among them. */
+  const within = (inside: (row: number, column: number) => boolean) =>
+    roomIn(lattice, frame, (row, column) => inside(row, column) && !isTooTall(row), room) ?? roomIn(lattice, frame, inside, room);
   const regions = {
     tooTallLabel: tallest_px - frame.top > TALL_ROOM * frame.textScale ? { x: frame.left + plotWidth(frame) / 2, y: (frame.top + tallest_px) / 2 } : null,
-    warmLabel: roomIn(lattice, frame, (row, column) => isWarm(row, column) && !isEscaping(row, column), room),
-    escapesLabel: roomIn(lattice, frame, isEscaping, room),
+    warmLabel: within((row, column) => isWarm(row, column) && !isEscaping(row, column)),
+    escapesLabel: within(isEscaping),
     holdsLabel: roomIn(lattice, frame, (row, column) => !isWarm(row, column) && !isEscaping(row, column) && !isTooTall(row), room),
   };
   const taken = Object.values(regions).filter((at) => at !== null);

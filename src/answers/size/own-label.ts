@@ -35,3 +35,22 @@ export function ownLabel(own: At, frame: Pick<MapFrame, 'left' | 'right' | 'widt
   if (!free) return right;
   return { x: free.x, y: free.y, 'text-anchor': free['text-anchor'] };
 }
+
+/** Half the name of a region, and its height beside a point. */
+const HALF_REGION = 84;
+const REGION_HEIGHT = 18;
+
+/** The name of a region, moved aside where the reader's own point would stand on it. */
+function clearOf(at: At | null, own: At, { left, right, width, textScale }: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>): At | null {
+  const half = HALF_REGION * textScale;
+  if (at === null || Math.abs(at.x - own.x) > half || Math.abs(at.y - own.y) > REGION_HEIGHT * textScale) return at;
+  const toRight = own.x + 1.4 * half;
+  return { x: toRight + half < width - right ? toRight : Math.max(left + half, own.x - 1.4 * half), y: at.y };
+}
+
+/** The shapes with every region's name clear of the reader's own point. */
+export function withClearNames<T extends Pick<MapShapes, 'warmLabel' | 'escapesLabel' | 'holdsLabel' | 'tooTallLabel'> | null>(shapes: T, own: At, frame: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>): T {
+  if (shapes === null) return shapes;
+  const clear = (at: At | null) => clearOf(at, own, frame);
+  return { ...shapes, warmLabel: clear(shapes.warmLabel), escapesLabel: clear(shapes.escapesLabel), holdsLabel: clear(shapes.holdsLabel), tooTallLabel: clear(shapes.tooTallLabel) };
+}

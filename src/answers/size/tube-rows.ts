@@ -1,5 +1,6 @@
 /** Rows of the table of tubes: the library's row, what was found for it, and which rows the reader wants to see. */
 import { tubes, type Tube, type TubeSize } from '../../../sim/index.ts';
+import { formatQuantity, type UnitSystem } from '../../units/index.ts';
 
 export interface TubeRow {
   readonly tube: Tube;
@@ -8,12 +9,19 @@ export interface TubeRow {
 }
 
 export const BORES = [
-  { id: 'any', words: 'any bore', from_m: 0, to_m: Infinity },
-  { id: 'narrow', words: 'up to 8 mm', from_m: 0, to_m: 0.008 },
-  { id: 'usual', words: '8 to 14 mm', from_m: 0.008, to_m: 0.014 },
-  { id: 'wide', words: '14 to 20 mm', from_m: 0.014, to_m: 0.02 },
-  { id: 'widest', words: 'over 20 mm', from_m: 0.02, to_m: Infinity },
+  { id: 'any', from_m: 0, to_m: Infinity },
+  { id: 'narrow', from_m: 0, to_m: 0.008 },
+  { id: 'usual', from_m: 0.008, to_m: 0.014 },
+  { id: 'wide', from_m: 0.014, to_m: 0.02 },
+  { id: 'widest', from_m: 0.02, to_m: Infinity },
 ] as const;
+
+/** A range of bores as a choice. */
+export function boreWords(from_m: number, to_m: number, units: UnitSystem): string {
+  const bore = (value: number) => formatQuantity(value, 'm', units, { hint: 'bore', decimals: units === 'us' ? 2 : 0 });
+  if (from_m === 0) return to_m === Infinity ? 'any bore' : `up to ${bore(to_m)}`;
+  return to_m === Infinity ? `over ${bore(from_m)}` : `${bore(from_m)} to ${bore(to_m)}`;
+}
 
 export type BoreId = (typeof BORES)[number]['id'];
 

@@ -3,9 +3,9 @@ import { compareRuns, OIL_SHARES, type CompareRow, type FittedFactor, type Spent
 import { bestOf, compareWords, differenceWords } from '../../../src/answers/boils/compare-words.ts';
 import { boilFields } from '../../../src/answers/boils/boil-fields.ts';
 import { adviceWords, bandWords, headlineWords, lengthLead, planWords, spreadLead } from '../../../src/answers/length/length-words.ts';
-import { factorMeaning, fitLead } from '../../../src/answers/runs/fit-words.ts';
+import { factorMeaning, fitLead, uncertaintyWords } from '../../../src/answers/runs/fit-words.ts';
 import { bendRadius, coilWords, condensingWords, hardestWords, leastWaterWords, ownLengthWords, packsWords, sizeLead } from '../../../src/answers/size/size-words.ts';
-import { BORES, standards, tubesInOrder, wanted, type TubeFilter } from '../../../src/answers/size/tube-rows.ts';
+import { BORES, boreWords, standards, tubesInOrder, wanted, type TubeFilter } from '../../../src/answers/size/tube-rows.ts';
 import { placeOf, PLACES } from '../../../src/answers/places.ts';
 import { plainNumber } from '../../../src/answers/working/working-words.ts';
 import type { LengthAnswer } from '../../../src/worker/answers-tasks.ts';
@@ -169,6 +169,11 @@ describe('the table of tubes', () => {
     for (const tube of tubes) expect(BORES.slice(1).filter(({ id }) => wanted({ tube, size: null }, filter({ bore: id })))).toHaveLength(1);
   });
 
+  test('names bores in the reader’s units', () => {
+    expect(BORES.map(({ from_m, to_m }) => plain(boreWords(from_m, to_m, 'metric')))).toEqual(['any bore', 'up to 8 mm', '8 mm to 14 mm', '14 mm to 20 mm', 'over 20 mm']);
+    expect(plain(boreWords(0, 0.008, 'us'))).toBe('up to 0.31 in');
+  });
+
   test('leaves out what does not hold, does not go in or cannot be bent, once it is known', () => {
     const [tube] = tubes;
     if (!tube) throw new Error('no tubes');
@@ -237,6 +242,14 @@ describe('a fit, in words', () => {
     expect(fit([factor({}), factor({ title: 'Release factor', low: 0.2, high: 4 })])).toContain('cannot tell the release factor');
     expect(fit([factor({ held: true })])).toContain('one cannot tell the oil content factor');
     expect(fit([factor({})], 9)).toContain('still misses');
+  });
+
+  test('says how sure readings are taken to be, by the numbers that weigh them', () => {
+    const said = uncertaintyWords('metric').map(plain);
+    expect(said).toHaveLength(5);
+    expect(said[0]).toMatch(/^Oil by volume: 0\.2\d? mL and 3 % \(judgement: /);
+    expect(said[2]).toMatch(/^Outlet: 2\.0 °C \(/);
+    expect(uncertaintyWords('us').map(plain)[2]).toMatch(/^Outlet: 3\.6 °F \(/);
   });
 
   test('says what a factor means in the shed', () => {

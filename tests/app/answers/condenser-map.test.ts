@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { coilHeight, type Scenario } from '../../../sim/index.ts';
 import { changesOf, escapeLine, failureWords, FINEST, isConstant, longestCoil, mapBounds, meanFlow, nodeAt, ownX, placeOf, placesOf, STRIDES, usualAxis, type MapField } from '../../../src/answers/size/map-grid.ts';
 import { mapShapes, pixelsOf, type MapFrame } from '../../../src/answers/size/map-shapes.ts';
-import { ownLabel } from '../../../src/answers/size/own-label.ts';
+import { ownLabel, withClearNames } from '../../../src/answers/size/own-label.ts';
 import { mapTable } from '../../../src/answers/size/map-picture.ts';
 import { mapAxes } from '../../../src/answers/size/map-axes.ts';
 import { coolingAt, tubVolumeOf } from '../../../src/worker/map-axis.ts';
@@ -184,6 +184,9 @@ describe('the picture of a condenser', () => {
     if (!escapesLabel) throw new Error('no label');
     const beside = ownLabel({ x: escapesLabel.x - 40, y: escapesLabel.y }, FRAME, shapes);
     expect(beside['text-anchor'] !== 'start' || Math.abs(beside.y - escapesLabel.y) > 12).toBe(true);
+    const moved = withClearNames(shapes, escapesLabel, FRAME).escapesLabel;
+    expect(Math.abs((moved?.x ?? 0) - escapesLabel.x)).toBeGreaterThan(80);
+    expect(withClearNames(shapes, { x: 60, y: 30 }, FRAME)).toEqual(shapes);
     expect(ownLabel({ x: 685, y: 60 }, FRAME, null)['text-anchor']).toBe('end');
     expect(ownLabel({ x: 300, y: 60 }, FRAME, null)['text-anchor']).toBe('start');
   });

@@ -1,13 +1,33 @@
 import { describe, expect, test } from 'vitest';
 import { openLogFile } from '../../../src/answers/runs/log-files.ts';
 import {
-  EMPTY_ROW, factorWords, readLogbook, readPasted, readRows, rowOf, unitsFor, withBlankRows, writtenLogbook, type Logbook, type LoggedRun, type LogRow, type LogUnits,
+  EMPTY_ROW, factorWords, readLogbook, readPasted, readRows, rowOf, unitsFor, unitsNamed, withBlankRows, writtenLogbook, type Logbook, type LoggedRun, type LogRow, type LogUnits,
 } from '../../../src/answers/runs/logbook.ts';
 
 const METRIC: LogUnits = { oil: 'mL', temperature: '°C', distillate: 'L' };
 const row = (cells: Partial<LogRow>): LogRow => ({ ...EMPTY_ROW, ...cells });
 const log = (rows: readonly LogRow[], units: LogUnits = METRIC): LoggedRun => ({
   id: 'a', name: 'First of June', notes: 'windy', scenario: { name: 'a still' }, units, rows, draft: '', factors: ['oilContent'],
+});
+
+describe('the units of a log', () => {
+  const US: LogUnits = { oil: 'mL', temperature: '°F', distillate: 'qt' };
+
+  test.each([
+    ['time (min), oil (mL), outlet °C, distillate L\n30, 2', METRIC, US],
+    ['time;oil [g];tub (F);hydrosol mL', { oil: 'g', temperature: '°F', distillate: 'mL' }, METRIC],
+    ['minutes\toil fl oz\tout °F\tcondensate (kg)', { oil: 'fl oz', temperature: '°F', distillate: 'kg' }, METRIC],
+    ['time, oil', US, US],
+    ['30, 2.5', US, US],
+    ['time, weather (C), oil (cups)', US, US],
+  ])('follow headings that name them: %s', (text, wanted, before) => {
+    expect(unitsNamed(text, before)).toEqual(wanted);
+  });
+
+  test('are those of the file when a log is opened from one, so that nothing is converted', async () => {
+    const opened = await openLogFile(new File(['time (min), oil (mL), outlet (°C), distillate (L)\n30, 2.6, 27, 0.1\n'], 'june.csv'), US);
+    expect(opened).toMatchObject({ kind: 'log', log: { units: METRIC, rows: [{ time: '30', oil: '2.6', outlet: '27', distillate: '0.1' }] } });
+  });
 });
 
 describe('a log', () => {
