@@ -6,6 +6,7 @@ import { QuantityField } from '../../ui/QuantityField.tsx';
 import { formatDuration, formatQuantity, type UnitSystem } from '../../units/index.ts';
 import { boilFields } from './boil-fields.ts';
 import type { Boil } from './boil-store.ts';
+import { WorkingButton } from '../working/WorkingButton.tsx';
 import { alarmsOf } from '../parts/RunAlarms.tsx';
 import { oilVolume } from '../length/length-words.ts';
 
@@ -114,6 +115,7 @@ export function BoilCard(props: BoilCardProps) {
         <button type="button" class="word" onClick={() => props.onLoad()}>
           Put on the bench<span class="heard"> boil {props.letter}</span>
         </button>
+        <Show when={props.boil.result}>{(result) => <WorkingButton topic="recovery" scenario={result().scenario} units={props.units} of={`boil ${props.letter}`} />}</Show>
         <Show when={props.canRemove}>
           <button type="button" class="word" onClick={() => props.onRemove()}>
             Take out<span class="heard"> boil {props.letter}</span>

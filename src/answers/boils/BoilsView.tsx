@@ -14,7 +14,6 @@ import { words } from '../asked.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { CheckMark } from '../parts/marks.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { WorkingButton } from '../working/WorkingButton.tsx';
 import { BoilCard } from './BoilCard.tsx';
 import { addBoils, boils, changeBoil, freeName, openBoils, removeBoil, setAllBoils } from './boil-store.ts';
 import { bestOf, compareWords, differenceWords } from './compare-words.ts';
@@ -143,8 +142,8 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           {working() ? 'Setting up a gentle and a hard boil…' : told()}
         </p>
       </header>
-      <Show when={done().length > 0}>
-        <div class="boils-playback">
+      <div class="boils-playback">
+        <Show when={done().length > 0}>
         <PlaybackBar
           time_s={playback.time_s()}
           end_s={end_s()}
@@ -159,8 +158,8 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           onPause={() => playback.pause()}
           onSpeed={(speed) => playback.setSpeed(speed)}
         />
-        </div>
-      </Show>
+        </Show>
+      </div>
       <div class="boil-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
         <Index each={boils()}>
           {(boil, place) => (
@@ -189,7 +188,6 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           <section aria-labelledby="differences-title">
             <h3 id="differences-title">The differences</h3>
             <AnswerTable class="compare-table" caption="The boils number by number, with the difference from boil A" columns={columns()} rows={found().rows} />
-            <Show when={first()}>{(result) => <WorkingButton topic="recovery" scenario={result().scenario} units={units()} words="Show the working of boil A" />}</Show>
           </section>
         )}
       </Show>

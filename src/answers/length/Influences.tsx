@@ -20,6 +20,12 @@ export interface InfluencesProps {
 /** A swing smaller than this part of the widest is not worth a row. */
 const WORTH_A_ROW = 0.01;
 
+/** Of the numbers in a saved table, as the model has them. */
+const UNITS: Readonly<Record<HeadlineName, string>> = {
+  oil_mL: 'mL', recovery: '1', oilLost_kg: 'kg', firstDrop_s: 's', t50_s: 's', t90_s: 's', end_s: 's', hydrosol_kg: 'kg', coolantUsed_kg: 'kg', escaped_kg: 'kg',
+  condensingLength_m: 'm', distillateWarmest_K: 'K', coolantWarmest_K: 'K', energyFuel_J: 'J', cost: '',
+};
+
 const rank = (spearman: number | null): string => (spearman === null ? '–' : formatNumber(spearman, 2));
 
 export function Influences(props: InfluencesProps) {
@@ -30,16 +36,17 @@ export function Influences(props: InfluencesProps) {
   });
   const bounds = createMemo<Reach>(() => reach(moved(), props.summary.asPlanned?.[props.of] ?? null));
   const said = (value: number | null) => headlineWords(props.of, value, props.units);
+  const title = () => TOLD.find(({ name }) => name === props.of)?.title ?? props.of;
   const table = (): DataTable => {
     const rows = props.summary.influences[props.of];
     const numbers = (read: (row: Influence) => number | null) => rows.map((row) => read(row) ?? Number.NaN);
     return {
-      caption: `What moves it: ${TOLD.find(({ name }) => name === props.of)?.title ?? props.of}`,
+      caption: `What moves it: ${title()}`,
       rows: rows.length,
       columns: [
         { title: 'Doubt', unit: '', says: 'what is not known for sure', decimals: 0, values: rows.map(({ title }) => title) },
-        { title: `${props.of} at its low`, unit: '', says: 'with this doubt alone at its 10th percentile', decimals: 4, values: numbers(({ atLow }) => atLow) },
-        { title: `${props.of} at its high`, unit: '', says: 'with this doubt alone at its 90th percentile', decimals: 4, values: numbers(({ atHigh }) => atHigh) },
+        { title: `${title()}, doubt at its low`, unit: UNITS[props.of], says: 'with this doubt alone at its 10th percentile', decimals: 4, values: numbers(({ atLow }) => atLow) },
+        { title: `${title()}, doubt at its high`, unit: UNITS[props.of], says: 'with this doubt alone at its 90th percentile', decimals: 4, values: numbers(({ atHigh }) => atHigh) },
         { title: 'Rank correlation', unit: '', says: 'over all draws', decimals: 3, values: numbers(({ spearman }) => spearman) },
       ],
     };
@@ -47,7 +54,7 @@ export function Influences(props: InfluencesProps) {
   let list: HTMLElement | undefined;
   const svg = () =>
     influencePicture({
-      title: `What moves it: ${TOLD.find(({ name }) => name === props.of)?.title ?? props.of}`,
+      title: `What moves it: ${title()}`,
       subtitle: props.runName,
       rows: moved(),
       bounds: bounds(),

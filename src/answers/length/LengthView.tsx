@@ -1,6 +1,6 @@
 /** How long to run: times to the shares of the oil, when to stop, and how sure all that is. */
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
-import { MOST_SEED, stopRule, USUAL_MEMBERS, USUAL_SEED, type HeadlineName, type ShareReached, type StopRule } from '../../../sim/index.ts';
+import { MOST_SEED, OIL_SHARES, stopRule, USUAL_MEMBERS, USUAL_SEED, type HeadlineName, type ShareReached, type StopRule } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { formatDuration, formatNumber, formatQuantity } from '../../units/index.ts';
@@ -24,6 +24,9 @@ import './length.css';
 
 /** The likely runs start when the still has been left alone for so long. */
 const QUIET_MS = 700;
+
+/** The rows before the first answer, so that nothing moves when it comes. */
+const UNKNOWN: readonly ShareReached[] = OIL_SHARES.map((share) => ({ share, at: null }));
 
 /** What is kept while the reader looks elsewhere. */
 let session: EnsembleSession | null = null;
@@ -65,7 +68,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
   const charts = createMemo(() => fanCharts(props.desk.result(), isCurrent() ? likely.summary() : null));
   const columns = createMemo<readonly TableColumn<ShareReached>[]>(() => [
     { id: 'share', title: 'Oil', cell: ({ share }) => formatQuantity(share, '1', units(), { hint: 'share', decimals: 0 }) },
-    { id: 'time', title: 'Time', cell: ({ at }) => (at ? formatDuration(at.time_s, { short: true }) : 'not reached') },
+    { id: 'time', title: 'Time', cell: ({ at }) => (at ? formatDuration(at.time_s, { short: true }) : asked.answer() ? 'not reached' : '…') },
     { id: 'oil', title: 'In the receiver', cell: ({ at }) => (at ? oilVolume(at.oil_mL, units()) : '–') },
     { id: 'distillate', title: 'Distillate', cell: ({ at }) => (at ? formatQuantity(at.distillate_L, 'L', units()) : '–') },
     { id: 'coolant', title: 'Cooling water', cell: ({ at }) => (at ? formatQuantity(at.coolantUsed_L, 'L', units()) : '–') },
@@ -117,8 +120,8 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
         <RunAlarms events={props.desk.result().events} />
       </header>
       <div class="length-first">
-      <Show when={asked.answer()?.length.obtainable_mL === 0 ? null : asked.answer()}>
-        {(answer) => <AnswerTable caption="Time, water and cost to each share of the oil" columns={columns()} rows={answer().length.shares} />}
+      <Show when={asked.answer()?.length.obtainable_mL !== 0}>
+        <AnswerTable caption="Time, water and cost to each share of the oil" columns={columns()} rows={asked.answer()?.length.shares ?? UNKNOWN} />
       </Show>
       <StopRulePanel
         rules={rules()}
