@@ -1,5 +1,5 @@
 /** Whether something is on the screen, so that what nobody sees need not follow every frame. */
-import { createEffect, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
+import { createEffect, createMemo, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
 
 /**
  * Whether an element is on the screen or nearly; what is not, or is folded away, need not follow the playhead. `watch`
@@ -28,15 +28,22 @@ export function createNearness(): { readonly near: Accessor<boolean>; readonly w
 /** A value that has not changed for so long is at rest. */
 const RESTS_AFTER_MS = 120;
 
-/** A value that changes every frame: at once where it is near, else once it rests. */
+/** A value that changes often: at once where it is near, else once it rests. */
 export function createFollowed<T>(source: Accessor<T>, near: Accessor<boolean>): Accessor<T> {
-  const [followed, setFollowed] = createSignal<T>(untrack(source));
+  const [rested, setRested] = createSignal({ value: untrack(source) });
+  let seen = untrack(rested);
   createEffect(() => {
     const value = source();
-    const follow = () => void setFollowed(() => value);
-    if (near()) return follow();
-    const timer = setTimeout(follow, RESTS_AFTER_MS);
+    if (near()) return;
+    const timer = setTimeout(() => setRested({ value }), RESTS_AFTER_MS);
     onCleanup(() => clearTimeout(timer));
   });
+  const followed = createMemo<T>((before) => {
+    if (near()) return source();
+    const latest = rested();
+    if (latest === seen) return before;
+    seen = latest;
+    return latest.value;
+  }, seen.value);
   return followed;
 }

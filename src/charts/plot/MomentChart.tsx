@@ -11,7 +11,7 @@ import { pixelOf, prepare, settleBounds, withChart, type Bounds } from '../model
 import { readingWords } from '../model/reading.ts';
 import { ChartFrame } from './ChartFrame.tsx';
 import { FlagRow } from './FlagRow.tsx';
-import { createNearness } from '../../ui/nearness.ts';
+import { createFollowed, createNearness } from '../../ui/nearness.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 
@@ -36,11 +36,13 @@ export function MomentChart(props: MomentChartProps) {
   const [reading, setReading] = createSignal<number | null>(null);
   const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)), 0);
   /** Axes are those of the first moment: what they span holds for the whole run, so the playhead leaves them alone. */
-  const firstChart = createMemo(() => props.chartAt(0));
+  const newestFirst = createMemo(() => props.chartAt(0));
+  const firstChart = createFollowed(() => newestFirst(), near);
   const bounds = createMemo<Bounds>((earlier) => settleBounds(firstChart(), scene().units(), earlier), {});
   const layout = createMemo(() => layoutIn(scene(), firstChart()));
   const frame = createMemo(() => prepare(firstChart(), layout(), bounds(), props.xDomain, scene().units()));
-  const chart = createMemo(() => props.chartAt(time_s()));
+  const newest = createMemo(() => props.chartAt(time_s()));
+  const chart = createFollowed(() => newest(), near);
   const flags = createMemo(() => props.flagsAt(time_s()));
   const prepared = createMemo(() => withChart(frame(), chart()));
   const labels = createMemo(() => endLabels(prepared()));

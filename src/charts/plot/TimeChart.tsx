@@ -9,7 +9,7 @@ import { readingWords, spokenReading } from '../model/reading.ts';
 import { readingSteps } from '../model/time-axis.ts';
 import { createSteadied } from '../../ui/steadied.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createNearness } from '../../ui/nearness.ts';
+import { createFollowed, createNearness } from '../../ui/nearness.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 
@@ -25,8 +25,10 @@ const TOLD_EVERY_MS = 100;
 export function TimeChart(props: TimeChartProps) {
   const { near, watch } = createNearness();
   const scene = () => props.scene;
-  const bounds = createMemo<Bounds>((earlier) => settleBounds(props.chart, scene().units(), earlier), {});
-  const prepared = createMemo(() => prepare(props.chart, layoutIn(scene(), props.chart), bounds(), scene().timeDomain(), scene().units()));
+  /** A new run is drawn where it is seen; the rest follows when the hand rests. */
+  const chart = createFollowed(() => props.chart, near);
+  const bounds = createMemo<Bounds>((earlier) => settleBounds(chart(), scene().units(), earlier), {});
+  const prepared = createMemo(() => prepare(chart(), layoutIn(scene(), chart()), bounds(), scene().timeDomain(), scene().units()));
   const labels = createMemo(() => endLabels(prepared()));
   const time_s = createMemo<number>((before) => (near() ? scene().time_s() : (scene().restedTime_s?.() ?? before)), 0);
   /** Numbers that change faster can't be read. */
@@ -34,7 +36,7 @@ export function TimeChart(props: TimeChartProps) {
   const readAt = () => scene().reading_s() ?? told_s();
 
   const svg = (): string => {
-    const picture = prepare(props.chart, pictureLayout(props.chart), bounds(), scene().timeDomain(), scene().units());
+    const picture = prepare(chart(), pictureLayout(chart()), bounds(), scene().timeDomain(), scene().units());
     return chartPicture({
       prepared: picture,
       labels: endLabels(picture),
@@ -48,12 +50,12 @@ export function TimeChart(props: TimeChartProps) {
 
   return (
     <ChartFrame
-      title={props.chart.title}
+      title={chart().title}
       runName={scene().runName()}
       open={props.open}
       onToggle={(open) => props.onToggle(open)}
       units={scene().units()}
-      table={() => chartTable(props.chart, scene().units())}
+      table={() => chartTable(chart(), scene().units())}
       svg={svg}
     >
       <div ref={watch}>
@@ -67,9 +69,9 @@ export function TimeChart(props: TimeChartProps) {
           playhead={time_s()}
           reading={scene().reading_s()}
           steps={readingSteps(scene().timeDomain()[1])}
-          valueOf={(label) => readingWords(props.chart, label, readAt(), scene().units())}
+          valueOf={(label) => readingWords(chart(), label, readAt(), scene().units())}
           onReading={(x) => scene().setReading(x)}
-          onSpeak={(x) => scene().speak(spokenReading(props.chart, labels(), x, scene().units()))}
+          onSpeak={(x) => scene().speak(spokenReading(chart(), labels(), x, scene().units()))}
           onScrub={(x) => scene().scrub(x)}
         />
       </div>
