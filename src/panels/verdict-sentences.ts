@@ -84,7 +84,9 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
     const text = `The ${name} only just condenses everything, with ${run(Math.max(spare, 0))} to spare.`;
     return plain('condenser-scant', 'condenser', peak_s, text, 'care', 'A warmer tap or a scaled tube would use that up; give it more length or less heat.');
   }
-  return plain('condenser-holds', 'condenser', peak_s, `The ${name} condenses everything, with ${run(spare)} to spare.`, 'good');
+  // What lies beyond is no spare copper: it brings the distillate below its limit.
+  const text = `The ${name} condenses everything in the first ${run(result.summary.condensingLengthPeak_m)} of its ${run(condenser.length_m)}; the rest cools the distillate.`;
+  return plain('condenser-holds', 'condenser', peak_s, text, 'good');
 }
 
 function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | null): VerdictSentence {

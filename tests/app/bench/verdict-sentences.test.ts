@@ -15,8 +15,8 @@ const find = (verdict: Verdict, id: string): VerdictSentence => {
 describe('the verdict of a run that goes well', () => {
   const verdict = verdictOf(madeUpRun(), 'metric');
 
-  test('leads with the coil and what it has to spare, and points to the moment of least spare', () => {
-    expect(read(verdict.lead.text)).toBe('The coil condenses everything, with 1.8 m to spare.');
+  test('leads with the coil and how much of it condenses, and points to the moment when most does', () => {
+    expect(read(verdict.lead.text)).toBe('The coil condenses everything in the first 3.2 m of its 5.0 m; the rest cools the distillate.');
     expect(verdict.lead).toMatchObject({ part: 'condenser', time_s: 6000, severity: 'good' });
   });
 
@@ -59,7 +59,7 @@ describe('the verdict of a run that goes well', () => {
 
   test('speaks US units when asked', () => {
     const words = said({}, 'us');
-    expect(words).toContain('with 5.9 ft to spare');
+    expect(words).toContain('the first 10 ft of its 16 ft;');
     expect(words).toContain('0.30 of the 0.34 fl oz of oil');
     expect(words).toContain('at up to 111 °F');
   });
