@@ -85,6 +85,16 @@ describe('how much tube', () => {
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/50\s% more\.$/);
   });
 
+  test('prints its table with headings, and only the tubes that were tried', async () => {
+    const { page } = await openAnswer('size');
+    await expect.poll(() => page.locator('.tube-table td').filter({ hasText: /^fits$/ }).count(), SEARCH).toBeGreaterThan(1);
+    await page.getByRole('button', { name: /^Stop with \d+ of/ }).click({ timeout: 2000 }).catch(() => undefined);
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.locator('.tube-table thead').getByText('Length').isVisible()).toBe(true);
+    expect(await page.locator('.tube-table .is-untried').filter({ visible: true }).count()).toBe(0);
+    expect(await page.getByRole('button', { name: /^Use it/ }).filter({ visible: true }).count()).toBe(0);
+  });
+
   test('tells no tube from another where nothing comes over', async () => {
     const { page, lead } = await openAnswer('size');
     const lavender = exampleScenario('gentle-lavender');

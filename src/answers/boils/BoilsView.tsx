@@ -59,9 +59,10 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
     setWorking(true);
     setTold('');
     try {
-      const { gentle, hard } = await pool.ask('gentleAgainstHard', [props.desk.result().scenario], { urgency: 0 });
+      const scenario = props.desk.result().scenario;
+      const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { urgency: 0 });
       setAllBoils(pool, [gentle, hard]);
-      setTold('A is boiled gently and B hard, until as much distillate has come over. Both are of the still on the bench.');
+      setTold(`A is “${scenario.name}” boiled gently, B the same boiled hard, until as much distillate has come over.`);
     } catch (error) {
       if (!wasGivenUp(error)) setTold(`They could not be set up: ${words(error)}`);
     }
@@ -120,7 +121,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
     <article class="answer boils-view" aria-labelledby="boils-title">
       <header class="answer-head">
         <h2 id="boils-title">Which boil is better?</h2>
-        <div class="answer-lead" role="status">
+        <div class="answer-lead" role="status" classList={{ 'is-asking': boils().some(({ running }) => running) }}>
           <Show when={comparison()} fallback={<p>{boils().length < 2 ? 'Copy the boil and change something in the copy, or set a gentle boil against a hard one.' : 'Running them…'}</p>}>
             {(found) => <For each={found().conclusion}>{(sentence) => <p>{sentence}</p>}</For>}
           </Show>

@@ -1,10 +1,17 @@
 /** Numbers of a comparison as people say them. */
 import type { CompareRow } from '../../../sim/index.ts';
-import { formatDuration, formatNumber, formatQuantity, NO_NUMBER, type UnitSystem } from '../../units/index.ts';
+import { displayUnit, formatDuration, formatNumber, formatQuantity, NO_NUMBER, type UnitSystem } from '../../units/index.ts';
 import { money } from '../length/length-words.ts';
 
 interface Said {
   readonly signed?: boolean;
+}
+
+/** Oil by volume per kilogram of water, said by the gallon. */
+function perGallon(value_mL_kg: number): string {
+  const oil = displayUnit('m³', 'us', 'oilVolume');
+  const water = displayUnit('m³', 'us', 'volume');
+  return `${formatNumber(oil.fromSI(value_mL_kg * 1e-6) / water.fromSI(1e-3), 2)}\u202f${oil.label}/${water.label}`;
 }
 
 export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, value: number | null, units: UnitSystem, { signed = false }: Said = {}): string {
@@ -18,7 +25,7 @@ export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, valu
     case 'mL':
       return formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume', decimals: units === 'us' ? 2 : 1, signed });
     case 'mL/kg':
-      return `${plus}${formatNumber(value, 2)}\u202fmL/kg`;
+      return units === 'us' ? plus + perGallon(value) : `${plus}${formatNumber(value, 2)}\u202fmL/kg`;
     case 'kg':
       return formatQuantity(value, 'kg', units, { hint: id === 'distillate' ? 'water' : 'oil', signed });
     case '1':
@@ -41,7 +48,7 @@ export function differenceWords(row: CompareRow, place: number, units: UnitSyste
   const [first, own, difference] = [row.values[0] ?? null, row.values[place] ?? null, row.differences[place] ?? null];
   if (first === null || own === null || difference === null) return NO_NUMBER;
   const words = compareWords(row, difference, units, { signed: true });
-  const isSame = Math.abs(difference) <= SAME * Math.max(Math.abs(first), Math.abs(own)) || !/[1-9]/u.test(words) || compareWords(row, first, units) === compareWords(row, own, units);
+  const isSame = Math.abs(difference) <= SAME * Math.max(Math.abs(first), Math.abs(own)) || !/[1-9]/u.test(words);
   return isSame ? 'the same' : words;
 }
 

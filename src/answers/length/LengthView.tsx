@@ -169,7 +169,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
               <p class="answer-quiet">
                 Middle, and the range in which eight runs of ten lie, of {formatNumber(summary().finished, 0)} draws. The other runs are the still as planned and each doubt tried alone.
               </p>
-              <Spread summary={summary()} length_m={scenario().condenser.length_m} isPriced={isPriced()} units={units()} />
+              <Spread summary={summary()} length_m={scenario().condenser.length_m} isPriced={isPriced()} seesMost={seesMost()} units={units()} />
               <Influences summary={summary()} of={influenceOf()} onOf={setInfluenceOf} units={units()} runName={scenario().name} />
             </>
           )}

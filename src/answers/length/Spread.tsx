@@ -9,6 +9,8 @@ export interface SpreadProps {
   /** Of the reader's own tube: a run that would need more is only known to need more than this. */
   readonly length_m: number;
   readonly isPriced: boolean;
+  /** Whether the run goes on until most of its oil is in, so that a time to nine tenths means something. */
+  readonly seesMost: boolean;
   readonly units: UnitSystem;
 }
 
@@ -16,7 +18,7 @@ export interface SpreadProps {
 const missing = ({ counted, of }: NumberBand): string => (counted < of ? ` (${of - counted} of ${of} runs never)` : '');
 
 export function Spread(props: SpreadProps) {
-  const told = () => TOLD.filter(({ name }) => props.summary.headline[name].p50 !== null && (name !== 'cost' || props.isPriced));
+  const told = () => TOLD.filter(({ name }) => props.summary.headline[name].p50 !== null && (name !== 'cost' || props.isPriced) && (name !== 't90_s' || props.seesMost));
   const words = (name: HeadlineName) => bandWords(name, props.summary.headline[name], props.length_m, props.units);
   return (
     <dl class="spread">

@@ -138,7 +138,7 @@ export function bandWords(name: HeadlineName, { p10, p50, p90 }: Pick<NumberBand
   };
   const [low, middle, high] = [said(p10), said(p50), said(p90)];
   if (low !== high) return { middle, range: `${low} to ${high}` };
-  return { middle, range: middle === low ? 'in nearly all' : low };
+  return { middle, range: middle === 'none' ? null : middle === low ? 'in nearly all' : low };
 }
 
 /** The spread in one sentence; `null` while there is too little to say. */

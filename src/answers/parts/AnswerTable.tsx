@@ -52,7 +52,7 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
               {(column) => (
                 <th scope="col" classList={{ 'is-words': column.isWords === true }} aria-sort={state(column.id)}>
                   <Show when={column.sortBy} fallback={<span class="answer-table-title">{column.title}</span>}>
-                    <button type="button" class="answer-sort" onClick={() => press(column.id)}>
+                    <button type="button" class="answer-sort prints" onClick={() => press(column.id)}>
                       {column.title}
                       <Show when={state(column.id)}>
                         {' '}

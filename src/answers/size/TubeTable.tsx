@@ -198,7 +198,7 @@ export function TubeTable(props: TubeTableProps) {
           caption="Standard tubes as the condenser of this still"
           columns={columns()}
           rows={shown()}
-          rowClass={(row) => `${isOwn(row) ? 'is-own' : ''} ${row.size !== null && !isGood(row) ? 'is-out' : ''}`}
+          rowClass={(row) => `${isOwn(row) ? 'is-own' : ''} ${row.size === null ? 'is-untried' : ''} ${row.size !== null && !isGood(row) ? 'is-out' : ''}`}
           firstSort={{ id: 'length', down: false }}
         />
       </Show>

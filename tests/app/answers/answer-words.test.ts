@@ -72,7 +72,7 @@ describe('how long to run, in words', () => {
     const band = (p10: number, p50: number, p90: number) => ({ p10, p50, p90 });
     expect(plain(bandWords('oil_mL', band(19, 33, 51), 1.5, 'metric').range)).toBe('19 mL to 51 mL');
     expect(bandWords('coolantUsed_kg', band(43, 43, 43), 1.5, 'metric').range).toBe('in nearly all');
-    expect(bandWords('coolantUsed_kg', band(0, 0, 0), 1.5, 'metric').middle).toBe('none');
+    expect(bandWords('coolantUsed_kg', band(0, 0, 0), 1.5, 'metric')).toEqual({ middle: 'none', range: null });
     expect(plain(bandWords('condensingLength_m', band(0.9, 1.5, 1.5), 1.5, 'metric').range)).toBe('0.90 m to over 1.50 m');
   });
 
@@ -211,6 +211,7 @@ describe('boils compared, in words', () => {
     const row = (first: number, second: number): CompareRow => ({ id: 'distillate', title: '', unit: 'kg', better: 'neither', values: [first, second], differences: [0, second - first] });
     expect(differenceWords(row(7.7, 7.70047), 1, 'metric')).toBe('the same');
     expect(plain(differenceWords(row(7.7, 6.7), 1, 'metric'))).toBe('−1.0 L');
+    expect(plain(compareWords({ id: 'oilPerSteam', unit: 'mL/kg' }, 10, 'us'))).toBe('1.28 fl oz/gal');
     expect(differenceWords({ ...row(1, 1), values: [null, 1], differences: [null, null] }, 1, 'metric')).toBe('–');
   });
 
