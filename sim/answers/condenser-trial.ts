@@ -2,23 +2,22 @@
  * Whether a condenser holds: the real run, watched every step and abandoned as soon as it fails.
  *
  * A condenser holds when over the whole run, with the tub or barrel warming as it does,
- * - no vapour leaves the outlet (0.2 % of what arrives counts as none, as in the events of a run),
- * - the distillate stays at or below the outlet limit, as a flow-weighted mean over the last half minute, as the run
- *   itself tells it, and
+ * - no vapour leaves the outlet (0.2 % of what arrives counts as none),
+ * - the distillate stays at or below the outlet limit, as a flow-weighted mean over the last half minute once its flow has
+ *   settled, and
  * - its tube holds back no more than 5 kPa, as a trailing mean over a minute.
- * Start-up does not count: neither escape nor temperature is looked at in the first minute of vapour.
+ * The first two are just what the run's own events and summary tell, so that no page contradicts another.
  */
+import { ESCAPE_SHARE } from '../run/events.ts';
 import { Run } from '../run/simulate.ts';
 import { Peaks } from '../run/summary.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 
-/** Time of vapour that counts as start-up, and over which the pressure drop is averaged, s. */
+/** Shortest time of vapour that counts as a run, and time over which the pressure drop is averaged, s. */
 export const SETTLING_TIME = 60;
 /** Time over which the temperatures inside the tube are averaged for the hint, s. */
 const PROFILE_MEMORY = 30;
-/** Share of the arriving vapour that counts as escaping. */
-const ESCAPE_SHARE = 0.002;
 /** Pressure drop of the tube above which a still must not be run, Pa: a lid lifts or sprays. */
 export const TUBE_PRESSURE_LIMIT = 5000;
 
@@ -28,11 +27,11 @@ export interface CondenserTrial {
   readonly holds: boolean;
   /** What failed first, when, and how warm the cooling water round the outlet was then; `null` when it holds. */
   readonly failure: { readonly reason: CondenserFailure; readonly time_s: number; readonly coolant_K: number; readonly dew_K: number } | null;
-  /** Whether vapour reached the condenser for longer than start-up, before the run ended or was abandoned. */
+  /** Whether vapour reached the condenser for longer than a minute, before the run ended or was abandoned. */
   readonly vapourCame: boolean;
   /** Length at which the distillate had cooled to the limit, at the worst moment, m: where the boundary may lie. */
   readonly cooledBy_m: number;
-  /** Warmest distillate after start-up, flow-weighted over half a minute, K; `null` without vapour. */
+  /** Warmest distillate, flow-weighted over half a minute, K; `null` without vapour. */
   readonly warmestOutlet_K: number | null;
   readonly warmestCoolant_K: number;
   /** Largest pressure drop of the tube, as a trailing mean over a minute, Pa. */
@@ -75,14 +74,13 @@ class CondenserWatch {
     this.averageProfile(dt);
     if (!(arrivingWater > 0)) return;
     this.vapourTime += dt;
-    const { outlet } = this.peaks;
+    this.vapourCame = this.vapourTime > SETTLING_TIME;
     if (!(this.drop <= TUBE_PRESSURE_LIMIT) || !Number.isFinite(condenser.condensateTemperature)) this.fail('pressure', time);
-    if (this.vapourTime <= SETTLING_TIME) return;
-    this.vapourCame = true;
-    if (outlet > this.warmestOutlet) this.warmestOutlet = outlet;
-    this.cooledBy = Math.max(this.cooledBy, this.lengthToLimit(), condenser.condensingLength);
     if (condenser.escaped.water > ESCAPE_SHARE * arrivingWater) this.fail('vapour-escapes', time);
-    else if (outlet > this.limit) this.fail('outlet-warm', time);
+    this.warmestOutlet = this.peaks.condensate;
+    if (!(this.warmestOutlet > 0)) return;
+    this.cooledBy = Math.max(this.cooledBy, this.lengthToLimit(), condenser.condensingLength);
+    if (this.warmestOutlet > this.limit) this.fail('outlet-warm', time);
   }
 
   private averageProfile(dt: number): void {

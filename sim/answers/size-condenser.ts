@@ -15,7 +15,7 @@ export const LONGEST_TUBE = 100;
 /** Failing (or hinted) over passing length at which the coarse search stops. */
 const CLOSENESS = 0.985;
 /** Added to the coarse length, so that the finer step holds too. */
-const COARSE_GUARD = 1.005;
+const COARSE_GUARD = 1.01;
 
 export type SizeVerdict =
   /** A length holds. */
@@ -71,7 +71,7 @@ export function sizeCondenser(scenario: Scenario, { confirm = true, start_m, str
     { low: SHORTEST_TUBE, high: LONGEST_TUBE, start: start_m ?? 1.5 * scenario.condenser.length_m, closeness: CLOSENESS, ...(stride === undefined ? {} : { stride }) },
   );
   if (found.passing === null) return { ...whyNot(scenario, failingOf(lastFailing)), trials };
-  let length = found.failing === null ? found.passing : Math.min(LONGEST_TUBE, COARSE_GUARD * found.passing);
+  let length = found.passing <= SHORTEST_TUBE ? found.passing : Math.min(LONGEST_TUBE, COARSE_GUARD * found.passing);
   let trial = failingOf(last);
   if (trial.vapourCame && confirm) {
     length = confirmSmallest(

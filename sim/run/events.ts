@@ -18,13 +18,14 @@ const PRESSURE_LIMIT = 5_000;
 const TUBE_PRESSURE_LIMIT = 2_000;
 const FAST_NECK = 30;
 const WARM_TUB = 333.15;
-const DROP = 0.000_05;
+/** Distillate that makes the first drop, kg. */
+const FIRST_DROP = 0.000_05;
 const CAPTURE_LIMIT = 0.9;
 const NEAR_NEUTRAL = 15;
 /** Difference of density that a receiver's temperature is advised for, kg/m³. */
 const PARTS_WELL = 20;
 /** Least share of the vapour that counts as escaping. */
-const ESCAPE_SHARE = 0.002;
+export const ESCAPE_SHARE = 0.002;
 
 export class EventWatch {
   readonly events: RunEvent[] = [];
@@ -83,11 +84,11 @@ export class EventWatch {
         'Lower the heat, spread it over a wider base or put the plant on a grid.');
   }
 
-  /** Looks at the still after a step; `outletTemperature` is that of the distillate over the last half minute. */
-  watch(time: number, dt: number, outletTemperature: number): void {
+  /** Looks at the still after a step; `warmestOutlet` is the summary's warmest distillate so far, K. */
+  watch(time: number, dt: number, warmestOutlet: number): void {
     this.watchPot(time, dt);
     this.watchBed(time);
-    this.watchCondenser(time, dt, outletTemperature);
+    this.watchCondenser(time, dt, warmestOutlet);
     this.watchCooling(time);
     this.watchSeparator(time);
   }
@@ -127,12 +128,12 @@ export class EventWatch {
 
   private watchCondenser(time: number, dt: number, outlet: number): void {
     const { still, scenario, told } = this;
-    if (this.firstDrop === null && still.keptWater + still.returnedWater >= DROP) {
+    if (this.firstDrop === null && still.keptWater + still.returnedWater >= FIRST_DROP) {
       this.firstDrop = time;
       this.tell('first-drop', time, 'note', 'separator', time, 's', `First drops at ${minutes(time)}.`, 'Keep the outlet open to the air.');
     }
     this.watchEscape(time, dt);
-    if (!told.has('outlet-warm') && this.firstDrop !== null && outlet > scenario.condenser.outletLimit_K)
+    if (!told.has('outlet-warm') && outlet > scenario.condenser.outletLimit_K)
       this.tell('outlet-warm', time, 'care', 'condenser', outlet, 'K', `The distillate leaves at ${celsius(outlet)} at ${minutes(time)}, above your limit of ${celsius(scenario.condenser.outletLimit_K)}.`, 'More cooling water, a longer tube or a gentler boil; warm distillate loses oil.');
     if (!told.has('neck-fast') && still.neckSpeed > FAST_NECK)
       this.tell('neck-fast', time, 'care', 'neck', still.neckSpeed, 'm/s', `Vapour rushes through the neck at ${still.neckSpeed.toFixed(0)} m/s.`, 'Use a wider neck or boil more gently.');

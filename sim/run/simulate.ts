@@ -114,7 +114,7 @@ export class Run {
     if (this.part === this.parts) this.finishWholeStep();
     const now = this.time();
     peaks.watch(still, this.stepLength);
-    events.watch(now, this.stepLength, peaks.outlet);
+    events.watch(now, this.stepLength, peaks.condensate);
     if (!this.isFinite(now) || this.part > 0) return;
     this.checkEnd(now);
     if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, this.stepLength, this.startEnergy);

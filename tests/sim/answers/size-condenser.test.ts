@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleScenario, examples, readScenario, simulate, type Scenario, type ScenarioInput } from '../../../sim/index.ts';
+import { tryCondenser } from '../../../sim/answers/condenser-trial.ts';
 import { sizeCondenser, withLength } from '../../../sim/answers/size-condenser.ts';
 
 /** Whether a direct run fails by its own account: vapour escapes, or the warmest half minute of distillate is above the limit. */
@@ -25,6 +26,18 @@ describe('the shortest condenser that holds', () => {
     expect(failsAt(scenario, 0.97 * (length_m as number))).toBe(true);
   });
 
+  it.each(examples.map(({ id }) => id))('says the same warmest distillate and the same limit as the run and its events: %s', (id) => {
+    const scenario = exampleScenario(id);
+    const { trial, length_m } = sizeCondenser(scenario);
+    for (const length of [length_m as number, 0.96 * (length_m as number)]) {
+      const { summary, events } = simulate(withLength(scenario, length));
+      const kinds = events.map(({ kind }) => kind);
+      expect(kinds.includes('outlet-warm')).toBe((summary.condensatePeak_C as number) > scenario.condenser.outletLimit_K - 273.15);
+      expect(tryCondenser(withLength(scenario, length)).holds).toBe(!kinds.includes('outlet-warm') && !kinds.includes('vapour-escapes'));
+    }
+    expect((trial.warmestOutlet_K as number) - 273.15).toBeCloseTo(simulate(withLength(scenario, length_m as number)).summary.condensatePeak_C as number, 9);
+  });
+
   it('is the same whatever length the scenario has and wherever the search begins, within its closeness', () => {
     const scenario = exampleScenario('class-glass');
     const found = [0.05, 0.4, 3, 60].map((length) => sizeCondenser(withLength(scenario, length), { confirm: false }).length_m as number);
@@ -37,6 +50,12 @@ describe('the shortest condenser that holds', () => {
     const at35 = length({});
     expect(length({ condenser: { ...gentle.condenser, outletLimit_K: 298.15 } })).toBeGreaterThan(1.1 * at35);
     expect(length({ heat: { ...gentle.heat, setting: [{ at_s: 0, value: 1 }] } })).toBeGreaterThan(1.1 * at35);
+  });
+
+  it.each([['10 mm', 0.01, 0.012], ['26 mm', 0.026, 0.028]])('hardly hangs on the layers that the tub is divided into: %s', (_, insideDiameter_m, outsideDiameter_m) => {
+    const length = (advanced: ScenarioInput['advanced']): number =>
+      sizeCondenser(scenarioOf({ ...examples[0]?.scenario, condenser: { ...gentle.condenser, insideDiameter_m, outsideDiameter_m }, advanced }), { confirm: false }).length_m as number;
+    expect(Math.abs(length({}) / length({ tubLayers: 20 }) - 1)).toBeLessThan(0.03);
   });
 
   it('is found by five or fewer coarse trials where the start is near', () => {
