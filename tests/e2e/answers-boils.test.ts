@@ -24,6 +24,24 @@ describe('boils side by side', () => {
     expect((JSON.parse(json.text) as { conclusion: string[] }).conclusion.length).toBeGreaterThanOrEqual(2);
   });
 
+  test('hide nothing under the playhead from the keyboard', async () => {
+    const { page, lead } = await openAnswer('boils');
+    await page.getByRole('button', { name: 'Gentle against hard' }).click();
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
+    await page.getByRole('button', { name: 'Copy boil B' }).focus();
+    for (let step = 0; step < 24; step++) {
+      await page.keyboard.press('Tab');
+      const hidden = await page.evaluate(() => {
+        const focused = document.activeElement;
+        if (!focused || focused === document.body) return null;
+        const { left, top, width, height } = focused.getBoundingClientRect();
+        const above = document.elementFromPoint(left + width / 2, top + Math.min(height / 2, 200));
+        return above?.closest('.boils-playback') && !focused.closest('.boils-playback') ? focused.textContent : null;
+      });
+      expect(hidden).toBe(null);
+    }
+  });
+
   test('a copy is changed in a field, refused in words where it cannot be, and is there again after a reload', async () => {
     const { page, lead } = await openAnswer('boils');
     await page.getByRole('button', { name: 'Copy boil A' }).click();

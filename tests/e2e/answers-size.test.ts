@@ -85,6 +85,18 @@ describe('how much tube', () => {
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/50\s% more\.$/);
   });
 
+  test('keeps the keyboard where it stands while more tubes are tried', async () => {
+    const { page } = await openAnswer('size');
+    const tried = async () => Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0);
+    const use = page.getByRole('button', { name: /^Use it/ }).first();
+    await use.waitFor(SEARCH);
+    const name = (await use.textContent()) ?? '';
+    await use.focus();
+    const before = await tried();
+    await expect.poll(tried, SEARCH).toBeGreaterThan(before + 8);
+    expect(await page.evaluate(() => document.activeElement?.textContent)).toBe(name);
+  });
+
   test('prints its table with headings, and only the tubes that were tried', async () => {
     const { page } = await openAnswer('size');
     await expect.poll(() => page.locator('.tube-table td').filter({ hasText: /^fits$/ }).count(), SEARCH).toBeGreaterThan(1);

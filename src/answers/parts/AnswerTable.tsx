@@ -1,5 +1,5 @@
 /** A table of an answer: named rows, numbers to the right, and, where it makes sense, sorted by a click on a heading. */
-import { createMemo, createSignal, For, Show, type JSX } from 'solid-js';
+import { createComputed, createEffect, createMemo, createSignal, For, on, Show, type JSX } from 'solid-js';
 import { SortMark } from './marks.tsx';
 
 export interface TableColumn<Row> {
@@ -40,6 +40,20 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
     if (!by || !key) return props.rows;
     return [...props.rows].sort((a, b) => inOrder(key(a), key(b), by.down));
   });
+  // Rows that arrive may move the one that holds the keyboard, which would lose it.
+  let body: HTMLTableSectionElement | undefined;
+  let held: HTMLElement | null = null;
+  createComputed(
+    on(sorted, () => {
+      const focused = document.activeElement;
+      held = focused instanceof HTMLElement && body?.contains(focused) === true ? focused : null;
+    }),
+  );
+  createEffect(
+    on(sorted, () => {
+      if (held?.isConnected === true && document.activeElement !== held) held.focus({ preventScroll: true });
+    }),
+  );
   const press = (id: string) => setSort((now) => ({ id, down: now?.id === id ? !now.down : false }));
   const state = (id: string) => (sort()?.id === id ? (sort()?.down === true ? 'descending' : 'ascending') : undefined);
   return (
@@ -66,7 +80,7 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
             </For>
           </tr>
         </thead>
-        <tbody>
+        <tbody ref={body}>
           <For each={sorted()}>
             {(row) => (
               <tr class={props.rowClass?.(row)}>

@@ -28,9 +28,14 @@ const missing = '–';
 
 export function TubeTable(props: TubeTableProps) {
   const isCoil = () => props.scenario.condenser.kind === 'coil-in-tub';
-  const rows = createMemo<readonly TubeRow[]>(() => {
+  // A row stays the same object until its own size comes, so that who stands in it with the keyboard keeps standing there.
+  const rows = createMemo<readonly TubeRow[]>((before) => {
     const sizes = props.session.sizes();
-    return tubes.map((tube) => ({ tube, size: sizes.get(tube.id) ?? null }));
+    return tubes.map((tube, place) => {
+      const size = sizes.get(tube.id) ?? null;
+      const row = before?.[place];
+      return row?.size === size ? row : { tube, size };
+    });
   });
   const size = (value: number | null | undefined) => formatQuantity(value, 'm', props.units, { hint: 'size', bare: true });
   const bore = (value: number) => formatQuantity(value, 'm', props.units, { hint: 'bore', bare: true });
