@@ -1,6 +1,7 @@
 /**
  * Events of a run: each tells its time, its number, a plain sentence and what to do. Conditions are watched every
- * step; an event is told once, except escaping vapour, which is told each time it begins and ends.
+ * step; an event is told once, except escaping vapour, which is told each time it begins and ends, and a separator, which
+ * is told of drops that it misses and of oil that fills it.
  */
 import type { Scenario, ScenarioPart } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
@@ -16,7 +17,8 @@ const FOAM_FACTOR = 0.045;
 const SCORCH_FLUX = 70_000;
 const PRESSURE_LIMIT = 5_000;
 const TUBE_PRESSURE_LIMIT = 2_000;
-const FAST_NECK = 30;
+/** Vapour speed in neck or tube above which it roars and drags liquid along, m/s. */
+const FAST_VAPOUR = 30;
 const WARM_TUB = 333.15;
 /** Distillate that makes the first drop, kg. */
 const FIRST_DROP = 0.000_05;
@@ -89,6 +91,7 @@ export class EventWatch {
     this.watchPot(time, dt);
     this.watchBed(time);
     this.watchCondenser(time, dt, warmestOutlet);
+    this.watchTube(time, dt);
     this.watchCooling(time);
     this.watchSeparator(time);
   }
@@ -103,8 +106,6 @@ export class EventWatch {
     const gauge = still.gauge();
     if (!told.has('pressure-high') && gauge > PRESSURE_LIMIT)
       this.tell('pressure-high', time, 'alarm', 'pot', gauge, 'Pa', `The pot stands at ${(gauge / 1000).toFixed(1)} kPa above the air at ${minutes(time)}; a lid can lift or spray.`, 'Turn the heat down and open the way out: wider tube, wider neck, looser bed. Never close or narrow the outlet.');
-    if (!told.has('tube-hazard') && still.condenser.drop > TUBE_PRESSURE_LIMIT)
-      this.tell('tube-hazard', time, 'care', 'condenser', still.condenser.drop, 'Pa', `The condenser tube alone holds back ${(still.condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, 'Choose a wider tube, several tubes side by side, or a gentler boil.');
     if (!told.has('pot-low') && pot.depth() - pot.geometry.submergedVolume / pot.section < scenario.pot.minimumDepth_m)
       this.tell('pot-low', time, 'alarm', 'pot', pot.water, 'kg', `Only ${litres(pot.water)} of water is left at ${minutes(time)}; the base or element is about to run dry.`, 'Turn the heat off now. Add hot water only when the pot has cooled below the boil.');
     if (!told.has('foam-carry-over') && pot.out.water > 0) {
@@ -135,8 +136,22 @@ export class EventWatch {
     this.watchEscape(time, dt);
     if (!told.has('outlet-warm') && outlet > scenario.condenser.outletLimit_K)
       this.tell('outlet-warm', time, 'care', 'condenser', outlet, 'K', `The distillate leaves at ${celsius(outlet)} at ${minutes(time)}, above your limit of ${celsius(scenario.condenser.outletLimit_K)}.`, 'More cooling water, a longer tube or a gentler boil; warm distillate loses oil.');
-    if (!told.has('neck-fast') && still.neckSpeed > FAST_NECK)
+    if (!told.has('neck-fast') && still.neckSpeed > FAST_VAPOUR)
       this.tell('neck-fast', time, 'care', 'neck', still.neckSpeed, 'm/s', `Vapour rushes through the neck at ${still.neckSpeed.toFixed(0)} m/s.`, 'Use a wider neck or boil more gently.');
+  }
+
+  /** A narrow tube: what it holds back, or how fast the vapour rushes in. */
+  private watchTube(time: number, dt: number): void {
+    const { condenser, arrivingWater } = this.still;
+    if (this.told.has('tube-hazard')) return;
+    const advice = 'Choose a wider tube, several tubes side by side, or a gentler boil.';
+    if (condenser.drop > TUBE_PRESSURE_LIMIT) {
+      this.tell('tube-hazard', time, 'care', 'condenser', condenser.drop, 'Pa', `The condenser tube alone holds back ${(condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, advice);
+      return;
+    }
+    const speed = this.firstDrop === null ? 0 : condenser.inletSpeed(arrivingWater / dt);
+    if (speed > FAST_VAPOUR)
+      this.tell('tube-hazard', time, 'care', 'condenser', speed, 'm/s', `Vapour rushes into the condenser tube at ${speed.toFixed(0)} m/s, and the tube holds back ${(condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, advice);
   }
 
   private watchEscape(time: number, dt: number): void {

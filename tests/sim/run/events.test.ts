@@ -110,6 +110,20 @@ describe('the events of a run', () => {
     expect(Math.max(...layers)).toBeGreaterThan(reached);
   });
 
+  it('tell of vapour that rushes into the tube before the tube holds much back: 3 kg/h in 8 mm are 27 m/s, 4 kg/h 37 m/s', () => {
+    const into = (kg_h: number): readonly RunEvent[] =>
+      simulate(scenarioOf({
+        pot: warm, charge: { mass_kg: 0 }, heat: { ratedPower_W: (kg_h / 3600) * 2.2565e6, shareToPot: 1, lag_s: 0 }, factors: { heatLoss: 0 }, neck: { bore_m: 0.03 },
+        condenser: { insideDiameter_m: 0.008, outsideDiameter_m: 0.01, length_m: 2 }, run: { duration_s: 1200 },
+      })).events.filter(({ kind }) => kind === 'tube-hazard');
+    expect(into(3)).toEqual([]);
+    const [event, more] = into(4);
+    expect(more).toBeUndefined();
+    expect(event?.unit).toBe('m/s');
+    // 92 m/s at 10 kg/h, computed from the IAPWS density of steam at 100 °C.
+    expect((event?.value as number) / (0.4 * 92)).toBeCloseTo(1, 1);
+  });
+
   it('look for spray where the water boils, in the boiler and not in the pot it feeds', () => {
     const fed = (boiler: number, pot: number): readonly EventKind[] =>
       simulate(scenarioOf({
