@@ -60,6 +60,7 @@ export class Tub {
   private readonly boiling: number;
   private readonly boilingEnthalpy: number;
   private nextIce = 0;
+  private readonly iceByTime: Scenario['cooling']['ice'];
 
   private readonly cooling: Scenario['cooling'];
   private readonly site: Scenario['site'];
@@ -77,6 +78,7 @@ export class Tub {
     this.site = site;
     this.lossFactor = lossFactor;
     this.layerCount = layerCount;
+    this.iceByTime = [...cooling.ice].sort((a, b) => a.at_s - b.at_s);
     this.area = (Math.PI / 4) * cooling.tubDiameter_m ** 2;
     this.fullMass = this.area * cooling.tubHeight_m * 998;
     this.water = this.fullMass * cooling.tubFill;
@@ -180,11 +182,9 @@ export class Tub {
 
   /** Adds scheduled ice and melts some; returns the meltwater, kg (its enthalpy is that of the top layer's loss). */
   private melt(time: number, dt: number): number {
-    const due = this.cooling.ice[this.nextIce];
-    if (due && due.at_s < time + dt) {
+    for (let due = this.iceByTime[this.nextIce]; due && due.at_s < time + dt; due = this.iceByTime[++this.nextIce]) {
       this.ice += due.mass_kg;
       this.iceAdded += due.mass_kg;
-      this.nextIce++;
     }
     if (this.ice <= 0) return 0;
     const T = this.temperature[0] as number;

@@ -191,6 +191,16 @@ describe('a tub', () => {
     expect((tub.enthalpy() + tub.overflowEnthalpy - before) / (500 * 800 + 5 * liquidEnthalpy(288))).toBeCloseTo(1, 12);
   });
 
+  it('takes ice at its time, in whatever order it is listed, and several lots at once', () => {
+    const tub = tubOf(3, { startTemperature_K: 274, ice: [{ at_s: 60, mass_kg: 3 }, { at_s: 0, mass_kg: 2 }, { at_s: 60, mass_kg: 1 }] });
+    const added: number[] = [];
+    for (let step = 0; step < 62; step++) {
+      tub.step(step, 0, 0, 1);
+      added.push(tub.iceAdded);
+    }
+    expect([added[0], added[59], added[60], added[61]]).toEqual([2, 2, 6, 6]);
+  });
+
   it('is one temperature when stirred', () => {
     const tub = tubOf(6, { stir_m_s: 0.05 });
     tub.addHeat(0, 50_000);
