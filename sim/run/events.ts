@@ -19,6 +19,8 @@ const PRESSURE_LIMIT = 5_000;
 const TUBE_PRESSURE_LIMIT = 2_000;
 /** Vapour speed in neck or tube above which it roars and drags liquid along, m/s. */
 const FAST_VAPOUR = 30;
+/** Time in which the first vapour finds its way through the tube, s. */
+const STARTING = 60;
 const WARM_TUB = 333.15;
 /** Distillate that makes the first drop, kg. */
 const FIRST_DROP = 0.000_05;
@@ -149,7 +151,9 @@ export class EventWatch {
       this.tell('tube-hazard', time, 'care', 'condenser', condenser.drop, 'Pa', `The condenser tube alone holds back ${(condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, advice);
       return;
     }
-    const speed = this.firstDrop === null ? 0 : condenser.inletSpeed(arrivingWater / dt);
+    // A tube that will hold back too much says so in its first minute.
+    if (this.firstDrop === null || time < this.firstDrop + STARTING) return;
+    const speed = condenser.inletSpeed(arrivingWater / dt);
     if (speed > FAST_VAPOUR)
       this.tell('tube-hazard', time, 'care', 'condenser', speed, 'm/s', `Vapour rushes into the condenser tube at ${speed.toFixed(0)} m/s, and the tube holds back ${(condenser.drop / 1000).toFixed(1)} kPa: it is narrow for this boil.`, advice);
   }
