@@ -231,7 +231,10 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </section>
         }
       >
-        <TubeTable session={tubes} scenario={scenario()} units={units()} filter={filter()} onFilter={setFilter} onStart={startTubes} onUse={use} />
+        {/* Its hundred rows wait too: drawing them would take time from the first picture. */}
+        <Show when={pictured()}>
+          <TubeTable session={tubes} scenario={scenario()} units={units()} filter={filter()} onFilter={setFilter} onStart={startTubes} onUse={use} />
+        </Show>
       </Show>
     </article>
   );
