@@ -1,7 +1,6 @@
 /**
  * Events of a run: each tells its time, its number, a plain sentence and what to do. Conditions are watched every
- * step; an event is told once, except escaping vapour, which is told each time it begins and ends, and a separator, which
- * is told of drops that it misses and of oil that fills it.
+ * step; an event is told once, except escaping vapour, which is told each time it begins and ends.
  */
 import type { Scenario, ScenarioPart } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
@@ -9,7 +8,7 @@ import { soudersBrownVelocity } from '../transfer/boiling.ts';
 import { tableLiquidDensity, tableSaturationTemperature, tableVapourDensity } from '../fluids/water-table.ts';
 import { bedHeight } from '../still/still-body.ts';
 import type { EventKind, RunEvent, Severity } from './result.ts';
-import { celsius, kilowatts, litres, minutes } from './words.ts';
+import { celsius, kilowatts, litres, litresAnHour, minutes } from './words.ts';
 
 /** Foam and spray carried into the neck above this Souders–Brown factor, m/s (0.03–0.06 without a mesh). */
 const FOAM_FACTOR = 0.045;
@@ -21,6 +20,9 @@ const TUBE_PRESSURE_LIMIT = 2_000;
 const FAST_VAPOUR = 30;
 /** Time in which the first vapour finds its way through the tube, s. */
 const STARTING = 60;
+/** Time at full heat after which a rate that is not reached counts as not to be reached, s, and the share that is near enough. */
+const AT_FULL_HEAT = 600;
+const NEARLY_HELD = 0.95;
 const WARM_TUB = 333.15;
 /** Distillate that makes the first drop, kg. */
 const FIRST_DROP = 0.000_05;
@@ -39,7 +41,8 @@ export class EventWatch {
   private escaping = false;
   private quietSince = 0;
   private readonly bedHeight: number;
-  private layerTold = false;
+  /** Since when the controller has asked for all the heat there is while distillate comes, s. */
+  private fullSince = Infinity;
   /** Where water open to the air boils, K. */
   private readonly airBoilingPoint: number;
 
@@ -90,12 +93,27 @@ export class EventWatch {
 
   /** Looks at the still after a step; `warmestOutlet` is the summary's warmest distillate so far, K. */
   watch(time: number, dt: number, warmestOutlet: number): void {
+    this.watchHeat(time, dt);
     this.watchPot(time, dt);
     this.watchBed(time);
     this.watchCondenser(time, dt, warmestOutlet);
     this.watchTube(time, dt);
     this.watchCooling(time);
     this.watchSeparator(time);
+  }
+
+  private watchHeat(time: number, dt: number): void {
+    const { heat } = this.scenario;
+    const { source, condenser } = this.still;
+    if (heat.control !== 'hold-rate' || this.told.has('rate-not-held')) return;
+    if (this.firstDrop === null || source.setting < 1) this.fullSince = Infinity;
+    else this.fullSince = Math.min(this.fullSince, time);
+    if (!(time - this.fullSince > AT_FULL_HEAT)) return;
+    const rate = (condenser.condensate.water + condenser.condensate.oilTotal()) / dt;
+    if (rate < NEARLY_HELD * heat.targetRate_kg_s)
+      this.tell('rate-not-held', time, 'care', 'heat', rate, 'kg/s',
+        `At full heat the still brings ${litresAnHour(rate)} at ${minutes(time)}, not the ${litresAnHour(heat.targetRate_kg_s)} that it is to hold.`,
+        'A stronger source or a better lagged pot would bring it; or ask for less.');
   }
 
   private watchPot(time: number, dt: number): void {
@@ -190,7 +208,7 @@ export class EventWatch {
     if (!told.has('separator-overrun') && separator.captureShare < CAPTURE_LIMIT)
       this.tell('separator-overrun', time, 'care', 'separator', separator.captureShare, '1', `The separator catches ${(100 * separator.captureShare).toFixed(0)} % of the oil drops at ${minutes(time)}; finer ones leave as haze.`, 'A wider separator, a gentler boil, or let the water stand and return it.');
     if (!told.has('near-neutral-oil') && Math.abs(separator.densityDifference) < NEAR_NEUTRAL && separator.dropsCame()) this.tellNearNeutral(time);
-    if (!this.layerTold && separator.layer() > this.inletLayer()) this.tellThickLayer(time);
+    if (!told.has('oil-at-inlet') && separator.layer() > this.inletLayer()) this.tellThickLayer(time);
   }
 
   /** Oil layer that reaches the inlet, m: floating oil grows down to it, sinking oil up. */
@@ -212,8 +230,7 @@ export class EventWatch {
 
   private tellThickLayer(time: number): void {
     const { separator } = this.still;
-    this.layerTold = true;
-    this.tell('separator-overrun', time, 'care', 'separator', separator.layer(), 'm',
+    this.tell('oil-at-inlet', time, 'care', 'separator', separator.layer(), 'm',
       `The oil in the separator is ${(1000 * separator.layer()).toFixed(0)} mm thick at ${minutes(time)} and has reached the inlet, where new distillate stirs it up.`,
       'Draw oil off, or let it run over by its spout, before it gets so thick.');
   }

@@ -13,6 +13,7 @@ export type EventKind =
   | 'cooling-boils'
   | 'coil-uncovered'
   | 'separator-overrun'
+  | 'oil-at-inlet'
   | 'near-neutral-oil'
   | 'oil-rate-low'
   | 'pot-low'
@@ -24,6 +25,7 @@ export type EventKind =
   | 'foam-carry-over'
   | 'scorch'
   | 'circuit-overloaded'
+  | 'rate-not-held'
   | 'tube-hazard'
   | 'stop-rule'
   | 'run-ends';

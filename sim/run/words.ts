@@ -14,4 +14,6 @@ export const celsius = (T: number): string => `${(T - 273.15).toFixed(0)}${THIN}
 
 export const litres = (mass_kg: number): string => `${mass_kg < 10 ? mass_kg.toFixed(1) : mass_kg.toFixed(0)}${THIN}L`;
 
+export const litresAnHour = (rate_kg_s: number): string => `${(3600 * rate_kg_s).toPrecision(2)}${THIN}L/h`;
+
 export const kilowatts = (power_W: number): string => `${(power_W / 1000).toFixed(1)}${THIN}kW`;

@@ -32,6 +32,7 @@ const provoked: readonly (readonly [EventKind, () => Scenario, (value: number) =
   ['foam-carry-over', () => scenarioOf({ pot: { ...warm, diameter_m: 0.1, height_m: 0.4, water_kg: 0.9 }, charge: { mass_kg: 0 }, heat: { ratedPower_W: 30_000, lag_s: 0 }, neck: { bore_m: 0.08 }, condenser: { insideDiameter_m: 0.04, outsideDiameter_m: 0.042 } }), (speed) => speed > 1.5],
   ['scorch', () => scenarioOf({ pot: { layout: 'water', diameter_m: 0.2, water_kg: 4 }, charge: own('linalool'), heat: { ratedPower_W: 5000 }, run: { duration_s: 60 } }), (flux) => flux > 70_000],
   ['circuit-overloaded', () => scenarioOf({ heat: { ratedPower_W: 4000, supplyVolts_V: 230, supplyAmps_A: 13 }, run: { duration_s: 60 } }), (power) => power === 4000],
+  ['rate-not-held', () => scenarioOf({ pot: warm, charge: { mass_kg: 0 }, heat: { ratedPower_W: 800, control: 'hold-rate', targetRate_kg_s: 0.001 } }), (rate) => rate > 0 && rate < 800 / 2.2e6],
   ['oil-rate-low', () => scenarioOf({ pot: warm, run: { duration_s: 36_000, stopAtOilRate_kg_s: 2e-6 } }), (rate) => rate > 0 && rate < 2e-6],
   ['stop-rule', () => scenarioOf({ pot: warm, run: { duration_s: 36_000, stopAtDistillate_kg: 0.2 } }), (kept) => kept >= 0.2],
 ];
@@ -103,11 +104,17 @@ describe('the events of a run', () => {
       separator: { bore_m: 0.02, height_m: 0.05, inletDepth_m: 0.012, dropMedian_m: 0.002 }, run: { duration_s: 10_800 },
     }));
     const layers = record.columns.oilLayer_m;
-    const event = events.find(({ part, unit }) => part === 'separator' && unit === 'm');
+    const event = events.find(({ kind }) => kind === 'oil-at-inlet');
     expect(event?.value).toBeGreaterThan(reached);
     expect(event?.value).toBeLessThan(reached + 0.001);
     expect(Math.max(...layers)).toBeLessThanOrEqual(0.05);
     expect(Math.max(...layers)).toBeGreaterThan(reached);
+  });
+
+  it('tell nothing of a rate that the source can hold', () => {
+    const { events, summary } = simulate(scenarioOf({ pot: warm, charge: { mass_kg: 0 }, heat: { ratedPower_W: 2000, control: 'hold-rate', targetRate_kg_s: 0.0005 } }));
+    expect(summary.firstDrop_s).not.toBeNull();
+    expect(events.map(({ kind }) => kind)).not.toContain('rate-not-held');
   });
 
   it('tell of vapour that rushes into the tube before the tube holds much back: 3 kg/h in 8 mm are 27 m/s, 4 kg/h 37 m/s', () => {
