@@ -1,6 +1,6 @@
 /** The bench: the drawing across the top, playback, charts in one column, and the verdict beside them. */
 import { createEffect, createSignal, lazy, on, onMount, Show, Suspense } from 'solid-js';
-import type { ScenarioPart } from '../../sim/index.ts';
+import type { ScenarioPart, WorkingId } from '../../sim/index.ts';
 import { ALWAYS } from '../panels/cautions.ts';
 import { Headline } from '../panels/headline.tsx';
 import { VerdictPanel } from '../panels/verdict.tsx';
@@ -19,6 +19,8 @@ import { WhenNear } from './WhenNear.tsx';
 /** Below the first view, so fetched after it. */
 const BenchCharts = lazy(async () => ({ default: (await import('./BenchCharts.tsx')).BenchCharts }));
 const BenchSchedules = lazy(async () => ({ default: (await import('./BenchSchedules.tsx')).BenchSchedules }));
+/** Typesetting is large, and few ask for it. */
+const WorkingDialog = lazy(async () => ({ default: (await import('../answers/working/WorkingDialog.tsx')).WorkingDialog }));
 
 /** Up to this width the settings rise from the bottom edge, and the drawing must stand above them. */
 const SETTINGS_BELOW = '(max-width: 1199px)';
@@ -30,6 +32,8 @@ export function BenchPlace() {
   const live = createLiveReach();
   const judged = createBenchVerdict(live);
   const [planning, setPlanning] = createSignal(false);
+  /** The working asked for last; `open` tells whether it is still looked at. */
+  const [working, setWorking] = createSignal<{ readonly topic: WorkingId; readonly open: boolean } | null>(null);
   let still: HTMLElement | undefined;
 
   onMount(() => setTimeout(fetchSettingsAhead, AHEAD_AFTER_MS));
@@ -99,6 +103,7 @@ export function BenchPlace() {
               cautions={ALWAYS}
               onUndo={() => bench.undo()}
               onVisit={visit}
+              onWorking={(topic) => setWorking({ topic, open: true })}
             />
           </Section>
         </div>
@@ -117,6 +122,19 @@ export function BenchPlace() {
           </Section>
         </WhenNear>
       </div>
+      <Show when={working()}>
+        {(asked) => (
+          <Suspense>
+            <WorkingDialog
+              open={asked().open}
+              topic={asked().topic}
+              scenario={bench.result().scenario}
+              units={bench.units()}
+              onClose={() => setWorking({ topic: asked().topic, open: false })}
+            />
+          </Suspense>
+        )}
+      </Show>
     </div>
   );
 }

@@ -1,7 +1,9 @@
 /** The verdict, read like a paragraph. Every sentence leads to the part and the minute it comes from. */
 import { For, Index, Show } from 'solid-js';
+import type { WorkingId } from '../../sim/index.ts';
 import { SentenceLink, type SentenceLinkProps } from './SentenceLink.tsx';
-import type { Verdict } from './verdict-sentences.ts';
+import type { Verdict, VerdictSentence } from './verdict-sentences.ts';
+import { workingOf } from './working-of.ts';
 import './verdict.css';
 
 export interface VerdictPanelProps {
@@ -12,6 +14,29 @@ export interface VerdictPanelProps {
   readonly cautions: readonly string[];
   readonly onVisit: SentenceLinkProps['onVisit'];
   readonly onUndo: () => void;
+  /** Opens the working of a number. */
+  readonly onWorking: (topic: WorkingId) => void;
+}
+
+/** Keeps the sign on the line of its sentence. */
+const WORD_JOINER = '\u2060';
+
+/** Stands behind a sentence whose number can be shown how it came about. */
+function HowSo(props: { readonly sentence: VerdictSentence; readonly onWorking: VerdictPanelProps['onWorking'] }) {
+  return (
+    <Show when={workingOf(props.sentence.id)}>
+      {(topic) => (
+        <>
+          {WORD_JOINER}
+          <button type="button" class="how-so screen-only" title="Show the working" aria-label={`Show the working of: ${props.sentence.text}`} onClick={() => props.onWorking(topic())}>
+            <svg viewBox="0 0 12 12" aria-hidden="true">
+              <path d="M2 4.2h8M2 7.8h8" />
+            </svg>
+          </button>
+        </>
+      )}
+    </Show>
+  );
 }
 
 const SEVERITY_WORDS = { alarm: 'Danger', care: 'Take care', note: '', good: '' } as const;
@@ -33,7 +58,8 @@ export function VerdictPanel(props: VerdictPanelProps) {
         )}
       </Show>
       <p class="verdict-lead">
-        <SentenceLink sentence={props.verdict.lead} onVisit={props.onVisit} />{' '}
+        <SentenceLink sentence={props.verdict.lead} onVisit={props.onVisit} />
+        <HowSo sentence={props.verdict.lead} onWorking={props.onWorking} />{' '}
         <Show when={props.verdict.lead.advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
       </p>
       <Index each={props.verdict.paragraphs}>
@@ -42,7 +68,8 @@ export function VerdictPanel(props: VerdictPanelProps) {
             <Index each={paragraph()}>
               {(sentence) => (
                 <>
-                  <SentenceLink sentence={sentence()} onVisit={props.onVisit} />{' '}
+                  <SentenceLink sentence={sentence()} onVisit={props.onVisit} />
+                  <HowSo sentence={sentence()} onWorking={props.onWorking} />{' '}
                   <Show when={sentence().advice}>{(advice) => <span class="verdict-advice">{advice()} </span>}</Show>
                 </>
               )}

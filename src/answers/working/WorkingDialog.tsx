@@ -8,6 +8,7 @@ import { answersPool } from '../../worker/answers-start.ts';
 import { createAsked } from '../asked.ts';
 import { WorkingStepView } from './WorkingStepView.tsx';
 import { plainNumber, unitWords } from './working-words.ts';
+import '../answers.css';
 import './working.css';
 
 export interface WorkingDialogProps {
