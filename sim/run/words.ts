@@ -7,7 +7,8 @@ export function minutes(time_s: number): string {
   if (time_s < 120) return `${Math.round(time_s)}${THIN}s`;
   const all = Math.round(time_s / 60);
   const hours = Math.floor(all / 60);
-  return hours === 0 ? `${all}${THIN}min` : `${hours}${THIN}h ${all % 60}${THIN}min`;
+  if (hours === 0) return `${all}${THIN}min`;
+  return all % 60 === 0 ? `${hours}${THIN}h` : `${hours}${THIN}h ${all % 60}${THIN}min`;
 }
 
 export const celsius = (T: number): string => `${(T - 273.15).toFixed(0)}${THIN}°C`;

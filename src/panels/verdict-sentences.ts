@@ -64,6 +64,8 @@ const NO_LENGTH: Readonly<Partial<Record<TubeVerdict, string>> & { readonly neve
 
 /** A share of the length below which the spare counts as scant. */
 const SCANT = 0.1;
+/** Less than this, m, is nothing to spare. */
+const LEAST_SPARE = 0.005;
 
 function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHolds | null): VerdictSentence {
   const { condenser } = result.scenario;
@@ -81,7 +83,8 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
   const peak_s = timeOfPeak(result.record, 'condensingLength_m');
   const spare = condenser.length_m - result.summary.condensingLengthPeak_m;
   if (spare < SCANT * condenser.length_m) {
-    const text = `The ${name} only just condenses everything, with ${run(Math.max(spare, 0))} to spare.`;
+    const left = spare < LEAST_SPARE ? 'nothing' : run(spare);
+    const text = `The ${name} only just condenses everything, with ${left} to spare.`;
     return plain('condenser-scant', 'condenser', peak_s, text, 'care', 'A warmer tap or a scaled tube would use that up; give it more length or less heat.');
   }
   // What lies beyond is no spare copper: it brings the distillate below its limit.

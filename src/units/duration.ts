@@ -1,6 +1,9 @@
 /** Spans of time as people say them: `45 s`, `2 min 30 s`, `52 min`, `1 h 52 min`. */
 import { decimalsFor, formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
 
+/** `1 h 52` without its last unit must not be torn apart. */
+const NO_BREAK = '\u00a0';
+
 const MINUTE = 60;
 const HOUR = 3600;
 /** From here on seconds are not said. */
@@ -25,5 +28,5 @@ export function formatDuration(seconds: number | null, options: { readonly short
   const hours = Math.floor(minutes / 60);
   const rest = minutes - hours * (HOUR / MINUTE);
   if (rest === 0) return sign + joined(hours, 'h');
-  return `${sign}${joined(hours, 'h')} ${options.short === true ? String(rest).padStart(2, '0') : joined(rest, 'min')}`;
+  return `${sign}${joined(hours, 'h')}${options.short === true ? NO_BREAK : ' '}${options.short === true ? String(rest).padStart(2, '0') : joined(rest, 'min')}`;
 }

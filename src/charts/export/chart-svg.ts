@@ -97,9 +97,9 @@ function labelsMarkup(labels: readonly EndLabel[], valueOf: (label: EndLabel) =>
 function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: Palette): string {
   const { layout } = prepared;
   const inside = flags.filter(({ x }) => x >= prepared.xDomain[0] && x <= prepared.xDomain[1]);
-  const plainWords = prepared.chart.xAxis === 'time' ? timedWords : untimedWords;
-  /** An alarm carries a shape as well. */
-  const wordsOf = (flag: Flag) => (flag.severity === 'alarm' ? `▲ ${plainWords(flag)}` : plainWords(flag));
+  const wordsOf = prepared.chart.xAxis === 'time' ? timedWords : untimedWords;
+  /** An alarm carries a shape as well, at the head of its staff. */
+  const headOf = (at: number, severity: Flag['severity'], colour: string) => (severity === 'alarm' ? element('path', { d: `M${at - 4},7h8L${at},0Z`, fill: colour }) : '');
   const sides = placeFlags(
     inside.map((flag) => ({ x: pixelOf(prepared, flag.x), width: wordsOf(flag).length * LETTER + 6, rank: flag.rank })),
     layout.plotWidth,
@@ -111,6 +111,7 @@ function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: P
     const side = sides[index];
     return (
       element('path', { d: `M${at},6V${layout.axisTop + FLAG_ROW}`, stroke: colour, 'stroke-width': severity === 'alarm' ? 1 : 0.75, 'stroke-dasharray': '1 3' }) +
+      headOf(at, severity, colour) +
       (side === 'none'
         ? element('circle', { cx: at, cy: 8, r: 2.5, fill: colour })
         : element('text', { x: side === 'right' ? at + 4 : at - 4, y: 13, 'text-anchor': side === 'right' ? 'start' : 'end', fill: colour }, words(wordsOf(flag))))

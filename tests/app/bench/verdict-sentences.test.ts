@@ -3,7 +3,7 @@ import { verdictOf, type Verdict, type VerdictSentence } from '../../../src/pane
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts';
 
 /** Thin and narrow spaces read as spaces, so that the sentences can be read here too. */
-const read = (text: string): string => text.replace(/\u202f/g, ' ');
+const read = (text: string): string => text.replace(/[\u202f\u00a0]/g, ' ');
 const all = (verdict: Verdict): readonly VerdictSentence[] => [verdict.lead, ...verdict.paragraphs.flat(), ...verdict.warnings];
 const said = (parts: MadeUp, units: 'metric' | 'us' = 'metric'): string => all(verdictOf(madeUpRun(parts), units)).map(({ text }) => read(text)).join(' ');
 const find = (verdict: Verdict, id: string): VerdictSentence => {

@@ -69,7 +69,9 @@ describe('what stands in an exported picture', () => {
     expect(svg).toContain('>°C<');
     expect(svg).toContain('>Pot<');
     expect(svg).toContain('>100.0\u202f°C<');
-    expect(svg).toContain('▲ vapour escapes 6\u202fmin 40\u202fs');
+    expect(svg).toContain('>vapour escapes 6\u202fmin 40\u202fs<');
+    // An alarm is told by a shape, drawn, as well as by its colour.
+    expect(svg).toMatch(/<path d="M[\d.]+,7h8L[\d.]+,0Z"/);
     expect(svg).toContain('Tern Hollow');
   });
 

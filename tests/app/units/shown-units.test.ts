@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { displayUnit, formatDuration, formatQuantity, formatRange, formatTemperatureDifference, type UnitSystem } from '../../../src/units/index.ts';
 
 /** Thin space (U+2009) between value and unit, as a reader of these tests sees it: a plain space. */
-const said = (text: string): string => text.replace(/\u202f/gu, ' ');
+const said = (text: string): string => text.replace(/[\u202f\u00a0]/gu, ' ');
 
 describe('a quantity is said as people say it', () => {
   test.each<[number, string, UnitSystem, string | undefined, string]>([
