@@ -3,8 +3,7 @@ import type { EndReason, EnsembleSummary, HeadlineName, NumberBand, ShareReached
 import { formatDuration, formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
 import type { LengthAnswer } from '../../worker/answers-tasks.ts';
 
-/** Kept together, so that no line ends between hours and minutes. */
-const clock = (time_s: number): string => formatDuration(time_s, { short: true }).replaceAll(' ', '\u00a0');
+const clock = (time_s: number): string => formatDuration(time_s, { short: true });
 const percent = (share: number, units: UnitSystem): string => formatQuantity(share, '1', units, { hint: 'share', decimals: 0 });
 export const oilVolume = (volume_mL: number, units: UnitSystem): string => formatQuantity(volume_mL * 1e-6, 'm³', units, { hint: 'oilVolume', significant: 2 });
 export const money = (amount: number): string => formatNumber(amount, Math.abs(amount) < 10 ? 2 : 1);
