@@ -12,11 +12,18 @@ export interface BenchHeaderProps {
   readonly onKeys: () => void;
 }
 
+/** What an answer needs is fetched and started while the hand is still on its way. */
+function warmAnswers(): void {
+  void import('./AnswersPlaces.tsx');
+  void import('../worker/answers-start.ts').then(({ answersPool }) => answersPool().warm());
+}
+
 export function BenchHeader(props: BenchHeaderProps) {
   const bench = useBench();
   return (
     <Header
       place={props.place}
+      onNearPlaces={warmAnswers}
       units={bench.units()}
       theme={bench.theme()}
       canUndo={bench.canUndo()}

@@ -6,6 +6,8 @@ import { THEMES, type Theme } from './storage.ts';
 
 export interface HeaderProps {
   readonly place: Place;
+  /** The reader's hand or focus comes near the places. */
+  readonly onNearPlaces: () => void;
   readonly units: UnitSystem;
   readonly theme: Theme;
   readonly canUndo: boolean;
@@ -36,7 +38,7 @@ export function Header(props: HeaderProps) {
   return (
     <header class="header">
       <p class="header-mark">Limbeck</p>
-      <nav class="header-places screen-only" aria-label="Places">
+      <nav class="header-places screen-only" aria-label="Places" onPointerEnter={() => props.onNearPlaces()} onFocusIn={() => props.onNearPlaces()}>
         <For each={PLACES}>
           {({ id, words }) => (
             <a href={`#${id}`} aria-current={props.place === id ? 'page' : undefined}>

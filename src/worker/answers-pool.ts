@@ -19,6 +19,8 @@ export interface AnswersPool {
   readonly size: number;
   /** Rejects with an AbortError when given up, else with why the task failed. */
   ask<K extends TaskName>(name: K, given: TaskArguments<K>, options?: AskOptions): Promise<TaskAnswer<K>>;
+  /** Starts the workers ahead of the first question. */
+  warm(): void;
   dispose(): void;
 }
 
@@ -220,6 +222,15 @@ export function createAnswersPool(parts: AnswersPoolParts): AnswersPool {
         queue.push(task);
         work();
       }),
+    warm: () => {
+      if (deaths > 0) return;
+      try {
+        while (hands.size < parts.size) hire();
+      } catch {
+        // The first question will find out and work without them.
+      }
+      work();
+    },
     dispose: () => {
       clearTimeout(idle);
       for (const task of queue.splice(0)) task.reject(givenUp());

@@ -25,6 +25,7 @@ export function herePool(): HerePool {
           }
         });
       }),
+    warm: () => undefined,
     dispose: () => undefined,
   };
 }

@@ -29,6 +29,17 @@ const at = (what: string): Promise<AskedOfWorker> =>
 const atWork = () => workers.open().map(({ given }) => given[0]);
 
 describe('the pool of workers', () => {
+  test('has its hands ready before the first task when warned, and no more of them', async () => {
+    open();
+    pool.warm();
+    pool.warm();
+    expect(workers.all).toHaveLength(2);
+    const answer = ask('a');
+    (await at('a')).answer('A');
+    expect(await answer).toBe('A');
+    expect(workers.all).toHaveLength(2);
+  });
+
   test('works at as many tasks at once as it has hands, and starts no hand before it is needed', async () => {
     open();
     expect(workers.all).toHaveLength(0);
