@@ -1,0 +1,82 @@
+/**
+ * How fast the answers are, in a real browser: from the click on their place to the first contours of the condenser's
+ * picture, its last point and the inverse answers, and 300 likely runs.
+ *
+ * Run by hand with `npx tsx tests/bench/answers-speed.ts`; nothing is asserted. Best of a few tries.
+ */
+import { chromium, type Page } from 'playwright-core';
+import { startApp } from '../e2e/served-app.ts';
+
+const TRIES = Number(process.env['TRIES'] ?? 3);
+/** With the one-at-a-time runs, two for each of ten doubts and the plan itself, these make 300. */
+const DRAWS = 279;
+/** A hand needs so long from coming near a word to pressing it. */
+const HAND_MS = 150;
+
+interface Moments {
+  clicked?: number;
+  first?: number;
+  whole?: number;
+  inverse?: number;
+}
+type Watched = typeof globalThis & { moments: Moments };
+
+/** Runs in the page. */
+function watchMoments(): void {
+  const moments: Moments = {};
+  (globalThis as Watched).moments = moments;
+  document.addEventListener('click', () => (moments.clicked ??= performance.now()), { capture: true });
+  new MutationObserver(() => {
+    const now = performance.now();
+    if (document.querySelector('.map-isotherm')) moments.first ??= now;
+    if (moments.first !== undefined && document.querySelector('.map-state')?.textContent === '') moments.whole ??= now;
+    if (document.querySelectorAll('.inverse button').length === 2) moments.inverse ??= now;
+  }).observe(document.body, { subtree: true, childList: true, characterData: true });
+}
+
+const { address, browser: server, stop } = await startApp();
+const browser = await chromium.connect(server.wsEndpoint());
+
+async function pictureTimes(page: Page): Promise<Required<Moments>> {
+  await page.evaluate(watchMoments);
+  const link = page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Size', exact: true });
+  await link.hover();
+  await page.waitForTimeout(HAND_MS);
+  await link.click();
+  await page.waitForFunction(() => Object.keys((globalThis as Watched).moments).length === 4);
+  return page.evaluate(() => (globalThis as Watched).moments as Required<Moments>);
+}
+
+async function ensembleTime(page: Page): Promise<number> {
+  await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Run length', exact: true }).click();
+  const progress = (runs: number) => page.getByText(`${runs} of ${runs} runs`).first().waitFor({ timeout: 60_000 });
+  await progress(121);
+  const field = page.getByRole('textbox', { name: 'Runs' });
+  await field.fill(String(DRAWS));
+  await field.press('Enter');
+  const from = performance.now();
+  await page.getByRole('button', { name: 'Run again' }).click();
+  await progress(DRAWS + 21);
+  return performance.now() - from;
+}
+
+const best = { first: Infinity, whole: Infinity, inverse: Infinity, ensemble: Infinity };
+for (let tried = 0; tried < TRIES; tried++) {
+  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB', reducedMotion: 'reduce' });
+  const page = await context.newPage();
+  // Whatever runs TypeScript here may mark functions so; the page must not stumble over it.
+  await page.addInitScript('globalThis.__name = (named) => named');
+  await page.goto(address);
+  await page.locator('.headline-lead').waitFor();
+  await page.waitForTimeout(3000);
+  const { clicked, first, whole, inverse } = await pictureTimes(page);
+  best.first = Math.min(best.first, first - clicked);
+  best.whole = Math.min(best.whole, whole - clicked);
+  best.inverse = Math.min(best.inverse, inverse - clicked);
+  best.ensemble = Math.min(best.ensemble, await ensembleTime(page));
+  await context.close();
+}
+console.log(`first contours: ${best.first.toFixed(0)} ms; whole picture: ${best.whole.toFixed(0)} ms; hardest boil and least water: ${best.inverse.toFixed(0)} ms`);
+console.log(`300 likely runs: ${best.ensemble.toFixed(0)} ms`);
+await browser.close();
+await stop();
