@@ -49,7 +49,7 @@ export class Run {
   private readonly tap: ScheduleReader;
   private readonly startEnergy: number;
   private readonly oilAtStart: number;
-  private readonly window: Float64Array;
+  private readonly oilBefore: Float64Array;
   private lastPotTemperature: number;
 
   readonly scenario: Scenario;
@@ -70,7 +70,7 @@ export class Run {
     this.tap = new ScheduleReader(cooling.tapTemperature_K);
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
-    this.window = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
+    this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
     this.lastPotTemperature = this.still.pot.temperature;
     this.setControls(0);
     this.recorder.take(0, this.stepLength, this.startEnergy);
@@ -137,9 +137,9 @@ export class Run {
       return;
     }
     const collected = sum(still.separator.collected);
-    const slot = this.step % this.window.length;
-    const before = this.window[slot] as number;
-    this.window[slot] = collected;
+    const slot = this.step % this.oilBefore.length;
+    const before = this.oilBefore[slot] as number;
+    this.oilBefore[slot] = collected;
     const { run } = scenario;
     if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < DRY_DEPTH && now > 0) {
       this.events.add('pot-dry', now, 'alarm', 'pot', still.pot.water, 'kg', `The pot is dry at ${minutes(now)}; the run stops.`, 'Turn the heat off and let it cool before opening. Fill more water next time.');
@@ -159,7 +159,7 @@ export class Run {
 
   /** The oil-rate rule waits until oil has come for a full window. */
   private oilPassed(collected: number, before: number): boolean {
-    return this.step >= this.window.length && before > 0 && collected > 0;
+    return this.step >= this.oilBefore.length && before > 0 && collected > 0;
   }
 
   private stopRule(now: number, reason: EndReason, value: number, unit: string, sentence: string): void {

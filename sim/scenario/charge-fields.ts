@@ -69,7 +69,7 @@ export const factorsSchema = z.strictObject({
 });
 
 export const advancedSchema = z.strictObject({
-  step_s: quantity({ unit: 's', title: 'Time step', says: 'Step of the model; halving it moves no result by more than half a percent.', default: 1, min: 0.05, max: 10, source: 'step study in the tests' }),
+  step_s: quantity({ unit: 's', title: 'Time step', says: 'Step of the model; halving it moves the examples’ results by half a percent at most.', default: 1, min: 0.05, max: 10, source: 'step study in the tests' }),
   recordEvery_s: quantity({ unit: 's', title: 'Record every', says: 'Time between kept points of the record.', default: 10, min: 0.05, max: 600, source: practice }),
   bedLayers: count({ unit: '1', title: 'Bed layers', says: 'Layers the charge is divided into.', default: 10, min: 1, max: 40, source: practice }),
   tubLayers: count({ unit: '1', title: 'Tub layers', says: 'Layers the tub is divided into; few of them ask for a longer coil than is needed.', default: 12, min: 1, max: 20, source: 'layer study in the tests' }),

@@ -15,14 +15,13 @@ describe('halving the step', () => {
   it('moves no number of an ordinary still by more than half a percent', () => {
     fc.assert(
       fc.property(anyScenario({ reach: 'ordinary', steps: 60 }), (drawn) => {
-        // Run to its length: a stop rule on a rate that falls ever more slowly finds its moment only roughly.
-        const scenario = { ...drawn, run: { ...drawn.run, duration_s: 5400, stopAtOilRate_kg_s: null, stopAtShare: null } };
+        const scenario = { ...drawn, run: { ...drawn.run, duration_s: 5400 } };
         // What has come over when the first drop falls just before the end says more about the drop than about the step.
         const first = simulate(scenario).summary.firstDrop_s;
         fc.pre(first !== null && first < 2700);
         expect(movedNumbers(scenario, 1)).toEqual([]);
       }),
-      { numRuns: 6, interruptAfterTimeLimit: 30_000, markInterruptAsFailure: false, endOnFailure: true },
+      { numRuns: 5, interruptAfterTimeLimit: 20_000, markInterruptAsFailure: false, endOnFailure: true },
     );
   }, WHOLE_RUNS);
 

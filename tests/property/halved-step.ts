@@ -4,11 +4,9 @@ import { simulate, type RunResult, type Scenario } from '../../sim/index.ts';
 /** Largest change that halving the step may make to a reported number. */
 const LIMIT = 0.005;
 
-const OIL = 'oil collected, ';
-
 const numbersOf = ({ summary }: RunResult): Map<string, number | null> => {
   const { oilByConstituent_kg, ...plain } = summary;
-  const named = Object.entries(oilByConstituent_kg).map(([id, mass]) => [OIL + id, mass] as const);
+  const named = Object.entries(oilByConstituent_kg).map(([id, mass]) => [`oil collected, ${id}`, mass] as const);
   return new Map([...Object.entries(plain).filter((entry): entry is [string, number | null] => entry[1] === null || typeof entry[1] === 'number'), ...named]);
 };
 
@@ -33,26 +31,13 @@ export function movedNumbers(scenario: Scenario, step_s: number): string[] {
 }
 
 /** What one step can change at the moment at which something ends or begins. */
-function oneStepOf(name: string, result: RunResult, step_s: number): number {
-  const { summary, scenario } = result;
+function oneStepOf(name: string, { summary, scenario }: RunResult, step_s: number): number {
   if (name.endsWith('_s') && !name.endsWith('_kg_s') && !name.endsWith('_m_s')) return step_s;
-  // Celsius has its zero anywhere: a tenth of a kelvin is half a percent of twenty.
-  if (name.endsWith('_C')) return 0.1;
-  // No manometer reads a tenth of a pascal.
-  if (name.endsWith('_Pa')) return 0.1;
   // A trace below a millionth of the charge's oil is no result.
   if (name.startsWith('oil') && name.endsWith('_kg')) return 1e-6 * summary.oilInCharge_kg;
-  if (name.startsWith(OIL)) return Math.max(1e-6 * summary.oilInCharge_kg, LIMIT * lostOf(name.slice(OIL.length), result));
-  // Nor is a puff of vapour of a hundred-thousandth of the distillate.
-  if (name === 'waterUncondensed_kg') return 1e-5 * summary.hydrosol_kg;
+  if (name.startsWith('oil collected')) return 1e-6 * summary.oilInCharge_kg;
   if (summary.endReason === 'duration') return 0;
   if (name === 'potWaterLeft_kg' || name === 'hydrosol_kg') return summary.peakSteam_kg_s * step_s;
   if (name === 'energyFuel_J') return scenario.heat.ratedPower_W * step_s;
   return 0;
-}
-
-/** How much of a constituent was dissolved, hazed or lost: of one that nearly all dissolves, the collected rest is a small difference. */
-function lostOf(id: string, { record }: RunResult): number {
-  const { cells, data } = record.grids.oilLostBy_kg;
-  return data[(record.rows - 1) * cells + record.constituents.indexOf(id)] as number;
 }

@@ -161,7 +161,7 @@ export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
     put(tree, 'cooling.ice', additions);
     put(tree, 'advanced', { step_s: cost.step_s, recordEvery_s: Math.min(600, Math.max(cost.step_s, (cost.steps * cost.step_s) / cost.rows)), bedLayers: cost.bedLayers, tubLayers: cost.tubLayers, segments: cost.segments });
     put(tree, 'run.duration_s', Math.max(60, Math.min(259_200, cost.steps * cost.step_s)));
-    // Most runs begin close to the boil, so that a short run shows the whole still.
+    // Most runs begin close to the boil, so that a short run shows the whole still; below it at the highest site too.
     if (cost.warm) put(tree, 'pot.waterTemperature_K', 354);
     mendApparatus(tree);
     mendFilling(tree);
