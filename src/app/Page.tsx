@@ -17,6 +17,7 @@ import { StartDialog, type StartingPoint } from './StartDialog.tsx';
 import type { BenchStorage } from './storage.ts';
 import type { AnswersPlace } from '../answers/places.ts';
 import './app.css';
+import './dialogs.css';
 
 export interface PageProps {
   readonly initialStorage: BenchStorage;

@@ -78,7 +78,7 @@ function LiveSlider(props: LiveSliderProps) {
       <input
         id={`${id}-slider`}
         type="range"
-        class="live-slider"
+        class="live-slider drawn-slider"
         aria-describedby={`${id}-reach`}
         aria-valuetext={words(props.control.value)}
         min={props.control.min}

@@ -82,7 +82,7 @@ export function PlaybackBar(props: PlaybackBarProps) {
         <div class="playback-line" style={{ '--share': share() }}>
           <input
             type="range"
-            class="playback-head prints"
+            class="playback-head drawn-slider prints"
             data-playhead
             aria-label="Playhead"
             aria-valuetext={`${clock(props.time_s)} of ${clock(props.end_s)}`}
