@@ -15,13 +15,15 @@ const layers = [
 const layerPaths = layers.map(({ path }) => path);
 const commandLine = layerPaths.at(-1);
 
-const importsOnlyToTheLeft = layers.slice(0, -1).map(({ name, path }, place) => ({
-  name: `sim-${name}-imports-only-to-the-left`,
-  severity: 'error',
-  comment: 'The model is layered; a lower layer that knows a higher one can no longer be tested or replaced alone.',
-  from: { path },
-  to: { path: layerPaths.slice(place + 1) },
-}));
+const importsOnlyToTheLeft = layers
+  .slice(0, -1)
+  .map(({ name, path }, place) => ({
+    name: `sim-${name}-imports-only-to-the-left`,
+    severity: 'error',
+    comment: 'The model is layered; a lower layer that knows a higher one can no longer be tested or replaced alone.',
+    from: { path },
+    to: { path: layerPaths.slice(place + 1) },
+  }));
 
 const packagesOf = (...names) => `(^|/)node_modules/(${names.join('|')})/`;
 
@@ -59,16 +61,23 @@ module.exports = {
     {
       name: 'sim-has-two-packages',
       severity: 'error',
-      comment: 'The schema and the least-squares library are all the model needs; Node itself only at the command line.',
+      comment:
+        'The schema and the least-squares library are all the model needs; Node itself only at the command line.',
       from: { path: '^sim/', pathNot: commandLine },
-      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'], pathNot: packagesOf('zod', 'ml-levenberg-marquardt') },
+      to: {
+        dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'],
+        pathNot: packagesOf('zod', 'ml-levenberg-marquardt'),
+      },
     },
     {
       name: 'command-line-has-no-other-packages',
       severity: 'error',
       comment: 'The command line is the model with Node around it, nothing more.',
       from: { path: commandLine },
-      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown'], pathNot: packagesOf('zod', 'ml-levenberg-marquardt') },
+      to: {
+        dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown'],
+        pathNot: packagesOf('zod', 'ml-levenberg-marquardt'),
+      },
     },
     {
       name: 'nothing-uses-a-sim-file-outside-layers',
@@ -115,7 +124,8 @@ module.exports = {
     {
       name: 'no-orphans',
       severity: 'error',
-      comment: 'A file that nothing uses and that uses nothing is left over; the offline worker is asked for by vite.config.ts.',
+      comment:
+        'A file that nothing uses and that uses nothing is left over; the offline worker is asked for by vite.config.ts.',
       from: { orphan: true, path: '^(src|sim)/', pathNot: '[.]d[.]ts$|^src/offline/offline-worker[.]ts$' },
       to: {},
     },

@@ -9,9 +9,28 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 
 const SIM_IS_PURE = 'The model is a function of its scenario: it has no clock, no chance and no surroundings.';
 const clocksAndSurroundings = [
-  'Date', 'performance', 'setTimeout', 'setInterval', 'setImmediate', 'queueMicrotask', 'requestAnimationFrame',
-  'requestIdleCallback', 'crypto', 'Intl', 'globalThis', 'window', 'self', 'document', 'navigator', 'process',
-  'console', 'fetch', 'localStorage', 'indexedDB', 'Worker', 'postMessage',
+  'Date',
+  'performance',
+  'setTimeout',
+  'setInterval',
+  'setImmediate',
+  'queueMicrotask',
+  'requestAnimationFrame',
+  'requestIdleCallback',
+  'crypto',
+  'Intl',
+  'globalThis',
+  'window',
+  'self',
+  'document',
+  'navigator',
+  'process',
+  'console',
+  'fetch',
+  'localStorage',
+  'indexedDB',
+  'Worker',
+  'postMessage',
 ];
 const noChance = { object: 'Math', property: 'random', message: 'Draw from the seeded generator instead.' };
 
@@ -19,7 +38,10 @@ const D3_COMPUTES = 'd3 computes, Solid renders: take scale, shape, array, forma
 const noDrawingD3 = {
   paths: [{ name: 'd3', message: D3_COMPUTES }],
   patterns: [
-    { group: ['d3-selection', 'd3-selection-*', 'd3-transition', 'd3-axis', 'd3-brush', 'd3-drag', 'd3-zoom'], message: D3_COMPUTES },
+    {
+      group: ['d3-selection', 'd3-selection-*', 'd3-transition', 'd3-axis', 'd3-brush', 'd3-drag', 'd3-zoom'],
+      message: D3_COMPUTES,
+    },
   ],
 };
 const noMathjs = {
@@ -32,11 +54,11 @@ const weakExpectations = ['toBeTruthy', 'toBeFalsy', 'toBeDefined'].map((propert
   message: 'Say what the value must be.',
 }));
 const SKIPPED_TEST =
-  "MemberExpression[object.name=/^(it|test|describe|bench)$/][property.name=/^(skip|todo|skipIf|runIf)$/]";
+  'MemberExpression[object.name=/^(it|test|describe|bench)$/][property.name=/^(skip|todo|skipIf|runIf)$/]';
 
 /** Solid calls such a child once and does not listen to what it reads; only markup goes on listening. */
 const DEAF_CHILD =
-  "JSXElement[openingElement.name.name=/^(Show|Match)$/] > JSXExpressionContainer > ArrowFunctionExpression[params.length>0]:not([body.type=/^(JSX|BlockStatement)/])";
+  'JSXElement[openingElement.name.name=/^(Show|Match)$/] > JSXExpressionContainer > ArrowFunctionExpression[params.length>0]:not([body.type=/^(JSX|BlockStatement)/])';
 
 /** Our own functions that read the accessor they are given inside a memo or effect. */
 const tracksItsArgument = ['createStepped', 'createSteppedList', 'createSteadied'];
@@ -56,10 +78,7 @@ export default defineConfig(
   tseslint.configs.recommendedTypeChecked,
   {
     languageOptions: {
-      parserOptions: {
-        project: ['tsconfig.json', 'sim/tsconfig.json', 'tests/tsconfig.json'],
-        tsconfigRootDir: here,
-      },
+      parserOptions: { project: ['tsconfig.json', 'sim/tsconfig.json', 'tests/tsconfig.json'], tsconfigRootDir: here },
     },
     rules: {
       '@typescript-eslint/consistent-type-imports': 'error',
@@ -83,7 +102,10 @@ export default defineConfig(
       'no-restricted-properties': ['error', noChance, { property: 'toLocaleString', message: SIM_IS_PURE }],
       'no-restricted-syntax': [
         'error',
-        { selector: "VariableDeclarator[id.type='Identifier'] > Identifier.init[name='Math']", message: 'Call Math by its name, so that chance stays visible.' },
+        {
+          selector: "VariableDeclarator[id.type='Identifier'] > Identifier.init[name='Math']",
+          message: 'Call Math by its name, so that chance stays visible.',
+        },
       ],
     },
   },
@@ -101,7 +123,10 @@ export default defineConfig(
       ...solidRulesAsErrors,
       'solid/reactivity': ['error', { customReactiveFunctions: tracksItsArgument }],
       'no-restricted-imports': ['error', { ...noDrawingD3, paths: [...noDrawingD3.paths, noMathjs] }],
-      'no-restricted-syntax': ['error', { selector: DEAF_CHILD, message: 'Words shown this way stay as they first were; put them into markup.' }],
+      'no-restricted-syntax': [
+        'error',
+        { selector: DEAF_CHILD, message: 'Words shown this way stay as they first were; put them into markup.' },
+      ],
     },
   },
   {
@@ -114,7 +139,10 @@ export default defineConfig(
     rules: {
       'no-only-tests/no-only-tests': 'error',
       'no-restricted-properties': ['error', ...weakExpectations],
-      'no-restricted-syntax': ['error', { selector: SKIPPED_TEST, message: 'A test that does not run proves nothing; mend it or remove it.' }],
+      'no-restricted-syntax': [
+        'error',
+        { selector: SKIPPED_TEST, message: 'A test that does not run proves nothing; mend it or remove it.' },
+      ],
     },
   },
   // In plain JavaScript the type checker finds undefined names; type-aware rules cannot see its casts.

@@ -24,7 +24,11 @@ const keptOffline: Plugin = {
   apply: 'build',
   buildStart() {
     if (this.environment.name !== 'client') return;
-    this.emitFile({ type: 'chunk', id: join(import.meta.dirname, 'src/offline/offline-worker.ts'), fileName: OFFLINE_WORKER });
+    this.emitFile({
+      type: 'chunk',
+      id: join(import.meta.dirname, 'src/offline/offline-worker.ts'),
+      fileName: OFFLINE_WORKER,
+    });
   },
   generateBundle: {
     order: 'post',
@@ -32,11 +36,15 @@ const keptOffline: Plugin = {
       const worker = bundle[OFFLINE_WORKER];
       if (worker?.type !== 'chunk') return;
       const own = join(import.meta.dirname, 'public');
-      const files = [...readdirSync(own), ...Object.keys(bundle)].filter((file) => file !== OFFLINE_WORKER && !NOT_KEPT.test(file)).sort();
+      const files = [...readdirSync(own), ...Object.keys(bundle)]
+        .filter((file) => file !== OFFLINE_WORKER && !NOT_KEPT.test(file))
+        .sort();
       const build = createHash('sha256');
       for (const file of files) {
         const made = bundle[file];
-        build.update(file).update(made ? (made.type === 'chunk' ? made.code : made.source) : readFileSync(join(own, file)));
+        build
+          .update(file)
+          .update(made ? (made.type === 'chunk' ? made.code : made.source) : readFileSync(join(own, file)));
       }
       worker.code = `const offlineFiles = ${JSON.stringify(files)}, offlineBuild = '${build.digest('hex').slice(0, 16)}';\n${worker.code}`;
     },
@@ -63,7 +71,10 @@ export default defineConfig({
       treeshake: treeshaking,
       output: {
         codeSplitting: {
-          groups: fetchedOnDemand.map((name) => ({ name, test: new RegExp(`[\\\\/]node_modules[\\\\/]${name}[\\\\/]`) })),
+          groups: fetchedOnDemand.map((name) => ({
+            name,
+            test: new RegExp(`[\\\\/]node_modules[\\\\/]${name}[\\\\/]`),
+          })),
         },
       },
     },

@@ -1,7 +1,13 @@
 /** The public face of the simulation: everything the interface may use. */
 export type { Schedule } from './scenario/field.ts';
 export { scenarioFields, fieldAt, type FieldInfo } from './scenario/fields.ts';
-export { scenarioJsonSchema, SCENARIO_VERSION, type Scenario, type ScenarioInput, type ScenarioPart } from './scenario/scenario.ts';
+export {
+  scenarioJsonSchema,
+  SCENARIO_VERSION,
+  type Scenario,
+  type ScenarioInput,
+  type ScenarioPart,
+} from './scenario/scenario.ts';
 export { readScenario, type Problem, type ReadScenario } from './scenario/read-scenario.ts';
 export {
   chargeFromBotanical,
@@ -25,7 +31,17 @@ export {
   type GridName,
   type RunRecord,
 } from './run/record.ts';
-export type { Balance, Closure, EndReason, EventKind, NonFinite, RunEvent, RunResult, Severity, Summary } from './run/result.ts';
+export type {
+  Balance,
+  Closure,
+  EndReason,
+  EventKind,
+  NonFinite,
+  RunEvent,
+  RunResult,
+  Severity,
+  Summary,
+} from './run/result.ts';
 export * from './library/index.ts';
 export { captureByDropSize, type DropCapture } from './run/drop-capture.ts';
 export { exampleScenario, examples, type Example } from './run/examples.ts';
@@ -33,28 +49,97 @@ export { Run, simulate } from './run/simulate.ts';
 export { scheduleValue } from './run/schedule-value.ts';
 export { constituents, type Constituent } from './fluids/constituents.ts';
 export {
-  ensembleDesign, ensembleTimes, memberScenario, runMember, HEADLINES, HEADLINE_NAMES, MOST_MEMBERS, MOST_SEED, USUAL_MEMBERS, USUAL_SEED,
-  type Design, type DesignRow, type Headline, type HeadlineName, type MemberResult,
+  ensembleDesign,
+  ensembleTimes,
+  memberScenario,
+  runMember,
+  HEADLINES,
+  HEADLINE_NAMES,
+  MOST_MEMBERS,
+  MOST_SEED,
+  USUAL_MEMBERS,
+  USUAL_SEED,
+  type Design,
+  type DesignRow,
+  type Headline,
+  type HeadlineName,
+  type MemberResult,
 } from './answers/ensemble.ts';
-export { summariseEnsemble, type CurveBand, type EnsembleSummary, type Influence, type NumberBand } from './answers/ensemble-summary.ts';
+export {
+  summariseEnsemble,
+  type CurveBand,
+  type EnsembleSummary,
+  type Influence,
+  type NumberBand,
+} from './answers/ensemble-summary.ts';
 export { uncertainties, type OwnBands, type Uncertain, type UncertainId } from './answers/ensemble-factors.ts';
-export { runLength, runOn, spentAt, OIL_SHARES, type RunLength, type ShareReached, type Spent } from './answers/run-length.ts';
-export { stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, type StopAdvice, type StopRule } from './answers/stop-advice.ts';
+export {
+  runLength,
+  runOn,
+  spentAt,
+  OIL_SHARES,
+  type RunLength,
+  type ShareReached,
+  type Spent,
+} from './answers/run-length.ts';
+export {
+  stopAdvice,
+  stopRule,
+  STOP_RULES,
+  STOP_RULE_KINDS,
+  type StopAdvice,
+  type StopRule,
+} from './answers/stop-advice.ts';
 export { compareRuns, MOST_COMPARED, type Comparison } from './answers/compare.ts';
 export type { CompareRow, CompareRowId, CompareRun } from './answers/compare-table.ts';
 export { gentleAgainstHard, type GentleAndHard } from './answers/gentle-against-hard.ts';
 export {
-  bandsOfFit, calibrate, fittedScenario, FIT_NAMES, MOST_FACTORS, USUAL_FIT,
-  type AlikePair, type Calibration, type Fit, type FitName, type FittedFactor, type Residual,
+  bandsOfFit,
+  calibrate,
+  fittedScenario,
+  FIT_NAMES,
+  MOST_FACTORS,
+  USUAL_FIT,
+  type AlikePair,
+  type Calibration,
+  type Fit,
+  type FitName,
+  type FittedFactor,
+  type Residual,
 } from './answers/calibrate.ts';
 export { readPoints, type PointsProblem, type ReadPoints } from './answers/calibrate-points.ts';
-export { DEFAULT_UNCERTAINTY, READING_KINDS, type LoggedPoint, type Reading, type ReadingKind, type StatedUncertainty, type Uncertainty } from './answers/calibrate-readings.ts';
+export {
+  DEFAULT_UNCERTAINTY,
+  READING_KINDS,
+  type LoggedPoint,
+  type Reading,
+  type ReadingKind,
+  type StatedUncertainty,
+  type Uncertainty,
+} from './answers/calibrate-readings.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './answers/working.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './answers/working-sheet.ts';
-export { closestWords, correlations, findCorrelation, lookUp, rangeWords, searchCorrelations, type LookUp, type LookUpAnswer } from './answers/look-up.ts';
+export {
+  closestWords,
+  correlations,
+  findCorrelation,
+  lookUp,
+  rangeWords,
+  searchCorrelations,
+  type LookUp,
+  type LookUpAnswer,
+} from './answers/look-up.ts';
 export type { Correlation } from './correlation.ts';
 export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/size-condenser.ts';
-export { DEFAULT_MARGIN, sizeOwnTube, sizeTube, sizeTubes, withTube, type TubeSize, type TubeVerdict } from './answers/size-tubes.ts';
+export {
+  DEFAULT_MARGIN,
+  sizeOwnTube,
+  sizeTube,
+  sizeTubes,
+  withTube,
+  type TubeSize,
+  type TubeVerdict,
+} from './answers/size-tubes.ts';
 export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/heat-and-water.ts';
 export { coilBendRadius, coilHeight, coilTurns, tubeMass, turnLength } from './answers/coil-geometry.ts';
 export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './still/blocked-outlet.ts';

@@ -29,7 +29,11 @@ export interface Uncertainty {
 
 /** Used where the user states none; judgement. */
 export const DEFAULT_UNCERTAINTY: Readonly<Record<ReadingKind, Uncertainty & { readonly source: string }>> = {
-  oil_mL: { absolute: 0.2, relative: 0.03, source: 'judgement: a graduated tube with a curved surface, drops clinging to glass' },
+  oil_mL: {
+    absolute: 0.2,
+    relative: 0.03,
+    source: 'judgement: a graduated tube with a curved surface, drops clinging to glass',
+  },
   oil_kg: { absolute: 0.0002, relative: 0.02, source: 'judgement: a kitchen balance to 0.1 g and wet glass' },
   outlet_K: { absolute: 2, relative: 0, source: 'judgement: a probe in a thin stream' },
   tub_K: { absolute: 1.5, relative: 0, source: 'judgement: a stirred tub and a household thermometer' },
@@ -56,11 +60,15 @@ export function readingsOf(points: readonly LoggedPoint[], stated: StatedUncerta
       if (value === undefined) return [];
       const { absolute, relative } = stated[kind] ?? DEFAULT_UNCERTAINTY[kind];
       return [{ point, kind, time_s: line.time_s, value, sigma: Math.hypot(absolute, relative * value) }];
-    }));
+    }),
+  );
 }
 
 /** What a run says of a reading, in the reading's unit. */
-export function predictedReading({ record, summary }: RunResult, { kind, time_s }: Pick<Reading, 'kind' | 'time_s'>): number {
+export function predictedReading(
+  { record, summary }: RunResult,
+  { kind, time_s }: Pick<Reading, 'kind' | 'time_s'>,
+): number {
   const at = (name: Parameters<typeof columnAt>[1]): number => columnAt(record, name, time_s);
   switch (kind) {
     case 'oil_kg':
@@ -78,8 +86,18 @@ export function predictedReading({ record, summary }: RunResult, { kind, time_s 
 
 /** What is wrong with readings, in one sentence; `null` when nothing is. */
 export function readingsProblem(readings: readonly Reading[]): string | null {
-  const wrong = readings.find(({ time_s, value, sigma }) => !Number.isFinite(time_s) || time_s < 0 || !Number.isFinite(value) || value < 0 || !(sigma > 0) || !Number.isFinite(sigma));
+  const wrong = readings.find(
+    ({ time_s, value, sigma }) =>
+      !Number.isFinite(time_s) ||
+      time_s < 0 ||
+      !Number.isFinite(value) ||
+      value < 0 ||
+      !(sigma > 0) ||
+      !Number.isFinite(sigma),
+  );
   if (!wrong) return null;
-  const what = !(wrong.sigma > 0) ? `its uncertainty is ${wrong.sigma}` : `it reads ${wrong.value} at ${wrong.time_s} s`;
+  const what = !(wrong.sigma > 0)
+    ? `its uncertainty is ${wrong.sigma}`
+    : `it reads ${wrong.value} at ${wrong.time_s} s`;
   return `Line ${wrong.point + 1}, ${wrong.kind}: ${what}; times and readings must be numbers from zero up, with an uncertainty above zero.`;
 }

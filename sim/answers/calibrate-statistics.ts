@@ -34,7 +34,9 @@ export function studentHalfWidth(share: number, nu: number): number {
 export type Matrix = readonly (readonly number[])[];
 
 /** Eigenvalues of a small symmetric matrix with their unit vectors, by Jacobi's rotations; smallest first. */
-export function symmetricEigen(matrix: Matrix): readonly { readonly value: number; readonly vector: readonly number[] }[] {
+export function symmetricEigen(
+  matrix: Matrix,
+): readonly { readonly value: number; readonly vector: readonly number[] }[] {
   const n = matrix.length;
   const a = matrix.map((row) => [...row]);
   const v = a.map((_, i) => a.map((_row, j) => (i === j ? 1 : 0)));
@@ -58,7 +60,9 @@ export function symmetricEigen(matrix: Matrix): readonly { readonly value: numbe
       }
     }
   }
-  return a.map((_, i) => ({ value: at(a, i, i), vector: v.map((row) => row[i] ?? 0) })).sort((x, y) => x.value - y.value);
+  return a
+    .map((_, i) => ({ value: at(a, i, i), vector: v.map((row) => row[i] ?? 0) }))
+    .sort((x, y) => x.value - y.value);
 }
 
 export interface Spread {
@@ -75,15 +79,26 @@ const LEAST_EIGENVALUE = 1e-12;
 /** Covariance and correlation of least-squares parameters from their normal matrix JᵀJ (unit weights). */
 export function spreadOf(normal: Matrix): Spread {
   const scale = normal.map((row, i) => Math.sqrt(Math.max(row[i] ?? 0, Number.MIN_VALUE)));
-  const eigen = symmetricEigen(normal.map((row, i) => row.map((value, j) => value / ((scale[i] ?? 1) * (scale[j] ?? 1)))));
+  const eigen = symmetricEigen(
+    normal.map((row, i) => row.map((value, j) => value / ((scale[i] ?? 1) * (scale[j] ?? 1)))),
+  );
   const least = Math.max(LEAST_EIGENVALUE, eigen[0]?.value ?? 1);
   const covariance = normal.map((row, i) =>
-    row.map((_, j) =>
-      eigen.reduce((sum, { value, vector }) => sum + ((vector[i] ?? 0) * (vector[j] ?? 0)) / Math.max(LEAST_EIGENVALUE, value), 0) / ((scale[i] ?? 1) * (scale[j] ?? 1))));
+    row.map(
+      (_, j) =>
+        eigen.reduce(
+          (sum, { value, vector }) => sum + ((vector[i] ?? 0) * (vector[j] ?? 0)) / Math.max(LEAST_EIGENVALUE, value),
+          0,
+        ) /
+        ((scale[i] ?? 1) * (scale[j] ?? 1)),
+    ),
+  );
   const deviation = covariance.map((row, i) => Math.sqrt(row[i] ?? 0));
   return {
     covariance,
-    correlation: covariance.map((row, i) => row.map((value, j) => (i === j ? 1 : value / ((deviation[i] ?? 1) * (deviation[j] ?? 1))))),
+    correlation: covariance.map((row, i) =>
+      row.map((value, j) => (i === j ? 1 : value / ((deviation[i] ?? 1) * (deviation[j] ?? 1)))),
+    ),
     condition: (eigen[eigen.length - 1]?.value ?? 1) / least,
   };
 }

@@ -8,13 +8,28 @@ import type { RunResult } from '../run/result.ts';
 import { simulate } from '../run/simulate.ts';
 import { fieldAt } from '../scenario/fields.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { predictedReading, readingsOf, readingsProblem, type LoggedPoint, type Reading, type StatedUncertainty } from './calibrate-readings.ts';
+import {
+  predictedReading,
+  readingsOf,
+  readingsProblem,
+  type LoggedPoint,
+  type Reading,
+  type StatedUncertainty,
+} from './calibrate-readings.ts';
 import { spreadOf, studentHalfWidth, type Matrix } from './calibrate-statistics.ts';
 import { coarseScenario } from './ensemble.ts';
 import type { OwnBands } from './ensemble-factors.ts';
 
 export type FitName = keyof Scenario['factors'];
-export const FIT_NAMES: readonly FitName[] = ['oilContent', 'release', 'condensingFilm', 'coolantFilm', 'heatLoss', 'fouling', 'dropSize'];
+export const FIT_NAMES: readonly FitName[] = [
+  'oilContent',
+  'release',
+  'condensingFilm',
+  'coolantFilm',
+  'heatLoss',
+  'fouling',
+  'dropSize',
+];
 
 export interface FittedFactor {
   readonly name: FitName;
@@ -91,10 +106,22 @@ class FactorModel {
     const last = Math.max(...readings.map(({ time_s }) => time_s));
     const coarse = coarseScenario({
       ...scenario,
-      run: { duration_s: Math.min(259_200, Math.max(60, last)), stopAtShare: null, stopAtOilRate_kg_s: null, stopAtDistillate_kg: null },
+      run: {
+        duration_s: Math.min(259_200, Math.max(60, last)),
+        stopAtShare: null,
+        stopAtOilRate_kg_s: null,
+        stopAtDistillate_kg: null,
+      },
     });
     // All segments are kept: with fewer the condenser would be fitted to their coarseness.
-    this.scenario = { ...coarse, advanced: { ...coarse.advanced, segments: scenario.advanced.segments, recordEvery_s: Math.max(RECORD_EVERY, last / 2000) } };
+    this.scenario = {
+      ...coarse,
+      advanced: {
+        ...coarse.advanced,
+        segments: scenario.advanced.segments,
+        recordEvery_s: Math.max(RECORD_EVERY, last / 2000),
+      },
+    };
   }
 
   get runs(): number {
@@ -107,7 +134,10 @@ class FactorModel {
     if (found) return found;
     const changed = Object.fromEntries(this.names.map((name, place) => [name, Math.exp(logs[place] ?? 0)]));
     const result = simulate({ ...this.scenario, factors: { ...this.scenario.factors, ...changed } });
-    const entry = { result, scaled: Float64Array.from(this.readings, (reading) => predictedReading(result, reading) / reading.sigma) };
+    const entry = {
+      result,
+      scaled: Float64Array.from(this.readings, (reading) => predictedReading(result, reading) / reading.sigma),
+    };
     this.known.set(key, entry);
     return entry;
   }
@@ -132,8 +162,10 @@ class FactorModel {
   }
 }
 
-const dot = (a: readonly number[], b: readonly number[]): number => a.reduce((sum, value, k) => sum + value * (b[k] ?? 0), 0);
-const normalMatrix = (slopes: readonly (readonly number[])[]): Matrix => slopes.map((row) => slopes.map((other) => dot(row, other)));
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, k) => sum + value * (b[k] ?? 0), 0);
+const normalMatrix = (slopes: readonly (readonly number[])[]): Matrix =>
+  slopes.map((row) => slopes.map((other) => dot(row, other)));
 
 /** Least and greatest value of a factor. */
 const rangeOf = (name: FitName): readonly [number, number] => {
@@ -151,19 +183,31 @@ const valueAt = (name: FitName, log: number): number => {
   return Math.min(most, Math.max(least, Math.exp(log)));
 };
 
-function descend(model: FactorModel, start: readonly number[], names: readonly FitName[], readings: readonly Reading[]): { logs: number[]; chiSquare: number; converged: boolean } {
+function descend(
+  model: FactorModel,
+  start: readonly number[],
+  names: readonly FitName[],
+  readings: readonly Reading[],
+): { logs: number[]; chiSquare: number; converged: boolean } {
   const x = readings.map((_, k) => k);
   const y = readings.map(({ value, sigma }) => value / sigma);
   const bounds = names.map(boundsOf);
-  const chiSquareAt = (logs: readonly number[]): number => model.scaled(logs).reduce((sum, value, k) => sum + ((y[k] as number) - value) ** 2, 0);
+  const chiSquareAt = (logs: readonly number[]): number =>
+    model.scaled(logs).reduce((sum, value, k) => sum + ((y[k] as number) - value) ** 2, 0);
   let logs = [...start];
   let chiSquare = chiSquareAt(logs);
   let damping = 1e-3;
   for (let step = 0; step < MOST_STEPS; step++) {
     const weight = Math.max(1e-6, ...normalMatrix(model.slopes(logs)).map((row, place) => row[place] ?? 0));
     const { parameterValues } = levenbergMarquardt({ x, y }, (free) => (k) => model.scaled(free)[k] as number, {
-      initialValues: logs, minValues: bounds.map(([least]) => least), maxValues: bounds.map(([, most]) => most),
-      damping: damping * weight, gradientDifference: SLOPE_STEP, centralDifference: true, maxIterations: 1, errorTolerance: 0,
+      initialValues: logs,
+      minValues: bounds.map(([least]) => least),
+      maxValues: bounds.map(([, most]) => most),
+      damping: damping * weight,
+      gradientDifference: SLOPE_STEP,
+      centralDifference: true,
+      maxIterations: 1,
+      errorTolerance: 0,
     });
     const found = chiSquareAt(parameterValues);
     if (found < chiSquare) {
@@ -188,21 +232,38 @@ const alikePairs = (names: readonly FitName[], correlation: Matrix): AlikePair[]
     names.slice(i + 1).flatMap((other, k): AlikePair[] => {
       const r = correlation[i]?.[i + 1 + k] ?? 0;
       return Math.abs(r) > ALIKE ? [{ names: [name, other], correlation: r }] : [];
-    }));
+    }),
+  );
 
 /** Sentences about pairs that cannot be told apart, factors at their limits and a poor fit. */
-function notesOn(names: readonly FitName[], logs: readonly number[], alike: readonly AlikePair[], condition: number, reduced: number, degrees: number): string[] {
-  const notes = alike.map(({ names: [name, other], correlation: r }) =>
-    `These readings cannot tell the ${titleOf(name)} from the ${titleOf(other)}: ${r < 0 ? 'more of one with less of the other' : 'more of both together'} fits them as well (correlation ${r.toFixed(2)}). Fit one of them alone, or log more: the first minutes, and on until little comes.`);
+function notesOn(
+  names: readonly FitName[],
+  logs: readonly number[],
+  alike: readonly AlikePair[],
+  condition: number,
+  reduced: number,
+  degrees: number,
+): string[] {
+  const notes = alike.map(
+    ({ names: [name, other], correlation: r }) =>
+      `These readings cannot tell the ${titleOf(name)} from the ${titleOf(other)}: ${r < 0 ? 'more of one with less of the other' : 'more of both together'} fits them as well (correlation ${r.toFixed(2)}). Fit one of them alone, or log more: the first minutes, and on until little comes.`,
+  );
   if (condition > ILL_CONDITIONED && notes.length === 0)
-    notes.push(`These readings do not hold the ${names.length} factors one by one; only some mixture of them. Fit fewer at a time.`);
+    notes.push(
+      `These readings do not hold the ${names.length} factors one by one; only some mixture of them. Fit fewer at a time.`,
+    );
   names.forEach((name, place) => {
     const [least, most] = boundsOf(name);
     const log = logs[place] ?? 0;
     if (log <= least + 1e-9 || log >= most - 1e-9)
-      notes.push(`The ${titleOf(name)} went to the end of its range, ${Math.exp(log).toPrecision(3)}: something else differs between still and model.`);
+      notes.push(
+        `The ${titleOf(name)} went to the end of its range, ${Math.exp(log).toPrecision(3)}: something else differs between still and model.`,
+      );
   });
-  if (reduced > 4) notes.push(`The model misses the readings by about ${Math.sqrt(reduced).toFixed(1)} times their stated uncertainty; the intervals are widened by as much.`);
+  if (reduced > 4)
+    notes.push(
+      `The model misses the readings by about ${Math.sqrt(reduced).toFixed(1)} times their stated uncertainty; the intervals are widened by as much.`,
+    );
   if (degrees < 3) notes.push('So few readings are left over that the intervals are wide.');
   return notes;
 }
@@ -211,27 +272,44 @@ function notesOn(names: readonly FitName[], logs: readonly number[], alike: read
  * @param points the log; @param names one to three factors to find; @param stated uncertainties that replace the
  * default ones
  */
-export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], names: readonly FitName[], stated: StatedUncertainty = {}): Calibration {
+export function calibrate(
+  scenario: Scenario,
+  points: readonly LoggedPoint[],
+  names: readonly FitName[],
+  stated: StatedUncertainty = {},
+): Calibration {
   const refuse = (message: string): Calibration => ({ ok: false, message });
   const chosen = [...new Set(names)];
-  if (chosen.length === 0 || chosen.length > MOST_FACTORS) return refuse(`One to three factors can be fitted at a time, not ${chosen.length}.`);
+  if (chosen.length === 0 || chosen.length > MOST_FACTORS)
+    return refuse(`One to three factors can be fitted at a time, not ${chosen.length}.`);
   const readings = readingsOf(points, stated);
   const problem = readingsProblem(readings);
   if (problem !== null) return refuse(problem);
   const needed = chosen.length + SPARE_READINGS;
   if (readings.length < needed)
-    return refuse(`${readings.length === 1 ? 'One reading is' : `${readings.length} readings are`} too few to find ${chosen.length === 1 ? 'one factor' : `${chosen.length} factors`}; log at least ${needed}.`);
+    return refuse(
+      `${readings.length === 1 ? 'One reading is' : `${readings.length} readings are`} too few to find ${chosen.length === 1 ? 'one factor' : `${chosen.length} factors`}; log at least ${needed}.`,
+    );
 
   const startOf = (name: FitName): number => Math.min(GREATEST_FACTOR, Math.max(LEAST_FACTOR, scenario.factors[name]));
   const first = new FactorModel(scenario, chosen, readings);
-  const influence = first.slopes(chosen.map((name) => Math.log(startOf(name)))).map((row) => Math.LN2 * Math.sqrt(dot(row, row)));
+  const influence = first
+    .slopes(chosen.map((name) => Math.log(startOf(name))))
+    .map((row) => Math.LN2 * Math.sqrt(dot(row, row)));
   const free = chosen.filter((_, place) => (influence[place] ?? 0) >= LEAST_INFLUENCE);
   const held = chosen.filter((name) => !free.includes(name));
   if (free.length === 0)
-    return refuse(`These readings say nothing about the ${chosen.map(titleOf).join(' or the ')}: doubling ${chosen.length === 1 ? 'it' : 'any of them'} would not show in them.`);
+    return refuse(
+      `These readings say nothing about the ${chosen.map(titleOf).join(' or the ')}: doubling ${chosen.length === 1 ? 'it' : 'any of them'} would not show in them.`,
+    );
 
   const model = held.length === 0 ? first : new FactorModel(scenario, free, readings);
-  const { logs, chiSquare, converged } = descend(model, free.map((name) => Math.log(startOf(name))), free, readings);
+  const { logs, chiSquare, converged } = descend(
+    model,
+    free.map((name) => Math.log(startOf(name))),
+    free,
+    readings,
+  );
   const { covariance, correlation, condition } = spreadOf(normalMatrix(model.slopes(logs)));
   const alike = alikePairs(free, correlation);
   const degrees = readings.length - free.length;
@@ -245,7 +323,13 @@ export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], na
     if (place < 0) return { ...words, value: start, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
     const log = logs[place] ?? 0;
     const half = widening * Math.sqrt(covariance[place]?.[place] ?? 0);
-    return { ...words, value: valueAt(name, log), low: valueAt(name, log - half), high: valueAt(name, log + half), held: false };
+    return {
+      ...words,
+      value: valueAt(name, log),
+      low: valueAt(name, log - half),
+      high: valueAt(name, log + half),
+      held: false,
+    };
   });
   const best = model.result(logs);
   return {
@@ -263,9 +347,14 @@ export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], na
     converged,
     runs: model.runs + (model === first ? 0 : first.runs),
     notes: [
-      ...held.map((name) => `These readings say nothing about the ${titleOf(name)}: doubling it would not show in them. It stays at ${scenario.factors[name].toPrecision(3)}.`),
+      ...held.map(
+        (name) =>
+          `These readings say nothing about the ${titleOf(name)}: doubling it would not show in them. It stays at ${scenario.factors[name].toPrecision(3)}.`,
+      ),
       ...notesOn(free, logs, alike, condition, reduced, degrees),
-      ...(converged ? [] : ['The fit was still moving when it was stopped; take it as a first guess and fit again from it.']),
+      ...(converged
+        ? []
+        : ['The fit was still moving when it was stopped; take it as a first guess and fit again from it.']),
     ],
   };
 }
@@ -273,14 +362,19 @@ export function calibrate(scenario: Scenario, points: readonly LoggedPoint[], na
 /** The scenario with the factors of a fit. */
 export const fittedScenario = (scenario: Scenario, fit: Fit): Scenario => ({
   ...scenario,
-  factors: { ...scenario.factors, ...Object.fromEntries(fit.factors.filter(({ held }) => !held).map(({ name, value }) => [name, value])) },
+  factors: {
+    ...scenario.factors,
+    ...Object.fromEntries(fit.factors.filter(({ held }) => !held).map(({ name, value }) => [name, value])),
+  },
 });
 
 /** What the fit leaves in doubt, for an ensemble about the fitted scenario: its 90 % intervals as ratios. */
 export function bandsOfFit(fit: Fit): OwnBands {
-  const bands = fit.factors.filter(({ held }) => !held).map(({ name, value, low, high }) => {
-    const band = { low: low / value, high: high / value, source: 'fit to logged points, 90 % interval' };
-    return name === 'release' ? { heldRate: band, takeUp: band } : { [name]: band };
-  });
+  const bands = fit.factors
+    .filter(({ held }) => !held)
+    .map(({ name, value, low, high }) => {
+      const band = { low: low / value, high: high / value, source: 'fit to logged points, 90 % interval' };
+      return name === 'release' ? { heldRate: band, takeUp: band } : { [name]: band };
+    });
   return Object.assign({}, ...bands) as OwnBands;
 }

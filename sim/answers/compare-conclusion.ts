@@ -33,7 +33,8 @@ function aboutOil(runs: readonly CompareRun[], oil: CompareRow): string {
 function aboutTime(runs: readonly CompareRun[], time: CompareRow): string {
   const range = ends(time);
   if (range === null) return 'Fewer than two of them collect oil, so their times cannot be compared.';
-  if (!differ(range, WORTH_TELLING)) return `They take about the same time to 90 % of their oil, ${minutes(range.least)}.`;
+  if (!differ(range, WORTH_TELLING))
+    return `They take about the same time to 90 % of their oil, ${minutes(range.least)}.`;
   return `“${(runs[range.low] as CompareRun).name}” has 90 % of its oil after ${minutes(range.least)}, “${(runs[range.high] as CompareRun).name}” after ${minutes(range.most)}.`;
 }
 
@@ -52,7 +53,11 @@ function aboutOilMakeUp(runs: readonly CompareRun[], rows: readonly CompareRow[]
   let telling: { row: CompareRow; range: NonNullable<ReturnType<typeof ends>> } | null = null;
   for (const row of rows.filter(({ id }) => id.startsWith('share-'))) {
     const range = ends(row);
-    if (range !== null && range.most - range.least >= SHARE_WORTH_TELLING && (telling === null || range.most - range.least > telling.range.most - telling.range.least))
+    if (
+      range !== null &&
+      range.most - range.least >= SHARE_WORTH_TELLING &&
+      (telling === null || range.most - range.least > telling.range.most - telling.range.least)
+    )
       telling = { row, range };
   }
   if (telling === null) return null;

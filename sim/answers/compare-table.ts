@@ -3,8 +3,23 @@ import { constituentById } from '../fluids/constituents.ts';
 import type { RunEvent, RunResult, Severity } from '../run/result.ts';
 
 export type CompareRowId =
-  | 'oil' | 'recovery' | 'firstDrop' | 'timeTo90' | 'end' | 'distillate' | 'coolantUsed' | 'energy' | 'cost' | 'costPerOil' | 'oilPerSteam'
-  | 'coilNeeded' | 'distillateWarmest' | 'dissolved' | 'haze' | 'uncondensed' | 'leftInPlant';
+  | 'oil'
+  | 'recovery'
+  | 'firstDrop'
+  | 'timeTo90'
+  | 'end'
+  | 'distillate'
+  | 'coolantUsed'
+  | 'energy'
+  | 'cost'
+  | 'costPerOil'
+  | 'oilPerSteam'
+  | 'coilNeeded'
+  | 'distillateWarmest'
+  | 'dissolved'
+  | 'haze'
+  | 'uncondensed'
+  | 'leftInPlant';
 
 export interface CompareRow {
   readonly id: CompareRowId | `share-${string}`;
@@ -40,10 +55,24 @@ function runOf({ events }: RunResult, name: string): CompareRun {
   return { name, worst: cautions[0]?.severity ?? null, cautions };
 }
 
-const rowOf = (results: readonly RunResult[], id: CompareRow['id'], title: string, unit: string, better: CompareRow['better'], read: (result: RunResult) => number | null): CompareRow => {
+const rowOf = (
+  results: readonly RunResult[],
+  id: CompareRow['id'],
+  title: string,
+  unit: string,
+  better: CompareRow['better'],
+  read: (result: RunResult) => number | null,
+): CompareRow => {
   const values = results.map(read);
   const first = values[0] ?? null;
-  return { id, title, unit, better, values, differences: values.map((value) => (value === null || first === null ? null : value - first)) };
+  return {
+    id,
+    title,
+    unit,
+    better,
+    values,
+    differences: values.map((value) => (value === null || first === null ? null : value - first)),
+  };
 };
 
 const ratio = (over: number, under: number): number | null => (under > 0 ? over / under : null);
@@ -53,11 +82,17 @@ const shareOf = ({ summary }: RunResult, id: string): number | null =>
   summary.oilCollected_kg > 0 ? (summary.oilByConstituent_kg[id] ?? 0) / summary.oilCollected_kg : null;
 
 export function compareRows(results: readonly RunResult[]): CompareRow[] {
-  const row = (...rest: [CompareRow['id'], string, string, CompareRow['better'], (result: RunResult) => number | null]) => rowOf(results, ...rest);
+  const row = (
+    ...rest: [CompareRow['id'], string, string, CompareRow['better'], (result: RunResult) => number | null]
+  ) => rowOf(results, ...rest);
   const constituents = [...new Set(results.flatMap(({ summary }) => Object.keys(summary.oilByConstituent_kg)))];
   const shares = constituents
-    .map((id) => row(`share-${id}`, `${constituentById(id).name} in the oil`, '1', 'neither', (result) => shareOf(result, id)))
-    .sort((a, b) => Math.max(...b.values.map((value) => value ?? 0)) - Math.max(...a.values.map((value) => value ?? 0)));
+    .map((id) =>
+      row(`share-${id}`, `${constituentById(id).name} in the oil`, '1', 'neither', (result) => shareOf(result, id)),
+    )
+    .sort(
+      (a, b) => Math.max(...b.values.map((value) => value ?? 0)) - Math.max(...a.values.map((value) => value ?? 0)),
+    );
   const cost = ({ summary }: RunResult): number => summary.energyCost + summary.waterCost;
   const came = ({ record }: RunResult): number =>
     (record.columns.hydrosol_kg[record.rows - 1] as number) + (record.columns.returned_kg[record.rows - 1] as number);
@@ -68,11 +103,15 @@ export function compareRows(results: readonly RunResult[]): CompareRow[] {
     row('timeTo90', 'To 90 % of its oil', 's', 'less', ({ summary }) => summary.t90_s),
     row('end', 'End of the run', 's', 'less', ({ summary }) => summary.end_s),
     row('distillate', 'Water distilled', 'kg', 'neither', came),
-    row('oilPerSteam', 'Oil per water distilled', 'mL/kg', 'more', (result) => ratio(result.summary.oilCollected_mL, came(result))),
+    row('oilPerSteam', 'Oil per water distilled', 'mL/kg', 'more', (result) =>
+      ratio(result.summary.oilCollected_mL, came(result)),
+    ),
     row('coolantUsed', 'Cooling water', 'L', 'less', ({ summary }) => (summary.coolantUsed_kg / WATER_DENSITY) * 1000),
     row('energy', 'Energy', 'J', 'less', ({ summary }) => summary.energyFuel_J),
     row('cost', 'Energy and water', '1', 'less', cost),
-    row('costPerOil', 'Energy and water a millilitre', '1/mL', 'less', (result) => ratio(cost(result), result.summary.oilCollected_mL)),
+    row('costPerOil', 'Energy and water a millilitre', '1/mL', 'less', (result) =>
+      ratio(cost(result), result.summary.oilCollected_mL),
+    ),
     row('coilNeeded', 'Longest tube needed to condense', 'm', 'less', ({ summary }) => summary.condensingLengthPeak_m),
     row('distillateWarmest', 'Warmest distillate', '°C', 'less', ({ summary }) => summary.condensatePeak_C),
     row('dissolved', 'Oil lost in solution', 'kg', 'less', ({ summary }) => summary.oilDissolved_kg),

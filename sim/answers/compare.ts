@@ -14,7 +14,8 @@ export const MOST_COMPARED = 4;
 
 /** Compares two to four runs; the differences are from the first. */
 export function compareRuns(results: readonly RunResult[]): Comparison {
-  if (results.length < 2 || results.length > MOST_COMPARED) throw new RangeError(`compare: ${results.length} runs; two to four can be compared`);
+  if (results.length < 2 || results.length > MOST_COMPARED)
+    throw new RangeError(`compare: ${results.length} runs; two to four can be compared`);
   const runs = compareHeads(results);
   const rows = compareRows(results);
   return { runs, rows, conclusion: concludeComparison(runs, rows) };

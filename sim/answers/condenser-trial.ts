@@ -26,7 +26,12 @@ export type CondenserFailure = 'vapour-escapes' | 'outlet-warm' | 'pressure';
 export interface CondenserTrial {
   readonly holds: boolean;
   /** What failed first, when, and how warm the cooling water round the outlet was then; `null` when it holds. */
-  readonly failure: { readonly reason: CondenserFailure; readonly time_s: number; readonly coolant_K: number; readonly dew_K: number } | null;
+  readonly failure: {
+    readonly reason: CondenserFailure;
+    readonly time_s: number;
+    readonly coolant_K: number;
+    readonly dew_K: number;
+  } | null;
   /** Whether vapour reached the condenser for longer than a minute, before the run ended or was abandoned. */
   readonly vapourCame: boolean;
   /** Length at which the distillate had cooled to the limit, at the worst moment, m: where the boundary may lie. */
@@ -75,7 +80,8 @@ class CondenserWatch {
     if (!(arrivingWater > 0)) return;
     this.vapourTime += dt;
     this.vapourCame = this.vapourTime > SETTLING_TIME;
-    if (!(this.drop <= TUBE_PRESSURE_LIMIT) || !Number.isFinite(condenser.condensateTemperature)) this.fail('pressure', time);
+    if (!(this.drop <= TUBE_PRESSURE_LIMIT) || !Number.isFinite(condenser.condensateTemperature))
+      this.fail('pressure', time);
     if (condenser.escaped.water > ESCAPE_SHARE * arrivingWater) this.fail('vapour-escapes', time);
     this.warmestOutlet = this.peaks.condensate;
     if (!(this.warmestOutlet > 0)) return;
@@ -97,7 +103,12 @@ class CondenserWatch {
   private fail(reason: CondenserFailure, time: number): void {
     if (this.failure !== null) return;
     const { coolant, condenser } = this.still;
-    this.failure = { reason, time_s: time, coolant_K: coolant.segmentTemperature.at(-1) ?? Number.NaN, dew_K: condenser.dewTemperature };
+    this.failure = {
+      reason,
+      time_s: time,
+      coolant_K: coolant.segmentTemperature.at(-1) ?? Number.NaN,
+      dew_K: condenser.dewTemperature,
+    };
   }
 
   /** Length at which the averaged profile crosses the limit, m; the whole tube when it does not. */
@@ -119,7 +130,10 @@ class CondenserWatch {
  * @param step_s step of the model, s; the scenario's own when left out
  */
 export function tryCondenser(scenario: Scenario, step_s: number = scenario.advanced.step_s): CondenserTrial {
-  const run = new Run({ ...scenario, advanced: { ...scenario.advanced, step_s, recordEvery_s: scenario.run.duration_s } });
+  const run = new Run({
+    ...scenario,
+    advanced: { ...scenario.advanced, step_s, recordEvery_s: scenario.run.duration_s },
+  });
   const watch = new CondenserWatch(run.still, scenario.condenser.outletLimit_K);
   while (!run.ended && watch.failure === null) {
     run.takeStep();

@@ -11,7 +11,16 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { normalScore } from './ensemble-random.ts';
 
 export const UNCERTAIN_IDS = [
-  'oilContent', 'readyShare', 'heldRate', 'takeUp', 'condensingFilm', 'coolantFilm', 'heatLoss', 'fouling', 'tapTemperature', 'dropSize',
+  'oilContent',
+  'readyShare',
+  'heldRate',
+  'takeUp',
+  'condensingFilm',
+  'coolantFilm',
+  'heatLoss',
+  'fouling',
+  'tapTemperature',
+  'dropSize',
 ] as const;
 export type UncertainId = (typeof UNCERTAIN_IDS)[number];
 
@@ -29,7 +38,9 @@ export interface Uncertain {
 }
 
 /** Own widths for some of the doubts, such as the intervals of a fit. */
-export type OwnBands = Readonly<Partial<Record<UncertainId, { readonly low: number; readonly high: number; readonly source?: string }>>>;
+export type OwnBands = Readonly<
+  Partial<Record<UncertainId, { readonly low: number; readonly high: number; readonly source?: string }>>
+>;
 
 /** Score of the 95th percentile. */
 const Z_95 = normalScore(0.95);
@@ -51,12 +62,26 @@ const TITLES: Readonly<Record<UncertainId, string>> = {
   dropSize: 'Size of the oil drops',
 };
 
-const WITHOUT_LIBRARY: Readonly<Record<UncertainId, { readonly low: number; readonly high: number; readonly source: string }>> = {
-  oilContent: { low: 0.6, high: 1.6, source: `${JUDGED}: crops of one plant differ by this much and more with place, year and hour of cutting` },
+const WITHOUT_LIBRARY: Readonly<
+  Record<UncertainId, { readonly low: number; readonly high: number; readonly source: string }>
+> = {
+  oilContent: {
+    low: 0.6,
+    high: 1.6,
+    source: `${JUDGED}: crops of one plant differ by this much and more with place, year and hour of cutting`,
+  },
   readyShare: { low: 0.6, high: 1.4, source: `${JUDGED}: the span of the library’s plants` },
   heldRate: { low: 0.4, high: 2.5, source: `${JUDGED}: the span of the library’s plants` },
-  takeUp: { low: 0.4, high: 2, source: 'the range that spans published lavender runs; nobody has measured it for other plants' },
-  condensingFilm: { low: 0.8, high: 1.25, source: `${JUDGED}: condensation in tubes is predicted to about 20 %, oil in the film not at all` },
+  takeUp: {
+    low: 0.4,
+    high: 2,
+    source: 'the range that spans published lavender runs; nobody has measured it for other plants',
+  },
+  condensingFilm: {
+    low: 0.8,
+    high: 1.25,
+    source: `${JUDGED}: condensation in tubes is predicted to about 20 %, oil in the film not at all`,
+  },
   coolantFilm: { low: 0.75, high: 1.3, source: `${JUDGED}: natural convection round close turns and laminar annuli` },
   heatLoss: { low: 0.7, high: 1.4, source: `${JUDGED}: emissivity, draught and lid are seldom known` },
   fouling: { low: 0.3, high: 3, source: `${JUDGED}: from a bright tube to visible scale` },
@@ -64,7 +89,8 @@ const WITHOUT_LIBRARY: Readonly<Record<UncertainId, { readonly low: number; read
   dropSize: { low: 0.5, high: 2, source: 'assumption: no measured sizes of oil drops in distillate were found' },
 };
 
-const mean = (values: readonly number[]): number => Math.exp(values.reduce((sum, value) => sum + Math.log(value), 0) / values.length);
+const mean = (values: readonly number[]): number =>
+  Math.exp(values.reduce((sum, value) => sum + Math.log(value), 0) / values.length);
 const heldWithin = (ratio: number): number => Math.min(GREATEST_RATIO, Math.max(LEAST_RATIO, ratio));
 
 /** A library band as multiples of its typical value; `null` where the typical value is nought. */
@@ -82,7 +108,8 @@ function fromLibrary(id: UncertainId, { charge }: Scenario): { low: number; high
   const row = botanicals.find((entry) => entry.id === charge.botanical);
   if (!row) return null;
   const { hydrocarbon, oxygenate } = row.release;
-  const both = (read: (group: typeof oxygenate) => Sourced<Band>) => ratios([read(hydrocarbon), read(oxygenate)], read(oxygenate).source);
+  const both = (read: (group: typeof oxygenate) => Sourced<Band>) =>
+    ratios([read(hydrocarbon), read(oxygenate)], read(oxygenate).source);
   switch (id) {
     case 'oilContent': {
       const content = row.states[charge.state]?.oilContent;
@@ -105,7 +132,15 @@ export function uncertainties(scenario: Scenario, own: OwnBands = {}): readonly 
     const given = own[id];
     const band = given ? { source: 'given', ...given } : (fromLibrary(id, scenario) ?? WITHOUT_LIBRARY[id]);
     const shift = id === 'tapTemperature';
-    return { id, title: TITLES[id], unit: shift ? 'K' : '1', shape: shift ? 'normal' : 'split log-normal', low: band.low, high: band.high, source: band.source };
+    return {
+      id,
+      title: TITLES[id],
+      unit: shift ? 'K' : '1',
+      shape: shift ? 'normal' : 'split log-normal',
+      low: band.low,
+      high: band.high,
+      source: band.source,
+    };
   });
 }
 
@@ -128,7 +163,8 @@ type ByGroup = Scenario['charge']['release']['readyShare'];
 /** The scenario with drawn values; a doubt that is not given stays as it is. */
 export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<UncertainId, number>>>): Scenario {
   const { factors, charge, cooling } = scenario;
-  const factor = (name: keyof Factors & UncertainId): number => within(`factors.${name}`, factors[name] * (drawn[name] ?? 1));
+  const factor = (name: keyof Factors & UncertainId): number =>
+    within(`factors.${name}`, factors[name] * (drawn[name] ?? 1));
   const group = (name: 'readyShare' | 'heldRate_1_s' | 'takeUp', by: number | undefined): ByGroup => ({
     hydrocarbon: within(`charge.release.${name}.hydrocarbon`, charge.release[name].hydrocarbon * (by ?? 1)),
     oxygenate: within(`charge.release.${name}.oxygenate`, charge.release[name].oxygenate * (by ?? 1)),
@@ -138,20 +174,29 @@ export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<Unc
     ...scenario,
     factors: {
       ...factors,
-      oilContent: factor('oilContent'), condensingFilm: factor('condensingFilm'), coolantFilm: factor('coolantFilm'),
-      heatLoss: factor('heatLoss'), fouling: factor('fouling'), dropSize: factor('dropSize'),
+      oilContent: factor('oilContent'),
+      condensingFilm: factor('condensingFilm'),
+      coolantFilm: factor('coolantFilm'),
+      heatLoss: factor('heatLoss'),
+      fouling: factor('fouling'),
+      dropSize: factor('dropSize'),
     },
     charge: {
       ...charge,
       release: {
         ...charge.release,
-        readyShare: group('readyShare', drawn.readyShare), heldRate_1_s: group('heldRate_1_s', drawn.heldRate), takeUp: group('takeUp', drawn.takeUp),
+        readyShare: group('readyShare', drawn.readyShare),
+        heldRate_1_s: group('heldRate_1_s', drawn.heldRate),
+        takeUp: group('takeUp', drawn.takeUp),
       },
     },
     // A tub is filled from the same tap.
     cooling: {
       ...cooling,
-      tapTemperature_K: cooling.tapTemperature_K.map((knot) => ({ ...knot, value: within('cooling.tapTemperature_K', knot.value + shift) })),
+      tapTemperature_K: cooling.tapTemperature_K.map((knot) => ({
+        ...knot,
+        value: within('cooling.tapTemperature_K', knot.value + shift),
+      })),
       startTemperature_K: within('cooling.startTemperature_K', cooling.startTemperature_K + shift),
     },
   };

@@ -1,6 +1,12 @@
 /** What an ensemble says: bands of the oil over time and of every headline number, and which doubt moves them most. */
 import {
-  ensembleTimes, GRID_POINTS, HEADLINE_NAMES, type Design, type Headline, type HeadlineName, type MemberResult,
+  ensembleTimes,
+  GRID_POINTS,
+  HEADLINE_NAMES,
+  type Design,
+  type Headline,
+  type HeadlineName,
+  type MemberResult,
 } from './ensemble.ts';
 import type { UncertainId } from './ensemble-factors.ts';
 
@@ -62,7 +68,7 @@ export function quantile(sorted: ArrayLike<number>, share: number): number {
 function ranks(values: readonly number[]): number[] {
   const order = values.map((_, place) => place).sort((a, b) => (values[a] as number) - (values[b] as number));
   const rank = new Array<number>(values.length).fill(0);
-  for (let from = 0; from < order.length; ) {
+  for (let from = 0; from < order.length;) {
     let to = from;
     while (to + 1 < order.length && values[order[to + 1] as number] === values[order[from] as number]) to++;
     for (let k = from; k <= to; k++) rank[order[k] as number] = 0.5 * (from + to) + 1;
@@ -91,7 +97,11 @@ export function spearman(x: readonly number[], y: readonly number[]): number | n
 }
 
 function curveBand(curves: readonly Float64Array[]): CurveBand {
-  const band = { p10: new Float64Array(GRID_POINTS), p50: new Float64Array(GRID_POINTS), p90: new Float64Array(GRID_POINTS) };
+  const band = {
+    p10: new Float64Array(GRID_POINTS),
+    p50: new Float64Array(GRID_POINTS),
+    p90: new Float64Array(GRID_POINTS),
+  };
   if (curves.length === 0) return { p10: band.p10.fill(NaN), p50: band.p50.fill(NaN), p90: band.p90.fill(NaN) };
   const column = new Float64Array(curves.length);
   for (let k = 0; k < GRID_POINTS; k++) {
@@ -112,7 +122,12 @@ function numberBand(values: readonly (number | null)[]): NumberBand {
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9), counted: reached.length, of: values.length };
 }
 
-function influencesOn(name: HeadlineName, design: Design, byRow: ReadonlyMap<number, MemberResult>, draws: readonly MemberResult[]): Influence[] {
+function influencesOn(
+  name: HeadlineName,
+  design: Design,
+  byRow: ReadonlyMap<number, MemberResult>,
+  draws: readonly MemberResult[],
+): Influence[] {
   const reached = draws.filter((member) => member.headline[name] !== null);
   const numbers = reached.map((member) => member.headline[name] as number);
   const varies = differ(Math.min(...numbers), Math.max(...numbers));
@@ -124,20 +139,34 @@ function influencesOn(name: HeadlineName, design: Design, byRow: ReadonlyMap<num
     const atLow = alone('low');
     const atHigh = alone('high');
     return {
-      id, title, atLow, atHigh,
+      id,
+      title,
+      atLow,
+      atHigh,
       swing: atLow === null || atHigh === null ? null : differ(atLow, atHigh) ? atHigh - atLow : 0,
-      spearman: varies ? spearman(reached.map((member) => (design.rows[member.index]?.values[place] ?? NaN)), numbers) : null,
+      spearman: varies
+        ? spearman(
+            reached.map((member) => design.rows[member.index]?.values[place] ?? NaN),
+            numbers,
+          )
+        : null,
     };
   });
-  const weight = ({ swing, spearman: rank }: Influence): readonly [number, number] => [swing === null ? -1 : Math.abs(swing), Math.abs(rank ?? 0)];
+  const weight = ({ swing, spearman: rank }: Influence): readonly [number, number] => [
+    swing === null ? -1 : Math.abs(swing),
+    Math.abs(rank ?? 0),
+  ];
   return found.sort((a, b) => weight(b)[0] - weight(a)[0] || weight(b)[1] - weight(a)[1]);
 }
 
 /** Sums up as many members as have run, in any order; a member given twice counts once. */
 export function summariseEnsemble(design: Design, members: readonly MemberResult[]): EnsembleSummary {
   const byRow = new Map(members.map((member) => [member.index, member]));
-  const draws = [...byRow.values()].filter(({ index }) => design.rows[index]?.kind === 'draw').sort((a, b) => a.index - b.index);
-  const ofHeadlines = <T>(read: (name: HeadlineName) => T) => Object.fromEntries(HEADLINE_NAMES.map((name) => [name, read(name)])) as Record<HeadlineName, T>;
+  const draws = [...byRow.values()]
+    .filter(({ index }) => design.rows[index]?.kind === 'draw')
+    .sort((a, b) => a.index - b.index);
+  const ofHeadlines = <T>(read: (name: HeadlineName) => T) =>
+    Object.fromEntries(HEADLINE_NAMES.map((name) => [name, read(name)])) as Record<HeadlineName, T>;
   return {
     finished: draws.length,
     members: design.members,

@@ -10,7 +10,14 @@ import { columnAt, rowAt, type RunRecord } from '../run/record.ts';
 import type { EndReason, RunResult } from '../run/result.ts';
 import { simulate } from '../run/simulate.ts';
 import type { Scenario } from '../scenario/scenario.ts';
-import { uncertainties, valueAtShare, withDrawn, type OwnBands, type Uncertain, type UncertainId } from './ensemble-factors.ts';
+import {
+  uncertainties,
+  valueAtShare,
+  withDrawn,
+  type OwnBands,
+  type Uncertain,
+  type UncertainId,
+} from './ensemble-factors.ts';
 import { latinHypercube, Xoshiro128 } from './ensemble-random.ts';
 
 export interface DesignRow {
@@ -85,7 +92,8 @@ const SWING_SHARES = { low: 0.1, high: 0.9 } as const;
  * @param own widths that replace the stated ones
  */
 export function ensembleDesign(scenario: Scenario, members: number, seed: number, own: OwnBands = {}): Design {
-  if (!Number.isInteger(members) || members < 1 || members > MOST_MEMBERS) throw new RangeError(`ensemble: ${members} members; 1 to ${MOST_MEMBERS} are possible`);
+  if (!Number.isInteger(members) || members < 1 || members > MOST_MEMBERS)
+    throw new RangeError(`ensemble: ${members} members; 1 to ${MOST_MEMBERS} are possible`);
   const doubts = uncertainties(scenario, own);
   const unchanged = doubts.map((doubt) => valueAtShare(doubt, 0.5));
   const swings = doubts.flatMap((doubt, place) =>
@@ -93,18 +101,30 @@ export function ensembleDesign(scenario: Scenario, members: number, seed: number
       kind: 'swing',
       swing: { id: doubt.id, side },
       values: unchanged.map((value, at) => (at === place ? valueAtShare(doubt, SWING_SHARES[side]) : value)),
-    })));
+    })),
+  );
   const draws = latinHypercube(members, doubts.length, Xoshiro128.fromSeed(seed)).map((point): DesignRow => ({
-    kind: 'draw', swing: null, values: doubts.map((doubt, place) => valueAtShare(doubt, point[place] as number)),
+    kind: 'draw',
+    swing: null,
+    values: doubts.map((doubt, place) => valueAtShare(doubt, point[place] as number)),
   }));
-  return { scenario, seed, members, doubts, rows: [{ kind: 'as-planned', swing: null, values: unchanged }, ...swings, ...draws] };
+  return {
+    scenario,
+    seed,
+    members,
+    doubts,
+    rows: [{ kind: 'as-planned', swing: null, values: unchanged }, ...swings, ...draws],
+  };
 }
 
 /** The scenario of a row, at the user's own resolution. */
 export function memberScenario(design: Design, index: number): Scenario {
   const row = design.rows[index];
   if (!row) throw new RangeError(`ensemble: member ${index} is not among the ${design.rows.length} rows of the design`);
-  return withDrawn(design.scenario, Object.fromEntries(design.doubts.map(({ id }, place) => [id, row.values[place] as number])));
+  return withDrawn(
+    design.scenario,
+    Object.fromEntries(design.doubts.map(({ id }, place) => [id, row.values[place] as number])),
+  );
 }
 
 /**
@@ -114,11 +134,17 @@ export function memberScenario(design: Design, index: number): Scenario {
 export function coarseScenario(scenario: Scenario): Scenario {
   const { advanced, run } = scenario;
   const interval = run.duration_s / (GRID_POINTS - 1);
-  const wanted = Math.max(advanced.step_s, Math.min(LONGEST_STEP, Math.max(SHORTEST_STEP, run.duration_s / MEMBER_STEPS)));
+  const wanted = Math.max(
+    advanced.step_s,
+    Math.min(LONGEST_STEP, Math.max(SHORTEST_STEP, run.duration_s / MEMBER_STEPS)),
+  );
   return {
     ...scenario,
     advanced: {
-      ...advanced, step_s: interval / Math.ceil(interval / wanted), recordEvery_s: interval, segments: Math.min(advanced.segments, MEMBER_SEGMENTS),
+      ...advanced,
+      step_s: interval / Math.ceil(interval / wanted),
+      recordEvery_s: interval,
+      segments: Math.min(advanced.segments, MEMBER_SEGMENTS),
     },
   };
 }
@@ -144,7 +170,11 @@ export function runMember(design: Design, index: number): MemberResult {
 }
 
 /** Largest value of a column at the points of the grid, up to the end of the record. */
-function largest(record: RunRecord, name: 'condensingLength_m' | 'condensateTemperature_K', times: Float64Array): number {
+function largest(
+  record: RunRecord,
+  name: 'condensingLength_m' | 'condensateTemperature_K',
+  times: Float64Array,
+): number {
   const end = record.columns.time_s[record.rows - 1] as number;
   let most = -Infinity;
   for (const time of times) if (time <= end) most = Math.max(most, record.columns[name][rowAt(record, time)] as number);

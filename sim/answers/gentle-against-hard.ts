@@ -36,7 +36,13 @@ const distillateOf = ({ record }: RunResult): number =>
 /** Names keep to the length that a scenario allows. */
 const named = ({ name }: Scenario, boil: string): string => `${name.slice(0, 110)}, ${boil}`;
 
-function variant(scenario: Scenario, name: string, heat: Partial<Scenario['heat']>, distillate: number, patience: number): Scenario {
+function variant(
+  scenario: Scenario,
+  name: string,
+  heat: Partial<Scenario['heat']>,
+  distillate: number,
+  patience: number,
+): Scenario {
   const stops = distillate > 0;
   return {
     ...scenario,
@@ -57,20 +63,46 @@ export function gentleAgainstHard(scenario: Scenario): GentleAndHard {
   if (scenario.heat.control === 'hold-rate') {
     const rate = scenario.heat.targetRate_kg_s;
     return {
-      gentle: variant(scenario, 'gentle', { targetRate_kg_s: within('heat.targetRate_kg_s', rate / 2) }, distillate, GENTLE_PATIENCE),
-      hard: variant(scenario, 'hard', { targetRate_kg_s: within('heat.targetRate_kg_s', rate * 2) }, distillate, HARD_PATIENCE),
+      gentle: variant(
+        scenario,
+        'gentle',
+        { targetRate_kg_s: within('heat.targetRate_kg_s', rate / 2) },
+        distillate,
+        GENTLE_PATIENCE,
+      ),
+      hard: variant(
+        scenario,
+        'hard',
+        { targetRate_kg_s: within('heat.targetRate_kg_s', rate * 2) },
+        distillate,
+        HARD_PATIENCE,
+      ),
     };
   }
   const full: Scenario['heat']['setting'] = [{ at_s: 0, value: 1, shape: 'step' }];
   const hard = variant(scenario, 'hard', { setting: full }, distillate, HARD_PATIENCE);
   const atFull = simulate(hard);
   const boil = atFull.summary.firstBoil_s;
-  if (boil === null) return { gentle: { ...hard, name: named(scenario, 'gentle'), heat: { ...hard.heat, setting: [{ at_s: 0, value: GENTLE_SHARE, shape: 'step' }] } }, hard };
+  if (boil === null)
+    return {
+      gentle: {
+        ...hard,
+        name: named(scenario, 'gentle'),
+        heat: { ...hard.heat, setting: [{ at_s: 0, value: GENTLE_SHARE, shape: 'step' }] },
+      },
+      hard,
+    };
   const { ratedPower_W, shareToPot } = scenario.heat;
   const most = ratedPower_W * shareToPot;
   const end = atFull.summary.end_s;
   const losses = Math.min(most, columnAt(atFull.record, 'lossPower_W', boil + 0.5 * (end - boil)));
   const setting = (losses + GENTLE_SHARE * (most - losses)) / most;
-  const gentle = variant(scenario, 'gentle', { setting: [...full, { at_s: boil, value: setting, shape: 'step' }] }, distillate, GENTLE_PATIENCE);
+  const gentle = variant(
+    scenario,
+    'gentle',
+    { setting: [...full, { at_s: boil, value: setting, shape: 'step' }] },
+    distillate,
+    GENTLE_PATIENCE,
+  );
   return { gentle, hard };
 }

@@ -38,7 +38,8 @@ function distance(from: string, to: string): number {
 export function closestWords(typed: string, known: readonly string[], most = 5): string[] {
   const wanted = typed.toLowerCase();
   const parts = wanted.split(/[^a-z0-9]+/).filter((part) => part.length > 2);
-  const score = (word: string): number => distance(wanted, word) - 4 * parts.filter((part) => word.includes(part)).length;
+  const score = (word: string): number =>
+    distance(wanted, word) - 4 * parts.filter((part) => word.includes(part)).length;
   return [...known].sort((a, b) => score(a) - score(b) || a.length - b.length || (a < b ? -1 : 1)).slice(0, most);
 }
 
@@ -46,7 +47,15 @@ export function closestWords(typed: string, known: readonly string[], most = 5):
 export function searchCorrelations(words: string): readonly Correlation[] {
   const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
   return correlations.filter((entry) => {
-    const text = [entry.name, entry.says, entry.source, entry.result.symbol, ...Object.values(entry.arguments).map(({ says }) => says)].join(' ').toLowerCase();
+    const text = [
+      entry.name,
+      entry.says,
+      entry.source,
+      entry.result.symbol,
+      ...Object.values(entry.arguments).map(({ says }) => says),
+    ]
+      .join(' ')
+      .toLowerCase();
     return wanted.every((word) => text.includes(word));
   });
 }
@@ -55,7 +64,9 @@ export function searchCorrelations(words: string): readonly Correlation[] {
 export function rangeWords({ range, unit }: Pick<Argument, 'range' | 'unit'>): string {
   if (!range) return 'no limits given';
   const suffix = unit === '1' ? '' : ` ${unit}`;
-  return range[1] >= Number.MAX_VALUE ? `at least ${plain(range[0])}${suffix}` : `${plain(range[0])} to ${plain(range[1])}${suffix}`;
+  return range[1] >= Number.MAX_VALUE
+    ? `at least ${plain(range[0])}${suffix}`
+    : `${plain(range[0])} to ${plain(range[1])}${suffix}`;
 }
 
 /** Up to seven significant figures, as a reader would write the number. */
@@ -91,7 +102,9 @@ export interface LookUpAnswer {
   readonly tex: string;
 }
 
-export type LookUp = { readonly ok: true; readonly answer: LookUpAnswer } | { readonly ok: false; readonly problems: readonly LookUpProblem[] };
+export type LookUp =
+  | { readonly ok: true; readonly answer: LookUpAnswer }
+  | { readonly ok: false; readonly problems: readonly LookUpProblem[] };
 
 /** A difference of temperatures, which no °C can state. */
 const isDifference = (symbol: string): boolean => symbol.startsWith('dT');
@@ -116,9 +129,13 @@ export function readValue(symbol: string, argument: Argument, typed: string): nu
 const argumentWords = (symbol: string, argument: Argument): string =>
   `${symbol} is the ${argument.says} ${argument.unit === '1' ? 'as a pure number' : `in ${argument.unit}`}, ${rangeWords(argument)}`;
 
-const within = (value: number, range: readonly [number, number] | undefined): boolean => !range || (value >= range[0] && value <= range[1]);
+const within = (value: number, range: readonly [number, number] | undefined): boolean =>
+  !range || (value >= range[0] && value <= range[1]);
 
-function readArguments(entry: Correlation, typed: Readonly<Record<string, string>>): { values: Record<string, number>; problems: LookUpProblem[] } {
+function readArguments(
+  entry: Correlation,
+  typed: Readonly<Record<string, string>>,
+): { values: Record<string, number>; problems: LookUpProblem[] } {
   const values: Record<string, number> = {};
   const problems: LookUpProblem[] = [];
   for (const [symbol, argument] of Object.entries(entry.arguments)) {
@@ -128,25 +145,52 @@ function readArguments(entry: Correlation, typed: Readonly<Record<string, string
       continue;
     }
     const value = readValue(symbol, argument, text);
-    if (!Number.isFinite(value)) problems.push({ about: symbol, message: `${symbol}=${text} is not a number: ${argumentWords(symbol, argument)}.` });
+    if (!Number.isFinite(value))
+      problems.push({
+        about: symbol,
+        message: `${symbol}=${text} is not a number: ${argumentWords(symbol, argument)}.`,
+      });
     values[symbol] = value;
   }
   const symbols = Object.keys(entry.arguments);
   for (const symbol of Object.keys(typed))
     if (!symbols.includes(symbol))
-      problems.push({ about: symbol, message: `${symbol} is not an argument of ${entry.name}; it takes ${symbols.map((known) => argumentWords(known, entry.arguments[known] as Argument)).join('; ')}.` });
+      problems.push({
+        about: symbol,
+        message: `${symbol} is not an argument of ${entry.name}; it takes ${symbols.map((known) => argumentWords(known, entry.arguments[known] as Argument)).join('; ')}.`,
+      });
   return { values, problems };
 }
 
 /** Evaluates an entry for typed values, or says of each mistake what it is about and what is allowed. */
 export function lookUp(name: string, typed: Readonly<Record<string, string>>): LookUp {
   const entry = findCorrelation(name);
-  if (!entry) return { ok: false, problems: [{ about: name, message: `“${name}” is not in the desk reference; the closest are ${closestWords(name, [...byName.keys()]).join(', ')}.` }] };
+  if (!entry)
+    return {
+      ok: false,
+      problems: [
+        {
+          about: name,
+          message: `“${name}” is not in the desk reference; the closest are ${closestWords(name, [...byName.keys()]).join(', ')}.`,
+        },
+      ],
+    };
   const { values, problems } = readArguments(entry, typed);
   if (problems.length > 0) return { ok: false, problems };
   try {
     const value = entry.evaluate(values);
-    if (!Number.isFinite(value)) return { ok: false, problems: [{ about: name, message: `${name} has no finite value for ${Object.entries(values).map(([symbol, given]) => `${symbol} = ${given}`).join(', ')}.` }] };
+    if (!Number.isFinite(value))
+      return {
+        ok: false,
+        problems: [
+          {
+            about: name,
+            message: `${name} has no finite value for ${Object.entries(values)
+              .map(([symbol, given]) => `${symbol} = ${given}`)
+              .join(', ')}.`,
+          },
+        ],
+      };
     return { ok: true, answer: answerOf(entry, values, value) };
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
@@ -157,15 +201,35 @@ export function lookUp(name: string, typed: Readonly<Record<string, string>>): L
 function answerOf(entry: Correlation, values: Readonly<Record<string, number>>, value: number): LookUpAnswer {
   const limits: LimitCheck[] = [
     ...Object.entries(entry.arguments).map(([symbol, { says, unit, range }]) => ({
-      symbol, says, unit, value: values[symbol] as number, range: range ?? null, inRange: within(values[symbol] as number, range),
+      symbol,
+      says,
+      unit,
+      value: values[symbol] as number,
+      range: range ?? null,
+      inRange: within(values[symbol] as number, range),
     })),
     ...(entry.checks ?? []).map((check) => {
       const found = check.value(values);
-      return { symbol: check.symbol, says: check.says, unit: '1', value: found, range: check.range, inRange: within(found, check.range) };
+      return {
+        symbol: check.symbol,
+        says: check.says,
+        unit: '1',
+        value: found,
+        range: check.range,
+        inRange: within(found, check.range),
+      };
     }),
   ];
   return {
-    name: entry.name, says: entry.says, symbol: entry.result.symbol, value, unit: entry.result.unit,
-    inRange: limits.every((limit) => limit.inRange), limits, outside: entry.outside, source: entry.source, tex: entry.tex,
+    name: entry.name,
+    says: entry.says,
+    symbol: entry.result.symbol,
+    value,
+    unit: entry.result.unit,
+    inRange: limits.every((limit) => limit.inRange),
+    limits,
+    outside: entry.outside,
+    source: entry.source,
+    tex: entry.tex,
   };
 }

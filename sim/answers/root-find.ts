@@ -38,7 +38,10 @@ const STRIDE = 2;
 const MOST_TRIALS = 60;
 
 /** Smallest value that passes, when every larger one passes too. */
-export function smallestPassing(trial: (value: number) => Trial, { low, high, start, closeness, stride = STRIDE }: Search): Boundary {
+export function smallestPassing(
+  trial: (value: number) => Trial,
+  { low, high, start, closeness, stride = STRIDE }: Search,
+): Boundary {
   let passing: number | null = null;
   let failing: number | null = null;
   let hint: number | undefined;
@@ -66,7 +69,13 @@ export function smallestPassing(trial: (value: number) => Trial, { low, high, st
 }
 
 /** Where to look next once something has passed. */
-function nextValue(passing: number, failing: number | null, hint: number | undefined, low: number, closeness: number): number {
+function nextValue(
+  passing: number,
+  failing: number | null,
+  hint: number | undefined,
+  low: number,
+  closeness: number,
+): number {
   const spread = 1 / closeness - 1;
   /** Just under the passing end. */
   const probe = passing * (closeness + 0.2 * (1 - closeness));
@@ -102,7 +111,12 @@ const MOST_NUDGES = 40;
  * Moves a coarsely found smallest value until a finer trial passes there and fails at 97 % of it, which
  * must hold even where the boundary is ragged. `null` when nothing up to the limit passes. For a largest value give its reciprocal.
  */
-export function confirmSmallest(passes: (value: number) => boolean, value: number, low: number, high: number): number | null {
+export function confirmSmallest(
+  passes: (value: number) => boolean,
+  value: number,
+  low: number,
+  high: number,
+): number | null {
   let settled = value;
   for (let nudge = 0; !passes(settled); nudge++) {
     if (settled >= high || nudge >= MOST_NUDGES) return null;

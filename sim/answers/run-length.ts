@@ -65,8 +65,17 @@ function carriedOn(scenario: Scenario): Scenario {
   const duration = Math.min(LONGEST_RUN, Math.max(MOST_TIMES * duration_s, duration_s + LEAST_EXTRA));
   return {
     ...scenario,
-    run: { ...scenario.run, duration_s: duration, stopAtShare: null, stopAtOilRate_kg_s: null, stopAtDistillate_kg: null },
-    advanced: { ...scenario.advanced, recordEvery_s: Math.min(60, Math.max(scenario.advanced.recordEvery_s, duration / ROWS_WANTED)) },
+    run: {
+      ...scenario.run,
+      duration_s: duration,
+      stopAtShare: null,
+      stopAtOilRate_kg_s: null,
+      stopAtDistillate_kg: null,
+    },
+    advanced: {
+      ...scenario.advanced,
+      recordEvery_s: Math.min(60, Math.max(scenario.advanced.recordEvery_s, duration / ROWS_WANTED)),
+    },
   };
 }
 
@@ -90,7 +99,8 @@ export function runOn(scenario: Scenario): RunResult {
 const end = (record: RunRecord): number => record.columns.time_s[record.rows - 1] as number;
 
 /** Oil volume per mass in a run, mL/kg, by the density of all that it collected at 20 °C. */
-const volumePerMass = ({ summary }: RunResult): number => (summary.oilDensity_kg_m3 === null ? 0 : 1e6 / summary.oilDensity_kg_m3);
+const volumePerMass = ({ summary }: RunResult): number =>
+  summary.oilDensity_kg_m3 === null ? 0 : 1e6 / summary.oilDensity_kg_m3;
 
 /** What a run has spent and gained by a time. */
 export function spentAt(result: RunResult, time_s: number): Spent {
@@ -102,17 +112,22 @@ export function spentAt(result: RunResult, time_s: number): Spent {
   const waterCost = (coolant / WATER_DENSITY) * scenario.cooling.waterPrice_m3;
   const oil_mL = oil * volumePerMass(result);
   return {
-    time_s, oil_kg: oil, oil_mL,
+    time_s,
+    oil_kg: oil,
+    oil_mL,
     distillate_L: ((at('hydrosol_kg') + at('returned_kg')) / WATER_DENSITY) * 1000 + oil_mL / 1000,
     coolantUsed_L: (coolant / WATER_DENSITY) * 1000,
     potWaterLeft_kg: at('potWater_kg'),
     energy_J: at('fuelEnergy_J'),
-    energyCost, waterCost, cost: energyCost + waterCost,
+    energyCost,
+    waterCost,
+    cost: energyCost + waterCost,
   };
 }
 
 /** Oil in the plant at a time, kg. */
-const inPlant = (record: RunRecord, time_s: number): number => columnAt(record, 'oilReady_kg', time_s) + columnAt(record, 'oilHeld_kg', time_s);
+const inPlant = (record: RunRecord, time_s: number): number =>
+  columnAt(record, 'oilReady_kg', time_s) + columnAt(record, 'oilHeld_kg', time_s);
 
 /**
  * Oil that would still come after the end of a run, kg: what is left in the plant times the share of the oil leaving

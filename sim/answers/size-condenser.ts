@@ -49,10 +49,16 @@ export interface SizeOptions {
   readonly stride?: number;
 }
 
-export const withLength = (scenario: Scenario, length_m: number): Scenario => ({ ...scenario, condenser: { ...scenario.condenser, length_m } });
+export const withLength = (scenario: Scenario, length_m: number): Scenario => ({
+  ...scenario,
+  condenser: { ...scenario.condenser, length_m },
+});
 
 /** Shortest length of the scenario's own tube that holds. */
-export function sizeCondenser(scenario: Scenario, { confirm = true, start_m, stride }: SizeOptions = {}): CondenserSize {
+export function sizeCondenser(
+  scenario: Scenario,
+  { confirm = true, start_m, stride }: SizeOptions = {},
+): CondenserSize {
   const step = searchStep(scenario);
   let last: CondenserTrial | null = null;
   let lastFailing: CondenserTrial | null = null;
@@ -68,23 +74,39 @@ export function sizeCondenser(scenario: Scenario, { confirm = true, start_m, str
       else lastFailing = trial;
       return { passes: trial.holds, hint: trial.cooledBy_m, hopeless: trial.failure?.reason === 'pressure' };
     },
-    { low: SHORTEST_TUBE, high: LONGEST_TUBE, start: start_m ?? 1.5 * scenario.condenser.length_m, closeness: CLOSENESS, ...(stride === undefined ? {} : { stride }) },
+    {
+      low: SHORTEST_TUBE,
+      high: LONGEST_TUBE,
+      start: start_m ?? 1.5 * scenario.condenser.length_m,
+      closeness: CLOSENESS,
+      ...(stride === undefined ? {} : { stride }),
+    },
   );
   if (found.passing === null) return { ...whyNot(scenario, failingOf(lastFailing)), trials };
   let length = found.passing <= SHORTEST_TUBE ? found.passing : Math.min(LONGEST_TUBE, COARSE_GUARD * found.passing);
   let trial = failingOf(last);
   if (trial.vapourCame && confirm) {
-    length = confirmSmallest(
-      (candidate) => {
-        const fine = attempt(candidate, scenario.advanced.step_s);
-        if (fine.holds) trial = fine;
-        return fine.holds;
-      },
-      length, SHORTEST_TUBE, LONGEST_TUBE,
-    ) ?? LONGEST_TUBE;
+    length =
+      confirmSmallest(
+        (candidate) => {
+          const fine = attempt(candidate, scenario.advanced.step_s);
+          if (fine.holds) trial = fine;
+          return fine.holds;
+        },
+        length,
+        SHORTEST_TUBE,
+        LONGEST_TUBE,
+      ) ?? LONGEST_TUBE;
   }
   const verdict = trial.vapourCame ? 'holds' : 'no-vapour';
-  return { verdict, length_m: length, says: verdict === 'holds' ? holdsWords(length, trial) : 'Hardly anything comes over in this run, so any length holds.', trial, trials };
+  return {
+    verdict,
+    length_m: length,
+    says:
+      verdict === 'holds' ? holdsWords(length, trial) : 'Hardly anything comes over in this run, so any length holds.',
+    trial,
+    trials,
+  };
 }
 
 /** The search always ends with a trial; this states it to the compiler. */
@@ -106,15 +128,32 @@ const NEAR_BOILING = 4;
 function whyNot(scenario: Scenario, trial: CondenserTrial): Omit<CondenserSize, 'trials'> {
   const { failure } = trial;
   const limit = scenario.condenser.outletLimit_K;
-  const no = (verdict: SizeVerdict, says: string): Omit<CondenserSize, 'trials'> => ({ verdict, length_m: null, says, trial });
+  const no = (verdict: SizeVerdict, says: string): Omit<CondenserSize, 'trials'> => ({
+    verdict,
+    length_m: null,
+    says,
+    trial,
+  });
   const when = minutes(failure?.time_s ?? 0);
   if (failure === null || failure.reason === 'pressure')
-    return no('pressure', `The tube is too narrow for this boil: it holds back more than ${TUBE_PRESSURE_LIMIT / 1000} kPa at ${when}, and a lid can lift or spray.`);
+    return no(
+      'pressure',
+      `The tube is too narrow for this boil: it holds back more than ${TUBE_PRESSURE_LIMIT / 1000} kPa at ${when}, and a lid can lift or spray.`,
+    );
   if (failure.coolant_K > failure.dew_K - NEAR_BOILING)
-    return no('coolant-warm', `The cooling water boils at ${when}: no tube helps, it needs more or colder water or less heat.`);
+    return no(
+      'coolant-warm',
+      `The cooling water boils at ${when}: no tube helps, it needs more or colder water or less heat.`,
+    );
   if (failure.coolant_K > limit - NO_COOLING)
-    return no('coolant-warm', `The cooling water round the outlet reaches ${celsius(failure.coolant_K)} at ${when}, and the limit is ${celsius(limit)}: no tube helps, it needs more or colder water or less heat.`);
-  return no('never', failure.reason === 'vapour-escapes'
-    ? `Even ${LONGEST_TUBE} m do not condense everything at ${when}.`
-    : `Even ${LONGEST_TUBE} m do not cool the distillate to ${celsius(limit)} at ${when}.`);
+    return no(
+      'coolant-warm',
+      `The cooling water round the outlet reaches ${celsius(failure.coolant_K)} at ${when}, and the limit is ${celsius(limit)}: no tube helps, it needs more or colder water or less heat.`,
+    );
+  return no(
+    'never',
+    failure.reason === 'vapour-escapes'
+      ? `Even ${LONGEST_TUBE} m do not condense everything at ${when}.`
+      : `Even ${LONGEST_TUBE} m do not cool the distillate to ${celsius(limit)} at ${when}.`,
+  );
 }

@@ -22,7 +22,9 @@ export const STOP_RULES = {
   share: { unit: '1', usual: 0.9, min: 0.05, max: 0.999 },
   'oil-in-ten-minutes': { unit: 'mL', usual: 0.5, min: 0.001, max: 10_000 },
   'cost-of-next': { unit: '1', usual: 0.5, min: 0.0001, max: 100_000 },
-} as const satisfies Readonly<Record<StopRuleKind, { readonly unit: string; readonly usual: number; readonly min: number; readonly max: number }>>;
+} as const satisfies Readonly<
+  Record<StopRuleKind, { readonly unit: string; readonly usual: number; readonly min: number; readonly max: number }>
+>;
 
 export const STOP_RULE_KINDS = Object.keys(STOP_RULES) as readonly StopRuleKind[];
 

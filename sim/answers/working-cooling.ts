@@ -7,8 +7,10 @@ import { symbol, writtenStep, type WorkingSheet, type WorkingSymbol } from './wo
 const LEDGER = 'ledger of the run';
 const STEAM_TABLES = 'IAPWS R7-97(2012), read from the run’s tables';
 
-const isTapJacket = ({ scenario }: Moment): boolean => scenario.condenser.kind !== 'coil-in-tub' && scenario.cooling.jacketSupply === 'tap';
-const vessel = ({ scenario }: Moment): string => (scenario.condenser.kind === 'coil-in-tub' ? 'tub' : 'barrel and jacket');
+const isTapJacket = ({ scenario }: Moment): boolean =>
+  scenario.condenser.kind !== 'coil-in-tub' && scenario.cooling.jacketSupply === 'tap';
+const vessel = ({ scenario }: Moment): string =>
+  scenario.condenser.kind === 'coil-in-tub' ? 'tub' : 'barrel and jacket';
 
 /** What went into and out of the cooling water between two states, J, by name. */
 function exchanged(from: CoolantState, to: CoolantState, duty: number): { heat: number; symbols: WorkingSymbol[] } {
@@ -20,8 +22,12 @@ function exchanged(from: CoolantState, to: CoolantState, duty: number): { heat: 
   return {
     heat: duty + inflow - over - lost - vapour - ice,
     symbols: [
-      symbol('Q', 'heat from the condenser', duty, 'J', LEDGER), symbol('H_{in}', 'enthalpy of water let in', inflow, 'J', LEDGER), symbol('H_{over}', 'enthalpy of water that ran over', over, 'J', LEDGER),
-      symbol('Q_l', 'lost through wall and surface', lost, 'J', LEDGER), symbol('H_{vap}', 'carried off by vapour', vapour, 'J', LEDGER), symbol('Q_{ice}', 'taken by melting ice, 333.6 kJ/kg', ice, 'J', LEDGER),
+      symbol('Q', 'heat from the condenser', duty, 'J', LEDGER),
+      symbol('H_{in}', 'enthalpy of water let in', inflow, 'J', LEDGER),
+      symbol('H_{over}', 'enthalpy of water that ran over', over, 'J', LEDGER),
+      symbol('Q_l', 'lost through wall and surface', lost, 'J', LEDGER),
+      symbol('H_{vap}', 'carried off by vapour', vapour, 'J', LEDGER),
+      symbol('Q_{ice}', 'taken by melting ice, 333.6 kJ/kg', ice, 'J', LEDGER),
     ],
   };
 }
@@ -40,22 +46,38 @@ function jacketRise({ still, before, dt, time_s }: Moment): WorkingSheet | null 
   const h_out = h_in + (duty - stored) / through;
   const out = tableTemperatureFromLiquidEnthalpy(h_out);
   return {
-    id: 'cooling-rise', title: 'Rise of the cooling water', says: 'How much warmer the water leaves the jacket than it comes from the tap.', time_s,
+    id: 'cooling-rise',
+    title: 'Rise of the cooling water',
+    says: 'How much warmer the water leaves the jacket than it comes from the tap.',
+    time_s,
     steps: [
       writtenStep({
         title: 'Enthalpy of the water that leaves',
         tex: 'h_{out} = h_l(T_{in})+\\frac{\\dot Q-\\dot E}{\\dot m}',
         symbols: [
-          symbol('h_l(T_{in})', 'enthalpy of tap water', h_in, 'J/kg', `${STEAM_TABLES}, at the tap temperature of the scenario`), symbol('\\dot Q', 'heat from the condenser', duty, 'W', 'the run at this moment'),
-          symbol('\\dot E', 'heat that warms the jacket’s water', stored, 'W', 'the run at this moment'), symbol('\\dot m', 'cooling water', through, 'kg/s', 'scenario: water flow'),
+          symbol(
+            'h_l(T_{in})',
+            'enthalpy of tap water',
+            h_in,
+            'J/kg',
+            `${STEAM_TABLES}, at the tap temperature of the scenario`,
+          ),
+          symbol('\\dot Q', 'heat from the condenser', duty, 'W', 'the run at this moment'),
+          symbol('\\dot E', 'heat that warms the jacket’s water', stored, 'W', 'the run at this moment'),
+          symbol('\\dot m', 'cooling water', through, 'kg/s', 'scenario: water flow'),
         ],
-        result: { tex: 'h_{out}', value: h_out, unit: 'J/kg' }, source: 'balance of heat',
+        result: { tex: 'h_{out}', value: h_out, unit: 'J/kg' },
+        source: 'balance of heat',
       }),
       writtenStep({
         title: 'Rise',
         tex: '\\Delta T = T(h_{out})-T_{in}',
-        symbols: [symbol('T(h_{out})', 'temperature of that water', out, 'K', STEAM_TABLES), symbol('T_{in}', 'tap temperature', coolant.inletTemperature, 'K', 'scenario: tap temperature')],
-        result: { tex: '\\Delta T', value: out - coolant.inletTemperature, unit: 'K' }, source: 'definition',
+        symbols: [
+          symbol('T(h_{out})', 'temperature of that water', out, 'K', STEAM_TABLES),
+          symbol('T_{in}', 'tap temperature', coolant.inletTemperature, 'K', 'scenario: tap temperature'),
+        ],
+        result: { tex: '\\Delta T', value: out - coolant.inletTemperature, unit: 'K' },
+        source: 'definition',
       }),
     ],
     result: { value: out - coolant.inletTemperature, unit: 'K' },
@@ -73,31 +95,51 @@ export function coolingRise(moment: Moment): WorkingSheet | null {
   const mean = tableTemperatureFromLiquidEnthalpy((start.enthalpy + heat) / now.water);
   const first = tableTemperatureFromLiquidEnthalpy(start.enthalpy / start.water);
   return {
-    id: 'cooling-rise', title: 'Rise of the cooling water', says: `How much warmer the water of ${vessel(moment)} is than at the start, mixed.`, time_s,
+    id: 'cooling-rise',
+    title: 'Rise of the cooling water',
+    says: `How much warmer the water of ${vessel(moment)} is than at the start, mixed.`,
+    time_s,
     steps: [
       writtenStep({
         title: 'Heat it has taken since the start',
-        tex: `\\Delta E = ${EXCHANGE}`, symbols,
-        result: { tex: '\\Delta E', value: heat, unit: 'J' }, source: 'ledger of the run, closed to rounding',
+        tex: `\\Delta E = ${EXCHANGE}`,
+        symbols,
+        result: { tex: '\\Delta E', value: heat, unit: 'J' },
+        source: 'ledger of the run, closed to rounding',
       }),
       writtenStep({
         title: 'Mixed temperature',
         tex: '\\bar T = T\\left(\\frac{E_0+\\Delta E}{M}\\right)',
         symbols: [
-          symbol('E_0', 'heat in the water at the start, above 0 °C', start.enthalpy, 'J', 'scenario: size, filling and temperature'), symbol('\\Delta E', 'heat taken since', heat, 'J', 'step above'),
+          symbol(
+            'E_0',
+            'heat in the water at the start, above 0 °C',
+            start.enthalpy,
+            'J',
+            'scenario: size, filling and temperature',
+          ),
+          symbol('\\Delta E', 'heat taken since', heat, 'J', 'step above'),
           symbol('M', 'water now', now.water, 'kg', 'the run at this moment'),
         ],
-        result: { tex: '\\bar T', value: mean, unit: 'K' }, source: STEAM_TABLES,
+        result: { tex: '\\bar T', value: mean, unit: 'K' },
+        source: STEAM_TABLES,
       }),
       writtenStep({
         title: 'Rise',
         tex: '\\Delta T = \\bar T-T_0',
-        symbols: [symbol('\\bar T', 'mixed temperature', mean, 'K', 'step above'), symbol('T_0', 'at the start', first, 'K', 'scenario: tub at start')],
-        result: { tex: '\\Delta T', value: mean - first, unit: 'K' }, source: 'definition',
+        symbols: [
+          symbol('\\bar T', 'mixed temperature', mean, 'K', 'step above'),
+          symbol('T_0', 'at the start', first, 'K', 'scenario: tub at start'),
+        ],
+        result: { tex: '\\Delta T', value: mean - first, unit: 'K' },
+        source: 'definition',
       }),
     ],
     result: { value: mean - first, unit: 'K' },
-    ofRun: { value: tableTemperatureFromLiquidEnthalpy(now.enthalpy / now.water) - first, from: 'the run: heat and mass of its water' },
+    ofRun: {
+      value: tableTemperatureFromLiquidEnthalpy(now.enthalpy / now.water) - first,
+      from: 'the run: heat and mass of its water',
+    },
   };
 }
 
@@ -115,24 +157,46 @@ export function tubWarming(moment: Moment): WorkingSheet | null {
   const rate = (tableTemperatureFromLiquidEnthalpy(h + risen) - temperature) / dt;
   const ofRun = (tableTemperatureFromLiquidEnthalpy(now.enthalpy / now.water) - temperature) / dt;
   return {
-    id: 'tub-warming', title: 'Warming of the tub', says: `How fast the water of ${vessel(moment)} warms at this moment, mixed.`, time_s,
+    id: 'tub-warming',
+    title: 'Warming of the tub',
+    says: `How fast the water of ${vessel(moment)} warms at this moment, mixed.`,
+    time_s,
     steps: [
-      writtenStep({ title: 'Heat it takes in this step', tex: `\\Delta E = ${EXCHANGE}`, symbols, result: { tex: '\\Delta E', value: heat, unit: 'J' }, source: 'ledger of the run, closed to rounding' }),
+      writtenStep({
+        title: 'Heat it takes in this step',
+        tex: `\\Delta E = ${EXCHANGE}`,
+        symbols,
+        result: { tex: '\\Delta E', value: heat, unit: 'J' },
+        source: 'ledger of the run, closed to rounding',
+      }),
       writtenStep({
         title: 'Per kilogram, less what water that came or went carried',
         tex: '\\Delta h = \\frac{\\Delta E-\\bar h\\,\\Delta M}{M}',
         symbols: [
-          symbol('\\Delta E', 'heat of the step', heat, 'J', 'step above'), symbol('\\bar h', 'enthalpy of a kilogram before', h, 'J/kg', 'the run, one step before'), symbol('\\Delta M', 'water gained', gained, 'kg', 'the run'), symbol('M', 'water now', now.water, 'kg', 'the run'),
+          symbol('\\Delta E', 'heat of the step', heat, 'J', 'step above'),
+          symbol('\\bar h', 'enthalpy of a kilogram before', h, 'J/kg', 'the run, one step before'),
+          symbol('\\Delta M', 'water gained', gained, 'kg', 'the run'),
+          symbol('M', 'water now', now.water, 'kg', 'the run'),
         ],
-        result: { tex: '\\Delta h', value: risen, unit: 'J/kg' }, source: 'balance of heat and water',
+        result: { tex: '\\Delta h', value: risen, unit: 'J/kg' },
+        source: 'balance of heat and water',
       }),
       writtenStep({
         title: 'Warming',
         tex: '\\frac{dT}{dt} = \\frac{T(\\bar h+\\Delta h)-T(\\bar h)}{\\Delta t}',
         symbols: [
-          symbol('T(\\bar h+\\Delta h)', 'mixed temperature after', tableTemperatureFromLiquidEnthalpy(h + risen), 'K', STEAM_TABLES), symbol('T(\\bar h)', 'and before', temperature, 'K', STEAM_TABLES), symbol('\\Delta t', 'time step', dt, 's', 'scenario: time step'),
+          symbol(
+            'T(\\bar h+\\Delta h)',
+            'mixed temperature after',
+            tableTemperatureFromLiquidEnthalpy(h + risen),
+            'K',
+            STEAM_TABLES,
+          ),
+          symbol('T(\\bar h)', 'and before', temperature, 'K', STEAM_TABLES),
+          symbol('\\Delta t', 'time step', dt, 's', 'scenario: time step'),
         ],
-        result: { tex: '\\frac{dT}{dt}', value: rate, unit: 'K/s' }, source: 'definition',
+        result: { tex: '\\frac{dT}{dt}', value: rate, unit: 'K/s' },
+        source: 'definition',
       }),
     ],
     result: { value: rate, unit: 'K/s' },

@@ -1,7 +1,13 @@
 /** Working of the two films of one piece of the condenser tube, with the run's own choice of relations. */
 import { STANDARD_GRAVITY } from '../constants.ts';
 import {
-  tableLatentHeat, tableLiquidConductivity, tableLiquidDensity, tableLiquidExpansivity, tableLiquidHeatCapacity, tableLiquidViscosity, tableVapourDensity,
+  tableLatentHeat,
+  tableLiquidConductivity,
+  tableLiquidDensity,
+  tableLiquidExpansivity,
+  tableLiquidHeatCapacity,
+  tableLiquidViscosity,
+  tableVapourDensity,
   tableVapourViscosity,
 } from '../fluids/water-table.ts';
 import { cavalliniTransition, dimensionlessVapourVelocity } from '../transfer/film-condensation.ts';
@@ -34,10 +40,12 @@ export interface Walls {
   readonly h_o: number;
 }
 
-const isUpright = ({ scenario }: Moment): boolean => scenario.condenser.kind !== 'coil-in-tub' && scenario.condenser.orientation === 'upright';
+const isUpright = ({ scenario }: Moment): boolean =>
+  scenario.condenser.kind !== 'coil-in-tub' && scenario.condenser.orientation === 'upright';
 
 /** Factors of the scenario on the film inside. */
-export const insideFactor = ({ scenario }: Moment): number => scenario.factors.condensingFilm * (scenario.charge.mass_kg > 0 ? scenario.condenser.oilFilmFactor : 1);
+export const insideFactor = ({ scenario }: Moment): number =>
+  scenario.factors.condensingFilm * (scenario.charge.mass_kg > 0 ? scenario.condenser.oilFilmFactor : 1);
 
 const PASSES = 80;
 
@@ -51,7 +59,11 @@ export function settledWalls(moment: Moment, piece: Piece): Walls {
   let h_o = 0;
   for (let pass = 0; pass < PASSES; pass++) {
     h_o = scenario.factors.coolantFilm * still.coolant.filmCoefficient(piece.segment, outer);
-    h_i = insideFactor(moment) * (isUpright(moment) ? uprightFilm(piece.filmLength, piece.T_s, inner) : slopingFilm(D_i, piece.T_s, inner, piece.G, Math.max(0.02, piece.x)));
+    h_i =
+      insideFactor(moment) *
+      (isUpright(moment)
+        ? uprightFilm(piece.filmLength, piece.T_s, inner)
+        : slopingFilm(D_i, piece.T_s, inner, piece.G, Math.max(0.02, piece.x)));
     const R_i = 1 / (h_i * Math.PI * D_i);
     const R_o = 1 / (h_o * Math.PI * D_o);
     const flux = (piece.T_s - piece.T_c) / (R_i + piece.R_w + piece.R_f + R_o);
@@ -74,36 +86,97 @@ export function insideFilmSteps(moment: Moment, piece: Piece, walls: Walls): Wor
   const mu_l = tableLiquidViscosity(T);
   const mu_v = tableVapourViscosity(piece.T_s);
   const x = Math.max(0.02, piece.x);
-  const liquid = { rho_l: [rho_l, FILM], k_l: [tableLiquidConductivity(T), FILM], mu_l: [mu_l, FILM], cp_l: [tableLiquidHeatCapacity(T), FILM] } as const satisfies Record<string, Given>;
-  const drive = { dT: [dT, 'dew temperature less inner wall, where both films agree'], h_fg: [tableLatentHeat(piece.T_s), 'water at the dew temperature, IAPWS'] } as const satisfies Record<string, Given>;
+  const liquid = {
+    rho_l: [rho_l, FILM],
+    k_l: [tableLiquidConductivity(T), FILM],
+    mu_l: [mu_l, FILM],
+    cp_l: [tableLiquidHeatCapacity(T), FILM],
+  } as const satisfies Record<string, Given>;
+  const drive = {
+    dT: [dT, 'dew temperature less inner wall, where both films agree'],
+    h_fg: [tableLatentHeat(piece.T_s), 'water at the dew temperature, IAPWS'],
+  } as const satisfies Record<string, Given>;
   const vapour: Given = [rho_v, 'steam at the dew temperature, IAPWS'];
   const bore: Given = [condenser.insideDiameter_m, 'scenario: tube bore'];
   const steps: WorkingStep[] = [];
   if (isUpright(moment)) {
     const L: Given = [piece.filmLength, 'length that condenses, in this step of the run'];
-    const Re = filmReynoldsWavyVertical(piece.filmLength, dT, drive.h_fg[0], rho_l, liquid.k_l[0], mu_l, liquid.cp_l[0], STANDARD_GRAVITY);
-    steps.push(Re > 30
-      ? entryStep('film-coefficient-wavy-vertical', { L, ...drive, ...liquid, g: GRAVITY })
-      : entryStep('film-coefficient-nusselt-vertical', { L, ...drive, ...liquid, rho_v: vapour, c: [0.68, 'Rohsenow’s subcooling factor'], g: GRAVITY }));
+    const Re = filmReynoldsWavyVertical(
+      piece.filmLength,
+      dT,
+      drive.h_fg[0],
+      rho_l,
+      liquid.k_l[0],
+      mu_l,
+      liquid.cp_l[0],
+      STANDARD_GRAVITY,
+    );
+    steps.push(
+      Re > 30
+        ? entryStep('film-coefficient-wavy-vertical', { L, ...drive, ...liquid, g: GRAVITY })
+        : entryStep('film-coefficient-nusselt-vertical', {
+            L,
+            ...drive,
+            ...liquid,
+            rho_v: vapour,
+            c: [0.68, 'Rohsenow’s subcooling factor'],
+            g: GRAVITY,
+          }),
+    );
   } else {
     const speed = dimensionlessVapourVelocity(piece.G, x, condenser.insideDiameter_m, rho_l, rho_v, STANDARD_GRAVITY);
-    steps.push(entryStep('dimensionless-vapour-velocity', { G: [piece.G, 'vapour at the inlet over the bore'], x: [x, 'share of it left here'], D_i: bore, rho_l: liquid.rho_l, rho_v: vapour, g: GRAVITY }));
-    const stratified = entryStep('film-coefficient-chato', { D_i: bore, ...drive, rho_v: vapour, ...liquid, g: GRAVITY });
+    steps.push(
+      entryStep('dimensionless-vapour-velocity', {
+        G: [piece.G, 'vapour at the inlet over the bore'],
+        x: [x, 'share of it left here'],
+        D_i: bore,
+        rho_l: liquid.rho_l,
+        rho_v: vapour,
+        g: GRAVITY,
+      }),
+    );
+    const stratified = entryStep('film-coefficient-chato', {
+      D_i: bore,
+      ...drive,
+      rho_v: vapour,
+      ...liquid,
+      g: GRAVITY,
+    });
     const fast = speed >= 1.5 && speed >= cavalliniTransition(x, rho_l, rho_v, mu_l, mu_v);
-    const sheared = fast ? entryStep('film-coefficient-cavallini', { G: [piece.G, 'vapour at the inlet over the bore'], x: [x, 'share of it left here'], D_i: bore, ...drive, rho_v: vapour, mu_v: [mu_v, 'steam at the dew temperature, IAPWS'], ...liquid, g: GRAVITY }) : null;
+    const sheared = fast
+      ? entryStep('film-coefficient-cavallini', {
+          G: [piece.G, 'vapour at the inlet over the bore'],
+          x: [x, 'share of it left here'],
+          D_i: bore,
+          ...drive,
+          rho_v: vapour,
+          mu_v: [mu_v, 'steam at the dew temperature, IAPWS'],
+          ...liquid,
+          g: GRAVITY,
+        })
+      : null;
     steps.push(sheared !== null && sheared.result.value > stratified.result.value ? sheared : stratified);
   }
   const bare = steps[steps.length - 1] as WorkingStep;
-  steps.push(writtenStep({
-    title: 'Film inside, with the factors of the scenario',
-    tex: 'h_i = f_o\\,f_i\\,h',
-    symbols: [
-      symbol('f_o', 'oil film factor', moment.scenario.charge.mass_kg > 0 ? condenser.oilFilmFactor : 1, '1', 'scenario: oil film factor, judgement'),
-      symbol('f_i', 'condensing film factor', factors.condensingFilm, '1', 'scenario: condensing film factor'),
-      symbol('h', 'film coefficient', bare.result.value, 'W/(m² K)', 'step above'),
-    ],
-    result: { tex: 'h_i', value: insideFactor(moment) * bare.result.value, unit: 'W/(m² K)' }, source: 'judgement and fit',
-  }));
+  steps.push(
+    writtenStep({
+      title: 'Film inside, with the factors of the scenario',
+      tex: 'h_i = f_o\\,f_i\\,h',
+      symbols: [
+        symbol(
+          'f_o',
+          'oil film factor',
+          moment.scenario.charge.mass_kg > 0 ? condenser.oilFilmFactor : 1,
+          '1',
+          'scenario: oil film factor, judgement',
+        ),
+        symbol('f_i', 'condensing film factor', factors.condensingFilm, '1', 'scenario: condensing film factor'),
+        symbol('h', 'film coefficient', bare.result.value, 'W/(m² K)', 'step above'),
+      ],
+      result: { tex: 'h_i', value: insideFactor(moment) * bare.result.value, unit: 'W/(m² K)' },
+      source: 'judgement and fit',
+    }),
+  );
   return steps;
 }
 
@@ -111,11 +184,24 @@ export function insideFilmSteps(moment: Moment, piece: Piece, walls: Walls): Wor
 export function outsideFilmSteps(moment: Moment, piece: Piece, walls: Walls): WorkingStep[] {
   const { condenser, cooling, factors } = moment.scenario;
   const coil = condenser.kind === 'coil-in-tub';
-  const given = (result: number, tex: string, title: string, more: readonly [string, string, number, string][]): WorkingStep => writtenStep({
-    title, tex,
-    symbols: [symbol('f_c', 'coolant film factor', factors.coolantFilm, '1', 'scenario: coolant film factor'), ...more.map(([t, says, value, from]) => symbol(t, says, value, t === 'k' ? 'W/(m K)' : t.startsWith('D') ? 'm' : '1', from))],
-    result: { tex: 'h_o', value: result, unit: 'W/(m² K)' }, source: 'definition of the Nusselt number',
-  });
+  const given = (
+    result: number,
+    tex: string,
+    title: string,
+    more: readonly [string, string, number, string][],
+  ): WorkingStep =>
+    writtenStep({
+      title,
+      tex,
+      symbols: [
+        symbol('f_c', 'coolant film factor', factors.coolantFilm, '1', 'scenario: coolant film factor'),
+        ...more.map(([t, says, value, from]) =>
+          symbol(t, says, value, t === 'k' ? 'W/(m K)' : t.startsWith('D') ? 'm' : '1', from),
+        ),
+      ],
+      result: { tex: 'h_o', value: result, unit: 'W/(m² K)' },
+      source: 'definition of the Nusselt number',
+    });
   if (!coil) return jacketFilmSteps(moment, piece, walls, given);
   const bulk = moment.still.coolant.segmentTemperature[piece.segment] as number;
   const T = 0.5 * (walls.outer + bulk);
@@ -126,24 +212,50 @@ export function outsideFilmSteps(moment: Moment, piece: Piece, walls: Walls): Wo
   const beta = Math.abs(tableLiquidExpansivity(T));
   const dT = Math.abs(walls.outer - bulk);
   const Ra = rayleighNumber(beta, dT, D, nu, alpha, STANDARD_GRAVITY);
-  const rayleigh = entryStep('rayleigh-number', { beta: [beta, FILM], dT: [dT, 'outer wall less water, where both films agree'], L: [D, 'scenario: tube outside'], nu: [nu, FILM], alpha: [alpha, FILM], g: GRAVITY });
+  const rayleigh = entryStep('rayleigh-number', {
+    beta: [beta, FILM],
+    dT: [dT, 'outer wall less water, where both films agree'],
+    L: [D, 'scenario: tube outside'],
+    nu: [nu, FILM],
+    alpha: [alpha, FILM],
+    g: GRAVITY,
+  });
   const natural = entryStep('nusselt-horizontal-cylinder', { Ra: [Ra, 'step above'], Pr: [nu / alpha, FILM] });
   const steps = [rayleigh, natural];
   let nusselt = natural.result.value;
   if (cooling.stir_m_s > 0) {
-    const forced = entryStep('nusselt-cross-flow-cylinder', { Re: [(cooling.stir_m_s * D) / nu, 'stirring times tube outside over viscosity'], Pr: [nu / alpha, FILM] });
-    const both = entryStep('combine-forced-and-natural', { Nu_f: [forced.result.value, 'step above'], Nu_n: [natural.result.value, 'natural convection above'] });
+    const forced = entryStep('nusselt-cross-flow-cylinder', {
+      Re: [(cooling.stir_m_s * D) / nu, 'stirring times tube outside over viscosity'],
+      Pr: [nu / alpha, FILM],
+    });
+    const both = entryStep('combine-forced-and-natural', {
+      Nu_f: [forced.result.value, 'step above'],
+      Nu_n: [natural.result.value, 'natural convection above'],
+    });
     steps.push(forced, both);
     nusselt = both.result.value;
   }
   const plume = (walls.h_o * D) / (factors.coolantFilm * nusselt * k);
-  steps.push(given(walls.h_o, 'h_o = f_c\\,s\\,\\frac{Nu\\,k}{D_o}', 'Film outside, less what close turns take from each other',
-    [['s', 'share that turns so close keep, 0.7 when they touch', plume, 'judgement, from pitch and tube'], ['Nu', 'Nusselt number', nusselt, 'step above'], ['k', 'conductivity of the water', k, FILM], ['D_o', 'outside of the tube', D, 'scenario: tube outside']]));
+  steps.push(
+    given(
+      walls.h_o,
+      'h_o = f_c\\,s\\,\\frac{Nu\\,k}{D_o}',
+      'Film outside, less what close turns take from each other',
+      [
+        ['s', 'share that turns so close keep, 0.7 when they touch', plume, 'judgement, from pitch and tube'],
+        ['Nu', 'Nusselt number', nusselt, 'step above'],
+        ['k', 'conductivity of the water', k, FILM],
+        ['D_o', 'outside of the tube', D, 'scenario: tube outside'],
+      ],
+    ),
+  );
   return steps;
 }
 
 function jacketFilmSteps(
-  { scenario, still }: Moment, piece: Piece, walls: Walls,
+  { scenario, still }: Moment,
+  piece: Piece,
+  walls: Walls,
   given: (result: number, tex: string, title: string, more: readonly [string, string, number, string][]) => WorkingStep,
 ): WorkingStep[] {
   const { condenser, factors } = scenario;
@@ -157,12 +269,28 @@ function jacketFilmSteps(
   const mu = tableLiquidViscosity(T);
   const k = tableLiquidConductivity(T);
   const water = 'cooling water at this place, IAPWS';
-  const shape = tubes === 1 ? 'scenario: tube outside and jacket bore' : 'annulus of the same hydraulic diameter as the bundle’s shell (estimate)';
+  const shape =
+    tubes === 1
+      ? 'scenario: tube outside and jacket bore'
+      : 'annulus of the same hydraulic diameter as the bundle’s shell (estimate)';
   const nusselt = entryStep('nusselt-annulus', {
-    Re: [(Math.max(0, still.coolant.flow) * hydraulic) / (area * mu), 'flow, free section and viscosity'], Pr: [(mu * tableLiquidHeatCapacity(T)) / k, water],
-    D_i: [inner, shape], D_o: [inner + hydraulic, shape], L: [condenser.length_m, 'scenario: tube length'],
+    Re: [(Math.max(0, still.coolant.flow) * hydraulic) / (area * mu), 'flow, free section and viscosity'],
+    Pr: [(mu * tableLiquidHeatCapacity(T)) / k, water],
+    D_i: [inner, shape],
+    D_o: [inner + hydraulic, shape],
+    L: [condenser.length_m, 'scenario: tube length'],
   });
-  return [nusselt, given(factors.coolantFilm * (nusselt.result.value * k) / hydraulic, 'h_o = f_c\\,\\frac{Nu\\,k}{D_h}', 'Film outside',
-    [['Nu', 'Nusselt number', nusselt.result.value, 'step above'], ['k', 'conductivity of the water', k, water], ['D_h', 'hydraulic diameter', hydraulic, shape]]),
+  return [
+    nusselt,
+    given(
+      (factors.coolantFilm * (nusselt.result.value * k)) / hydraulic,
+      'h_o = f_c\\,\\frac{Nu\\,k}{D_h}',
+      'Film outside',
+      [
+        ['Nu', 'Nusselt number', nusselt.result.value, 'step above'],
+        ['k', 'conductivity of the water', k, water],
+        ['D_h', 'hydraulic diameter', hydraulic, shape],
+      ],
+    ),
   ].filter(() => walls.h_o > 0);
 }

@@ -56,8 +56,11 @@ export function coolantState({ coolant }: Still): CoolantState {
   return {
     water: coolant.mass() - coolant.iceLeft,
     enthalpy: coolant.enthalpy() + coolant.iceLeft * ICE_MELTING,
-    enthalpyIn: coolant.enthalpyIn, overflowEnthalpy: coolant.overflowEnthalpy, evaporatedEnthalpy: coolant.evaporatedEnthalpy,
-    lossEnergy: coolant.lossEnergy, melted: coolant.iceAdded - coolant.iceLeft,
+    enthalpyIn: coolant.enthalpyIn,
+    overflowEnthalpy: coolant.overflowEnthalpy,
+    evaporatedEnthalpy: coolant.evaporatedEnthalpy,
+    lossEnergy: coolant.lossEnergy,
+    melted: coolant.iceAdded - coolant.iceLeft,
   };
 }
 
@@ -69,10 +72,20 @@ export const oilInPot = ({ pot, release, bed }: Still): number => total(pot.oil)
 function stateBefore(still: Still, oilLatent: number): Before {
   const { pot, release, separator, condenser } = still;
   return {
-    potWater: pot.water, potEnthalpy: pot.enthalpy, potTemperature: pot.temperature, potDepth: pot.depth(), potGauge: pot.gauge,
-    potOil: oilInPot(still), oilLatent, waterConsumed: pot.waterConsumed, consumedEnthalpy: pot.consumedEnthalpy,
-    oilHydrolysed: release.hydrolysed - release.alcoholFormed, coolant: coolantState(still), separatorTemperature: separator.temperature,
-    condenserDrop: condenser.drop, condensateTemperature: condenser.condensateTemperature,
+    potWater: pot.water,
+    potEnthalpy: pot.enthalpy,
+    potTemperature: pot.temperature,
+    potDepth: pot.depth(),
+    potGauge: pot.gauge,
+    potOil: oilInPot(still),
+    oilLatent,
+    waterConsumed: pot.waterConsumed,
+    consumedEnthalpy: pot.consumedEnthalpy,
+    oilHydrolysed: release.hydrolysed - release.alcoholFormed,
+    coolant: coolantState(still),
+    separatorTemperature: separator.temperature,
+    condenserDrop: condenser.drop,
+    condensateTemperature: condenser.condensateTemperature,
   };
 }
 
@@ -137,7 +150,10 @@ export interface Survey {
 }
 
 /** Goes through a run step by step; `look` may stop it by returning true. */
-function goThrough(scenario: Scenario, look: (run: Run, step: number, before: Before, coolantAtStart: CoolantState) => boolean): void {
+function goThrough(
+  scenario: Scenario,
+  look: (run: Run, step: number, before: Before, coolantAtStart: CoolantState) => boolean,
+): void {
   const run = new Run(scenario);
   const coolantAtStart = coolantState(run.still);
   let oilLatent = 0;
@@ -151,14 +167,28 @@ function goThrough(scenario: Scenario, look: (run: Run, step: number, before: Be
 }
 
 /** The way to the boil, from the state at the start and before the step that boils. */
-function warmUpOf({ pot, oil }: Still, boilStep: number, start: Before, before: Before, energyToPot: number, potLoss: number): WarmUp {
+function warmUpOf(
+  { pot, oil }: Still,
+  boilStep: number,
+  start: Before,
+  before: Before,
+  energyToPot: number,
+  potLoss: number,
+): WarmUp {
   const T_0 = start.potTemperature;
   // Ester that turns to alcohol takes water with it, and a little of the oil's mass: their heat at the filling temperature was there from the start.
-  const chemistry = before.consumedEnthalpy - before.waterConsumed * tableLiquidEnthalpy(T_0) - (start.potOil - before.potOil) * oil.heatCapacity * (T_0 - ENTHALPY_ZERO);
+  const chemistry =
+    before.consumedEnthalpy -
+    before.waterConsumed * tableLiquidEnthalpy(T_0) -
+    (start.potOil - before.potOil) * oil.heatCapacity * (T_0 - ENTHALPY_ZERO);
   return {
-    boilStep, water: before.potWater, startTemperature: T_0, temperature: before.potTemperature,
+    boilStep,
+    water: before.potWater,
+    startTemperature: T_0,
+    temperature: before.potTemperature,
     capacity: pot.geometry.wallCapacity + pot.geometry.plantCapacity + before.potOil * oil.heatCapacity,
-    energyToPot, lost: potLoss + chemistry,
+    energyToPot,
+    lost: potLoss + chemistry,
   };
 }
 
@@ -181,7 +211,8 @@ export function surveyRun(scenario: Scenario): Survey {
     const { still, stepLength: dt } = run;
     times.push(run.time());
     const { pot, condenser, coolant, separator } = still;
-    if (warmUp === null && pot.out.water > 0) warmUp = warmUpOf(still, step, atStart, before, state.potEnergy, state.potLoss);
+    if (warmUp === null && pot.out.water > 0)
+      warmUp = warmUpOf(still, step, atStart, before, state.potEnergy, state.potLoss);
     state.potLoss += pot.loss;
     state.potEnergy = still.potEnergy;
     peaks.watch(still, dt);
@@ -191,7 +222,8 @@ export function surveyRun(scenario: Scenario): Survey {
     const rate = condenser.condensate.water / dt;
     const warmer = flow.see(step, dt, rate, peaks.condensate);
     flowTimesTemperature.see(step, dt, rate * condenser.condensateTemperature, peaks.condensate);
-    if (warmer && flow.peak !== null && flowTimesTemperature.peak !== null) outlet = { flow: flow.peak, flowTimesTemperature: flowTimesTemperature.peak };
+    if (warmer && flow.peak !== null && flowTimesTemperature.peak !== null)
+      outlet = { flow: flow.peak, flowTimesTemperature: flowTimesTemperature.peak };
     if (coolant.outletTemperature > state.warmestCoolant) {
       state.warmestCoolant = coolant.outletTemperature;
       warmestCoolant = step;
@@ -207,14 +239,29 @@ export function surveyRun(scenario: Scenario): Survey {
     cutBefore = cut;
     return false;
   });
-  return { times, warmUp, steam: steam.peak, length: length.peak, gauge: gauge.peak, outlet, warmestCoolant, cuts, coarsestCut };
+  return {
+    times,
+    warmUp,
+    steam: steam.peak,
+    length: length.peak,
+    gauge: gauge.peak,
+    outlet,
+    warmestCoolant,
+    cuts,
+    coarsestCut,
+  };
 }
 
 /** Calls each visitor at its step, in one go through the run. */
-export function visitMoments(scenario: Scenario, visits: readonly { readonly step: number; readonly visit: (moment: Moment) => void }[]): void {
+export function visitMoments(
+  scenario: Scenario,
+  visits: readonly { readonly step: number; readonly visit: (moment: Moment) => void }[],
+): void {
   const last = Math.max(0, ...visits.map(({ step }) => step));
   goThrough(scenario, (run, step, before, coolantAtStart) => {
-    for (const { step: wanted, visit } of visits) if (wanted === step) visit({ time_s: run.time(), dt: run.stepLength, scenario, still: run.still, before, coolantAtStart });
+    for (const { step: wanted, visit } of visits)
+      if (wanted === step)
+        visit({ time_s: run.time(), dt: run.stepLength, scenario, still: run.still, before, coolantAtStart });
     return step >= last;
   });
 }

@@ -48,7 +48,13 @@ export interface WorkingSheet {
   readonly ofRun: { readonly value: number; readonly from: string };
 }
 
-export const symbol = (tex: string, says: string, value: number, unit: string, from: string): WorkingSymbol => ({ tex, says, value, unit, from });
+export const symbol = (tex: string, says: string, value: number, unit: string, from: string): WorkingSymbol => ({
+  tex,
+  says,
+  value,
+  unit,
+  from,
+});
 
 const EXACT: WorkingValidity = { inside: true, says: [] };
 
@@ -66,12 +72,19 @@ export function writtenStep({ title, tex, symbols, result, source, valid = EXACT
   const unit = unitTex(result.unit);
   const put = substituteTex(tex, symbols);
   return {
-    title, tex, symbols, result, source, valid,
+    title,
+    tex,
+    symbols,
+    result,
+    source,
+    valid,
     substituted: `${put}${(put.match(/=/g) ?? []).length > 1 ? `\\ \\Rightarrow\\ ${result.tex}` : ''} = ${numberTex(result.value)}${unit === '' ? '' : `\\,${unit}`}`,
   };
 }
 
-const entries: ReadonlyMap<string, Correlation> = new Map([...transferCorrelations, ...fluidCorrelations].map((entry) => [entry.name, entry]));
+const entries: ReadonlyMap<string, Correlation> = new Map(
+  [...transferCorrelations, ...fluidCorrelations].map((entry) => [entry.name, entry]),
+);
 
 /** An entry of the desk reference by its name. */
 export function entryNamed(name: string): Correlation {
@@ -81,7 +94,9 @@ export function entryNamed(name: string): Correlation {
 }
 
 const span = ([low, high]: readonly [number, number]): string =>
-  high >= 1e300 ? `from ${Number(low.toPrecision(4))} up` : `${Number(low.toPrecision(4))} to ${Number(high.toPrecision(4))}`;
+  high >= 1e300
+    ? `from ${Number(low.toPrecision(4))} up`
+    : `${Number(low.toPrecision(4))} to ${Number(high.toPrecision(4))}`;
 
 /** Whether the values lie where the source supports a relation. */
 function validityOf(entry: Correlation, values: Readonly<Record<string, number>>): WorkingValidity {
@@ -90,11 +105,15 @@ function validityOf(entry: Correlation, values: Readonly<Record<string, number>>
     const value = values[key];
     if (range !== undefined && value !== undefined) limits.push({ name: says, value, range });
   }
-  for (const check of entry.checks ?? []) limits.push({ name: check.says, value: check.value(values), range: check.range });
+  for (const check of entry.checks ?? [])
+    limits.push({ name: check.says, value: check.value(values), range: check.range });
   const within = ({ value, range: [low, high] }: (typeof limits)[number]) => value >= low && value <= high;
   return {
     inside: limits.every(within),
-    says: limits.map((limit) => `${limit.name}: ${Number(limit.value.toPrecision(4))} is ${within(limit) ? 'within' : 'outside'} ${span(limit.range)}${within(limit) ? '' : `; the relation is ${entry.outside}`}`),
+    says: limits.map(
+      (limit) =>
+        `${limit.name}: ${Number(limit.value.toPrecision(4))} is ${within(limit) ? 'within' : 'outside'} ${span(limit.range)}${within(limit) ? '' : `; the relation is ${entry.outside}`}`,
+    ),
   };
 }
 

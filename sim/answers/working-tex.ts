@@ -39,12 +39,39 @@ export function unitTex(unit: string): string {
 }
 
 const GREEK = 'alpha|beta|gamma|delta|epsilon|eta|theta|lambda|mu|nu|xi|pi|rho|sigma|tau|phi|varphi';
-const UNICODE_GREEK: Readonly<Record<string, string>> = { ρ: '\\rho', μ: '\\mu', ν: '\\nu', β: '\\beta', α: '\\alpha', η: '\\eta', λ: '\\lambda', σ: '\\sigma', φ: '\\varphi', ε: '\\varepsilon', τ: '\\tau' };
+const UNICODE_GREEK: Readonly<Record<string, string>> = {
+  ρ: '\\rho',
+  μ: '\\mu',
+  ν: '\\nu',
+  β: '\\beta',
+  α: '\\alpha',
+  η: '\\eta',
+  λ: '\\lambda',
+  σ: '\\sigma',
+  φ: '\\varphi',
+  ε: '\\varepsilon',
+  τ: '\\tau',
+};
 
 /** Arguments of the desk reference whose equation writes them in another way than their key says. */
 const WRITTEN: Readonly<Record<string, string>> = {
-  dT: '\\Delta T', dT_e: '\\Delta T_e', drho: '\\Delta\\rho', dp: '\\Delta p', cp_l: 'c_{p,l}', voidage: '\\varepsilon', roughness: '\\varepsilon/D', emissivity: '\\varepsilon',
-  m: '\\dot m', slope: '\\alpha', cut: 'd_c', median: 'd_{50}', spread: '\\sigma_g', layer: '(z_1-z_3)', phi: '\\varphi', 'R′': "R'", 'R″': "R''",
+  dT: '\\Delta T',
+  dT_e: '\\Delta T_e',
+  drho: '\\Delta\\rho',
+  dp: '\\Delta p',
+  cp_l: 'c_{p,l}',
+  voidage: '\\varepsilon',
+  roughness: '\\varepsilon/D',
+  emissivity: '\\varepsilon',
+  m: '\\dot m',
+  slope: '\\alpha',
+  cut: 'd_c',
+  median: 'd_{50}',
+  spread: '\\sigma_g',
+  layer: '(z_1-z_3)',
+  phi: '\\varphi',
+  'R′': "R'",
+  'R″': "R''",
 };
 
 /** TeX of a symbol key such as `rho_l`, `D_i`, `h_fg`; what is TeX already stays. */
@@ -53,7 +80,9 @@ export function symbolTex(key: string): string {
   if (written !== undefined) return written;
   if (/[\\{/-]/.test(key)) return key;
   const [base = key, ...rest] = key.split('_');
-  const head = new RegExp(`^(${GREEK})$`).test(base) ? `\\${base}` : [...base].map((letter) => UNICODE_GREEK[letter] ?? letter).join('');
+  const head = new RegExp(`^(${GREEK})$`).test(base)
+    ? `\\${base}`
+    : [...base].map((letter) => UNICODE_GREEK[letter] ?? letter).join('');
   const sub = rest.join('_');
   if (sub === '') return head;
   const index = new RegExp(`^(${GREEK})$`).test(sub) ? `\\${sub}` : sub;
@@ -66,7 +95,11 @@ const escape = (text: string): string => text.replace(/[.*+?^${}()|[\]\\/]/g, '\
 const occurrence = (tex: string): string => {
   const word = /^[A-Za-z]/.test(tex);
   const before = word ? '(?<![A-Za-z_\\\\])' : '';
-  const after = /[A-Za-z]$/.test(tex) ? (/^\\[A-Za-z]+$/.test(tex) || tex.includes('\\') ? "(?![A-Za-z_'])" : "(?![_'{])") : "(?!')";
+  const after = /[A-Za-z]$/.test(tex)
+    ? /^\\[A-Za-z]+$/.test(tex) || tex.includes('\\')
+      ? "(?![A-Za-z_'])"
+      : "(?![_'{])"
+    : "(?!')";
   return `${before}${escape(tex)}${after}`;
 };
 
@@ -74,14 +107,20 @@ const occurrence = (tex: string): string => {
  * The equation with a number in brackets in place of every symbol that is given, right of the first equals sign.
  * Upright text such as units is left alone. Symbols that the equation does not write out stand behind it.
  */
-export function substituteTex(tex: string, symbols: readonly { readonly tex: string; readonly value: number }[]): string {
+export function substituteTex(
+  tex: string,
+  symbols: readonly { readonly tex: string; readonly value: number }[],
+): string {
   const equals = tex.indexOf('=');
   const left = equals < 0 ? '' : tex.slice(0, equals + 1);
   const right = equals < 0 ? tex : tex.slice(equals + 1);
   const known = [...symbols].sort((a, b) => b.tex.length - a.tex.length);
   if (known.length === 0) return tex;
   const values = new Map(known.map((entry) => [entry.tex, `(${numberTex(entry.value)})`]));
-  const pattern = new RegExp(`\\\\(?:mathrm|text|operatorname)\\{[^}]*\\}|${known.map((entry) => occurrence(entry.tex)).join('|')}`, 'g');
+  const pattern = new RegExp(
+    `\\\\(?:mathrm|text|operatorname)\\{[^}]*\\}|${known.map((entry) => occurrence(entry.tex)).join('|')}`,
+    'g',
+  );
   const used = new Set<string>();
   const put = right.replace(pattern, (found) => {
     used.add(found);

@@ -13,8 +13,21 @@ import type { WorkingSheet } from './working-sheet.ts';
 
 /** Every sheet there can be, in the order in which they are given. */
 export const WORKING_IDS = [
-  'time-to-boil', 'steam-rate', 'heat-loss', 'oil-in-vapour', 'condensing-length', 'outlet-temperature', 'coil-pressure-drop', 'cooling-rise', 'tub-warming',
-  'separator-cut', 'captured-share', 'leg-difference', 'recovery', 'time-to-90', 'cost',
+  'time-to-boil',
+  'steam-rate',
+  'heat-loss',
+  'oil-in-vapour',
+  'condensing-length',
+  'outlet-temperature',
+  'coil-pressure-drop',
+  'cooling-rise',
+  'tub-warming',
+  'separator-cut',
+  'captured-share',
+  'leg-difference',
+  'recovery',
+  'time-to-90',
+  'cost',
 ] as const;
 export type WorkingId = (typeof WORKING_IDS)[number];
 
@@ -40,8 +53,12 @@ export function workingSheets(result: RunResult, at_s: number | null = null): re
   add(energyAndWaterCost(result));
   return sheets.sort((a, b) => WORKING_IDS.indexOf(a.id as WorkingId) - WORKING_IDS.indexOf(b.id as WorkingId));
 
-  function visitsToPeaks({ steam, length, gauge, outlet, warmestCoolant, coarsestCut, times }: Survey, take: typeof add): Visit[] {
-    const at = (peak: Peak | null, visit: Visit['visit']): Visit[] => (peak === null ? [] : [{ step: peak.step, visit }]);
+  function visitsToPeaks(
+    { steam, length, gauge, outlet, warmestCoolant, coarsestCut, times }: Survey,
+    take: typeof add,
+  ): Visit[] {
+    const at = (peak: Peak | null, visit: Visit['visit']): Visit[] =>
+      peak === null ? [] : [{ step: peak.step, visit }];
     return [
       ...at(steam, (moment) => {
         take(steamRate(moment, steam));
@@ -52,10 +69,17 @@ export function workingSheets(result: RunResult, at_s: number | null = null): re
       ...at(gauge, (moment) => take(pressureDrop(moment))),
       { step: warmestCoolant, visit: (moment) => take(coolingRise(moment)) },
       ...at(length, (moment) => take(tubWarming(moment))),
-      ...(coarsestCut === null ? [] : [{ step: coarsestCut, visit: (moment: Moment) => {
-        take(separatorCut(moment));
-        take(capturedShare(moment));
-      } }]),
+      ...(coarsestCut === null
+        ? []
+        : [
+            {
+              step: coarsestCut,
+              visit: (moment: Moment) => {
+                take(separatorCut(moment));
+                take(capturedShare(moment));
+              },
+            },
+          ]),
       { step: times.length, visit: (moment) => take(legDifference(moment)) },
     ];
   }
@@ -65,13 +89,33 @@ export function workingSheets(result: RunResult, at_s: number | null = null): re
     const step = from < 0 ? times.length : from + 1;
     const cut = cuts.filter((place) => place <= step).at(-1);
     return [
-      { step, visit: (moment) => {
-        for (const sheet of [steamRate(moment, null), heatLoss(moment), condensingLength(moment, null), outletTemperature(moment, null), pressureDrop(moment), coolingRise(moment), tubWarming(moment), legDifference(moment)]) take(sheet);
-      } },
-      ...(cut === undefined ? [] : [{ step: cut, visit: (moment: Moment) => {
-        take(separatorCut(moment));
-        take(capturedShare(moment));
-      } }]),
+      {
+        step,
+        visit: (moment) => {
+          for (const sheet of [
+            steamRate(moment, null),
+            heatLoss(moment),
+            condensingLength(moment, null),
+            outletTemperature(moment, null),
+            pressureDrop(moment),
+            coolingRise(moment),
+            tubWarming(moment),
+            legDifference(moment),
+          ])
+            take(sheet);
+        },
+      },
+      ...(cut === undefined
+        ? []
+        : [
+            {
+              step: cut,
+              visit: (moment: Moment) => {
+                take(separatorCut(moment));
+                take(capturedShare(moment));
+              },
+            },
+          ]),
     ];
   }
 }

@@ -30,6 +30,9 @@ export function answerTo(args: readonly string[]): string {
   const [command, ...rest] = args;
   if (command === undefined) throw new BadInput('A command is missing.', ...generalHelp.split('\n'));
   if (asksForHelp(command)) return generalHelp;
-  if (!isCommand(command)) throw new BadInput(`“${command}” is no command; there are ${Object.keys(commands).join(', ')}. “--help” tells more.`);
+  if (!isCommand(command))
+    throw new BadInput(
+      `“${command}” is no command; there are ${Object.keys(commands).join(', ')}. “--help” tells more.`,
+    );
   return rest.some(asksForHelp) ? commandHelp[command] : commands[command](rest);
 }

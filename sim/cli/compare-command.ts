@@ -26,7 +26,8 @@ function scenariosFrom(sources: readonly string[], assignments: readonly string[
   const problems: string[] = [];
   for (const assignment of assignments) {
     const number = Number(/^(\d+):/.exec(assignment)?.[1] ?? 1);
-    if (number < 1 || number > sources.length) problems.push(`--set: “${assignment}” is for scenario ${number}; there are ${sources.length}, counted from 1.`);
+    if (number < 1 || number > sources.length)
+      problems.push(`--set: “${assignment}” is for scenario ${number}; there are ${sources.length}, counted from 1.`);
   }
   const scenarios = sources.flatMap((source, place) => {
     try {
@@ -43,14 +44,21 @@ function scenariosFrom(sources: readonly string[], assignments: readonly string[
 
 function sourcesOf({ positionals }: Words): readonly string[] {
   if (positionals.length < 2)
-    throw new BadInput(`${positionals.length === 0 ? 'The scenarios are' : 'A second scenario is'} missing; 2 to ${MOST_COMPARED} are compared, or one with --${GENTLE_AGAINST_HARD}.`);
-  if (positionals.length > MOST_COMPARED) throw new BadInput(`2 to ${MOST_COMPARED} scenarios can be compared, not ${positionals.length}.`);
-  if (positionals.filter((source) => source === '-').length > 1) throw new BadInput('Standard input holds one scenario; “-” can only be given once.');
+    throw new BadInput(
+      `${positionals.length === 0 ? 'The scenarios are' : 'A second scenario is'} missing; 2 to ${MOST_COMPARED} are compared, or one with --${GENTLE_AGAINST_HARD}.`,
+    );
+  if (positionals.length > MOST_COMPARED)
+    throw new BadInput(`2 to ${MOST_COMPARED} scenarios can be compared, not ${positionals.length}.`);
+  if (positionals.filter((source) => source === '-').length > 1)
+    throw new BadInput('Standard input holds one scenario; “-” can only be given once.');
   return positionals;
 }
 
 export function compareCommand(args: readonly string[]): string {
-  const words = readWords(args, { set: { type: 'string', multiple: true }, [GENTLE_AGAINST_HARD]: { type: 'boolean' } });
+  const words = readWords(args, {
+    set: { type: 'string', multiple: true },
+    [GENTLE_AGAINST_HARD]: { type: 'boolean' },
+  });
   const assignments = listOf(words, 'set');
   if (!isSet(words, GENTLE_AGAINST_HARD)) return toJson(comparison(scenariosFrom(sourcesOf(words), assignments)));
   const of = scenarioFrom(onlyWord(words, 'scenario'), assignments);

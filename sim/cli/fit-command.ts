@@ -1,5 +1,14 @@
 /** `limbeck fit`: correction factors of the model from the log of a real run. */
-import { bandsOfFit, calibrate, fittedScenario, FIT_NAMES, readPoints, USUAL_FIT, type FitName, type ReadPoints } from '../index.ts';
+import {
+  bandsOfFit,
+  calibrate,
+  fittedScenario,
+  FIT_NAMES,
+  readPoints,
+  USUAL_FIT,
+  type FitName,
+  type ReadPoints,
+} from '../index.ts';
 import { closestWords } from '../answers/look-up.ts';
 import { BadInput } from './bad-input.ts';
 import { listOf, onlyWord, readWords, textOf, type Words } from './options.ts';
@@ -11,7 +20,10 @@ function factorsOf(words: Words): readonly FitName[] {
   if (text === undefined) return USUAL_FIT;
   const given = text.split(',').map((name) => name.trim());
   const problems = given.flatMap((name, place) => {
-    if (!FIT_NAMES.some((known) => known === name)) return [`--factors: “${name}” is not a factor; did you mean ${closestWords(name, FIT_NAMES, 1).join()}? There are ${FIT_NAMES.join(', ')}.`];
+    if (!FIT_NAMES.some((known) => known === name))
+      return [
+        `--factors: “${name}” is not a factor; did you mean ${closestWords(name, FIT_NAMES, 1).join()}? There are ${FIT_NAMES.join(', ')}.`,
+      ];
     return given.indexOf(name) < place ? [`--factors: ${name} is given twice.`] : [];
   });
   if (problems.length > 0) throw new BadInput(...problems);
@@ -21,26 +33,53 @@ function factorsOf(words: Words): readonly FitName[] {
 /** A log that cannot be read whole is refused, so that no reading is left out unseen. */
 function logFrom(source: string): Pick<ReadPoints, 'points' | 'passedOver'> {
   const text = readText(source, () => `--log: there is no file “${source}”.`);
-  if (/^\s*[[{]/.test(text)) throw new BadInput(`--log ${source}: this is JSON; a log is a line of headings, then one line a reading.`);
+  if (/^\s*[[{]/.test(text))
+    throw new BadInput(`--log ${source}: this is JSON; a log is a line of headings, then one line a reading.`);
   const { points, problems, passedOver } = readPoints(text);
   if (problems.length > 0) throw new BadInput(...problems.map(({ message }) => `--log ${source}: ${message}`));
   return { points, passedOver };
 }
 
 export function fitCommand(args: readonly string[]): string {
-  const words = readWords(args, { set: { type: 'string', multiple: true }, log: { type: 'string' }, factors: { type: 'string' } });
+  const words = readWords(args, {
+    set: { type: 'string', multiple: true },
+    log: { type: 'string' },
+    factors: { type: 'string' },
+  });
   const source = onlyWord(words, 'scenario');
   const log = textOf(words, 'log');
-  if (log === undefined) throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
+  if (log === undefined)
+    throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
   if (source === '-' && log === '-') throw new BadInput('Standard input can be the scenario or the log, not both.');
   const names = factorsOf(words);
   const { points, passedOver } = logFrom(log);
   const scenario = scenarioFrom(source, listOf(words, 'set'));
   const fit = calibrate(scenario, points, names);
   if (!fit.ok) throw new BadInput(fit.message);
-  const { factors, alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, residuals, runs } = fit;
+  const {
+    factors,
+    alike,
+    notes,
+    converged,
+    chiSquare,
+    degreesOfFreedom,
+    reducedChiSquare,
+    correlation,
+    residuals,
+    runs,
+  } = fit;
   return toJson({
-    name: scenario.name, factors, cannotTellApart: alike, notes, converged, chiSquare, degreesOfFreedom, reducedChiSquare, correlation, runs, residuals,
+    name: scenario.name,
+    factors,
+    cannotTellApart: alike,
+    notes,
+    converged,
+    chiSquare,
+    degreesOfFreedom,
+    reducedChiSquare,
+    correlation,
+    runs,
+    residuals,
     columnsPassedOver: passedOver,
     fitted: { scenario: fittedScenario(scenario, fit), bands: bandsOfFit(fit) },
   });

@@ -1,5 +1,15 @@
 /** What each command takes and gives, with units. */
-import { FIT_NAMES, MOST_COMPARED, MOST_FACTORS, MOST_MEMBERS, MOST_SEED, STOP_RULES, USUAL_FIT, USUAL_MEMBERS, USUAL_SEED } from '../index.ts';
+import {
+  FIT_NAMES,
+  MOST_COMPARED,
+  MOST_FACTORS,
+  MOST_MEMBERS,
+  MOST_SEED,
+  STOP_RULES,
+  USUAL_FIT,
+  USUAL_MEMBERS,
+  USUAL_SEED,
+} from '../index.ts';
 import { DEFAULT_MARGIN } from '../answers/size-tubes.ts';
 
 type Rule = (typeof STOP_RULES)[keyof typeof STOP_RULES];

@@ -8,16 +8,29 @@ import { toJson } from './print.ts';
 const unitWords = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
 
 const described = ({ name, says, arguments: args, result, source, outside, tex, checks }: Correlation) => ({
-  name, says, arguments: args, result, source, outside, tex,
-  ...(checks ? { checks: checks.map((check) => ({ symbol: check.symbol, says: check.says, range: check.range })) } : {}),
+  name,
+  says,
+  arguments: args,
+  result,
+  source,
+  outside,
+  tex,
+  ...(checks
+    ? { checks: checks.map((check) => ({ symbol: check.symbol, says: check.says, range: check.range })) }
+    : {}),
 });
 
 const listed = ({ name, says, arguments: args, result, checks }: Correlation): string =>
   [
     `${name} → ${result.symbol}${result.unit === '1' ? '' : ` in ${result.unit}`}`,
     `    ${says}`,
-    ...Object.entries(args).map(([symbol, argument]) => `    ${symbol}: ${argument.says}, ${argument.unit === '1' ? 'pure number' : argument.unit}; ${rangeWords(argument)}`),
-    ...(checks ?? []).map((check) => `    limit: ${check.symbol}, ${check.says}; ${rangeWords({ range: check.range, unit: '1' })}`),
+    ...Object.entries(args).map(
+      ([symbol, argument]) =>
+        `    ${symbol}: ${argument.says}, ${argument.unit === '1' ? 'pure number' : argument.unit}; ${rangeWords(argument)}`,
+    ),
+    ...(checks ?? []).map(
+      (check) => `    limit: ${check.symbol}, ${check.says}; ${rangeWords({ range: check.range, unit: '1' })}`,
+    ),
   ].join('\n');
 
 function catalogue(entries: readonly Correlation[], json: boolean): string {
@@ -29,7 +42,10 @@ const tenDigits = (value: number): string => String(Number(value.toPrecision(10)
 
 function answerText({ name, says, symbol, value, unit, inRange, limits, outside, source, tex }: LookUpAnswer): string {
   const lines = limits.map((limit) => {
-    const range = limit.range === null ? 'no limits given' : `${rangeWords({ range: limit.range, unit: limit.unit })}, ${limit.inRange ? 'in range' : 'OUT OF RANGE'}`;
+    const range =
+      limit.range === null
+        ? 'no limits given'
+        : `${rangeWords({ range: limit.range, unit: limit.unit })}, ${limit.inRange ? 'in range' : 'OUT OF RANGE'}`;
     return `  ${limit.symbol} = ${tenDigits(limit.value)}${unitWords(limit.unit)}: ${limit.says}; ${range}`;
   });
   const out = limits.filter((limit) => !limit.inRange).map((limit) => limit.symbol);
@@ -61,12 +77,18 @@ export function lookUpCommand(args: readonly string[]): string {
   const { search } = words.values;
   if (typeof search === 'string') {
     const found = searchCorrelations(search);
-    if (found.length === 0) throw new BadInput(`Nothing in the desk reference speaks of “${search}”; “look-up --list” names all ${correlations.length}.`);
+    if (found.length === 0)
+      throw new BadInput(
+        `Nothing in the desk reference speaks of “${search}”; “look-up --list” names all ${correlations.length}.`,
+      );
     return catalogue(found, json);
   }
   if (isSet(words, 'list')) return catalogue(correlations, json);
   const [name, ...given] = words.positionals;
-  if (name === undefined) throw new BadInput('The name of a property or relation is missing; “look-up --list” names them all, “look-up --search word” finds some.');
+  if (name === undefined)
+    throw new BadInput(
+      'The name of a property or relation is missing; “look-up --list” names them all, “look-up --search word” finds some.',
+    );
   const answer = lookUp(name, typedValues(given));
   if (!answer.ok) throw new BadInput(...answer.problems.map(({ message }) => message));
   return json ? toJson(answer.answer) : answerText(answer.answer);

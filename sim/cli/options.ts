@@ -13,17 +13,33 @@ export interface Words {
 }
 
 function complaint(error: TypeError & { readonly code?: string }, known: Flags): string {
-  const said = error.message.replace(/\s+/g, ' ').replace(/\.? To specify a positional.*$/, '').replace(/\.$/, '');
-  const flags = Object.keys(known).sort().map((flag) => `--${flag}`);
-  return error.code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION' ? `${said}; there are ${flags.join(', ')}.` : `${said}. “--help” lists the flags.`;
+  const said = error.message
+    .replace(/\s+/g, ' ')
+    .replace(/\.? To specify a positional.*$/, '')
+    .replace(/\.$/, '');
+  const flags = Object.keys(known)
+    .sort()
+    .map((flag) => `--${flag}`);
+  return error.code === 'ERR_PARSE_ARGS_UNKNOWN_OPTION'
+    ? `${said}; there are ${flags.join(', ')}.`
+    : `${said}. “--help” lists the flags.`;
 }
 
 export function readWords(words: readonly string[], flags: Flags): Words {
   const options: Flags = { ...everywhere, ...flags };
   try {
-    const { positionals, values, tokens } = parseArgs({ args: [...words], options, allowPositionals: true, strict: true, tokens: true });
+    const { positionals, values, tokens } = parseArgs({
+      args: [...words],
+      options,
+      allowPositionals: true,
+      strict: true,
+      tokens: true,
+    });
     const given = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
-    const twice = given.find((name, place) => options[name]?.type === 'string' && options[name].multiple !== true && given.indexOf(name) < place);
+    const twice = given.find(
+      (name, place) =>
+        options[name]?.type === 'string' && options[name].multiple !== true && given.indexOf(name) < place,
+    );
     if (twice !== undefined) throw new BadInput(`--${twice} can only be given once.`);
     return { positionals, values };
   } catch (error) {
@@ -50,7 +66,9 @@ export const listOf = ({ values }: Words, flag: string): string[] => {
 export function numberIn(text: string, where: string, low: number, high: number, unit: string): number {
   const value = text.trim() === '' ? Number.NaN : Number(text);
   if (value >= low && value <= high) return value;
-  throw new BadInput(`${where}: ${text === '' ? '“”' : text} is not allowed; allowed is ${low} to ${high}${unit === '1' ? '' : ` ${unit}`}.`);
+  throw new BadInput(
+    `${where}: ${text === '' ? '“”' : text} is not allowed; allowed is ${low} to ${high}${unit === '1' ? '' : ` ${unit}`}.`,
+  );
 }
 
 /** A number given with a flag, within its limits; undefined when the flag is not there. */

@@ -1,7 +1,22 @@
 /** `limbeck predict`: how long to run, when to stop, how sure that is and what makes it unsure. */
 import {
-  ensembleDesign, HEADLINE_NAMES, MOST_MEMBERS, MOST_SEED, runLength, runMember, runOn, stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, summariseEnsemble,
-  USUAL_MEMBERS, USUAL_SEED, type OwnBands, type Scenario, type StopRule,
+  ensembleDesign,
+  HEADLINE_NAMES,
+  MOST_MEMBERS,
+  MOST_SEED,
+  runLength,
+  runMember,
+  runOn,
+  stopAdvice,
+  stopRule,
+  STOP_RULES,
+  STOP_RULE_KINDS,
+  summariseEnsemble,
+  USUAL_MEMBERS,
+  USUAL_SEED,
+  type OwnBands,
+  type Scenario,
+  type StopRule,
 } from '../index.ts';
 import { closestWords } from '../answers/look-up.ts';
 import { BadInput } from './bad-input.ts';
@@ -17,7 +32,10 @@ function ruleOf(words: Words): StopRule {
   if (text === undefined) return stopRule('share');
   const [wanted = '', number] = text.split(/=(.*)/s);
   const kind = STOP_RULE_KINDS.find((known) => known === wanted);
-  if (kind === undefined) throw new BadInput(`--rule: “${wanted}” is not a rule; did you mean ${closestWords(wanted, STOP_RULE_KINDS, 1).join()}? There are ${STOP_RULE_KINDS.join(', ')}.`);
+  if (kind === undefined)
+    throw new BadInput(
+      `--rule: “${wanted}” is not a rule; did you mean ${closestWords(wanted, STOP_RULE_KINDS, 1).join()}? There are ${STOP_RULE_KINDS.join(', ')}.`,
+    );
   const { min, max, unit } = STOP_RULES[kind];
   return number === undefined ? stopRule(kind) : stopRule(kind, numberIn(number, `--rule ${kind}`, min, max, unit));
 }
@@ -25,17 +43,37 @@ function ruleOf(words: Words): StopRule {
 /** The likely runs: bands, and for every headline number the inputs from most to least moving. */
 function likelyRuns(scenario: Scenario, members: number, seed: number, own: OwnBands) {
   const design = ensembleDesign(scenario, members, seed, own);
-  const { headline, asPlanned, influences, times_s, oil_mL, recovery } = summariseEnsemble(design, counted(design.rows.length, 'runs', (row) => runMember(design, row)));
-  const mattersMost = Object.fromEntries(HEADLINE_NAMES.map((name) => {
-    const [first] = influences[name];
-    return [name, first && first.swing !== null && first.swing !== 0 ? first.id : null];
-  }));
-  return { seed, members, headline, asPlanned, mattersMost, influences, doubts: design.doubts, times_s, oil_mL, recovery };
+  const { headline, asPlanned, influences, times_s, oil_mL, recovery } = summariseEnsemble(
+    design,
+    counted(design.rows.length, 'runs', (row) => runMember(design, row)),
+  );
+  const mattersMost = Object.fromEntries(
+    HEADLINE_NAMES.map((name) => {
+      const [first] = influences[name];
+      return [name, first && first.swing !== null && first.swing !== 0 ? first.id : null];
+    }),
+  );
+  return {
+    seed,
+    members,
+    headline,
+    asPlanned,
+    mattersMost,
+    influences,
+    doubts: design.doubts,
+    times_s,
+    oil_mL,
+    recovery,
+  };
 }
 
 export function predictCommand(args: readonly string[]): string {
   const words = readWords(args, {
-    set: { type: 'string', multiple: true }, rule: { type: 'string' }, runs: { type: 'string' }, seed: { type: 'string' }, fit: { type: 'string' },
+    set: { type: 'string', multiple: true },
+    rule: { type: 'string' },
+    runs: { type: 'string' },
+    seed: { type: 'string' },
+    fit: { type: 'string' },
   });
   const members = wholeNumberOf(words, 'runs', 0, MOST_MEMBERS) ?? USUAL_MEMBERS;
   const seed = wholeNumberOf(words, 'seed', 0, MOST_SEED) ?? USUAL_SEED;

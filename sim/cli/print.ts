@@ -13,7 +13,9 @@ export function toJson(value: unknown, indent = ''): string {
     if (value.every(isShort)) return `[${value.map((entry) => toJson(entry)).join(', ')}]`;
     return `[\n${value.map((entry) => inner + toJson(entry, inner)).join(',\n')}\n${indent}]`;
   }
-  const entries = Object.entries(value as object).filter(([, entry]) => entry !== undefined && typeof entry !== 'function');
+  const entries = Object.entries(value as object).filter(
+    ([, entry]) => entry !== undefined && typeof entry !== 'function',
+  );
   if (entries.length === 0) return '{}';
   return `{\n${entries.map(([key, entry]) => `${inner}${JSON.stringify(key)}: ${toJson(entry, inner)}`).join(',\n')}\n${indent}}`;
 }
@@ -31,13 +33,20 @@ const NUMBER_LIKE = /^[-–]?\d|^–$/;
 
 /** Columns under their headings, numbers to the right; the last column is not padded. */
 export function toTable(headings: readonly string[], rows: readonly (readonly string[])[]): string {
-  const widths = headings.map((heading, column) => Math.max(heading.length, ...rows.map((row) => row[column]?.length ?? 0)));
-  const right = headings.map((_, column) => rows.length > 0 && rows.every((row) => NUMBER_LIKE.test(row[column] ?? '–')));
+  const widths = headings.map((heading, column) =>
+    Math.max(heading.length, ...rows.map((row) => row[column]?.length ?? 0)),
+  );
+  const right = headings.map(
+    (_, column) => rows.length > 0 && rows.every((row) => NUMBER_LIKE.test(row[column] ?? '–')),
+  );
   const line = (cells: readonly string[]): string =>
-    cells.map((text, column) => {
-      if (right[column]) return text.padStart(widths[column] as number);
-      return column === headings.length - 1 ? text : text.padEnd(widths[column] as number);
-    }).join('  ').trimEnd();
+    cells
+      .map((text, column) => {
+        if (right[column]) return text.padStart(widths[column] as number);
+        return column === headings.length - 1 ? text : text.padEnd(widths[column] as number);
+      })
+      .join('  ')
+      .trimEnd();
   return [line(headings), ...rows.map(line)].join('\n');
 }
 

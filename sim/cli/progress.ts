@@ -7,7 +7,12 @@ interface Watched {
 const TO_LINE_START = '\r\u001B[K';
 
 /** Calls `each` for 0 to below `count`, telling before each how many are done; the line is wiped at the end. */
-export function counted<T>(count: number, what: string, each: (place: number) => T, watched: Watched = process.stderr): T[] {
+export function counted<T>(
+  count: number,
+  what: string,
+  each: (place: number) => T,
+  watched: Watched = process.stderr,
+): T[] {
   const tell = watched.isTTY === true ? (text: string) => void watched.write(TO_LINE_START + text) : () => undefined;
   try {
     return Array.from({ length: count }, (_, place) => {

@@ -6,7 +6,8 @@ import { BadInput } from './bad-input.ts';
 
 type Json = Record<string, unknown>;
 
-export const isObject = (value: unknown): value is Json => typeof value === 'object' && value !== null && !Array.isArray(value);
+export const isObject = (value: unknown): value is Json =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const place = (source: string): string => (source === '-' ? 'Standard input' : `The file ${source}`);
 
@@ -16,7 +17,9 @@ export function readText(source: string, missing: () => string): string {
     return readFileSync(source === '-' ? 0 : source, 'utf8');
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
-    throw new BadInput(source !== '-' && reason === 'ENOENT' ? missing() : `${place(source)} can't be read (${reason}).`);
+    throw new BadInput(
+      source !== '-' && reason === 'ENOENT' ? missing() : `${place(source)} can't be read (${reason}).`,
+    );
   }
 }
 
@@ -44,16 +47,23 @@ function valueOf(text: string): unknown {
 }
 
 /** Fields of the charge that a plant brings along, apart from its name. */
-const plantFields = (): readonly string[] => Object.keys(chargeFromBotanical('lavender-true')).filter((key) => key !== 'botanical');
+const plantFields = (): readonly string[] =>
+  Object.keys(chargeFromBotanical('lavender-true')).filter((key) => key !== 'botanical');
 
 /** The file with one field changed; a bare number in a schedule's place holds from the start to the end. */
 function withField(input: Json, assignment: string): Json {
   const cut = assignment.indexOf('=');
-  if (cut < 1) throw new BadInput(`--set: “${assignment}” is not allowed; a path, “=” and a value are needed, as in condenser.length_m=4.`);
+  if (cut < 1)
+    throw new BadInput(
+      `--set: “${assignment}” is not allowed; a path, “=” and a value are needed, as in condenser.length_m=4.`,
+    );
   const path = assignment.slice(0, cut).trim();
   const given = valueOf(assignment.slice(cut + 1).trim());
   const field = fieldAt(path);
-  const value = field?.kind === 'schedule' && field.path === path && typeof given === 'number' ? [{ at_s: 0, value: given }] : given;
+  const value =
+    field?.kind === 'schedule' && field.path === path && typeof given === 'number'
+      ? [{ at_s: 0, value: given }]
+      : given;
   return changed(input, path.split('.'), path, value) as Json;
 }
 
@@ -63,18 +73,24 @@ function changed(node: unknown, keys: readonly string[], path: string, value: un
   if (key === '' || key === '__proto__') throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
   if (Array.isArray(node)) {
     const place = Number(key);
-    if (!Number.isInteger(place) || place < 0 || place > node.length) throw new BadInput(`--set: ${path} is not a field; the list has ${node.length} entries, counted from 0.`);
+    if (!Number.isInteger(place) || place < 0 || place > node.length)
+      throw new BadInput(`--set: ${path} is not a field; the list has ${node.length} entries, counted from 0.`);
     const copy = [...(node as unknown[])];
     copy[place] = changed(copy[place], rest, path, value);
     return copy;
   }
-  if (node !== undefined && !isObject(node)) throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
+  if (node !== undefined && !isObject(node))
+    throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
   return { ...node, [key]: changed(node?.[key], rest, path, value) };
 }
 
 /** Another plant brings its own figures, unless these are set too. */
 function forgetPlant(input: Json, assignments: readonly string[]): Json {
-  if (!assignments.some((assignment) => /^\s*charge\.(botanical|state)\s*=/.test(assignment)) || !isObject(input['charge'])) return input;
+  if (
+    !assignments.some((assignment) => /^\s*charge\.(botanical|state)\s*=/.test(assignment)) ||
+    !isObject(input['charge'])
+  )
+    return input;
   const gone = new Set(plantFields());
   const charge = Object.fromEntries(Object.entries(input['charge']).filter(([key]) => !gone.has(key)));
   return { ...input, charge };

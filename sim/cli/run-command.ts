@@ -6,12 +6,27 @@ import { scenarioFrom } from './read-input.ts';
 
 function seriesOf({ record }: RunResult) {
   return {
-    units: Object.fromEntries([...COLUMN_NAMES.map((name) => [name, COLUMNS[name].unit]), ...GRID_NAMES.map((name) => [name, GRIDS[name].unit])]) as Record<string, string>,
-    series: Object.fromEntries(COLUMN_NAMES.map((name) => [name, Array.from(record.columns[name].subarray(0, record.rows))])),
-    grids: Object.fromEntries(GRID_NAMES.map((name) => {
-      const { cells, data } = record.grids[name];
-      return [name, { cells, rows: Array.from({ length: record.rows }, (_, row) => Array.from(data.subarray(row * cells, (row + 1) * cells))) }];
-    })),
+    units: Object.fromEntries([
+      ...COLUMN_NAMES.map((name) => [name, COLUMNS[name].unit]),
+      ...GRID_NAMES.map((name) => [name, GRIDS[name].unit]),
+    ]) as Record<string, string>,
+    series: Object.fromEntries(
+      COLUMN_NAMES.map((name) => [name, Array.from(record.columns[name].subarray(0, record.rows))]),
+    ),
+    grids: Object.fromEntries(
+      GRID_NAMES.map((name) => {
+        const { cells, data } = record.grids[name];
+        return [
+          name,
+          {
+            cells,
+            rows: Array.from({ length: record.rows }, (_, row) =>
+              Array.from(data.subarray(row * cells, (row + 1) * cells)),
+            ),
+          },
+        ];
+      }),
+    ),
     constituents: record.constituents,
   };
 }
@@ -24,9 +39,20 @@ const csvOf = ({ record }: RunResult): string =>
   );
 
 export function runCommand(args: readonly string[]): string {
-  const words = readWords(args, { set: { type: 'string', multiple: true }, series: { type: 'boolean' }, csv: { type: 'boolean' } });
+  const words = readWords(args, {
+    set: { type: 'string', multiple: true },
+    series: { type: 'boolean' },
+    csv: { type: 'boolean' },
+  });
   const result = simulate(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'set')));
   if (isSet(words, 'csv')) return csvOf(result);
   const { scenario, summary, events, balance, failure } = result;
-  return toJson({ name: scenario.name, summary, events, balance, failure, ...(isSet(words, 'series') ? seriesOf(result) : {}) });
+  return toJson({
+    name: scenario.name,
+    summary,
+    events,
+    balance,
+    failure,
+    ...(isSet(words, 'series') ? seriesOf(result) : {}),
+  });
 }

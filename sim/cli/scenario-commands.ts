@@ -21,7 +21,9 @@ const FORM = 'form of the scenario file';
 function complete(node: Node, source: string): Node {
   const own = node.source ?? source;
   if (node.properties) {
-    const properties = Object.fromEntries(Object.entries(node.properties).map(([key, child]) => [key, complete(child, own)]));
+    const properties = Object.fromEntries(
+      Object.entries(node.properties).map(([key, child]) => [key, complete(child, own)]),
+    );
     return { ...node, properties };
   }
   const field = { ...node, unit: node.unit ?? '1', source: own };
@@ -37,6 +39,9 @@ export function schemaCommand(args: readonly string[]): string {
 export function exampleCommand(args: readonly string[]): string {
   const id = onlyWord(readWords(args, {}), 'id of an example');
   const ids = examples.map((entry) => entry.id);
-  if (!ids.includes(id)) throw new BadInput(`“${id}” is not an example; did you mean ${closestWords(id, ids, 1).join()}? There are ${ids.join(', ')}.`);
+  if (!ids.includes(id))
+    throw new BadInput(
+      `“${id}” is not an example; did you mean ${closestWords(id, ids, 1).join()}? There are ${ids.join(', ')}.`,
+    );
   return toJson(exampleScenario(id));
 }

@@ -32,7 +32,8 @@ export function geopotentialAltitude(h: number): number {
   return (EARTH_RADIUS * h) / (EARTH_RADIUS + h);
 }
 
-const pressureAt = (H: number): number => STANDARD_ATMOSPHERE * (1 - (LAPSE_RATE * H) / SEA_LEVEL_TEMPERATURE) ** EXPONENT;
+const pressureAt = (H: number): number =>
+  STANDARD_ATMOSPHERE * (1 - (LAPSE_RATE * H) / SEA_LEVEL_TEMPERATURE) ** EXPONENT;
 
 /** Standard pressure at a geopotential altitude, Pa. H in m, −2000–11 000, RangeError outside. ISO 2533. */
 export function standardPressureAtGeopotential(H: number): number {
@@ -104,7 +105,9 @@ export function humidAirDensity(T: number, p: number, phi: number): number {
   return (p - vapour) / (AIR_GAS_CONSTANT * T) + (vapour * WATER_MOLAR_MASS) / (GAS_CONSTANT * T);
 }
 
-const altitude = { h: { unit: 'm', says: 'geometric altitude above sea level', range: [MIN_ALTITUDE, MAX_ALTITUDE] } } as const;
+const altitude = {
+  h: { unit: 'm', says: 'geometric altitude above sea level', range: [MIN_ALTITUDE, MAX_ALTITUDE] },
+} as const;
 const geopotential = 'H=\\frac{rh}{r+h},\\ r=6\\,356\\,766\\,\\mathrm{m}';
 
 const atAltitude = (
@@ -128,14 +131,42 @@ const atAltitude = (
   });
 
 export const atmosphereCorrelations: readonly Correlation[] = [
-  atAltitude('standard-atmosphere-pressure', 'Air pressure at an altitude on a standard day.', 'p', 'Pa',
-    'p=101\\,325\\Big(1-\\frac{0.0065\\,H}{288.15}\\Big)^{5.25588}', 'ISO 2533:1975', standardPressure),
-  atAltitude('standard-atmosphere-temperature', 'Air temperature at an altitude on a standard day.', 'T', 'K',
-    'T=288.15-0.0065\\,H', 'ISO 2533:1975', standardTemperature),
-  atAltitude('standard-atmosphere-density', 'Air density at an altitude on a standard day.', 'ρ', 'kg/m³',
-    '\\rho=\\frac{p}{287.05287\\,T}', 'ISO 2533:1975', standardDensity),
-  atAltitude('boiling-point-at-altitude', 'Boiling point of pure water at an altitude on a standard day.', 'T_b', 'K',
-    'T_b=T_{sat}(p(h))', 'ISO 2533:1975 with IAPWS R7-97(2012), region 4', boilingPointAtAltitude),
+  atAltitude(
+    'standard-atmosphere-pressure',
+    'Air pressure at an altitude on a standard day.',
+    'p',
+    'Pa',
+    'p=101\\,325\\Big(1-\\frac{0.0065\\,H}{288.15}\\Big)^{5.25588}',
+    'ISO 2533:1975',
+    standardPressure,
+  ),
+  atAltitude(
+    'standard-atmosphere-temperature',
+    'Air temperature at an altitude on a standard day.',
+    'T',
+    'K',
+    'T=288.15-0.0065\\,H',
+    'ISO 2533:1975',
+    standardTemperature,
+  ),
+  atAltitude(
+    'standard-atmosphere-density',
+    'Air density at an altitude on a standard day.',
+    'ρ',
+    'kg/m³',
+    '\\rho=\\frac{p}{287.05287\\,T}',
+    'ISO 2533:1975',
+    standardDensity,
+  ),
+  atAltitude(
+    'boiling-point-at-altitude',
+    'Boiling point of pure water at an altitude on a standard day.',
+    'T_b',
+    'K',
+    'T_b=T_{sat}(p(h))',
+    'ISO 2533:1975 with IAPWS R7-97(2012), region 4',
+    boilingPointAtAltitude,
+  ),
   correlation({
     name: 'standard-atmosphere-pressure-geopotential',
     says: 'Air pressure at a geopotential altitude on a standard day.',

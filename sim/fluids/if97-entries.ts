@@ -41,6 +41,13 @@ export function regionCorrelations(region: Region): readonly Correlation[] {
     entry('volume', 'Specific volume', 'v', 'm³/kg', 'v=\\frac{RT}{p}\\pi\\gamma_\\pi', region.volume),
     entry('enthalpy', 'Specific enthalpy', 'h', 'J/kg', 'h=RT\\,\\tau\\gamma_\\tau', region.enthalpy),
     entry('entropy', 'Specific entropy', 's', 'J/(kg K)', 's=R(\\tau\\gamma_\\tau-\\gamma)', region.entropy),
-    entry('heat-capacity', 'Isobaric heat capacity', 'c_p', 'J/(kg K)', 'c_p=-R\\tau^2\\gamma_{\\tau\\tau}', region.heatCapacity),
+    entry(
+      'heat-capacity',
+      'Isobaric heat capacity',
+      'c_p',
+      'J/(kg K)',
+      'c_p=-R\\tau^2\\gamma_{\\tau\\tau}',
+      region.heatCapacity,
+    ),
   ];
 }

@@ -86,7 +86,11 @@ export function region4SaturationSlope(T: number): number {
   return saturationSlopeUnchecked(T);
 }
 
-const temperature = { unit: 'K', says: 'temperature', range: [REGION_4_MIN_TEMPERATURE, REGION_4_MAX_TEMPERATURE] } as const;
+const temperature = {
+  unit: 'K',
+  says: 'temperature',
+  range: [REGION_4_MIN_TEMPERATURE, REGION_4_MAX_TEMPERATURE],
+} as const;
 
 const implicit =
   '\\beta^2\\vartheta^2+n_1\\beta^2\\vartheta+n_2\\beta^2+n_3\\beta\\vartheta^2+n_4\\beta\\vartheta+n_5\\beta+n_6\\vartheta^2+n_7\\vartheta+n_8=0,\\quad ' +

@@ -17,7 +17,8 @@ import {
 import { coBoilingOilShare, coBoilingTemperature, saturationOilPerSteam } from './immiscible.ts';
 import { WATER_MAX_PRESSURE, WATER_MAX_TEMPERATURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';
 
-const IDEAL = 'Dalton and Raoult, oil and water immiscible; water by IAPWS R7-97(2012), region 4; oil vapour pressure: ';
+const IDEAL =
+  'Dalton and Raoult, oil and water immiscible; water by IAPWS R7-97(2012), region 4; oil vapour pressure: ';
 
 /** Id as it stands in entry names: `alpha_pinene` becomes `alpha-pinene`. */
 const entryId = (constituent: Constituent): string => constituent.id.replaceAll('_', '-');
@@ -59,22 +60,66 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
     });
   const working = `throws a RangeError outside ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K`;
   return [
-    ofTemperature('oil-vapour-pressure', 'Vapour pressure', temperature(fit.validFrom, fit.validTo), { symbol: 'p_i', unit: 'Pa' },
-      `\\ln\\frac{p_i}{\\mathrm{Pa}}=${fit.A}-\\frac{${fit.B}}{T/\\mathrm{K}${fit.C < 0 ? '' : '+'}${fit.C}}`, provenance(fit),
-      `extrapolates from the fitted range to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; throws a RangeError outside both`, vapourPressure),
-    ofTemperature('oil-density', 'Density of the liquid', oilTemperature, { symbol: 'ρ', unit: 'kg/m³' },
-      '\\rho=\\rho_0+\\frac{d\\rho}{dT}(T-T_0)', provenance(constituent.liquidDensity, constituent.densitySlope), working, liquidDensity),
-    ofTemperature('oil-latent-heat', 'Heat of vaporisation', oilTemperature, { symbol: 'h_fg', unit: 'J/kg' },
+    ofTemperature(
+      'oil-vapour-pressure',
+      'Vapour pressure',
+      temperature(fit.validFrom, fit.validTo),
+      { symbol: 'p_i', unit: 'Pa' },
+      `\\ln\\frac{p_i}{\\mathrm{Pa}}=${fit.A}-\\frac{${fit.B}}{T/\\mathrm{K}${fit.C < 0 ? '' : '+'}${fit.C}}`,
+      provenance(fit),
+      `extrapolates from the fitted range to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; throws a RangeError outside both`,
+      vapourPressure,
+    ),
+    ofTemperature(
+      'oil-density',
+      'Density of the liquid',
+      oilTemperature,
+      { symbol: 'ρ', unit: 'kg/m³' },
+      '\\rho=\\rho_0+\\frac{d\\rho}{dT}(T-T_0)',
+      provenance(constituent.liquidDensity, constituent.densitySlope),
+      working,
+      liquidDensity,
+    ),
+    ofTemperature(
+      'oil-latent-heat',
+      'Heat of vaporisation',
+      oilTemperature,
+      { symbol: 'h_fg', unit: 'J/kg' },
       'h_{fg}=\\frac1M\\Big[\\Delta H_{25}+(\\Delta H_{100}-\\Delta H_{25})\\frac{T-298.15}{75}\\Big]',
-      provenance(constituent.latentHeatAt25C, constituent.latentHeatAt100C), working, latentHeat),
-    ofTemperature('oil-heat-capacity', 'Heat capacity of the liquid', oilTemperature, { symbol: 'c_p', unit: 'J/(kg K)' },
-      'c_p=c_{25}+(c_{90}-c_{25})\\frac{T-298.15}{65}', provenance(constituent.heatCapacity), working, heatCapacity),
-    ofTemperature('oil-viscosity', 'Viscosity of the liquid', temperature(coldestPourable(constituent), OIL_MAX_TEMPERATURE), { symbol: 'μ', unit: 'Pa s' },
+      provenance(constituent.latentHeatAt25C, constituent.latentHeatAt100C),
+      working,
+      latentHeat,
+    ),
+    ofTemperature(
+      'oil-heat-capacity',
+      'Heat capacity of the liquid',
+      oilTemperature,
+      { symbol: 'c_p', unit: 'J/(kg K)' },
+      'c_p=c_{25}+(c_{90}-c_{25})\\frac{T-298.15}{65}',
+      provenance(constituent.heatCapacity),
+      working,
+      heatCapacity,
+    ),
+    ofTemperature(
+      'oil-viscosity',
+      'Viscosity of the liquid',
+      temperature(coldestPourable(constituent), OIL_MAX_TEMPERATURE),
+      { symbol: 'μ', unit: 'Pa s' },
       '\\mu^{-0.2661}=\\mu_0^{-0.2661}+\\frac{T-T_0}{233},\\ \\mu\\text{ in mPa s}',
-      `${provenance(constituent.viscosity)}; Lewis and Squires 1934, from memory`, 'throws a RangeError; the range begins where it would be thinner than 10 Pa s', liquidViscosity),
-    ofTemperature('oil-water-solubility', 'Solubility in water', temperature(273.15, 373.15), { symbol: 'S', unit: 'kg/m³' },
+      `${provenance(constituent.viscosity)}; Lewis and Squires 1934, from memory`,
+      'throws a RangeError; the range begins where it would be thinner than 10 Pa s',
+      liquidViscosity,
+    ),
+    ofTemperature(
+      'oil-water-solubility',
+      'Solubility in water',
+      temperature(273.15, 373.15),
+      { symbol: 'S', unit: 'kg/m³' },
       'S=S_{25}\\exp\\Big[\\frac{\\Delta H}{R}\\Big(\\frac1{298.15}-\\frac1T\\Big)\\Big]',
-      `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`, 'throws a RangeError', waterSolubility),
+      `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
+      'throws a RangeError',
+      waterSolubility,
+    ),
   ];
 };
 

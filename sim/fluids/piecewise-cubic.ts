@@ -51,7 +51,5 @@ export function readTable(table: PiecewiseCubic, x: number): number {
   const t = position - k;
   const c = table.coefficients;
   const at = 4 * k;
-  return (
-    (c[at] as number) + t * ((c[at + 1] as number) + t * ((c[at + 2] as number) + t * (c[at + 3] as number)))
-  );
+  return (c[at] as number) + t * ((c[at + 1] as number) + t * ((c[at + 2] as number) + t * (c[at + 3] as number)));
 }

@@ -4,7 +4,8 @@
  */
 
 /** Up to seven significant figures without trailing zeros, as a reader would write the number. */
-const plain = (value: number): string => (Number.isFinite(value) ? String(Number(value.toPrecision(7))) : String(value));
+const plain = (value: number): string =>
+  Number.isFinite(value) ? String(Number(value.toPrecision(7))) : String(value);
 
 /**
  * Throws a `RangeError` such as `saturation pressure: temperature 412 K is outside 273.15–403.15 K`.
@@ -20,5 +21,7 @@ export function requireWithin(
 ): void {
   if (value >= low && value <= high) return;
   const suffix = unit === '1' ? '' : ` ${unit}`;
-  throw new RangeError(`${quantity}: ${argument} ${plain(value)}${suffix} is outside ${plain(low)}–${plain(high)}${suffix}`);
+  throw new RangeError(
+    `${quantity}: ${argument} ${plain(value)}${suffix} is outside ${plain(low)}–${plain(high)}${suffix}`,
+  );
 }

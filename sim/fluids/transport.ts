@@ -44,11 +44,31 @@ const CONDUCTIVITY = [
 
 /** A_ij of R15-11 Table 6 by density band: upper ρ̄ of the band, then the powers of ρ̄. */
 const REFERENCE_COMPRESSIBILITY = [
-  [0.310559006, 6.53786807199516, -5.61149954923348, 3.39624167361325, -2.27492629730878, 10.2631854662709, 1.97815050331519],
-  [0.776397516, 6.52717759281799, -6.30816983387575, 8.08379285492595, -9.82240510197603, 12.1358413791395, -5.54349664571295],
-  [1.242236025, 5.35500529896124, -3.96415689925446, 8.91990208918795, -12.033872950579, 9.19494865194302, -2.16866274479712],
-  [1.863354037, 1.55225959906681, 0.464621290821181, 8.93237374861479, -11.0321960061126, 6.1678099993336, -0.965458722086812],
-  [Number.POSITIVE_INFINITY, 1.11999926419994, 0.595748562571649, 9.8895256507892, -10.325505114704, 4.66861294457414, -0.503243546373828],
+  [
+    0.310559006, 6.53786807199516, -5.61149954923348, 3.39624167361325, -2.27492629730878, 10.2631854662709,
+    1.97815050331519,
+  ],
+  [
+    0.776397516, 6.52717759281799, -6.30816983387575, 8.08379285492595, -9.82240510197603, 12.1358413791395,
+    -5.54349664571295,
+  ],
+  [
+    1.242236025, 5.35500529896124, -3.96415689925446, 8.91990208918795, -12.033872950579, 9.19494865194302,
+    -2.16866274479712,
+  ],
+  [
+    1.863354037, 1.55225959906681, 0.464621290821181, 8.93237374861479, -11.0321960061126, 6.1678099993336,
+    -0.965458722086812,
+  ],
+  [
+    Number.POSITIVE_INFINITY,
+    1.11999926419994,
+    0.595748562571649,
+    9.8895256507892,
+    -10.325505114704,
+    4.66861294457414,
+    -0.503243546373828,
+  ],
 ] as const;
 
 /** c₀ + c₁x + c₂x² + … by Horner's rule. */
@@ -134,7 +154,9 @@ function conductivityEnhancement(T: number, rho: number, cp: number, cv: number,
  */
 export function waterConductivityIndustrial(T: number, p: number): number {
   const liquid = T <= REGION_1_MAX_TEMPERATURE && p > saturationPressureUnchecked(T);
-  const { volume, heatCapacity, isochoricHeatCapacity, compressibility } = liquid ? region1State(T, p) : region2State(T, p);
+  const { volume, heatCapacity, isochoricHeatCapacity, compressibility } = liquid
+    ? region1State(T, p)
+    : region2State(T, p);
   const rho = 1 / volume;
   const enhancement = conductivityEnhancement(T, rho, heatCapacity, isochoricHeatCapacity, rho * compressibility);
   return waterConductivity(T, rho) + enhancement;

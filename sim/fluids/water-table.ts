@@ -9,7 +9,11 @@
  */
 import { region1State, type Region1State } from './if97-region1.ts';
 import { region2State, type Region2State } from './if97-region2.ts';
-import { saturationPressureUnchecked, saturationSlopeUnchecked, saturationTemperatureUnchecked } from './if97-region4.ts';
+import {
+  saturationPressureUnchecked,
+  saturationSlopeUnchecked,
+  saturationTemperatureUnchecked,
+} from './if97-region4.ts';
 import { readTable, samplePlaces, tableFromSamples, tabulate, type PiecewiseCubic } from './piecewise-cubic.ts';
 import { waterConductivity, waterViscosity } from './transport.ts';
 import { WATER_MAX_PRESSURE, WATER_MAX_TEMPERATURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';

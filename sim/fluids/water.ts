@@ -8,7 +8,11 @@
  */
 import { region1State, type Region1State } from './if97-region1.ts';
 import { region2State, type Region2State } from './if97-region2.ts';
-import { saturationPressureUnchecked, saturationSlopeUnchecked, saturationTemperatureUnchecked } from './if97-region4.ts';
+import {
+  saturationPressureUnchecked,
+  saturationSlopeUnchecked,
+  saturationTemperatureUnchecked,
+} from './if97-region4.ts';
 import { requireWithin } from './range.ts';
 import { waterConductivity, waterSurfaceTension, waterViscosity } from './transport.ts';
 
@@ -74,7 +78,8 @@ export const latentHeat = (T: number): number =>
 export const liquidViscosity = (T: number): number => waterViscosity(T, 1 / boilingWater('liquid viscosity', T).volume);
 
 /** Dynamic viscosity of saturated steam, Pa s. T in K, 273.15–403.15. IAPWS R12-08 at the IF97 density. */
-export const vapourViscosity = (T: number): number => waterViscosity(T, 1 / saturatedSteam('vapour viscosity', T).volume);
+export const vapourViscosity = (T: number): number =>
+  waterViscosity(T, 1 / saturatedSteam('vapour viscosity', T).volume);
 
 /** Conductivity of saturated water, W/(m K). T in K, 273.15–403.15. IAPWS R15-11 without enhancement. */
 export const liquidConductivity = (T: number): number =>

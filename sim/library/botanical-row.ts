@@ -35,9 +35,14 @@ const ROOM_K = 293.15;
 
 /** kg/m³ of the mixed oil at 20 °C: volumes add. */
 const mixedDensity = (composition: BotanicalRow['composition']['value']): number =>
-  1 / composition.reduce((sum, [constituent, massFraction]) => sum + massFraction / liquidDensity(constituentById(constituent), ROOM_K), 0);
+  1 /
+  composition.reduce(
+    (sum, [constituent, massFraction]) => sum + massFraction / liquidDensity(constituentById(constituent), ROOM_K),
+    0,
+  );
 
-const overBand = (of: Band, change: (value: number) => number): Band => band(change(of.typical), change(of.low), change(of.high));
+const overBand = (of: Band, change: (value: number) => number): Band =>
+  band(change(of.typical), change(of.low), change(of.high));
 
 const fraction = (value: number): number => Math.round(value * 1000) / 1000;
 
@@ -81,8 +86,16 @@ export const botanicalFrom = ({ states, composition, ...row }: BotanicalRow): Bo
     },
     composition: {
       ...composition,
-      value: composition.value.map(([constituent, massFraction]) => ({ constituent, massFraction, group: constituentById(constituent).group })),
+      value: composition.value.map(([constituent, massFraction]) => ({
+        constituent,
+        massFraction,
+        group: constituentById(constituent).group,
+      })),
     },
-    oilDensity_kg_m3: sourced(oilDensity, 'computed', 'ideal mixing of the composition with the constituents’ densities at 20 °C'),
+    oilDensity_kg_m3: sourced(
+      oilDensity,
+      'computed',
+      'ideal mixing of the composition with the constituents’ densities at 20 °C',
+    ),
   };
 };

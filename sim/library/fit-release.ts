@@ -8,5 +8,14 @@ const perMinute = (rate: number | null): string => (rate === null ? '–' : (rat
 
 console.log(['curve', 'final', 'ready share', 'fast 1/min', 'held 1/min', 'residual'].join('\t'));
 for (const fit of publishedCurves.map(fitCurve)) {
-  console.log([fit.curve, fit.finalYield.toPrecision(4), fit.readyShare.toFixed(4), perMinute(fit.fastRate_1_s), perMinute(fit.heldRate_1_s), `${(100 * fit.residual).toFixed(2)} %`].join('\t'));
+  console.log(
+    [
+      fit.curve,
+      fit.finalYield.toPrecision(4),
+      fit.readyShare.toFixed(4),
+      perMinute(fit.fastRate_1_s),
+      perMinute(fit.heldRate_1_s),
+      `${(100 * fit.residual).toFixed(2)} %`,
+    ].join('\t'),
+  );
 }

@@ -28,7 +28,8 @@ export const pieceDiameter = (piece: Piece): number => {
 };
 
 /** d = 6 V/S of the mixture, m: surfaces add, so 1/d = Σ share/d. Sauter's mean. */
-export const sauterDiameter = (pieces: readonly Piece[]): number => 1 / pieces.reduce((sum, piece) => sum + piece.share / pieceDiameter(piece), 0);
+export const sauterDiameter = (pieces: readonly Piece[]): number =>
+  1 / pieces.reduce((sum, piece) => sum + piece.share / pieceDiameter(piece), 0);
 
 const millimetres = (length: number): string => `${Number((length * 1000).toPrecision(3))}`;
 

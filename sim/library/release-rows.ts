@@ -14,18 +14,25 @@ const fitProvenance = (curve: FittedCurve, note: string): Provenance => {
   const fit = fittedRelease[curve];
   const row = publishedCurves.find(({ id }) => id === curve);
   if (row === undefined) throw new RangeError(`no published curve ${curve}`);
-  const points = row.points.length === 1 ? 'exact through one point' : fit.residual === 0 ? `exact through ${row.points.length} points` : `${row.points.length} points, residual ${percent(fit.residual)} of the final yield`;
+  const points =
+    row.points.length === 1
+      ? 'exact through one point'
+      : fit.residual === 0
+        ? `exact through ${row.points.length} points`
+        : `${row.points.length} points, residual ${percent(fit.residual)} of the final yield`;
   return { kind: 'fitted', source: `${row.plant}, ${row.how} (${row.provenance.source}): ${points}`, note };
 };
 
 /** Held rate in 1/s from a fitted curve; the band, given per minute, is judgement or other curves. */
 export const heldRateFrom = (curve: FittedCurve, low: number, high: number, note: string): Sourced<Band> => ({
-  value: band(fittedRelease[curve].heldRate_1_s, low / 60, high / 60), ...fitProvenance(curve, note),
+  value: band(fittedRelease[curve].heldRate_1_s, low / 60, high / 60),
+  ...fitProvenance(curve, note),
 });
 
 /** Ready share from a fitted curve. */
 export const readyShareFrom = (curve: FittedCurve, low: number, high: number, note: string): Sourced<Band> => ({
-  value: band(fittedRelease[curve].readyShare, low, high), ...fitProvenance(curve, note),
+  value: band(fittedRelease[curve].readyShare, low, high),
+  ...fitProvenance(curve, note),
 });
 
 /** Held rate in 1/s as authors state it, without a curve. */
@@ -35,25 +42,48 @@ export const heldRateStated = (rate: keyof typeof publishedRates, low: number, h
 };
 
 /** Held rate in 1/s from numbers per minute that no curve of this plant supports. */
-export const heldRateEstimated = (typical: number, low: number, high: number, source: string, note?: string): Sourced<Band> =>
-  sourced(band(typical / 60, low / 60, high / 60), 'estimated', source, note);
+export const heldRateEstimated = (
+  typical: number,
+  low: number,
+  high: number,
+  source: string,
+  note?: string,
+): Sourced<Band> => sourced(band(typical / 60, low / 60, high / 60), 'estimated', source, note);
 
-export const readyShareEstimated = (typical: number, low: number, high: number, source: string, note?: string): Sourced<Band> =>
-  sourced(band(typical, low, high), 'estimated', source, note);
+export const readyShareEstimated = (
+  typical: number,
+  low: number,
+  high: number,
+  source: string,
+  note?: string,
+): Sourced<Band> => sourced(band(typical, low, high), 'estimated', source, note);
 
 const takeUp = sourced(
-  band(0.05, 0.02, 0.1), 'estimated', 'the range that spans published lavender runs',
+  band(0.05, 0.02, 0.1),
+  'estimated',
+  'the range that spans published lavender runs',
   'nobody has measured it for other plants; the laboratory curves had steam in excess and do not show it',
 );
 
 const common = {
-  activationEnergy_J_mol: sourced(60_000, 'estimated', 'diffusion through wet tissue and wax, 40 to 80 kJ/mol', 'matters little: the charge stands within a few kelvin of 100 °C'),
+  activationEnergy_J_mol: sourced(
+    60_000,
+    'estimated',
+    'diffusion through wet tissue and wax, 40 to 80 kJ/mol',
+    'matters little: the charge stands within a few kelvin of 100 °C',
+  ),
   takeUp,
   takeUpExponent: sourced(
-    0.4, 'derived', 'film-controlled transfer in packed beds; two runs of a tea-tree still gave time to the end as steam flux to the power −0.42',
+    0.4,
+    'derived',
+    'film-controlled transfer in packed beds; two runs of a tea-tree still gave time to the end as steam flux to the power −0.42',
     'Ahmad, Mansor and Tunku Kassim, J. Trop. Agric. Food Sci. 26(2) (1998), abstract',
   ),
-  halfCoverage: sourced(0.05, 'assumption', 'the last twentieth of the oil no longer covers the surface; no measurement found'),
+  halfCoverage: sourced(
+    0.05,
+    'assumption',
+    'the last twentieth of the oil no longer covers the surface; no measurement found',
+  ),
 } as const;
 
 /**
@@ -64,17 +94,25 @@ const common = {
 export const takeUpOfRichBed = (perVolume: number, note: string): Sourced<Band> => {
   const { typical, low, high } = takeUp.value;
   return sourced(
-    band(typical * perVolume, low * perVolume, high * perVolume), 'estimated', `lavender’s times ${perVolume}, for the oil at the surface in a cubic metre of bed`, note,
+    band(typical * perVolume, low * perVolume, high * perVolume),
+    'estimated',
+    `lavender’s times ${perVolume}, for the oil at the surface in a cubic metre of bed`,
+    note,
   );
 };
 
 /** One group's parameters: share and rate of its own, the rest common to all plants unless a take-up is given. */
-export const groupRelease = (readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>, ownTakeUp: Sourced<Band> = takeUp): GroupRelease =>
-  ({ readyShare, heldRate_1_s, ...common, takeUp: ownTakeUp });
+export const groupRelease = (
+  readyShare: Sourced<Band>,
+  heldRate_1_s: Sourced<Band>,
+  ownTakeUp: Sourced<Band> = takeUp,
+): GroupRelease => ({ readyShare, heldRate_1_s, ...common, takeUp: ownTakeUp });
 
 /** Both groups alike, where nothing tells them apart. */
 export const sameRelease = (
-  readyShare: Sourced<Band>, heldRate_1_s: Sourced<Band>, ownTakeUp?: Sourced<Band>,
+  readyShare: Sourced<Band>,
+  heldRate_1_s: Sourced<Band>,
+  ownTakeUp?: Sourced<Band>,
 ): { readonly hydrocarbon: GroupRelease; readonly oxygenate: GroupRelease } => {
   const group = groupRelease(readyShare, heldRate_1_s, ownTakeUp);
   return { hydrocarbon: group, oxygenate: group };

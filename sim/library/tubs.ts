@@ -3,13 +3,32 @@ import { findRow } from './find-row.ts';
 import type { Tub } from './types.ts';
 
 /** Millimetres; the volume follows. */
-const tub = (id: string, name: string, material: string, diameter: number, height: number, wall: number, open = true): Tub => {
+const tub = (
+  id: string,
+  name: string,
+  material: string,
+  diameter: number,
+  height: number,
+  wall: number,
+  open = true,
+): Tub => {
   const insideDiameter_m = diameter / 1000;
   const height_m = height / 1000;
   const volume_m3 = (Math.PI / 4) * insideDiameter_m ** 2 * height_m;
   return {
-    id, name: `${name}, ${(volume_m3 * 1000).toFixed(0)} L`, material, volume_m3, insideDiameter_m, height_m, wall_m: wall / 1000, open,
-    provenance: { kind: 'common-practice', source: 'volumes as sold', note: 'diameter and height estimated to give the volume' },
+    id,
+    name: `${name}, ${(volume_m3 * 1000).toFixed(0)} L`,
+    material,
+    volume_m3,
+    insideDiameter_m,
+    height_m,
+    wall_m: wall / 1000,
+    open,
+    provenance: {
+      kind: 'common-practice',
+      source: 'volumes as sold',
+      note: 'diameter and height estimated to give the volume',
+    },
   };
 };
 

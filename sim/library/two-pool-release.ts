@@ -22,8 +22,13 @@ export interface FittedRelease {
  * first-order at `heldRate`: y = y_end [1 − f exp(−k_A t) − (1 − f) exp(−k_B t)]. The form of the washing and
  * diffusion law of Milojević et al., Hem. Ind. 67 (2013) 843–859 (abstract read). An infinite fast rate is allowed.
  */
-export const twoPoolYield = (finalYield: number, readyShare: number, fastRate: number, heldRate: number, time: number): number =>
-  finalYield * (1 - readyShare * Math.exp(-fastRate * time) - (1 - readyShare) * Math.exp(-heldRate * time));
+export const twoPoolYield = (
+  finalYield: number,
+  readyShare: number,
+  fastRate: number,
+  heldRate: number,
+  time: number,
+): number => finalYield * (1 - readyShare * Math.exp(-fastRate * time) - (1 - readyShare) * Math.exp(-heldRate * time));
 
 const SECONDS = 60;
 /** Bounds on rates, 1/min: slower than a day, faster than a first fraction can show. */
@@ -33,7 +38,9 @@ const FASTEST = 3;
 type Parameters = Omit<FittedRelease, 'curve' | 'residual'>;
 
 /** The free numbers of each law: their start, their bounds, and what they mean. */
-const unknownsOf = (curve: PublishedCurve): { start: number[]; least: number[]; most: number[]; read: (free: number[]) => Parameters } => {
+const unknownsOf = (
+  curve: PublishedCurve,
+): { start: number[]; least: number[]; most: number[]; read: (free: number[]) => Parameters } => {
   const last = Math.max(...curve.points.map(([, yielded]) => yielded));
   const known = curve.finalYield;
   const start = known === undefined ? [last * 1.1] : [];
@@ -46,14 +53,28 @@ const unknownsOf = (curve: PublishedCurve): { start: number[]; least: number[]; 
 
   if (curve.law === 'first-order') {
     return {
-      start: [...start, -Math.log(middle[0])], least: [...least, Math.log(SLOWEST)], most: [...most, Math.log(FASTEST)],
-      read: (free) => ({ finalYield: finalYield(free), readyShare: 0, fastRate_1_s: null, heldRate_1_s: rate(free, 0) }),
+      start: [...start, -Math.log(middle[0])],
+      least: [...least, Math.log(SLOWEST)],
+      most: [...most, Math.log(FASTEST)],
+      read: (free) => ({
+        finalYield: finalYield(free),
+        readyShare: 0,
+        fastRate_1_s: null,
+        heldRate_1_s: rate(free, 0),
+      }),
     };
   }
   if (curve.law === 'emptied-pool') {
     return {
-      start: [...start, 0.5, Math.log(0.01)], least: [...least, 0, Math.log(SLOWEST)], most: [...most, 1, Math.log(FASTEST)],
-      read: (free) => ({ finalYield: finalYield(free), readyShare: free[from] as number, fastRate_1_s: null, heldRate_1_s: rate(free, 1) }),
+      start: [...start, 0.5, Math.log(0.01)],
+      least: [...least, 0, Math.log(SLOWEST)],
+      most: [...most, 1, Math.log(FASTEST)],
+      read: (free) => ({
+        finalYield: finalYield(free),
+        readyShare: free[from] as number,
+        fastRate_1_s: null,
+        heldRate_1_s: rate(free, 1),
+      }),
     };
   }
   return {
@@ -79,7 +100,8 @@ export const fittedYield = (fit: Parameters, time: number): number =>
   twoPoolYield(fit.finalYield, fit.readyShare, fit.fastRate_1_s ?? Infinity, fit.heldRate_1_s, time);
 
 /** The one rate that takes a charge to `yielded` of `finalYield` in `time` seconds. */
-const rateThroughOnePoint = (finalYield: number, time: number, yielded: number): number => -Math.log(1 - yielded / finalYield) / time;
+const rateThroughOnePoint = (finalYield: number, time: number, yielded: number): number =>
+  -Math.log(1 - yielded / finalYield) / time;
 
 /**
  * Least-squares fit of the curve's law to its points, unweighted, by the Levenberg–Marquardt method; a single point
@@ -91,20 +113,34 @@ export const fitCurve = (curve: PublishedCurve): FittedRelease => {
   const yields = curve.points.map(([, yielded]) => yielded);
   if (curve.finalYield !== undefined && times.length === 1) {
     const heldRate_1_s = rateThroughOnePoint(curve.finalYield, times[0] as number, yields[0] as number);
-    return { curve: curve.id, finalYield: curve.finalYield, readyShare: 0, fastRate_1_s: null, heldRate_1_s, residual: 0 };
+    return {
+      curve: curve.id,
+      finalYield: curve.finalYield,
+      readyShare: 0,
+      fastRate_1_s: null,
+      heldRate_1_s,
+      residual: 0,
+    };
   }
-  const { parameterValues } = levenbergMarquardt({ x: times, y: yields }, (free) => (time) => fittedYield(read(free), time), {
-    initialValues: start,
-    minValues: least,
-    maxValues: most,
-    damping: 1e-2,
-    gradientDifference: 1e-6,
-    centralDifference: true,
-    maxIterations: 2000,
-    errorTolerance: 1e-16,
-    improvementThreshold: 1e-6,
-  });
+  const { parameterValues } = levenbergMarquardt(
+    { x: times, y: yields },
+    (free) => (time) => fittedYield(read(free), time),
+    {
+      initialValues: start,
+      minValues: least,
+      maxValues: most,
+      damping: 1e-2,
+      gradientDifference: 1e-6,
+      centralDifference: true,
+      maxIterations: 2000,
+      errorTolerance: 1e-16,
+      improvementThreshold: 1e-6,
+    },
+  );
   const found = read([...parameterValues]);
-  const squares = times.reduce((sum, time, index) => sum + (fittedYield(found, time) - (yields[index] as number)) ** 2, 0);
+  const squares = times.reduce(
+    (sum, time, index) => sum + (fittedYield(found, time) - (yields[index] as number)) ** 2,
+    0,
+  );
   return { curve: curve.id, ...found, residual: Math.sqrt(squares / times.length) / found.finalYield };
 };

@@ -182,13 +182,7 @@ export interface Vessel {
 }
 
 export type HeatSourceKind =
-  | 'electric-plate'
-  | 'immersion-element'
-  | 'induction'
-  | 'gas-ring'
-  | 'gas-burner'
-  | 'wood-fire'
-  | 'steam-generator';
+  'electric-plate' | 'immersion-element' | 'induction' | 'gas-ring' | 'gas-burner' | 'wood-fire' | 'steam-generator';
 
 export type EnergyCarrier = 'electricity' | 'propane' | 'butane' | 'natural-gas' | 'wood';
 

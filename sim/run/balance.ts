@@ -52,15 +52,28 @@ export class BalanceSheet {
     const energy = close(
       start.energy,
       still.fuelEnergy + coolant.enthalpyIn - ice * ICE_MELTING,
-      still.missedEnergy + still.lossEnergy + coolant.lossEnergy + coolant.overflowEnthalpy + coolant.evaporatedEnthalpy +
-        separator.lossEnergy + separator.productEnthalpy + still.escapeEnergy + still.wasteEnthalpy + consumedHeat,
+      still.missedEnergy +
+        still.lossEnergy +
+        coolant.lossEnergy +
+        coolant.overflowEnthalpy +
+        coolant.evaporatedEnthalpy +
+        separator.lossEnergy +
+        separator.productEnthalpy +
+        still.escapeEnergy +
+        still.wasteEnthalpy +
+        consumedHeat,
       end.energy,
     );
     const constituents = Object.fromEntries(
       oil.ids.map((id, i) => {
         const formed = i === oil.alcohol ? release.alcoholFormed : 0;
         const hydrolysed = i === oil.ester ? release.hydrolysed : 0;
-        const out = (separator.collected[i] as number) + (separator.dissolved[i] as number) + (separator.haze[i] as number) + (still.escapedOil[i] as number) + hydrolysed;
+        const out =
+          (separator.collected[i] as number) +
+          (separator.dissolved[i] as number) +
+          (separator.haze[i] as number) +
+          (still.escapedOil[i] as number) +
+          hydrolysed;
         return [id, close(start.oil[i] as number, formed, out, end.oil[i] as number)];
       }),
     );

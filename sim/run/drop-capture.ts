@@ -30,7 +30,9 @@ export function captureByDropSize(scenario: Scenario, record: RunRecord, time_s:
     const low = median * Math.exp((k - CLASSES / 2) * width);
     const d = low * Math.exp(width / 2);
     diameter_m[k] = d;
-    share[k] = shareBelowSize(low * Math.exp(width), median, separator.dropSpread) - shareBelowSize(low, median, separator.dropSpread);
+    share[k] =
+      shareBelowSize(low * Math.exp(width), median, separator.dropSpread) -
+      shareBelowSize(low, median, separator.dropSpread);
     caught[k] = (share[k] as number) * (cut > 0 ? hazenCapture(d * d, cut * cut) : 1);
   }
   return { diameter_m, share, caught, cutSize_m: cut, captured: capturedShare(cut, median, separator.dropSpread) };

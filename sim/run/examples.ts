@@ -11,9 +11,12 @@ export interface Example {
 }
 
 /** Charge of a botanical with the weights and shares the garden uses. */
-const charge = (id: string, state: 'fresh' | 'dry', mass_kg: number, more: Partial<Scenario['charge']> = {}): ScenarioInput['charge'] => ({
-  ...chargeFromBotanical(id, state), mass_kg, ...more,
-});
+const charge = (
+  id: string,
+  state: 'fresh' | 'dry',
+  mass_kg: number,
+  more: Partial<Scenario['charge']> = {},
+): ScenarioInput['charge'] => ({ ...chargeFromBotanical(id, state), mass_kg, ...more });
 
 const shed: ScenarioInput['site'] = { altitude_m: 120, airTemperature_K: 291.15, relativeHumidity: 0.6 };
 const KELVIN = 273.15;
@@ -23,10 +26,23 @@ const lavender: ScenarioInput = {
   note: 'Two kilograms of dried lavender from the south bed, on the plate at half heat. At full heat it is more than this coil and tub can take.',
   site: shed,
   heat: {
-    ...heatFromSource('electric-plate'), ratedPower_W: 3500, supplyVolts_V: 230, supplyAmps_A: 16,
-    setting: [{ at_s: 0, value: 0.9 }, { at_s: 1560, value: 0.5 }],
+    ...heatFromSource('electric-plate'),
+    ratedPower_W: 3500,
+    supplyVolts_V: 230,
+    supplyAmps_A: 16,
+    setting: [
+      { at_s: 0, value: 0.9 },
+      { at_s: 1560, value: 0.5 },
+    ],
   },
-  pot: { layout: 'water-and-steam', diameter_m: 0.32, height_m: 0.32, gridHeight_m: 0.12, water_kg: 8, emissivity: 0.2 },
+  pot: {
+    layout: 'water-and-steam',
+    diameter_m: 0.32,
+    height_m: 0.32,
+    gridHeight_m: 0.12,
+    water_kg: 8,
+    emissivity: 0.2,
+  },
   charge: charge('lavender-true', 'dry', 2, { bulkDensity_kg_m3: 150 }),
   condenser: { length_m: 1.5, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
   cooling: { flow_kg_s: [{ at_s: 0, value: 0.0055 }], tubDiameter_m: 0.36, tubHeight_m: 0.36 },
@@ -49,7 +65,14 @@ export const examples: readonly Example[] = [
       ...lavender,
       name: 'Lavender, boiled hard',
       note: 'What happened on the big ring with the hose forgotten.',
-      heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 9000, supplyVolts_V: null, supplyAmps_A: null, setting: [{ at_s: 0, value: 1 }] },
+      heat: {
+        ...heatFromSource('gas-ring'),
+        kind: 'gas-ring',
+        ratedPower_W: 9000,
+        supplyVolts_V: null,
+        supplyAmps_A: null,
+        setting: [{ at_s: 0, value: 1 }],
+      },
       condenser: { length_m: 3, coilDiameter_m: 0.25, coilPitch_m: 0.05 },
       cooling: { flow_kg_s: [{ at_s: 0, value: 0 }], tubDiameter_m: 0.42, tubHeight_m: 0.45 },
       run: { duration_s: 7200 },
@@ -63,12 +86,32 @@ export const examples: readonly Example[] = [
       name: 'Rosemary, fifty litres',
       note: 'Prunings of the long hedge, wilted overnight.',
       site: shed,
-      heat: { ...heatFromSource('gas-ring'), kind: 'gas-ring', ratedPower_W: 8000, setting: [{ at_s: 0, value: 1 }, { at_s: 3000, value: 0.7 }] },
-      pot: { layout: 'water-and-steam', diameter_m: 0.4, height_m: 0.4, gridHeight_m: 0.14, water_kg: 15, insulationThickness_m: 0.02 },
+      heat: {
+        ...heatFromSource('gas-ring'),
+        kind: 'gas-ring',
+        ratedPower_W: 8000,
+        setting: [
+          { at_s: 0, value: 1 },
+          { at_s: 3000, value: 0.7 },
+        ],
+      },
+      pot: {
+        layout: 'water-and-steam',
+        diameter_m: 0.4,
+        height_m: 0.4,
+        gridHeight_m: 0.14,
+        water_kg: 15,
+        insulationThickness_m: 0.02,
+      },
       charge: charge('rosemary', 'fresh', 6),
       neck: { bore_m: 0.03, length_m: 0.9, risingLength_m: 0.25 },
       condenser: {
-        kind: 'jacketed-tube', insideDiameter_m: 0.016, outsideDiameter_m: 0.018, length_m: 2.8, jacketDiameter_m: 0.024, flow: 'counterflow',
+        kind: 'jacketed-tube',
+        insideDiameter_m: 0.016,
+        outsideDiameter_m: 0.018,
+        length_m: 2.8,
+        jacketDiameter_m: 0.024,
+        flow: 'counterflow',
         slope_rad: 0.12,
       },
       cooling: { jacketSupply: 'tap', flow_kg_s: [{ at_s: 0, value: 0.07 }] },
@@ -84,14 +127,33 @@ export const examples: readonly Example[] = [
       name: 'Clove buds',
       note: 'A winter workshop: cohobated, because the oil comes slowly.',
       site: shed,
-      heat: { ...heatFromSource('electric-plate'), ratedPower_W: 1500, setting: [{ at_s: 0, value: 1 }, { at_s: 3000, value: 0.7 }] },
+      heat: {
+        ...heatFromSource('electric-plate'),
+        ratedPower_W: 1500,
+        setting: [
+          { at_s: 0, value: 1 },
+          { at_s: 3000, value: 0.7 },
+        ],
+      },
       pot: {
-        layout: 'water', diameter_m: 0.28, height_m: 0.3, material: 'copper', wallThickness_m: 0.0012, emissivity: 0.6, water_kg: 9,
+        layout: 'water',
+        diameter_m: 0.28,
+        height_m: 0.3,
+        material: 'copper',
+        wallThickness_m: 0.0012,
+        emissivity: 0.6,
+        water_kg: 9,
         insulationThickness_m: 0.015,
       },
       charge: charge('clove-bud', 'dry', 0.8),
       neck: { bore_m: 0.028, length_m: 0.7, risingLength_m: 0.2 },
-      condenser: { insideDiameter_m: 0.01, outsideDiameter_m: 0.012, length_m: 4, coilDiameter_m: 0.22, coilPitch_m: 0.05 },
+      condenser: {
+        insideDiameter_m: 0.01,
+        outsideDiameter_m: 0.012,
+        length_m: 4,
+        coilDiameter_m: 0.22,
+        coilPitch_m: 0.05,
+      },
       cooling: { flow_kg_s: [{ at_s: 0, value: 0.012 }], tubDiameter_m: 0.38, tubHeight_m: 0.45 },
       separator: { bore_m: 0.07, height_m: 0.2, returnShare: 0.9 },
       run: { duration_s: 21_600 },
@@ -105,10 +167,30 @@ export const examples: readonly Example[] = [
       name: 'Lemon balm, cohobated',
       note: 'From the shady border, cut before flowering.',
       site: shed,
-      heat: { ...heatFromSource('induction'), ratedPower_W: 2000, setting: [{ at_s: 0, value: 1 }, { at_s: 2700, value: 0.65 }] },
-      pot: { layout: 'water-and-steam', diameter_m: 0.36, height_m: 0.36, gridHeight_m: 0.1, water_kg: 9, insulationThickness_m: 0.015 },
+      heat: {
+        ...heatFromSource('induction'),
+        ratedPower_W: 2000,
+        setting: [
+          { at_s: 0, value: 1 },
+          { at_s: 2700, value: 0.65 },
+        ],
+      },
+      pot: {
+        layout: 'water-and-steam',
+        diameter_m: 0.36,
+        height_m: 0.36,
+        gridHeight_m: 0.1,
+        water_kg: 9,
+        insulationThickness_m: 0.015,
+      },
       charge: charge('lemon-balm', 'fresh', 4),
-      condenser: { insideDiameter_m: 0.013, outsideDiameter_m: 0.015, length_m: 4, coilDiameter_m: 0.28, coilPitch_m: 0.055 },
+      condenser: {
+        insideDiameter_m: 0.013,
+        outsideDiameter_m: 0.015,
+        length_m: 4,
+        coilDiameter_m: 0.28,
+        coilPitch_m: 0.055,
+      },
       cooling: { flow_kg_s: [{ at_s: 0, value: 0.012 }], tubDiameter_m: 0.45, tubHeight_m: 0.45 },
       separator: { bore_m: 0.07, height_m: 0.2, returnShare: 0.85 },
       run: { duration_s: 10_800 },
@@ -122,19 +204,50 @@ export const examples: readonly Example[] = [
       name: 'Orange peel in glass',
       note: 'One table of the autumn class.',
       site: shed,
-      heat: { ...heatFromSource('electric-plate'), ratedPower_W: 600, lag_s: 90, setting: [{ at_s: 0, value: 1 }, { at_s: 1150, value: 0.6 }] },
+      heat: {
+        ...heatFromSource('electric-plate'),
+        ratedPower_W: 600,
+        lag_s: 90,
+        setting: [
+          { at_s: 0, value: 1 },
+          { at_s: 1150, value: 0.6 },
+        ],
+      },
       pot: {
-        layout: 'water', diameter_m: 0.16, height_m: 0.17, material: 'borosilicate-glass', wallThickness_m: 0.002, emissivity: 0.9, water_kg: 1,
+        layout: 'water',
+        diameter_m: 0.16,
+        height_m: 0.17,
+        material: 'borosilicate-glass',
+        wallThickness_m: 0.002,
+        emissivity: 0.9,
+        water_kg: 1,
         minimumDepth_m: 0.01,
       },
       charge: charge('orange-peel', 'fresh', 0.35),
-      neck: { bore_m: 0.012, length_m: 0.3, risingLength_m: 0.1, wallThickness_m: 0.0015, material: 'borosilicate-glass', emissivity: 0.9 },
+      neck: {
+        bore_m: 0.012,
+        length_m: 0.3,
+        risingLength_m: 0.1,
+        wallThickness_m: 0.0015,
+        material: 'borosilicate-glass',
+        emissivity: 0.9,
+      },
       condenser: {
-        kind: 'jacketed-tube', insideDiameter_m: 0.01, outsideDiameter_m: 0.013, material: 'borosilicate-glass', length_m: 0.4, jacketDiameter_m: 0.028,
-        slope_rad: 0.35, fouling_m2K_W: 0,
+        kind: 'jacketed-tube',
+        insideDiameter_m: 0.01,
+        outsideDiameter_m: 0.013,
+        material: 'borosilicate-glass',
+        length_m: 0.4,
+        jacketDiameter_m: 0.028,
+        slope_rad: 0.35,
+        fouling_m2K_W: 0,
       },
       cooling: {
-        jacketSupply: 'barrel', flow_kg_s: [{ at_s: 0, value: 0.02 }], tubDiameter_m: 0.26, tubHeight_m: 0.22, startTemperature_K: KELVIN + 14,
+        jacketSupply: 'barrel',
+        flow_kg_s: [{ at_s: 0, value: 0.02 }],
+        tubDiameter_m: 0.26,
+        tubHeight_m: 0.22,
+        startTemperature_K: KELVIN + 14,
         ice: [{ at_s: 1200, mass_kg: 1 }],
       },
       separator: { bore_m: 0.03, height_m: 0.12, inletDepth_m: 0.03 },
@@ -146,7 +259,8 @@ export const examples: readonly Example[] = [
 /** The scenario of an example, complete. */
 export function exampleScenario(id: string): Scenario {
   const found = examples.find((entry) => entry.id === id);
-  if (!found) throw new RangeError(`example: “${id}” is not known; known are ${examples.map((entry) => entry.id).join(', ')}`);
+  if (!found)
+    throw new RangeError(`example: “${id}” is not known; known are ${examples.map((entry) => entry.id).join(', ')}`);
   const read = readScenario(found.scenario);
   if (!read.ok) throw new Error(read.problems.map((entry) => entry.message).join('; '));
   return read.scenario;

@@ -68,7 +68,8 @@ export class Recorder {
     c.duty_W[row] = condenser.duty / dt;
     c.condensingLength_m[row] = condenser.condensingLength;
     c.condensateRate_kg_s[row] = (condenser.condensate.water + condenser.condensate.oilTotal()) / dt;
-    c.condensateTemperature_K[row] = condenser.condensate.water > 0 ? condenser.condensateTemperature : still.scenario.site.airTemperature_K;
+    c.condensateTemperature_K[row] =
+      condenser.condensate.water > 0 ? condenser.condensateTemperature : still.scenario.site.airTemperature_K;
     c.escapingWater_kg_s[row] = condenser.escaped.water / dt;
     c.escapingOil_kg_s[row] = condenser.escaped.oilTotal() / dt;
     c.coolantFlow_kg_s[row] = coolant.flow;
@@ -109,7 +110,8 @@ export class Recorder {
     };
     if (bed) put(grids.bedTemperature_K, bed.temperature);
     else grids.bedTemperature_K.data[row] = still.pot.temperature;
-    for (let cell = 0; cell < grids.bedOil_kg.cells; cell++) grids.bedOil_kg.data[row * grids.bedOil_kg.cells + cell] = release.oilIn[cell] as number;
+    for (let cell = 0; cell < grids.bedOil_kg.cells; cell++)
+      grids.bedOil_kg.data[row * grids.bedOil_kg.cells + cell] = release.oilIn[cell] as number;
     put(grids.tubTemperature_K, coolant.layers());
     put(grids.condenserHeat_W_m, condenser.heatPerMetre);
     put(grids.condenserVapourShare, condenser.vapourShare);
@@ -119,12 +121,15 @@ export class Recorder {
     put(grids.oilCollectedBy_kg, separator.collected);
     const lost = grids.oilLostBy_kg;
     for (let i = 0; i < lost.cells; i++)
-      lost.data[row * lost.cells + i] = (separator.dissolved[i] as number) + (separator.haze[i] as number) + (still.escapedOil[i] as number);
+      lost.data[row * lost.cells + i] =
+        (separator.dissolved[i] as number) + (separator.haze[i] as number) + (still.escapedOil[i] as number);
   }
 
   /** The record, cut to the rows taken. */
   finish(): RunRecord {
-    const columns = Object.fromEntries(COLUMN_NAMES.map((name) => [name, this.columns[name].slice(0, this.rows)])) as Columns;
+    const columns = Object.fromEntries(
+      COLUMN_NAMES.map((name) => [name, this.columns[name].slice(0, this.rows)]),
+    ) as Columns;
     const grids = Object.fromEntries(
       GRID_NAMES.map((name) => {
         const { cells, data } = this.grids[name];

@@ -48,7 +48,8 @@ export interface RunEvent {
   readonly advice: string;
 }
 
-export type EndReason = 'duration' | 'stop-share' | 'stop-oil-rate' | 'stop-distillate' | 'pot-dry' | 'over-pressure' | 'non-finite';
+export type EndReason =
+  'duration' | 'stop-share' | 'stop-oil-rate' | 'stop-distillate' | 'pot-dry' | 'over-pressure' | 'non-finite';
 
 /** Headline numbers; keys carry units, times never reached are `null`. */
 export interface Summary {

@@ -27,7 +27,8 @@ export class ScheduleReader {
   }
 
   at(time_s: number): number {
-    while (this.index + 1 < this.schedule.length && (this.schedule[this.index + 1]?.at_s ?? Infinity) <= time_s) this.index++;
+    while (this.index + 1 < this.schedule.length && (this.schedule[this.index + 1]?.at_s ?? Infinity) <= time_s)
+      this.index++;
     return valueFrom(this.schedule, this.index, time_s);
   }
 }

@@ -86,7 +86,8 @@ export class Run {
     if (this.scenario.heat.control === 'hold-rate') this.holdRate();
     else source.setting = this.heat.at(time);
     coolant.flow = this.flow.at(time);
-    if (this.scenario.condenser.kind === 'coil-in-tub' || this.scenario.cooling.jacketSupply === 'tap') coolant.inletTemperature = this.tap.at(time);
+    if (this.scenario.condenser.kind === 'coil-in-tub' || this.scenario.cooling.jacketSupply === 'tap')
+      coolant.inletTemperature = this.tap.at(time);
   }
 
   private holdRate(): void {
@@ -132,7 +133,16 @@ export class Run {
   private checkEnd(now: number): void {
     const { still, scenario } = this;
     if (still.gauge() > BURST_GAUGE) {
-      this.events.add('over-pressure', now, 'alarm', 'pot', still.gauge(), 'Pa', `The pot stands at more than ${BURST_GAUGE / 1000} kPa above the air at ${minutes(now)}: no lid here is made for that, and the run stops.`, 'Never run such a narrow way out. Use a wider tube and neck.');
+      this.events.add(
+        'over-pressure',
+        now,
+        'alarm',
+        'pot',
+        still.gauge(),
+        'Pa',
+        `The pot stands at more than ${BURST_GAUGE / 1000} kPa above the air at ${minutes(now)}: no lid here is made for that, and the run stops.`,
+        'Never run such a narrow way out. Use a wider tube and neck.',
+      );
       this.finishBecause('over-pressure');
       return;
     }
@@ -142,17 +152,60 @@ export class Run {
     this.oilBefore[slot] = collected;
     const { run } = scenario;
     if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < DRY_DEPTH && now > 0) {
-      this.events.add('pot-dry', now, 'alarm', 'pot', still.pot.water, 'kg', `The pot is dry at ${minutes(now)}; the run stops.`, 'Turn the heat off and let it cool before opening. Fill more water next time.');
+      this.events.add(
+        'pot-dry',
+        now,
+        'alarm',
+        'pot',
+        still.pot.water,
+        'kg',
+        `The pot is dry at ${minutes(now)}; the run stops.`,
+        'Turn the heat off and let it cool before opening. Fill more water next time.',
+      );
       this.finishBecause('pot-dry');
     } else if (run.stopAtShare !== null && this.oilAtStart > 0 && collected >= run.stopAtShare * this.oilAtStart) {
-      this.stopRule(now, 'stop-share', collected / this.oilAtStart, '1', `${(100 * run.stopAtShare).toFixed(0)} % of the oil is over at ${minutes(now)}.`);
+      this.stopRule(
+        now,
+        'stop-share',
+        collected / this.oilAtStart,
+        '1',
+        `${(100 * run.stopAtShare).toFixed(0)} % of the oil is over at ${minutes(now)}.`,
+      );
     } else if (run.stopAtDistillate_kg !== null && still.keptWater + still.returnedWater >= run.stopAtDistillate_kg) {
-      this.stopRule(now, 'stop-distillate', still.keptWater, 'kg', `${litres(run.stopAtDistillate_kg)} of distillate are over at ${minutes(now)}.`);
-    } else if (run.stopAtOilRate_kg_s !== null && this.oilPassed(collected, before) && (collected - before) / OIL_RATE_WINDOW < run.stopAtOilRate_kg_s) {
-      this.events.add('oil-rate-low', now, 'note', 'run', (collected - before) / OIL_RATE_WINDOW, 'kg/s', `The oil of the last ten minutes came slower than your limit at ${minutes(now)}.`, 'More running costs more than it brings.');
+      this.stopRule(
+        now,
+        'stop-distillate',
+        still.keptWater,
+        'kg',
+        `${litres(run.stopAtDistillate_kg)} of distillate are over at ${minutes(now)}.`,
+      );
+    } else if (
+      run.stopAtOilRate_kg_s !== null &&
+      this.oilPassed(collected, before) &&
+      (collected - before) / OIL_RATE_WINDOW < run.stopAtOilRate_kg_s
+    ) {
+      this.events.add(
+        'oil-rate-low',
+        now,
+        'note',
+        'run',
+        (collected - before) / OIL_RATE_WINDOW,
+        'kg/s',
+        `The oil of the last ten minutes came slower than your limit at ${minutes(now)}.`,
+        'More running costs more than it brings.',
+      );
       this.stopRule(now, 'stop-oil-rate', collected, 'kg', `The run stops by your oil-rate rule at ${minutes(now)}.`);
     } else if (this.step >= this.steps) {
-      this.events.add('run-ends', now, 'note', 'run', now, 's', `The run ends at ${minutes(now)}.`, 'Heat off first, then the water; leave the outlet open while it cools.');
+      this.events.add(
+        'run-ends',
+        now,
+        'note',
+        'run',
+        now,
+        's',
+        `The run ends at ${minutes(now)}.`,
+        'Heat off first, then the water; leave the outlet open while it cools.',
+      );
       this.finishBecause('duration');
     }
   }
@@ -163,7 +216,16 @@ export class Run {
   }
 
   private stopRule(now: number, reason: EndReason, value: number, unit: string, sentence: string): void {
-    this.events.add('stop-rule', now, 'note', 'run', value, unit, sentence, 'Heat off first, then the water; leave the outlet open while it cools.');
+    this.events.add(
+      'stop-rule',
+      now,
+      'note',
+      'run',
+      value,
+      unit,
+      sentence,
+      'Heat off first, then the water; leave the outlet open while it cools.',
+    );
     this.finishBecause(reason);
   }
 
@@ -177,8 +239,15 @@ export class Run {
     const { still } = this;
     const { source, pot, bed, head, neck, condenser, coolant, separator, release } = still;
     const sound =
-      source.stored + pot.enthalpy + pot.out.enthalpy + (bed ? bed.out.enthalpy : 0) + head.temperature + neck.temperature +
-      condenser.condensate.enthalpy + coolant.outletTemperature + separator.enthalpy;
+      source.stored +
+      pot.enthalpy +
+      pot.out.enthalpy +
+      (bed ? bed.out.enthalpy : 0) +
+      head.temperature +
+      neck.temperature +
+      condenser.condensate.enthalpy +
+      coolant.outletTemperature +
+      separator.enthalpy;
     if (Number.isFinite(sound)) return true;
     const states: readonly (readonly [string, number])[] = [
       ['heat source', source.stored],
@@ -201,7 +270,9 @@ export class Run {
   /** Water in the pot at the end, kg; a pot that ran dry holds the film by which it counts as dry. */
   private potWaterLeft(): number {
     const { pot } = this.still;
-    return this.endReason === 'pot-dry' ? DRY_DEPTH * pot.section * tableLiquidDensity(pot.boilingTemperature) : pot.water;
+    return this.endReason === 'pot-dry'
+      ? DRY_DEPTH * pot.section * tableLiquidDensity(pot.boilingTemperature)
+      : pot.water;
   }
 
   /** The finished run. */
@@ -213,8 +284,16 @@ export class Run {
       record,
       events: [...events.events].sort((a, b) => a.time_s - b.time_s),
       summary: summarise({
-        scenario: this.scenario, still: this.still, record, peaks: this.peaks, oilAtStart: this.oilAtStart,
-        firstBoil: events.firstBoil, firstDrop: events.firstDrop, end: this.time(), endReason: this.endReason, potWaterLeft: this.potWaterLeft(),
+        scenario: this.scenario,
+        still: this.still,
+        record,
+        peaks: this.peaks,
+        oilAtStart: this.oilAtStart,
+        firstBoil: events.firstBoil,
+        firstDrop: events.firstDrop,
+        end: this.time(),
+        endReason: this.endReason,
+        potWaterLeft: this.potWaterLeft(),
       }),
       balance: this.balance.close(),
       failure: this.failure,

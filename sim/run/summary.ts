@@ -64,7 +64,9 @@ export class Peaks {
     this.condensingLength = Math.max(this.condensingLength, this.lengthNow);
     this.gauge = Math.max(this.gauge, this.gaugeNow);
     this.neckSpeed = Math.max(this.neckSpeed, this.speedNow);
-    this.coolantNow = Number.isNaN(this.coolantNow) ? still.coolant.outletTemperature : this.coolantNow + share * (still.coolant.outletTemperature - this.coolantNow);
+    this.coolantNow = Number.isNaN(this.coolantNow)
+      ? still.coolant.outletTemperature
+      : this.coolantNow + share * (still.coolant.outletTemperature - this.coolantNow);
     this.coolantOut = Math.max(this.coolantOut, this.coolantNow);
     if (this.flowNow > SETTLED_SHARE * flow) this.condensate = Math.max(this.condensate, this.outlet);
   }
@@ -90,7 +92,10 @@ export function summarise(input: SummaryInput): Summary {
   const density = collected > 0 ? oil.mixtureDensity(separator.collected, 293.15) : null;
   const reached = (share: number) => (collected > 0 ? timeToCollect(record, share * collected) : null);
   const { heat, cooling, pot } = scenario;
-  const diameter = Math.min(heat.heatedDiameter_m ?? Infinity, pot.layout === 'steam' ? scenario.boiler.diameter_m : pot.diameter_m);
+  const diameter = Math.min(
+    heat.heatedDiameter_m ?? Infinity,
+    pot.layout === 'steam' ? scenario.boiler.diameter_m : pot.diameter_m,
+  );
   const peakSetting = heat.control === 'hold-rate' ? 1 : Math.max(...heat.setting.map((knot) => knot.value));
   return {
     firstBoil_s: input.firstBoil,

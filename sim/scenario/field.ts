@@ -45,21 +45,36 @@ export const optionalQuantity = (words: Omit<QuantityWords, 'default'>) =>
 export const choice = <const T extends readonly [string, ...string[]]>(
   options: T,
   words: Omit<FieldWords, 'unit'> & { readonly default: T[number] },
-) => z.enum(options).default(words.default as never).meta(meta({ ...words, unit: '1' }));
+) =>
+  z
+    .enum(options)
+    .default(words.default as never)
+    .meta(meta({ ...words, unit: '1' }));
 
 /** Free text with a length limit. */
 export const text = (words: Omit<FieldWords, 'unit'> & { readonly default: string; readonly maxLength: number }) =>
-  z.string().max(words.maxLength).default(words.default).meta(meta({ ...words, unit: '1' }));
+  z
+    .string()
+    .max(words.maxLength)
+    .default(words.default)
+    .meta(meta({ ...words, unit: '1' }));
 
 /** One knot of a schedule: the value holds from `at_s` (step), or is reached at `at_s` in a straight line (ramp). */
 const knot = (words: QuantityWords) =>
   z.strictObject({
-    at_s: z.number().min(0).max(604_800).meta({ title: 'Time', description: 'Time after the heat goes on.', unit: 's' }),
+    at_s: z
+      .number()
+      .min(0)
+      .max(604_800)
+      .meta({ title: 'Time', description: 'Time after the heat goes on.', unit: 's' }),
     value: z.number().min(words.min).max(words.max).meta(meta(words)),
-    shape: z.enum(['step', 'ramp']).default('step').meta({
-      title: 'Shape',
-      description: 'Whether the setting jumps at this time or is reached in a straight line from the knot before.',
-    }),
+    shape: z
+      .enum(['step', 'ramp'])
+      .default('step')
+      .meta({
+        title: 'Shape',
+        description: 'Whether the setting jumps at this time or is reached in a straight line from the knot before.',
+      }),
   });
 
 /** A control over time: at least one knot, the first at time zero, times rising. */
@@ -73,7 +88,12 @@ export const schedule = (words: QuantityWords) =>
       knots.forEach((here, index) => {
         const before = knots[index - 1];
         if (index === 0 && here.at_s !== 0)
-          context.addIssue({ code: 'custom', path: [0, 'at_s'], message: 'the first knot must be at 0 s', input: here.at_s });
+          context.addIssue({
+            code: 'custom',
+            path: [0, 'at_s'],
+            message: 'the first knot must be at 0 s',
+            input: here.at_s,
+          });
         if (before && here.at_s <= before.at_s)
           context.addIssue({
             code: 'custom',

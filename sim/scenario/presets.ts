@@ -1,5 +1,13 @@
 /** Library rows turned into parts of a scenario: what picking a plant, tube, vessel, source, separator or tub writes. */
-import { findBotanical, findHeatSource, findMaterial, findSeparator, findTub, findTube, findVessel } from '../library/index.ts';
+import {
+  findBotanical,
+  findHeatSource,
+  findMaterial,
+  findSeparator,
+  findTub,
+  findTube,
+  findVessel,
+} from '../library/index.ts';
 import type { Scenario } from './scenario.ts';
 
 type Part<P extends keyof Scenario> = Partial<Scenario[P]>;
@@ -26,7 +34,10 @@ export function chargeFromBotanical(id: string, state?: Scenario['charge']['stat
     composition: row.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction })),
     release: {
       readyShare: { hydrocarbon: hydrocarbon.readyShare.value.typical, oxygenate: oxygenate.readyShare.value.typical },
-      heldRate_1_s: { hydrocarbon: hydrocarbon.heldRate_1_s.value.typical, oxygenate: oxygenate.heldRate_1_s.value.typical },
+      heldRate_1_s: {
+        hydrocarbon: hydrocarbon.heldRate_1_s.value.typical,
+        oxygenate: oxygenate.heldRate_1_s.value.typical,
+      },
       activationEnergy_J_mol: oxygenate.activationEnergy_J_mol.value,
       takeUp: { hydrocarbon: hydrocarbon.takeUp.value.typical, oxygenate: oxygenate.takeUp.value.typical },
       takeUpExponent: oxygenate.takeUpExponent.value,

@@ -17,14 +17,17 @@ export interface Problem {
 }
 
 export type ReadScenario =
-  | { readonly ok: true; readonly scenario: Scenario }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
+  { readonly ok: true; readonly scenario: Scenario } | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const isObject = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const valueAt = (input: unknown, path: readonly PropertyKey[]): unknown =>
-  path.reduce<unknown>((node, key) => (typeof node === 'object' && node !== null ? (node as Record<PropertyKey, unknown>)[key] : undefined), input);
+  path.reduce<unknown>(
+    (node, key) =>
+      typeof node === 'object' && node !== null ? (node as Record<PropertyKey, unknown>)[key] : undefined,
+    input,
+  );
 
 /** A value as JSON; its kind where JSON cannot hold it (a program may hand over anything). */
 const asJson = (value: unknown): string => {
@@ -69,9 +72,12 @@ function fromIssue(issue: z.core.$ZodIssue, input: unknown): Problem[] {
     case 'too_big': {
       if (issue.origin === 'number' || issue.origin === 'int') {
         const direct = fieldAt(path);
-        const words = direct?.kind === 'list' || (direct?.kind === 'schedule' && path.endsWith('at_s'))
-          ? issue.code === 'too_small' ? `at least ${issue.minimum} is needed` : `at most ${issue.maximum} is allowed`
-          : rangeOf(path);
+        const words =
+          direct?.kind === 'list' || (direct?.kind === 'schedule' && path.endsWith('at_s'))
+            ? issue.code === 'too_small'
+              ? `at least ${issue.minimum} is needed`
+              : `at most ${issue.maximum} is allowed`
+            : rangeOf(path);
         return [problem(path, value, words)];
       }
       const bound = issue.code === 'too_small' ? `at least ${issue.minimum}` : `at most ${issue.maximum}`;
@@ -97,7 +103,9 @@ function withBotanical(input: Record<string, unknown>): Record<string, unknown> 
   if (typeof id !== 'string' || !known.has(id)) return input;
   const state = charge['state'] === 'fresh' || charge['state'] === 'dry' ? charge['state'] : undefined;
   const preset = chargeFromBotanical(id, state);
-  const release = isObject(charge['release']) ? { ...preset.release, ...charge['release'] } : (charge['release'] ?? preset.release);
+  const release = isObject(charge['release'])
+    ? { ...preset.release, ...charge['release'] }
+    : (charge['release'] ?? preset.release);
   return { ...input, charge: { ...preset, ...charge, state: charge['state'] ?? preset.state, release } };
 }
 
@@ -109,37 +117,71 @@ function crossProblems(scenario: Scenario): Problem[] {
   if (charge.botanical !== 'own' && !known.has(charge.botanical))
     add('charge.botanical', charge.botanical, 'allowed is an id of the library or "own"');
   charge.composition.forEach(({ constituent }, index) => {
-    if (!oilConstituents.has(constituent)) add(`charge.composition.${index}.constituent`, constituent, 'the id of a known oil constituent is needed');
+    if (!oilConstituents.has(constituent))
+      add(`charge.composition.${index}.constituent`, constituent, 'the id of a known oil constituent is needed');
     if (charge.composition.findIndex((entry) => entry.constituent === constituent) < index)
       add(`charge.composition.${index}.constituent`, constituent, 'each constituent may stand once');
   });
   const sum = charge.composition.reduce((total, entry) => total + entry.share, 0);
   if (Math.abs(sum - 1) > 1e-6) add('charge.composition', Number(sum.toPrecision(6)), 'the shares must add up to 1');
   if (condenser.insideDiameter_m >= condenser.outsideDiameter_m)
-    add('condenser.insideDiameter_m', condenser.insideDiameter_m, `it must be less than the outside diameter, ${condenser.outsideDiameter_m} m`);
+    add(
+      'condenser.insideDiameter_m',
+      condenser.insideDiameter_m,
+      `it must be less than the outside diameter, ${condenser.outsideDiameter_m} m`,
+    );
   if (condenser.kind !== 'coil-in-tub') {
-    const bundleWidth = condenser.kind === 'bundle' ? condenser.outsideDiameter_m * Math.sqrt(condenser.tubes * 1.2) : condenser.outsideDiameter_m;
+    const bundleWidth =
+      condenser.kind === 'bundle'
+        ? condenser.outsideDiameter_m * Math.sqrt(condenser.tubes * 1.2)
+        : condenser.outsideDiameter_m;
     if (condenser.jacketDiameter_m < bundleWidth * 1.02)
-      add('condenser.jacketDiameter_m', condenser.jacketDiameter_m, `it must be at least ${(bundleWidth * 1.02).toPrecision(4)} m to hold the tube or tubes`);
+      add(
+        'condenser.jacketDiameter_m',
+        condenser.jacketDiameter_m,
+        `it must be at least ${(bundleWidth * 1.02).toPrecision(4)} m to hold the tube or tubes`,
+      );
   } else {
     if (condenser.coilPitch_m < condenser.outsideDiameter_m)
-      add('condenser.coilPitch_m', condenser.coilPitch_m, `it must be at least the tube's outside diameter, ${condenser.outsideDiameter_m} m`);
+      add(
+        'condenser.coilPitch_m',
+        condenser.coilPitch_m,
+        `it must be at least the tube's outside diameter, ${condenser.outsideDiameter_m} m`,
+      );
     if (condenser.coilDiameter_m < 2 * condenser.outsideDiameter_m)
-      add('condenser.coilDiameter_m', condenser.coilDiameter_m, `it must be at least twice the tube's outside diameter, ${condenser.outsideDiameter_m} m`);
+      add(
+        'condenser.coilDiameter_m',
+        condenser.coilDiameter_m,
+        `it must be at least twice the tube's outside diameter, ${condenser.outsideDiameter_m} m`,
+      );
   }
-  if (neck.risingLength_m > neck.length_m) add('neck.risingLength_m', neck.risingLength_m, `it must be at most the neck length, ${neck.length_m} m`);
+  if (neck.risingLength_m > neck.length_m)
+    add('neck.risingLength_m', neck.risingLength_m, `it must be at most the neck length, ${neck.length_m} m`);
   if (separator.inletDepth_m >= separator.height_m)
-    add('separator.inletDepth_m', separator.inletDepth_m, `it must be less than the separator height, ${separator.height_m} m`);
+    add(
+      'separator.inletDepth_m',
+      separator.inletDepth_m,
+      `it must be less than the separator height, ${separator.height_m} m`,
+    );
   const body = pot.layout === 'steam' ? boiler : pot;
   const room = (Math.PI / 4) * body.diameter_m ** 2 * body.height_m * 1000;
   const bed = charge.mass_kg / charge.bulkDensity_kg_m3;
-  const potRoom = (Math.PI / 4) * pot.diameter_m ** 2 * (pot.height_m - (pot.layout === 'water-and-steam' ? pot.gridHeight_m : 0));
+  const potRoom =
+    (Math.PI / 4) * pot.diameter_m ** 2 * (pot.height_m - (pot.layout === 'water-and-steam' ? pot.gridHeight_m : 0));
   if (pot.layout === 'water-and-steam' && pot.gridHeight_m >= pot.height_m)
     add('pot.gridHeight_m', pot.gridHeight_m, `it must be less than the pot height, ${pot.height_m} m`);
   else if (pot.layout !== 'water' && bed > potRoom)
-    add('charge.mass_kg', charge.mass_kg, `the pot holds at most ${(potRoom * charge.bulkDensity_kg_m3).toPrecision(3)} kg at this packing density`);
+    add(
+      'charge.mass_kg',
+      charge.mass_kg,
+      `the pot holds at most ${(potRoom * charge.bulkDensity_kg_m3).toPrecision(3)} kg at this packing density`,
+    );
   if (pot.layout === 'water' && pot.water_kg + charge.mass_kg > 0.95 * room)
-    add('pot.water_kg', pot.water_kg, `water and charge together must stay below ${(0.95 * room).toPrecision(3)} kg in this pot`);
+    add(
+      'pot.water_kg',
+      pot.water_kg,
+      `water and charge together must stay below ${(0.95 * room).toPrecision(3)} kg in this pot`,
+    );
   else if (pot.layout === 'steam' && pot.water_kg > 0.9 * room)
     add('pot.water_kg', pot.water_kg, `the boiler holds at most ${(0.9 * room).toPrecision(3)} kg`);
   else if (pot.layout === 'water-and-steam') {
@@ -152,9 +194,13 @@ function crossProblems(scenario: Scenario): Problem[] {
 
 /** Reads a scenario from parsed JSON. Nothing is changed in place; on any problem nothing is returned but the list. */
 export function readScenario(input: unknown): ReadScenario {
-  if (!isObject(input)) return { ok: false, problems: [problem('', input, 'a JSON object with the fields of a scenario is needed')] };
+  if (!isObject(input))
+    return { ok: false, problems: [problem('', input, 'a JSON object with the fields of a scenario is needed')] };
   if (input['version'] !== undefined && input['version'] !== SCENARIO_VERSION)
-    return { ok: false, problems: [problem('version', input['version'], `this program reads version ${SCENARIO_VERSION}`)] };
+    return {
+      ok: false,
+      problems: [problem('version', input['version'], `this program reads version ${SCENARIO_VERSION}`)],
+    };
   const filled = withBotanical(input);
   const parsed = scenarioSchema.safeParse(filled);
   if (!parsed.success) return { ok: false, problems: parsed.error.issues.flatMap((issue) => fromIssue(issue, filled)) };

@@ -4,7 +4,16 @@
  */
 import { z } from 'zod';
 import { text } from './field.ts';
-import { boilerSchema, condenserSchema, coolingSchema, heatSchema, neckSchema, potSchema, separatorSchema, siteSchema } from './apparatus-fields.ts';
+import {
+  boilerSchema,
+  condenserSchema,
+  coolingSchema,
+  heatSchema,
+  neckSchema,
+  potSchema,
+  separatorSchema,
+  siteSchema,
+} from './apparatus-fields.ts';
 import { advancedSchema, chargeSchema, factorsSchema, runSchema } from './charge-fields.ts';
 
 // Schemas are interpreted, not compiled: the page's content policy forbids generated code.
@@ -13,8 +22,17 @@ z.config({ jitless: true });
 export const SCENARIO_VERSION = 1;
 
 export const scenarioSchema = z.strictObject({
-  version: z.literal(SCENARIO_VERSION).default(SCENARIO_VERSION).meta({ title: 'Version', description: 'Version of this file format.' }),
-  name: text({ title: 'Name', says: 'What this still or run is called.', default: 'Untitled still', maxLength: 120, source: 'free text' }),
+  version: z
+    .literal(SCENARIO_VERSION)
+    .default(SCENARIO_VERSION)
+    .meta({ title: 'Version', description: 'Version of this file format.' }),
+  name: text({
+    title: 'Name',
+    says: 'What this still or run is called.',
+    default: 'Untitled still',
+    maxLength: 120,
+    source: 'free text',
+  }),
   note: text({ title: 'Note', says: 'Anything worth remembering.', default: '', maxLength: 2000, source: 'free text' }),
   site: siteSchema.prefault({}).meta({ title: 'Place and air' }),
   heat: heatSchema.prefault({}).meta({ title: 'Heat' }),
@@ -38,5 +56,4 @@ export type ScenarioInput = z.input<typeof scenarioSchema>;
 export type ScenarioPart = Exclude<keyof Scenario, 'version' | 'name' | 'note'>;
 
 /** The JSON Schema (draft 2020-12) of a scenario file, with `unit` and `source` on every field. */
-export const scenarioJsonSchema = (): Record<string, unknown> =>
-  z.toJSONSchema(scenarioSchema, { io: 'input' });
+export const scenarioJsonSchema = (): Record<string, unknown> => z.toJSONSchema(scenarioSchema, { io: 'input' });

@@ -34,7 +34,9 @@ function internalEnergy(T: number, { mass, volume }: ClosedWater): number {
   const steam = region2State(T, p);
   const inSteam = (volume - mass * liquid.volume) / (steam.volume - liquid.volume);
   if (!(inSteam >= 0 && inSteam <= mass))
-    throw new RangeError(`blocked outlet: ${mass} kg of water in ${volume} m³ at ${T} K is outside what can stand partly as steam`);
+    throw new RangeError(
+      `blocked outlet: ${mass} kg of water in ${volume} m³ at ${T} K is outside what can stand partly as steam`,
+    );
   const liquidEnergy = liquid.enthalpy - p * liquid.volume;
   const steamEnergy = steam.enthalpy - p * steam.volume;
   return mass * liquidEnergy + inSteam * (steamEnergy - liquidEnergy);
@@ -111,10 +113,17 @@ export const blockedOutletCorrelations: readonly Correlation[] = [
     {
       name: 'blocked-outlet-heat',
       says: 'Heat that takes a pot whose outlet is closed from the boil to a pressure; teaching only.',
-      arguments: { m: water, V: volume, C: metal, p_0: air, dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] } },
+      arguments: {
+        m: water,
+        V: volume,
+        C: metal,
+        p_0: air,
+        dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
+      },
       result: { symbol: 'Q', unit: 'J' },
       tex: 'Q = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad U = M\\,u_l+\\frac{V-M\\,v_l}{v_g-v_l}\\,(u_g-u_l)',
-      source, outside,
+      source,
+      outside,
     },
     blockedOutletHeat,
   ),
@@ -123,12 +132,17 @@ export const blockedOutletCorrelations: readonly Correlation[] = [
       name: 'blocked-outlet-time',
       says: 'Time in which a pot whose outlet is closed reaches a pressure; teaching only.',
       arguments: {
-        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] }, m: water, V: volume, C: metal, p_0: air,
+        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] },
+        m: water,
+        V: volume,
+        C: metal,
+        p_0: air,
         dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
       },
       result: { symbol: 't', unit: 's' },
       tex: 't = \\frac{U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0)}{P}',
-      source, outside,
+      source,
+      outside,
     },
     blockedOutletTime,
   ),
@@ -138,7 +152,11 @@ export const blockedOutletCorrelations: readonly Correlation[] = [
       says: 'Pressure over the air in a pot whose outlet has been closed for a time; teaching only.',
       arguments: {
         t: { unit: 's', says: 'time since the outlet was closed', range: [0, 3600] },
-        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] }, m: water, V: volume, C: metal, p_0: air,
+        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] },
+        m: water,
+        V: volume,
+        C: metal,
+        p_0: air,
       },
       result: { symbol: '\\Delta p', unit: 'Pa' },
       tex: 'P\\,t = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad \\Delta p = p_{sat}(T)-p_0',

@@ -59,13 +59,7 @@ export class Bed {
   readonly release: Release;
   private readonly lossTable: LossTable;
 
-  constructor(
-    scenario: Scenario,
-    oil: Oil,
-    release: Release,
-    lossTable: LossTable,
-    wallCapacityPerMetre: number,
-  ) {
+  constructor(scenario: Scenario, oil: Oil, release: Release, lossTable: LossTable, wallCapacityPerMetre: number) {
     this.oil = oil;
     this.release = release;
     this.lossTable = lossTable;
@@ -138,7 +132,10 @@ export class Bed {
         this.molarRatio[j] = release.expectedRatio(j, passing.temperature, passing.oil, passing.water);
       const pressure = bottomPressure - (drop * (j + 0.5)) / this.layers;
       const lowering = pressure / (bottomPressure * (1 + (this.molarRatio[j] as number)));
-      const target = lowering > NEAR_ONE ? bottomBoiling + perLogPressure * (lowering - 1) : tableSaturationTemperature(lowering * bottomPressure);
+      const target =
+        lowering > NEAR_ONE
+          ? bottomBoiling + perLogPressure * (lowering - 1)
+          : tableSaturationTemperature(lowering * bottomPressure);
       const capacity = this.capacity(j) + oilMass * oil.heatCapacity;
       const liquid = tableLiquidEnthalpy(target);
       const surplus = held - water * liquid - capacity * (target - ENTHALPY_ZERO);
@@ -166,7 +163,9 @@ export class Bed {
             : held - left * liquid - this.capacity(j) * (target - ENTHALPY_ZERO);
         this.water[j] = left;
         this.enthalpy[j] = held - passing.enthalpy;
-        this.molarRatio[j] = (this.molarRatio[j] as number) + memory * ((release.outMoles * WATER_MOLAR_MASS) / steam - (this.molarRatio[j] as number));
+        this.molarRatio[j] =
+          (this.molarRatio[j] as number) +
+          memory * ((release.outMoles * WATER_MOLAR_MASS) / steam - (this.molarRatio[j] as number));
         this.oilLatent[j] = release.outLatent / steam;
         const stays = this.capacity(j);
         const off = (this.enthalpy[j] as number) - left * liquid - stays * (target - ENTHALPY_ZERO);

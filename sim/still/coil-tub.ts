@@ -44,7 +44,11 @@ export class CoilTub extends Coolant {
     const fallPerMetre = condenser.coilPitch_m / Math.hypot(Math.PI * condenser.coilDiameter_m, condenser.coilPitch_m);
     this.fullDepth = cooling.tubHeight_m;
     this.segmentDepth = Float64Array.from({ length: advanced.segments }, (_, s) =>
-      Math.min(this.fullDepth, condenser.coilTopDepth_m + ((s + 0.5) / advanced.segments) * condenser.length_m * fallPerMetre));
+      Math.min(
+        this.fullDepth,
+        condenser.coilTopDepth_m + ((s + 0.5) / advanced.segments) * condenser.length_m * fallPerMetre,
+      ),
+    );
     this.segmentLayer = new Int32Array(advanced.segments);
     this.layerConductance = new Float64Array(advanced.tubLayers);
     this.place();
@@ -60,7 +64,8 @@ export class CoilTub extends Coolant {
       const layer = below < -1e-9 ? -1 : Math.min(this.tub.layerCount - 1, Math.floor(Math.max(0, below) / layerDepth));
       if (layer < 0) this.uncovered++;
       this.segmentLayer[s] = layer;
-      this.segmentTemperature[s] = layer < 0 ? (this.tub.temperature[0] as number) : (this.tub.temperature[layer] as number);
+      this.segmentTemperature[s] =
+        layer < 0 ? (this.tub.temperature[0] as number) : (this.tub.temperature[layer] as number);
     }
   }
 
@@ -75,7 +80,8 @@ export class CoilTub extends Coolant {
     const dT = Math.abs(wallTemperature - bulk);
     const Ra = rayleighNumber(Math.abs(tableLiquidExpansivity(film)), dT, this.diameter, nu, alpha, STANDARD_GRAVITY);
     let Nu = nusseltHorizontalCylinder(Ra, nu / alpha);
-    if (this.stir > 0) Nu = combineForcedAndNatural(nusseltCrossFlowCylinder((this.stir * this.diameter) / nu, nu / alpha), Nu);
+    if (this.stir > 0)
+      Nu = combineForcedAndNatural(nusseltCrossFlowCylinder((this.stir * this.diameter) / nu, nu / alpha), Nu);
     return (this.plumeShare * Nu * k) / this.diameter;
   }
 

@@ -44,7 +44,9 @@ const RIVULET_WALL = 0.05;
 
 /** Mean heat capacity of water between two temperatures, exact for the whole fall, J/kgK. */
 const meanHeatCapacity = (hot: number, cold: number): number =>
-  hot - cold > 0.5 ? (tableLiquidEnthalpy(hot) - tableLiquidEnthalpy(cold)) / (hot - cold) : tableLiquidHeatCapacity(hot);
+  hot - cold > 0.5
+    ? (tableLiquidEnthalpy(hot) - tableLiquidEnthalpy(cold)) / (hot - cold)
+    : tableLiquidHeatCapacity(hot);
 
 export class Condenser {
   readonly segments: number;
@@ -102,7 +104,11 @@ export class Condenser {
     this.tubes = condenser.kind === 'bundle' ? condenser.tubes : 1;
     this.D_i = condenser.insideDiameter_m;
     this.D_o = condenser.outsideDiameter_m;
-    this.wallResistance = cylinderResistance(this.D_i, this.D_o, findMaterial(condenser.material).conductivity_W_mK.value);
+    this.wallResistance = cylinderResistance(
+      this.D_i,
+      this.D_o,
+      findMaterial(condenser.material).conductivity_W_mK.value,
+    );
     this.foulingResistance = (condenser.fouling_m2K_W * factors.fouling) / (Math.PI * this.D_o);
     this.filmFactor = factors.condensingFilm * (charge.mass_kg > 0 ? condenser.oilFilmFactor : 1);
     this.coolantFactor = factors.coolantFilm;
@@ -163,7 +169,8 @@ export class Condenser {
   }
 
   private refreshAll(coolant: Coolant, T_s: number, G: number, rivulet: number, passes: number): void {
-    for (let pass = 0; pass < passes; pass++) for (let s = 0; s < this.segments; s++) this.refresh(s, coolant, T_s, G, rivulet);
+    for (let pass = 0; pass < passes; pass++)
+      for (let s = 0; s < this.segments; s++) this.refresh(s, coolant, T_s, G, rivulet);
   }
 
   /** Conductance of the condensate, a rivulet or in an upright tube a film, per metre of one tube at its mean temperature, W/mK. */
@@ -190,7 +197,9 @@ export class Condenser {
     coolant.segmentHeat.fill(0);
     this.duty = 0;
     this.heldDrop += -Math.expm1(-dt / PRESSURE_MEMORY) * (this.drop - this.heldDrop);
-    const T_s = tableSaturationTemperature((airPressure + 0.5 * this.heldDrop) / (1 + oil.molarRatio(vapour.oil, vapour.water)));
+    const T_s = tableSaturationTemperature(
+      (airPressure + 0.5 * this.heldDrop) / (1 + oil.molarRatio(vapour.oil, vapour.water)),
+    );
     this.dewTemperature = T_s;
     const arriving = vapour.water + liquid.water;
     if (!(arriving > 0)) {
@@ -204,7 +213,8 @@ export class Condenser {
     coolant.foresee(this.effective, this.upstream, dt);
     const oilHeat = (oilMass + liquid.oilTotal()) * oil.heatCapacity;
     const T_l = liquid.water > 0 ? liquidTemperature(asLiquid + liquid.enthalpy, arriving, oilHeat) : T_s;
-    const capacity = arriving * meanHeatCapacity(T_l, coolant.segmentTemperature[this.segments - 1] as number) + oilHeat;
+    const capacity =
+      arriving * meanHeatCapacity(T_l, coolant.segmentTemperature[this.segments - 1] as number) + oilHeat;
     const left = this.march(latent, T_s, T_l, capacity, coolant, dt);
     const escapingShare = latent > 0 ? left / latent : 0;
     this.split(vapour, liquid, T_s, escapingShare, left);
@@ -224,9 +234,20 @@ export class Condenser {
     this.wall.set(coolant.segmentTemperature);
   }
 
-  private updateCoefficients(rate: number, arriving: number, latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
+  private updateCoefficients(
+    rate: number,
+    arriving: number,
+    latentPower: number,
+    T_s: number,
+    coolant: Coolant,
+    dt: number,
+  ): void {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
-    const rivulet = this.rivulet(arriving, T_s, Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number));
+    const rivulet = this.rivulet(
+      arriving,
+      T_s,
+      Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number),
+    );
     const starting = this.lastRate === 0 && rate > 0;
     if (starting) this.vapourShare.fill(1);
     if (starting || this.lastArriving === 0) {
@@ -251,7 +272,8 @@ export class Condenser {
       coolant.prepare(this.condensing, dt);
     } else if (this.tick % batch === 0) {
       const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));
-      for (let s = (this.tick / batch) % stride; s < this.segments; s += stride) this.refresh(s, coolant, T_s, G, rivulet);
+      for (let s = (this.tick / batch) % stride; s < this.segments; s += stride)
+        this.refresh(s, coolant, T_s, G, rivulet);
       coolant.prepare(this.condensing, dt);
     }
     this.tick++;
@@ -334,9 +356,14 @@ export class Condenser {
       oilCondensed += condensate.oil[i] as number;
     }
     escaped.temperature = T_s;
-    escaped.enthalpy = escaped.water * tableLiquidEnthalpy(T_s) + oilEscaping * oil.heatCapacity * (T_s - ENTHALPY_ZERO) + left;
+    escaped.enthalpy =
+      escaped.water * tableLiquidEnthalpy(T_s) + oilEscaping * oil.heatCapacity * (T_s - ENTHALPY_ZERO) + left;
     condensate.enthalpy = vapour.enthalpy + liquid.enthalpy - this.duty - escaped.enthalpy;
-    this.condensateTemperature = liquidTemperature(condensate.enthalpy, condensate.water, oilCondensed * oil.heatCapacity);
+    this.condensateTemperature = liquidTemperature(
+      condensate.enthalpy,
+      condensate.water,
+      oilCondensed * oil.heatCapacity,
+    );
   }
 
   private updateDrop(rate: number, T_s: number, escapingShare: number): void {
@@ -347,9 +374,11 @@ export class Condenser {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
     const liquid = frictionGradient(G, this.D_i, tableLiquidDensity(T_s), tableLiquidViscosity(T_s), 0);
     const steam = frictionGradient(G, this.D_i, tableVapourDensity(T_s), tableVapourViscosity(T_s), 0);
-    this.drop =
-      Math.min(HIGHEST_GAUGE, this.condensingLength * meanTwoPhaseGradient(liquid, steam, 1, escapingShare) +
-      (this.length() - this.condensingLength) * liquid);
+    this.drop = Math.min(
+      HIGHEST_GAUGE,
+      this.condensingLength * meanTwoPhaseGradient(liquid, steam, 1, escapingShare) +
+        (this.length() - this.condensingLength) * liquid,
+    );
   }
 
   /** Vapour speed at the inlet of the tubes for a rate, m/s. */

@@ -62,7 +62,8 @@ export class HeatSource {
     const ahead = this.smoothedRate + (rate - this.smoothedRate) * -Math.expm1((-0.5 * dt) / RATE_MEMORY);
     const error = 1 - ahead / this.heat.targetRate_kg_s;
     const wanted = this.gain * error + this.integral;
-    if ((wanted > 0 && wanted < 1) || wanted >= 1 === error < 0) this.integral += (this.gain * error * dt) / this.resetTime;
+    if ((wanted > 0 && wanted < 1) || wanted >= 1 === error < 0)
+      this.integral += (this.gain * error * dt) / this.resetTime;
     this.setting = Math.min(1, Math.max(0, this.gain * error + this.integral));
   }
 

@@ -85,7 +85,9 @@ export class Jacket extends Coolant {
     let upstream = supply;
     for (let index = 0; index < count; index++) {
       const s = this.counterflow ? count - 1 - index : index;
-      upstream = (this.cellMass * (cellEnthalpy[s] as number) + through * upstream + (this.segmentHeat[s] as number)) / (this.cellMass + through);
+      upstream =
+        (this.cellMass * (cellEnthalpy[s] as number) + through * upstream + (this.segmentHeat[s] as number)) /
+        (this.cellMass + through);
       if (keep) {
         cellEnthalpy[s] = upstream;
         const T = tableTemperatureFromLiquidEnthalpy(upstream);

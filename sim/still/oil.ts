@@ -44,7 +44,10 @@ export class Oil {
 
   constructor(composition: readonly { readonly constituent: string; readonly share: number }[]) {
     const entries = [...composition];
-    if (entries.some((entry) => entry.constituent === 'linalyl_acetate') && !entries.some((entry) => entry.constituent === 'linalool'))
+    if (
+      entries.some((entry) => entry.constituent === 'linalyl_acetate') &&
+      !entries.some((entry) => entry.constituent === 'linalool')
+    )
       entries.push({ constituent: 'linalool', share: 0 });
     this.rows = entries.map((entry) => constituentById(entry.constituent));
     this.count = this.rows.length;
@@ -59,7 +62,9 @@ export class Oil {
     this.ester = this.ids.indexOf('linalyl_acetate');
     this.alcohol = this.ids.indexOf('linalool');
     this.partialRatio = this.tabulate((row, T) => vapourPressure(row, T) / tableSaturationPressure(T));
-    this.solubility = this.tabulate((row, T) => (row.waterSolubility.value * solubilityFactor(T)) / tableLiquidDensity(T));
+    this.solubility = this.tabulate(
+      (row, T) => (row.waterSolubility.value * solubilityFactor(T)) / tableLiquidDensity(T),
+    );
     this.density = this.tabulate(liquidDensity);
   }
 

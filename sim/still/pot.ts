@@ -175,7 +175,8 @@ export class Pot {
     this.molarRatio = this.molarRatio < 0 ? expected : this.molarRatio + (expected - this.molarRatio) * memory;
     const steam = this.steamMade(airPressure, downstreamCapacity, dt);
     if (steam > 0) this.evaporate(steam, this.boilingTemperature, dt);
-    this.meanRate += ((steam > 0 ? steam / dt : heat / (dt * tableLatentHeat(this.boilingTemperature))) - this.meanRate) * memory;
+    this.meanRate +=
+      ((steam > 0 ? steam / dt : heat / (dt * tableLatentHeat(this.boilingTemperature))) - this.meanRate) * memory;
     this.settle(this.capacity());
     out.temperature = this.boilingTemperature;
   }
@@ -261,7 +262,11 @@ export class Pot {
     if (submerged) submerged.takeUp(0, T, steam, out.oil, out.oil);
     const latent = mixture.latentOf(out.oil);
     out.water = steam;
-    out.enthalpy = steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO) + this.superheat;
+    out.enthalpy =
+      steam * tableVapourEnthalpy(T) +
+      latent +
+      out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO) +
+      this.superheat;
     this.water -= steam;
     this.enthalpy -= out.enthalpy;
     this.oilLatent = latent / steam;

@@ -33,7 +33,8 @@ const ALCOHOL_FORMED = ALCOHOL_MOLAR_MASS / ESTER_MOLAR_MASS;
  * What is left at the end of a step of a stock that trickles in evenly while it leaves at a rate λ per step,
  * (1 − e^(−λ))/λ; a ratio of polynomials where λ is small.
  */
-const meanShareLeft = (lambda: number): number => (lambda < 0.5 ? 1 / (1 + lambda * (0.5 + lambda / 12)) : (1 - Math.exp(-lambda)) / lambda);
+const meanShareLeft = (lambda: number): number =>
+  lambda < 0.5 ? 1 / (1 + lambda * (0.5 + lambda / 12)) : (1 - Math.exp(-lambda)) / lambda;
 
 /** Share of a stock that leaves in a step at a rate λ per step, 1 − e^(−λ). */
 export const shareLeaving = (lambda: number): number => lambda * meanShareLeft(lambda);
@@ -122,13 +123,19 @@ export class Release {
   /** Adds up the oil of a cell. */
   private weigh(cell: number): void {
     let sum = 0;
-    for (let at = cell * this.count; at < (cell + 1) * this.count; at++) sum += (this.ready[at] as number) + (this.held[at] as number);
+    for (let at = cell * this.count; at < (cell + 1) * this.count; at++)
+      sum += (this.ready[at] as number) + (this.held[at] as number);
     this.oilIn[cell] = sum;
   }
 
   /** Shares of held oil freed in a step, worked out anew when the cell's temperature or wetness, or the step, has moved. */
   private updateRates(cell: number, T: number, wet: number, dt: number): void {
-    if (dt === (this.rateStep[cell] as number) && Math.abs(T - (this.rateTemperature[cell] as number)) < RATE_TEMPERATURE && Math.abs(wet - (this.rateWetness[cell] as number)) < RATE_WETNESS) return;
+    if (
+      dt === (this.rateStep[cell] as number) &&
+      Math.abs(T - (this.rateTemperature[cell] as number)) < RATE_TEMPERATURE &&
+      Math.abs(wet - (this.rateWetness[cell] as number)) < RATE_WETNESS
+    )
+      return;
     this.rateStep[cell] = dt;
     this.rateTemperature[cell] = T;
     this.rateWetness[cell] = wet;
@@ -157,7 +164,11 @@ export class Release {
       held[first + i] = (held[first + i] as number) - freed;
       ready[first + i] = (ready[first + i] as number) + freed;
     }
-    return this.hydrolysisRate > 0 && oil.ester >= 0 && (ready[first + oil.ester] as number) + (held[first + oil.ester] as number) > 0 ? this.hydrolyse(cell, (this.arrhenius[cell] as number) * dt, waterInCell) : 0;
+    return this.hydrolysisRate > 0 &&
+      oil.ester >= 0 &&
+      (ready[first + oil.ester] as number) + (held[first + oil.ester] as number) > 0
+      ? this.hydrolyse(cell, (this.arrhenius[cell] as number) * dt, waterInCell)
+      : 0;
   }
 
   private hydrolyse(cell: number, scale: number, waterInCell: number): number {
@@ -234,7 +245,8 @@ export class Release {
   private carriedShare(steam: number, incoming: Float64Array): number {
     const { oil, ratios } = this;
     let load = 0;
-    for (let i = 0; i < this.count; i++) load += (incoming[i] as number) / ((oil.molarMass[i] as number) * (ratios[i] as number));
+    for (let i = 0; i < this.count; i++)
+      load += (incoming[i] as number) / ((oil.molarMass[i] as number) * (ratios[i] as number));
     load *= WATER_MOLAR_MASS;
     return load > steam ? steam / load : 1;
   }

@@ -10,7 +10,13 @@
  * Limits: the drop sizes are an assumption, so haze is an estimate.
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
-import { tableLiquidDensity, tableLiquidEnthalpy, tableLiquidHeatCapacity, tableLiquidViscosity, tableTemperatureFromLiquidEnthalpy } from '../fluids/water-table.ts';
+import {
+  tableLiquidDensity,
+  tableLiquidEnthalpy,
+  tableLiquidHeatCapacity,
+  tableLiquidViscosity,
+  tableTemperatureFromLiquidEnthalpy,
+} from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { capturedShare } from '../transfer/drop-sizes.ts';
 import { cutDiameter, hadamardFactor, overflowRate } from '../transfer/settling.ts';
@@ -73,7 +79,10 @@ export class Separator {
     this.holdUp = this.area * height_m * 998;
     this.enthalpy = this.holdUp * tableLiquidEnthalpy(this.temperature);
     this.median = scenario.separator.dropMedian_m * scenario.factors.dropSize;
-    this.oilViscosity = oil.viscosity(oil.ids.map((id) => scenario.charge.composition.find((entry) => entry.constituent === id)?.share ?? 0), 298.15);
+    this.oilViscosity = oil.viscosity(
+      oil.ids.map((id) => scenario.charge.composition.find((entry) => entry.constituent === id)?.share ?? 0),
+      298.15,
+    );
     this.collected = new Float64Array(oil.count);
     this.dissolved = new Float64Array(oil.count);
     this.haze = new Float64Array(oil.count);
@@ -216,7 +225,8 @@ export class Separator {
     // Of a floating oil warmth is lighter by more than of water; of a sinking one cold is heavier by more.
     const stride = sinks ? -1 : 1;
     const end = sinks ? COLDEST_RECEIVER : WARMEST_RECEIVER;
-    for (let T = this.temperature; (end - T) * stride > 0; T += stride) if (Math.abs(this.differenceAt(T)) >= wanted) return T;
+    for (let T = this.temperature; (end - T) * stride > 0; T += stride)
+      if (Math.abs(this.differenceAt(T)) >= wanted) return T;
     return end;
   }
 

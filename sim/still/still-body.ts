@@ -49,12 +49,25 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   const perimeter = Math.PI * pot.diameter_m;
   const insulationConductivity = pot.insulationConductivity_W_mK;
   const side = (length: number, area: number, insulation: number, radius: number): LossSurface => ({
-    facing: 'side', length, area, emissivity: pot.emissivity, insulation, insulationConductivity, radius,
+    facing: 'side',
+    length,
+    area,
+    emissivity: pot.emissivity,
+    insulation,
+    insulationConductivity,
+    radius,
   });
   const lid = (diameter: number, insulation: number): LossSurface => ({
-    facing: 'up', length: diameter / 4, area: (Math.PI / 4) * diameter ** 2, emissivity: pot.emissivity, insulation, insulationConductivity, radius: null,
+    facing: 'up',
+    length: diameter / 4,
+    area: (Math.PI / 4) * diameter ** 2,
+    emissivity: pot.emissivity,
+    insulation,
+    insulationConductivity,
+    radius: null,
   });
-  const table = (surfaces: readonly LossSurface[]) => new LossTable(surfaces, site.airTemperature_K, airPressure, factors.heatLoss);
+  const table = (surfaces: readonly LossSurface[]) =>
+    new LossTable(surfaces, site.airTemperature_K, airPressure, factors.heatLoss);
 
   const body = steam ? boiler : pot;
   const bodySection = (Math.PI / 4) * body.diameter_m ** 2;
@@ -63,9 +76,20 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   const waterVolume = (pot.water_kg + (submerged ? charge.mass_kg * charge.moisture : 0)) / 998 + submergedVolume;
   const wettedHeight = Math.min(body.height_m, waterVolume / bodySection);
   // Steam stands on the wall between water and grid, and in the whole of a separate boiler: it is as hot as the water.
-  const warmHeight = steam ? body.height_m : submerged ? wettedHeight : Math.max(wettedHeight, Math.min(pot.height_m, pot.gridHeight_m));
-  const bodySide = side(body.height_m, Math.PI * body.diameter_m * warmHeight, steam ? boiler.insulationThickness_m : pot.insulationThickness_m, body.diameter_m / 2);
-  const potSurfaces: StillBody['potSurfaces'] = steam ? [bodySide, lid(boiler.diameter_m, boiler.insulationThickness_m)] : [bodySide];
+  const warmHeight = steam
+    ? body.height_m
+    : submerged
+      ? wettedHeight
+      : Math.max(wettedHeight, Math.min(pot.height_m, pot.gridHeight_m));
+  const bodySide = side(
+    body.height_m,
+    Math.PI * body.diameter_m * warmHeight,
+    steam ? boiler.insulationThickness_m : pot.insulationThickness_m,
+    body.diameter_m / 2,
+  );
+  const potSurfaces: StillBody['potSurfaces'] = steam
+    ? [bodySide, lid(boiler.diameter_m, boiler.insulationThickness_m)]
+    : [bodySide];
   const potGeometry: PotGeometry = {
     diameter: body.diameter_m,
     height: body.height_m,
@@ -85,12 +109,33 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   ];
   const neckOutside = neck.bore_m + 2 * neck.wallThickness_m;
   const neckSurface: LossSurface = {
-    facing: 'tube', length: neckOutside, area: Math.PI * neckOutside * neck.length_m, emissivity: neck.emissivity,
-    insulation: neck.insulationThickness_m, insulationConductivity: pot.insulationConductivity_W_mK, radius: neckOutside / 2,
+    facing: 'tube',
+    length: neckOutside,
+    area: Math.PI * neckOutside * neck.length_m,
+    emissivity: neck.emissivity,
+    insulation: neck.insulationThickness_m,
+    insulationConductivity: pot.insulationConductivity_W_mK,
+    radius: neckOutside / 2,
   };
   const separatorSurfaces: LossSurface[] = [
-    { facing: 'side', length: separator.height_m, area: Math.PI * separator.bore_m * separator.height_m, emissivity: SEPARATOR_EMISSIVITY, insulation: 0, insulationConductivity: 1, radius: null },
-    { facing: 'up', length: separator.bore_m / 4, area: (Math.PI / 4) * separator.bore_m ** 2, emissivity: SEPARATOR_EMISSIVITY, insulation: 0, insulationConductivity: 1, radius: null },
+    {
+      facing: 'side',
+      length: separator.height_m,
+      area: Math.PI * separator.bore_m * separator.height_m,
+      emissivity: SEPARATOR_EMISSIVITY,
+      insulation: 0,
+      insulationConductivity: 1,
+      radius: null,
+    },
+    {
+      facing: 'up',
+      length: separator.bore_m / 4,
+      area: (Math.PI / 4) * separator.bore_m ** 2,
+      emissivity: SEPARATOR_EMISSIVITY,
+      insulation: 0,
+      insulationConductivity: 1,
+      radius: null,
+    },
   ];
   const boilerSpace = steam ? Math.max(0, bodySection * boiler.height_m - waterVolume) : 0;
   const potSpace = Math.max(0, section * (pot.height_m - bed) - (steam ? 0 : waterVolume));
@@ -102,8 +147,19 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
     potLoss: table(potSurfaces),
     bedLoss: table([side(pot.height_m, 1, pot.insulationThickness_m, pot.diameter_m / 2)]),
     separatorLoss: table(separatorSurfaces),
-    head: new WallCell(perArea * (perimeter * headHeight + section), table(headSurfaces), oil, startTemperature(site.airTemperature_K)),
-    neck: new WallCell(wallCapacity(neck.material, neck.wallThickness_m) * Math.PI * neckOutside * neck.length_m, table([neckSurface]), oil, startTemperature(site.airTemperature_K)),
-    freeVolume: boilerSpace + potSpace + charge.voidShare * bed * section + (Math.PI / 4) * neck.bore_m ** 2 * neck.length_m,
+    head: new WallCell(
+      perArea * (perimeter * headHeight + section),
+      table(headSurfaces),
+      oil,
+      startTemperature(site.airTemperature_K),
+    ),
+    neck: new WallCell(
+      wallCapacity(neck.material, neck.wallThickness_m) * Math.PI * neckOutside * neck.length_m,
+      table([neckSurface]),
+      oil,
+      startTemperature(site.airTemperature_K),
+    ),
+    freeVolume:
+      boilerSpace + potSpace + charge.voidShare * bed * section + (Math.PI / 4) * neck.bore_m ** 2 * neck.length_m,
   };
 }

@@ -85,13 +85,23 @@ export class Still {
     this.body = buildBody(scenario, this.airPressure, this.oil);
     const { body } = this;
     const water = pot.water_kg + (submerged ? charge.mass_kg * charge.moisture : 0);
-    this.pot = new Pot(body.potGeometry, this.oil, submerged && charge.mass_kg > 0 ? this.release : null, body.potLoss, water, pot.waterTemperature_K);
+    this.pot = new Pot(
+      body.potGeometry,
+      this.oil,
+      submerged && charge.mass_kg > 0 ? this.release : null,
+      body.potLoss,
+      water,
+      pot.waterTemperature_K,
+    );
     this.bed = layered ? new Bed(scenario, this.oil, this.release, body.bedLoss, body.wallCapacityPerMetre) : null;
     this.head = body.head;
     this.neck = body.neck;
     this.source = new HeatSource(scenario.heat);
     this.condenser = new Condenser(scenario, this.oil);
-    this.coolant = scenario.condenser.kind === 'coil-in-tub' ? new CoilTub(scenario, this.airPressure) : new Jacket(scenario, this.airPressure);
+    this.coolant =
+      scenario.condenser.kind === 'coil-in-tub'
+        ? new CoilTub(scenario, this.airPressure)
+        : new Jacket(scenario, this.airPressure);
     this.separator = new Separator(scenario, this.oil, body.separatorLoss);
     this.hold = new VapourHold(body.freeVolume + this.condenser.boreVolume(), this.oil.count);
     this.lidTemperature = site.airTemperature_K;
@@ -127,7 +137,8 @@ export class Still {
     this.potEnergy += source.toPot;
     this.missedEnergy += source.missed;
     const drop = this.downstreamDrop();
-    if (drop > 0) this.bedShare += -Math.expm1(-dt / PRESSURE_MEMORY) * (Math.min(this.bedDrop, drop) / drop - this.bedShare);
+    if (drop > 0)
+      this.bedShare += -Math.expm1(-dt / PRESSURE_MEMORY) * (Math.min(this.bedDrop, drop) / drop - this.bedShare);
     pot.setBackPressure(drop);
     pot.step(source.toPot, this.airPressure, bed ? bed.hotCapacity() : 0, dt);
     this.lossEnergy += pot.loss;
@@ -159,7 +170,11 @@ export class Still {
     const passing = stream.water > 0 ? stream.water : 0;
     const density = tableVapourDensity(bed.out.temperature);
     this.bedSpeed = passing / (dt * density * this.body.potSection);
-    this.bedDrop = passing > 0 ? bed.height * ergunGradient(this.bedSpeed, particleSize_m, voidShare, density, tableVapourViscosity(bed.out.temperature)) : 0;
+    this.bedDrop =
+      passing > 0
+        ? bed.height *
+          ergunGradient(this.bedSpeed, particleSize_m, voidShare, density, tableVapourViscosity(bed.out.temperature))
+        : 0;
   }
 
   /** Wet steam from a separate boiler: its water falls into the lowest layer, or runs off where no plant lies. */
@@ -186,7 +201,10 @@ export class Still {
       const density = tableVapourDensity(stream.temperature);
       const G = stream.water / (dt * section);
       this.neckSpeed = G / density;
-      this.neckDrop = scenario.neck.length_m * frictionGradient(G, scenario.neck.bore_m, density, tableVapourViscosity(stream.temperature), 0) + 0.5 * G * this.neckSpeed;
+      this.neckDrop =
+        scenario.neck.length_m *
+          frictionGradient(G, scenario.neck.bore_m, density, tableVapourViscosity(stream.temperature), 0) +
+        0.5 * G * this.neckSpeed;
     } else {
       this.neckSpeed = 0;
       this.neckDrop = 0;
@@ -227,7 +245,8 @@ export class Still {
     const { escaped } = condenser;
     this.escapedWater += escaped.water;
     this.escapeEnergy += escaped.enthalpy;
-    for (let i = 0; i < this.oil.count; i++) this.escapedOil[i] = (this.escapedOil[i] as number) + (escaped.oil[i] as number);
+    for (let i = 0; i < this.oil.count; i++)
+      this.escapedOil[i] = (this.escapedOil[i] as number) + (escaped.oil[i] as number);
     this.condensateEnergy += condenser.condensate.enthalpy;
     separator.step(condenser.condensate, dt);
     const back = this.scenario.separator.returnShare;
@@ -259,7 +278,8 @@ export class Still {
   storedOil(i: number): number {
     let sum = (this.pot.oil[i] as number) + (this.hold.oil[i] as number);
     for (let j = 0; j < this.release.cells; j++)
-      sum += (this.release.ready[j * this.oil.count + i] as number) + (this.release.held[j * this.oil.count + i] as number);
+      sum +=
+        (this.release.ready[j * this.oil.count + i] as number) + (this.release.held[j * this.oil.count + i] as number);
     return sum;
   }
 }

@@ -2,7 +2,11 @@
  * What passes from part to part in one step: amounts, not rates, so that what leaves one part enters the next in the
  * same step to the last bit. Enthalpies count from liquid water, oil and solids at 273.16 K.
  */
-import { tableLiquidEnthalpy, tableLiquidHeatCapacity, tableTemperatureFromLiquidEnthalpy } from '../fluids/water-table.ts';
+import {
+  tableLiquidEnthalpy,
+  tableLiquidHeatCapacity,
+  tableTemperatureFromLiquidEnthalpy,
+} from '../fluids/water-table.ts';
 
 /** Zero of every enthalpy in the still: the triple point, where liquid water's IAPWS enthalpy is zero. */
 export const ENTHALPY_ZERO = 273.16;

@@ -5,7 +5,12 @@
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
 import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
-import { nusseltHorizontalCylinder, nusseltHotSideUp, nusseltVerticalPlate, rayleighNumber } from '../transfer/natural-convection.ts';
+import {
+  nusseltHorizontalCylinder,
+  nusseltHotSideUp,
+  nusseltVerticalPlate,
+  rayleighNumber,
+} from '../transfer/natural-convection.ts';
 import { radiantFlux } from '../transfer/radiation.ts';
 import { ENTHALPY_ZERO } from './stream.ts';
 
@@ -27,7 +32,14 @@ export interface LossSurface {
 const POINTS = 41;
 
 /** Convective and radiant flux from a surface at T_s to air at T_a, W/m². */
-export function bareFlux(facing: LossSurface['facing'], length: number, emissivity: number, T_s: number, T_a: number, p: number): number {
+export function bareFlux(
+  facing: LossSurface['facing'],
+  length: number,
+  emissivity: number,
+  T_s: number,
+  T_a: number,
+  p: number,
+): number {
   const dT = T_s - T_a;
   if (dT === 0) return 0;
   const film = 0.5 * (T_s + T_a);
@@ -36,7 +48,12 @@ export function bareFlux(facing: LossSurface['facing'], length: number, emissivi
   const nu = airViscosity(film) / rho;
   const alpha = k / (rho * airHeatCapacity(film));
   const Ra = rayleighNumber(airExpansivity(film), Math.abs(dT), length, nu, alpha, STANDARD_GRAVITY);
-  const Nu = facing === 'side' ? nusseltVerticalPlate(Ra, nu / alpha) : facing === 'up' ? nusseltHotSideUp(Ra) : nusseltHorizontalCylinder(Ra, nu / alpha);
+  const Nu =
+    facing === 'side'
+      ? nusseltVerticalPlate(Ra, nu / alpha)
+      : facing === 'up'
+        ? nusseltHotSideUp(Ra)
+        : nusseltHorizontalCylinder(Ra, nu / alpha);
   return ((Nu * k) / length) * dT + radiantFlux(emissivity, T_s, T_a);
 }
 
@@ -46,7 +63,9 @@ export function surfaceLoss(surface: LossSurface, T: number, T_a: number, p: num
   if (insulation <= 0) return surface.area * bareFlux(surface.facing, surface.length, surface.emissivity, T, T_a, p);
   const outerFactor = radius === null ? 1 : (radius + insulation) / radius;
   const resistance =
-    radius === null ? insulation / insulationConductivity : (radius * Math.log((radius + insulation) / radius)) / insulationConductivity;
+    radius === null
+      ? insulation / insulationConductivity
+      : (radius * Math.log((radius + insulation) / radius)) / insulationConductivity;
   const length = surface.facing === 'tube' ? surface.length * outerFactor : surface.length;
   let low = Math.min(T, T_a);
   let high = Math.max(T, T_a);
@@ -72,7 +91,10 @@ export class LossTable {
     this.step = (403.15 - this.start) / (POINTS - 1);
     for (let k = 0; k < POINTS; k++) {
       const T = this.start + k * this.step;
-      this.loss[k] = surfaces.reduce((sum, surface) => sum + factor * surfaceLoss(surface, T, airTemperature, airPressure), 0);
+      this.loss[k] = surfaces.reduce(
+        (sum, surface) => sum + factor * surfaceLoss(surface, T, airTemperature, airPressure),
+        0,
+      );
     }
   }
 

@@ -83,17 +83,43 @@ export class Tub {
     this.fullMass = this.area * cooling.tubHeight_m * 998;
     this.water = this.fullMass * cooling.tubFill;
     this.temperature = new Float64Array(layerCount).fill(cooling.startTemperature_K);
-    this.enthalpies = new Float64Array(layerCount).fill((this.water / layerCount) * tableLiquidEnthalpy(cooling.startTemperature_K));
+    this.enthalpies = new Float64Array(layerCount).fill(
+      (this.water / layerCount) * tableLiquidEnthalpy(cooling.startTemperature_K),
+    );
     this.lossRate = new Float64Array(layerCount);
     this.heatIn = new Float64Array(layerCount);
     const resistance = Math.max(1e-6, cooling.tubWallResistance_m2K_W);
     this.wallLoss = new LossTable(
-      [{ facing: 'side', length: cooling.tubHeight_m, area: 1, emissivity: 0.9, insulation: resistance, insulationConductivity: 1, radius: null }],
-      site.airTemperature_K, airPressure, lossFactor,
+      [
+        {
+          facing: 'side',
+          length: cooling.tubHeight_m,
+          area: 1,
+          emissivity: 0.9,
+          insulation: resistance,
+          insulationConductivity: 1,
+          radius: null,
+        },
+      ],
+      site.airTemperature_K,
+      airPressure,
+      lossFactor,
     );
     this.surfaceLoss = new LossTable(
-      [{ facing: 'up', length: cooling.tubDiameter_m / 4, area: 1, emissivity: 0.95, insulation: 0, insulationConductivity: 1, radius: null }],
-      site.airTemperature_K, airPressure, lossFactor,
+      [
+        {
+          facing: 'up',
+          length: cooling.tubDiameter_m / 4,
+          area: 1,
+          emissivity: 0.95,
+          insulation: 0,
+          insulationConductivity: 1,
+          radius: null,
+        },
+      ],
+      site.airTemperature_K,
+      airPressure,
+      lossFactor,
     );
     this.boiling = tableSaturationTemperature(airPressure);
     this.boilingEnthalpy = tableLiquidEnthalpy(this.boiling);
@@ -168,12 +194,20 @@ export class Tub {
     const T = this.temperature[0] as number;
     this.lossRate[0] = (this.lossRate[0] as number) + this.surfaceLoss.at(T) * this.area;
     const wet = tableSaturationPressure(Math.min(T, this.boiling));
-    this.evaporationRate = Math.min(1, Math.max(0, T - ENTHALPY_ZERO)) * Math.max(0, this.lossFactor * this.area * evaporationRateCarrier(wet, this.airVapourPressure, this.site.airSpeed_m_s, tableLatentHeat(T)));
+    this.evaporationRate =
+      Math.min(1, Math.max(0, T - ENTHALPY_ZERO)) *
+      Math.max(
+        0,
+        this.lossFactor *
+          this.area *
+          evaporationRateCarrier(wet, this.airVapourPressure, this.site.airSpeed_m_s, tableLatentHeat(T)),
+      );
   }
 
   private loseHeat(layerMass: number, dt: number): void {
     for (let k = 0; k < this.layerCount; k++) {
-      const spare = layerMass * WATER_HEAT_CAPACITY * Math.abs((this.temperature[k] as number) - this.site.airTemperature_K);
+      const spare =
+        layerMass * WATER_HEAT_CAPACITY * Math.abs((this.temperature[k] as number) - this.site.airTemperature_K);
       const loss = Math.max(-spare, Math.min(spare, (this.lossRate[k] as number) * dt));
       this.enthalpies[k] = (this.enthalpies[k] as number) - loss;
       this.lossEnergy += loss;

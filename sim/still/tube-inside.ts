@@ -21,7 +21,11 @@ import {
   filmCoefficientCavallini,
   filmCoefficientChato,
 } from '../transfer/film-condensation.ts';
-import { filmCoefficientNusseltVertical, filmCoefficientWavyVertical, filmReynoldsWavyVertical } from '../transfer/film-condensation-on-surfaces.ts';
+import {
+  filmCoefficientNusseltVertical,
+  filmCoefficientWavyVertical,
+  filmReynoldsWavyVertical,
+} from '../transfer/film-condensation-on-surfaces.ts';
 
 /** Rohsenow's subcooling factor in h′ = h_fg + c c_p ΔT for vertical films. */
 const VERTICAL_SUBCOOLING = 0.68;
@@ -65,5 +69,16 @@ export function uprightFilm(L: number, T_s: number, T_w: number): number {
   const Re = filmReynoldsWavyVertical(L, dT, h_fg, rho_l, k_l, mu_l, cp_l, STANDARD_GRAVITY);
   return Re > WAVY_FILM_REYNOLDS
     ? filmCoefficientWavyVertical(L, dT, h_fg, rho_l, k_l, mu_l, cp_l, STANDARD_GRAVITY)
-    : filmCoefficientNusseltVertical(L, dT, h_fg, rho_l, tableVapourDensity(T_s), k_l, mu_l, cp_l, VERTICAL_SUBCOOLING, STANDARD_GRAVITY);
+    : filmCoefficientNusseltVertical(
+        L,
+        dT,
+        h_fg,
+        rho_l,
+        tableVapourDensity(T_s),
+        k_l,
+        mu_l,
+        cp_l,
+        VERTICAL_SUBCOOLING,
+        STANDARD_GRAVITY,
+      );
 }

@@ -5,7 +5,12 @@
  * State: wall temperature [K]. Assumptions: the wall has one temperature; only water condenses until the vapour left is
  * saturated with oil, from then on both in the proportion in which they are there.
  */
-import { tableLatentHeat, tableLiquidEnthalpy, tableSaturationTemperature, tableVapourEnthalpy } from '../fluids/water-table.ts';
+import {
+  tableLatentHeat,
+  tableLiquidEnthalpy,
+  tableSaturationTemperature,
+  tableVapourEnthalpy,
+} from '../fluids/water-table.ts';
 import type { Oil } from './oil.ts';
 import { ENTHALPY_ZERO, type LiquidStream, type VapourStream } from './stream.ts';
 import type { LossTable } from './surface-loss.ts';
@@ -19,12 +24,7 @@ export class WallCell {
   private readonly lossTable: LossTable;
   private readonly mixture: Oil;
 
-  constructor(
-    capacity: number,
-    lossTable: LossTable,
-    mixture: Oil,
-    startTemperature: number,
-  ) {
+  constructor(capacity: number, lossTable: LossTable, mixture: Oil, startTemperature: number) {
     this.capacity = capacity;
     this.lossTable = lossTable;
     this.mixture = mixture;
@@ -60,7 +60,8 @@ export class WallCell {
       vapour.temperature = dew;
       return;
     }
-    const superheat = vapour.enthalpy - vapour.water * tableVapourEnthalpy(dew) - oilHeat - mixture.latentOf(vapour.oil);
+    const superheat =
+      vapour.enthalpy - vapour.water * tableVapourEnthalpy(dew) - oilHeat - mixture.latentOf(vapour.oil);
     this.condense(vapour, dew, Math.max(0, wanted - superheat), condensate);
     vapour.enthalpy -= wanted + condensate.enthalpy;
     vapour.temperature = dew;
@@ -84,7 +85,8 @@ export class WallCell {
       vapour.oil[i] = (vapour.oil[i] as number) - taken;
       oilMass += taken;
     }
-    condensate.enthalpy = condensate.water * tableLiquidEnthalpy(dew) + oilMass * mixture.heatCapacity * (dew - ENTHALPY_ZERO);
+    condensate.enthalpy =
+      condensate.water * tableLiquidEnthalpy(dew) + oilMass * mixture.heatCapacity * (dew - ENTHALPY_ZERO);
     vapour.water -= condensate.water;
   }
 }

@@ -21,13 +21,7 @@ export const nusseltAnnulusDeveloped = (ratio: number): number => 3.66 + 1.2 * M
  * @param Re Reynolds number on D_h; @param Pr Prandtl number; @param D_i, D_o walls of the gap, m; @param L length, m
  * Range: Re < 2300. Re ≤ 0 gives Nu_1. Source: see the entry.
  */
-export const nusseltAnnulusLaminar = (
-  Re: number,
-  Pr: number,
-  D_i: number,
-  D_o: number,
-  L: number,
-): number => {
+export const nusseltAnnulusLaminar = (Re: number, Pr: number, D_i: number, D_o: number, L: number): number => {
   const ratio = D_i / D_o;
   const developed = nusseltAnnulusDeveloped(ratio);
   const shape = 1.615 * (1 + 0.14 / Math.sqrt(ratio));
@@ -132,8 +126,7 @@ export const annulusCorrelations: readonly Correlation[] = [
       arguments: { ratio: ratio(0.05) },
       result: nusselt,
       tex: 'Nu = Nu_{table}(D_i/D_o)',
-      source:
-        'Kays and Perkins 1972, as Incropera et al. 6e Table 8.2, with 0.6 and 0.75 from an eigenvalue solution',
+      source: 'Kays and Perkins 1972, as Incropera et al. 6e Table 8.2, with 0.6 and 0.75 from an eigenvalue solution',
       outside: 'the departure from the VDI form at the nearer end of the table is kept',
     },
     nusseltAnnulusExact,

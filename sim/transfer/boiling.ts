@@ -4,14 +4,8 @@ import { positionalCorrelation } from './positional-correlation.ts';
 /** Boiling on the pot's base, and carrying-over of drops by steam. */
 
 /** The flux scale of Rohsenow's relation, W/m²: μ_l h_fg √[g (ρ_l − ρ_v)/σ]. */
-const scaleFlux = (
-  mu_l: number,
-  h_fg: number,
-  rho_l: number,
-  rho_v: number,
-  sigma: number,
-  g: number,
-): number => mu_l * h_fg * Math.sqrt((g * (rho_l - rho_v)) / sigma);
+const scaleFlux = (mu_l: number, h_fg: number, rho_l: number, rho_v: number, sigma: number, g: number): number =>
+  mu_l * h_fg * Math.sqrt((g * (rho_l - rho_v)) / sigma);
 
 /**
  * Heat flux in nucleate pool boiling at a known superheat (Rohsenow 1952), W/m²:
@@ -55,9 +49,7 @@ export const boilingSuperheatRohsenow = (
   sigma: number,
   g: number,
 ): number =>
-  q > 0
-    ? (Math.cbrt(q / scaleFlux(mu_l, h_fg, rho_l, rho_v, sigma, g)) * C_sf * h_fg * Math.pow(Pr_l, n)) / cp_l
-    : 0;
+  q > 0 ? (Math.cbrt(q / scaleFlux(mu_l, h_fg, rho_l, rho_v, sigma, g)) * C_sf * h_fg * Math.pow(Pr_l, n)) / cp_l : 0;
 
 /**
  * Critical heat flux of pool boiling (Zuber; Lienhard and Dhir), W/m²: C h_fg √ρ_v [σ g (ρ_l − ρ_v)]^¼.
@@ -80,8 +72,7 @@ export const soudersBrownVelocity = (K: number, rho_l: number, rho_v: number): n
   K * Math.sqrt(Math.max(0, rho_l - rho_v) / rho_v);
 
 /** Superficial velocity of a vapour in a round vessel or neck, m/s: 4 m/(π D² ρ_v). m kg/s, D m, ρ_v kg/m³. */
-export const superficialVelocity = (m: number, D: number, rho_v: number): number =>
-  (4 * m) / (Math.PI * D * D * rho_v);
+export const superficialVelocity = (m: number, D: number, rho_v: number): number => (4 * m) / (Math.PI * D * D * rho_v);
 
 const latentHeat: Argument = { unit: 'J/kg', says: 'latent heat' };
 const densities: Readonly<Record<string, Argument>> = {
@@ -109,7 +100,10 @@ export const boilingCorrelations: readonly Correlation[] = [
     {
       name: 'boiling-flux-rohsenow',
       says: 'Heat flux of nucleate boiling at a known superheat of the wall.',
-      arguments: { dT_e: { unit: 'K', says: 'wall temperature less saturation temperature', range: [0, 30] }, ...rohsenowTail },
+      arguments: {
+        dT_e: { unit: 'K', says: 'wall temperature less saturation temperature', range: [0, 30] },
+        ...rohsenowTail,
+      },
       result: { symbol: 'q', unit: 'W/m²' },
       tex: 'q = \\mu_lh_{fg}\\left[\\frac{g(\\rho_l-\\rho_v)}{\\sigma}\\right]^{1/2}\\left[\\frac{c_{p,l}\\Delta T_e}{C_{sf}h_{fg}Pr_l^n}\\right]^3',
       source: rohsenow,
@@ -151,7 +145,10 @@ export const boilingCorrelations: readonly Correlation[] = [
     {
       name: 'souders-brown',
       says: 'Greatest vapour velocity that lets drops fall back.',
-      arguments: { K: { unit: 'm/s', says: '0.107 with wire mesh, 0.03–0.06 without', range: [0.01, 0.12] }, ...densities },
+      arguments: {
+        K: { unit: 'm/s', says: '0.107 with wire mesh, 0.03–0.06 without', range: [0.01, 0.12] },
+        ...densities,
+      },
       result: { symbol: 'v_{max}', unit: 'm/s' },
       tex: 'v_{max} = K\\sqrt{\\frac{\\rho_l-\\rho_v}{\\rho_v}}',
       source: 'Souders and Brown, Ind. Eng. Chem. 26 (1934) 98',

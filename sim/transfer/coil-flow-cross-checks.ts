@@ -7,8 +7,7 @@ import { positionalCorrelation } from './positional-correlation.ts';
  */
 
 /** Critical Reynolds number (Ito 1959), pure number: 20 000 (d/D)^0.32. Range: d/D 0.001–0.07. Source: the entry. */
-export const criticalReynoldsCoilIto = (d: number, D_coil: number): number =>
-  20000 * Math.pow(d / D_coil, 0.32);
+export const criticalReynoldsCoilIto = (d: number, D_coil: number): number => 20000 * Math.pow(d / D_coil, 0.32);
 
 /**
  * Nusselt number of laminar flow, constant wall temperature (Manlapaz and Churchill 1981), pure number:

@@ -26,8 +26,7 @@ export const filmCoefficientShah1979 = (
   cp_l: number,
 ): number =>
   allLiquidCoefficient(G, D_i, k_l, mu_l, cp_l) *
-  (Math.pow(1 - x, 0.8) +
-    (3.8 * Math.pow(x, 0.76) * Math.pow(1 - x, 0.04)) / Math.pow(p_r, 0.38));
+  (Math.pow(1 - x, 0.8) + (3.8 * Math.pow(x, 0.76) * Math.pow(1 - x, 0.04)) / Math.pow(p_r, 0.38));
 
 /**
  * Shear term h_I of Shah's 2009 correlation, W/m²K: the 1979 form times (μ_l / 14 μ_v)^(0.0058 + 0.557 p_r).
@@ -43,8 +42,7 @@ export const filmCoefficientShah2009 = (
   mu_v: number,
   cp_l: number,
 ): number =>
-  filmCoefficientShah1979(G, x, D_i, p_r, k_l, mu_l, cp_l) *
-  Math.pow(mu_l / (14 * mu_v), 0.0058 + 0.557 * p_r);
+  filmCoefficientShah1979(G, x, D_i, p_r, k_l, mu_l, cp_l) * Math.pow(mu_l / (14 * mu_v), 0.0058 + 0.557 * p_r);
 
 /**
  * Local coefficient from an equivalent all-liquid flow (Akers, Deans and Crosser 1959), W/m²K.
@@ -185,7 +183,8 @@ export const condensationCrossChecks: readonly Correlation[] = [
       arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
       result,
       tex: 'h = 0.021\\frac{k_l}{D_i}Re_{LO}^{0.8}Pr_l^{0.43}\\sqrt{1+x\\left(\\frac{\\rho_l}{\\rho_v}-1\\right)}',
-      source: 'Boyko and Kruzhilin, Int. J. Heat Mass Transfer 10 (1967) 361; Hewitt, Shires and Bott, Process Heat Transfer p. 589',
+      source:
+        'Boyko and Kruzhilin, Int. J. Heat Mass Transfer 10 (1967) 361; Hewitt, Shires and Bott, Process Heat Transfer p. 589',
       outside,
     },
     filmCoefficientBoykoKruzhilin,

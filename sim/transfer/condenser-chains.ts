@@ -72,13 +72,7 @@ const tubHeatPerMetre = (T_sat: number, T_water: number, D_i: number, D_o: numbe
   heatPerMetre(T_sat, T_water, D_i, D_o, k, (T_wo) => naturalConvectionTubeInWater(T_wo, T_water, D_o));
 
 /** Overall coefficient of a coil turn in still water on its outside area, W/m²K; 0 when the water is as hot as steam. */
-export const tubeInTubOverall = (
-  T_sat: number,
-  T_water: number,
-  D_i: number,
-  D_o: number,
-  k: number,
-): number =>
+export const tubeInTubOverall = (T_sat: number, T_water: number, D_i: number, D_o: number, k: number): number =>
   T_sat > T_water ? tubHeatPerMetre(T_sat, T_water, D_i, D_o, k) / (Math.PI * D_o * (T_sat - T_water)) : 0;
 
 /** Outer wall temperature of a coil turn in still water, K. Halves the interval between water and steam. */
@@ -123,14 +117,8 @@ const jacketMean = (m: number, m_c: number, T_in: number, T_sat: number): number
   0.5 * (T_in + Math.min(T_sat, jacketOutlet(m, m_c, T_in, T_sat)));
 
 /** Reynolds number of the cooling water in a jacket on the gap's hydraulic diameter, pure number. */
-export const jacketReynolds = (
-  m: number,
-  m_c: number,
-  T_in: number,
-  D_o: number,
-  D_s: number,
-  T_sat: number,
-): number => (4 * m_c) / (Math.PI * (D_s + D_o) * liquidViscosity(jacketMean(m, m_c, T_in, T_sat)));
+export const jacketReynolds = (m: number, m_c: number, T_in: number, D_o: number, D_s: number, T_sat: number): number =>
+  (4 * m_c) / (Math.PI * (D_s + D_o) * liquidViscosity(jacketMean(m, m_c, T_in, T_sat)));
 
 /** Film coefficient of the cooling water in a jacket of length L, W/m²K, at its mean temperature. */
 export const jacketFilmCoefficient = (

@@ -26,10 +26,7 @@ export const overallOutsideCoefficient = (
   D_o: number,
   k: number,
   R_f: number,
-): number =>
-  h_i > 0 && h_o > 0
-    ? 1 / (D_o / (h_i * D_i) + (D_o * Math.log(D_o / D_i)) / (2 * k) + R_f + 1 / h_o)
-    : 0;
+): number => (h_i > 0 && h_o > 0 ? 1 / (D_o / (h_i * D_i) + (D_o * Math.log(D_o / D_i)) / (2 * k) + R_f + 1 / h_o) : 0);
 
 const shell: Readonly<Record<string, Argument>> = {
   D_i: { unit: 'm', says: 'inner diameter' },

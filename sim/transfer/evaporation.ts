@@ -25,8 +25,7 @@ export const evaporationRateCarrier = (p_w: number, p_a: number, V: number, h_fg
  * @param p pressure, Pa; @param p_v partial pressure of water vapour, Pa; @param T temperature, K
  * R_a = 287.0, R_v = 461.5 J/kgK. Exact for ideal gases.
  */
-export const moistAirDensity = (p: number, p_v: number, T: number): number =>
-  (p - p_v) / (287 * T) + p_v / (461.5 * T);
+export const moistAirDensity = (p: number, p_v: number, T: number): number => (p - p_v) / (287 * T) + p_v / (461.5 * T);
 
 /**
  * Grashof number of a wet surface facing up, from the densities of the air at the surface and far off, pure number:
@@ -46,8 +45,7 @@ export const sherwoodHotSideUp = (Gr: number, Sc: number): number => 0.15 * Math
  * Diffusivity of water vapour in air, m²/s: 1.87·10⁻¹⁰ T^2.072 / (p/atm).
  * @param T K; @param p Pa. Range: 280–450 K. Source: see the entry.
  */
-export const vapourDiffusivityInAir = (T: number, p: number): number =>
-  (1.87e-10 * Math.pow(T, 2.072)) / (p / 101325);
+export const vapourDiffusivityInAir = (T: number, p: number): number => (1.87e-10 * Math.pow(T, 2.072)) / (p / 101325);
 
 const surface: Readonly<Record<string, Argument>> = {
   p_w: { unit: 'Pa', says: "saturation pressure at the water's temperature" },
@@ -137,10 +135,7 @@ export const evaporationCorrelations: readonly Correlation[] = [
     {
       name: 'vapour-diffusivity-in-air',
       says: 'Diffusivity of water vapour in air.',
-      arguments: {
-        T: { unit: 'K', says: 'temperature', range: [280, 450] },
-        p: { unit: 'Pa', says: 'pressure' },
-      },
+      arguments: { T: { unit: 'K', says: 'temperature', range: [280, 450] }, p: { unit: 'Pa', says: 'pressure' } },
       result: { symbol: 'D_{AB}', unit: 'm²/s' },
       tex: 'D_{AB} = 1.87\\cdot10^{-10}\\frac{T^{2.072}}{p/\\mathrm{atm}}',
       source: 'Marrero and Mason 1972, as Cengel 3e eq. 14-15',

@@ -25,8 +25,7 @@ export const effectivenessCounterflow = (NTU: number, C_r: number): number => {
  * Effectiveness in parallel flow, pure number: [1 − e^(−N(1 + C))] / (1 + C). Arguments as
  * `effectivenessCounterflow`. Exact. Source: see the entry.
  */
-export const effectivenessParallel = (NTU: number, C_r: number): number =>
-  -Math.expm1(-NTU * (1 + C_r)) / (1 + C_r);
+export const effectivenessParallel = (NTU: number, C_r: number): number => -Math.expm1(-NTU * (1 + C_r)) / (1 + C_r);
 
 /**
  * Effectiveness in cross flow with the larger capacity stream mixed, the smaller unmixed, pure number:
@@ -39,21 +38,11 @@ export const effectivenessCrossMaxMixed = (NTU: number, C_r: number): number => 
 };
 
 /** Effectiveness from temperatures, pure number: change of the stream that changes most over the inlet difference. */
-export const effectivenessFromTemperatures = (
-  T_hi: number,
-  T_ho: number,
-  T_ci: number,
-  T_co: number,
-): number =>
+export const effectivenessFromTemperatures = (T_hi: number, T_ho: number, T_ci: number, T_co: number): number =>
   T_hi === T_ci ? 0 : Math.max(Math.abs(T_hi - T_ho), Math.abs(T_co - T_ci)) / Math.abs(T_hi - T_ci);
 
 /** Capacity ratio from temperatures, pure number: the smaller change over the larger; 0 when nothing changes. */
-export const capacityRatioFromTemperatures = (
-  T_hi: number,
-  T_ho: number,
-  T_ci: number,
-  T_co: number,
-): number => {
+export const capacityRatioFromTemperatures = (T_hi: number, T_ho: number, T_ci: number, T_co: number): number => {
   const hot = Math.abs(T_hi - T_ho);
   const cold = Math.abs(T_co - T_ci);
   const most = Math.max(hot, cold);

@@ -20,8 +20,7 @@ const laminarFilm = (
   g: number,
 ): number =>
   dT > 0
-    ? (constant *
-        fourthRoot((g * rho_l * Math.max(0, rho_l - rho_v) * k_l * k_l * k_l * latent) / (mu_l * length))) /
+    ? (constant * fourthRoot((g * rho_l * Math.max(0, rho_l - rho_v) * k_l * k_l * k_l * latent) / (mu_l * length))) /
       fourthRoot(dT)
     : 0;
 
@@ -94,10 +93,7 @@ export const filmReynoldsWavyVertical = (
 ): number => {
   const nu = mu_l / rho_l;
   const latent = h_fg + 0.68 * cp_l * Math.max(0, dT);
-  return Math.pow(
-    (3.7 * k_l * L * Math.max(0, dT)) / (mu_l * latent * Math.cbrt((nu * nu) / g)) + 4.8,
-    0.82,
-  );
+  return Math.pow((3.7 * k_l * L * Math.max(0, dT)) / (mu_l * latent * Math.cbrt((nu * nu) / g)) + 4.8, 0.82);
 };
 
 /**
@@ -116,9 +112,7 @@ export const filmCoefficientWavyVertical = (
   g: number,
 ): number =>
   dT > 0
-    ? (filmReynoldsWavyVertical(L, dT, h_fg, rho_l, k_l, mu_l, cp_l, g) *
-        mu_l *
-        (h_fg + 0.68 * cp_l * dT)) /
+    ? (filmReynoldsWavyVertical(L, dT, h_fg, rho_l, k_l, mu_l, cp_l, g) * mu_l * (h_fg + 0.68 * cp_l * dT)) /
       (4 * L * dT)
     : 0;
 
@@ -135,11 +129,7 @@ export const filmCoefficientKutateladze = (Re: number, k_l: number, nu_l: number
 };
 
 const height: Argument = { unit: 'm', says: 'height of the surface' };
-const difference: Argument = {
-  unit: 'K',
-  says: 'saturation temperature less wall temperature',
-  range: [0, 100],
-};
+const difference: Argument = { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] };
 const latentHeat: Argument = { unit: 'J/kg', says: 'latent heat at saturation' };
 const densities = {
   rho_l: { unit: 'kg/m³', says: 'density of the condensate' },
@@ -163,7 +153,15 @@ export const surfaceCondensationCorrelations: readonly Correlation[] = [
     {
       name: 'film-coefficient-nusselt-vertical',
       says: 'Mean film coefficient of vapour condensing as a laminar film on a vertical surface.',
-      arguments: { L: height, dT: difference, h_fg: latentHeat, ...densities, ...film, c: subcoolingFactor, g: gravity },
+      arguments: {
+        L: height,
+        dT: difference,
+        h_fg: latentHeat,
+        ...densities,
+        ...film,
+        c: subcoolingFactor,
+        g: gravity,
+      },
       result: { symbol: 'h', unit: 'W/(m² K)' },
       tex: "h = 0.943\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,L}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+c\\,c_{p,l}\\Delta T",
       source: 'Nusselt 1916 with the subcooling factor of Rohsenow 1956; Incropera et al. 6e eq. 10.30',
@@ -196,14 +194,7 @@ export const surfaceCondensationCorrelations: readonly Correlation[] = [
     {
       name: 'film-reynolds-wavy-vertical',
       says: 'Reynolds number at the foot of a rippling condensate film on a vertical surface.',
-      arguments: {
-        L: height,
-        dT: difference,
-        h_fg: latentHeat,
-        rho_l: densities.rho_l,
-        ...film,
-        g: gravity,
-      },
+      arguments: { L: height, dT: difference, h_fg: latentHeat, rho_l: densities.rho_l, ...film, g: gravity },
       result: { symbol: 'Re', unit: '1' },
       tex: "Re = \\left[\\frac{3.70\\,k_l L\\,\\Delta T}{\\mu_l h'_{fg}(\\nu_l^2/g)^{1/3}}+4.8\\right]^{0.82}",
       source: wavySource,

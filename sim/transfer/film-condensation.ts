@@ -102,13 +102,7 @@ const transitionFromLogs = (vapour: number, liquid: number, densities: number, v
  * Range: tubes 3–17 mm, mostly refrigerants; steam near 1 atm is an extrapolation. C_T = 2.6 is the constant for
  * fluids that are not hydrocarbons. Source: Cavallini et al. 2006.
  */
-export const cavalliniTransition = (
-  x: number,
-  rho_l: number,
-  rho_v: number,
-  mu_l: number,
-  mu_v: number,
-): number => {
+export const cavalliniTransition = (x: number, rho_l: number, rho_v: number, mu_l: number, mu_v: number): number => {
   const share = Math.min(1, Math.max(0, x));
   return transitionFromLogs(Math.log(share), Math.log(1 - share), Math.log(rho_l / rho_v), Math.log(mu_l / mu_v));
 };

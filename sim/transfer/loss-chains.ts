@@ -4,13 +4,7 @@
  */
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from '../constants.ts';
 import type { Argument, Correlation } from '../correlation.ts';
-import {
-  airConductivity,
-  airDensity,
-  airExpansivity,
-  airHeatCapacity,
-  airViscosity,
-} from '../fluids/air.ts';
+import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
 import { latentHeat, saturationPressure } from '../fluids/water.ts';
 import { evaporationFluxCarrier, evaporationRateCarrier } from './evaporation.ts';
 import { nusseltHotSideDown, nusseltHotSideUp, nusseltVerticalPlate, rayleighNumber } from './natural-convection.ts';
@@ -55,21 +49,12 @@ export const openWaterEvaporation = (T_water: number, T_air: number, RH: number,
 
 /** Water evaporated from an open surface, kg/m²s. Arguments as `openWaterEvaporation`. */
 export const openWaterEvaporationRate = (T_water: number, T_air: number, RH: number, V: number): number =>
-  evaporationRateCarrier(
-    saturationPressure(T_water),
-    RH * saturationPressure(T_air),
-    V,
-    latentHeat(T_water),
-  );
+  evaporationRateCarrier(saturationPressure(T_water), RH * saturationPressure(T_air), V, latentHeat(T_water));
 
 const surface: Argument = { unit: 'K', says: 'surface' };
 const air: Argument = { unit: 'K', says: 'air and surroundings' };
 const grey: Argument = { unit: '1', says: 'emissivity of the surface', range: [0, 1] };
-const side: Readonly<Record<string, Argument>> = {
-  T_s: surface,
-  T_air: air,
-  L: { unit: 'm', says: 'height' },
-};
+const side: Readonly<Record<string, Argument>> = { T_s: surface, T_air: air, L: { unit: 'm', says: 'height' } };
 const lid: Readonly<Record<string, Argument>> = {
   T_s: surface,
   T_air: air,

@@ -21,8 +21,7 @@ export const nusseltHorizontalCylinderMorgan = (Ra: number): number => {
  * Mean Nusselt number of a horizontal cylinder in laminar flow, 0.53 Ra^¼ (McAdams), pure number.
  * Range: Ra 10⁴–10⁹; evaluated outside. Source: see the entry.
  */
-export const nusseltHorizontalCylinderMcAdams = (Ra: number): number =>
-  0.53 * Math.sqrt(Math.sqrt(Math.max(0, Ra)));
+export const nusseltHorizontalCylinderMcAdams = (Ra: number): number => 0.53 * Math.sqrt(Math.sqrt(Math.max(0, Ra)));
 
 /**
  * Mean Nusselt number on the tube diameter of a helical coil with upright axis in air (Xin and Ebadian 1996), pure

@@ -20,14 +20,8 @@ export const grashofNumber = (beta: number, dT: number, L: number, nu: number, g
  * Rayleigh number g |β ΔT| L³/(ν α), pure number. Arguments as `grashofNumber`, with the thermal diffusivity
  * alpha, m²/s.
  */
-export const rayleighNumber = (
-  beta: number,
-  dT: number,
-  L: number,
-  nu: number,
-  alpha: number,
-  g: number,
-): number => (g * Math.abs(beta * dT) * L * L * L) / (nu * alpha);
+export const rayleighNumber = (beta: number, dT: number, L: number, nu: number, alpha: number, g: number): number =>
+  (g * Math.abs(beta * dT) * L * L * L) / (nu * alpha);
 
 /** [1 + (c/Pr)^(9/16)]^(8/27): how the fluid's Prandtl number enters the Churchill–Chu relations. */
 const prandtlFactor = (c: number, Pr: number): number => {
@@ -96,11 +90,7 @@ export const combineForcedAndNatural = (forced: number, natural: number): number
   Math.cbrt(forced * forced * forced + natural * natural * natural);
 
 const churchillChu = 'Churchill and Chu, Int. J. Heat Mass Transfer 18 (1975)';
-const rayleigh = (low: number, high: number): Argument => ({
-  unit: '1',
-  says: 'Rayleigh number',
-  range: [low, high],
-});
+const rayleigh = (low: number, high: number): Argument => ({ unit: '1', says: 'Rayleigh number', range: [low, high] });
 const prandtl: Argument = { unit: '1', says: 'Prandtl number at the film temperature' };
 const buoyancy: Readonly<Record<string, Argument>> = {
   beta: { unit: '1/K', says: 'volume expansion at the film temperature' },

@@ -14,9 +14,7 @@ import { positionalCorrelation } from './positional-correlation.ts';
 export const ergunGradient = (v: number, d: number, voidage: number, rho: number, mu: number): number => {
   const solid = 1 - voidage;
   const cubed = voidage * voidage * voidage;
-  return (
-    (150 * mu * solid * solid * v) / (d * d * cubed) + (1.75 * rho * solid * v * Math.abs(v)) / (d * cubed)
-  );
+  return (150 * mu * solid * solid * v) / (d * d * cubed) + (1.75 * rho * solid * v * Math.abs(v)) / (d * cubed);
 };
 
 /**

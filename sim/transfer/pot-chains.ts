@@ -123,7 +123,11 @@ export const potChains: readonly Correlation[] = [
     {
       name: 'boiling-flux',
       says: 'Heat flux of water boiling on a surface of known superheat.',
-      arguments: { dT_e: { unit: 'K', says: 'superheat of the surface', range: [0, 30] }, C_sf: finish, T_sat: saturation },
+      arguments: {
+        dT_e: { unit: 'K', says: 'superheat of the surface', range: [0, 30] },
+        C_sf: finish,
+        T_sat: saturation,
+      },
       result: flux,
       tex: 'q = \\mu_lh_{fg}\\left[\\frac{g(\\rho_l-\\rho_v)}{\\sigma}\\right]^{1/2}\\left[\\frac{c_{p,l}\\Delta T_e}{C_{sf}h_{fg}Pr_l}\\right]^3',
       source: `Rohsenow 1952, n = 1; ${iapws}`,
@@ -135,7 +139,10 @@ export const potChains: readonly Correlation[] = [
     {
       name: 'critical-heat-flux',
       says: 'Heat flux at which a surface boiling water is blanketed by steam.',
-      arguments: { C: { unit: '1', says: '0.131 (Zuber) or 0.149 (large flat plates)', range: [0.119, 0.18] }, T_sat: saturation },
+      arguments: {
+        C: { unit: '1', says: '0.131 (Zuber) or 0.149 (large flat plates)', range: [0.119, 0.18] },
+        T_sat: saturation,
+      },
       result: { symbol: 'q_{max}', unit: 'W/m²' },
       tex: 'q_{max} = C\\,h_{fg}\\rho_v^{1/2}\\left[\\sigma g(\\rho_l-\\rho_v)\\right]^{1/4}',
       source: `Zuber 1958, Lienhard and Dhir 1973; ${iapws}`,
@@ -147,7 +154,10 @@ export const potChains: readonly Correlation[] = [
     {
       name: 'souders-brown-velocity',
       says: 'Greatest steam velocity that lets drops of water fall back.',
-      arguments: { K: { unit: 'm/s', says: '0.107 with wire mesh, 0.03–0.06 without', range: [0.01, 0.12] }, T_sat: saturation },
+      arguments: {
+        K: { unit: 'm/s', says: '0.107 with wire mesh, 0.03–0.06 without', range: [0.01, 0.12] },
+        T_sat: saturation,
+      },
       result: { symbol: 'v_{max}', unit: 'm/s' },
       tex: 'v_{max} = K\\sqrt{\\frac{\\rho_l-\\rho_v}{\\rho_v}}',
       source: `Souders and Brown 1934; ${iapws}`,
@@ -159,11 +169,7 @@ export const potChains: readonly Correlation[] = [
     {
       name: 'steam-velocity',
       says: 'Velocity of steam averaged over a round vessel or neck.',
-      arguments: {
-        m: { unit: 'kg/s', says: 'steam' },
-        D: { unit: 'm', says: 'inside diameter' },
-        T_sat: saturation,
-      },
+      arguments: { m: { unit: 'kg/s', says: 'steam' }, D: { unit: 'm', says: 'inside diameter' }, T_sat: saturation },
       result: { symbol: 'v', unit: 'm/s' },
       tex: 'v = \\frac{4\\dot m}{\\pi D^2\\rho_v}',
       source: `continuity; ${iapws}`,

@@ -34,17 +34,9 @@ export const darcyGradient = (f: number, G: number, D: number, rho: number): num
  * @param roughness ε/D. Range and source: as `frictionFactor`. Laminar flow is written out as 32 μ G/(ρ D²), so that it
  * runs smoothly through no flow.
  */
-export const frictionGradient = (
-  G: number,
-  D: number,
-  rho: number,
-  mu: number,
-  roughness: number,
-): number => {
+export const frictionGradient = (G: number, D: number, rho: number, mu: number, roughness: number): number => {
   const Re = (Math.abs(G) * D) / mu;
-  return Re < LAMINAR_RE
-    ? (32 * mu * G) / (rho * D * D)
-    : darcyGradient(frictionFactor(Re, roughness), G, D, rho);
+  return Re < LAMINAR_RE ? (32 * mu * G) / (rho * D * D) : darcyGradient(frictionFactor(Re, roughness), G, D, rho);
 };
 
 /**
@@ -80,11 +72,7 @@ export const meanTwoPhaseGradient = (A: number, B: number, x_in: number, x_out: 
 const massFlux: Argument = { unit: 'kg/(m² s)', says: 'mass flux over the whole bore' };
 const bore: Argument = { unit: 'm', says: 'bore' };
 const density: Argument = { unit: 'kg/m³', says: 'density' };
-const relativeRoughness: Argument = {
-  unit: '1',
-  says: 'roughness over bore, 0 for smooth copper',
-  range: [0, 0.05],
-};
+const relativeRoughness: Argument = { unit: '1', says: 'roughness over bore, 0 for smooth copper', range: [0, 0.05] };
 const ends: Readonly<Record<string, Argument>> = {
   A: { unit: 'Pa/m', says: 'gradient with all of the flow liquid' },
   B: { unit: 'Pa/m', says: 'gradient with all of the flow vapour' },

@@ -18,12 +18,10 @@ export const stokesVelocity = (d: number, drho: number, mu: number, g: number): 
  * 3 (μ_w + μ_o)/(2 μ_w + 3 μ_o): 1.5 for a bubble, 1 for a stiff or dirty skin, which plant waxes usually make.
  * @param mu_w, mu_o viscosity of water and oil, Pa s. Source: see the entry.
  */
-export const hadamardFactor = (mu_w: number, mu_o: number): number =>
-  (3 * (mu_w + mu_o)) / (2 * mu_w + 3 * mu_o);
+export const hadamardFactor = (mu_w: number, mu_o: number): number => (3 * (mu_w + mu_o)) / (2 * mu_w + 3 * mu_o);
 
 /** Reynolds number of a drop, pure number: ρ |v| d/μ. v m/s, d m, ρ and μ of the water. */
-export const dropReynolds = (v: number, d: number, rho: number, mu: number): number =>
-  (rho * Math.abs(v) * d) / mu;
+export const dropReynolds = (v: number, d: number, rho: number, mu: number): number => (rho * Math.abs(v) * d) / mu;
 
 /**
  * Velocity of a drop with the drag law of Schiller and Naumann, m/s: v (1 + 0.15 Re^0.687) equals Stokes' value.
@@ -32,13 +30,7 @@ export const dropReynolds = (v: number, d: number, rho: number, mu: number): num
  * @param d, drho, mu, g as `stokesVelocity`; @param rho density of the water, kg/m³
  * Range: Re < 800; evaluated beyond. Source: see the entry.
  */
-export const settlingVelocityWithDrag = (
-  d: number,
-  drho: number,
-  rho: number,
-  mu: number,
-  g: number,
-): number => {
+export const settlingVelocityWithDrag = (d: number, drho: number, rho: number, mu: number, g: number): number => {
   const stokes = Math.abs(stokesVelocity(d, drho, mu, g));
   const perSpeed = (rho * d) / mu;
   let v = stokes;
@@ -116,10 +108,7 @@ export const settlingCorrelations: readonly Correlation[] = [
     {
       name: 'hadamard-factor',
       says: 'Factor by which a drop with a free-moving skin outruns a rigid one.',
-      arguments: {
-        mu_w: viscosity,
-        mu_o: { unit: 'Pa s', says: 'viscosity of the oil' },
-      },
+      arguments: { mu_w: viscosity, mu_o: { unit: 'Pa s', says: 'viscosity of the oil' } },
       result: { symbol: 'f', unit: '1' },
       tex: 'f = \\frac{3(\\mu_w+\\mu_o)}{2\\mu_w+3\\mu_o}',
       source: 'Hadamard and Rybczynski 1911; Clift, Grace and Weber (from memory)',
@@ -191,11 +180,7 @@ export const settlingCorrelations: readonly Correlation[] = [
     {
       name: 'hazen-capture-non-ideal',
       says: 'Share of drops of one velocity that a separator with mixing keeps.',
-      arguments: {
-        v: velocity,
-        v_c: overflow,
-        n: { unit: '1', says: '1 poor, 3 good, 8 excellent', range: [1, 8] },
-      },
+      arguments: { v: velocity, v_c: overflow, n: { unit: '1', says: '1 poor, 3 good, 8 excellent', range: [1, 8] } },
       result: share,
       tex: '\\eta = 1-\\left(1+\\frac{v}{n\\,v_c}\\right)^{-n}',
       source: 'Fair, Geyer and Okun (from memory)',

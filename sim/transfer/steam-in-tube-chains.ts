@@ -53,13 +53,7 @@ export const filmCoefficientChatoSteam = chatoSteam(filmCoefficientChato);
 export const condensationFluxChatoSteam = chatoSteam(condensationFluxChato);
 
 /** `filmCoefficientCavallini` for steam with all properties at saturation, W/m²K. m kg/s, T_sat and dT in K. */
-export const filmCoefficientCavalliniSteam = (
-  m: number,
-  x: number,
-  D_i: number,
-  T_sat: number,
-  dT: number,
-): number =>
+export const filmCoefficientCavalliniSteam = (m: number, x: number, D_i: number, T_sat: number, dT: number): number =>
   filmCoefficientCavallini(
     massFluxIn(m, D_i),
     x,
@@ -81,24 +75,11 @@ export const vapourReynoldsSteam = (m: number, D_i: number, T_sat: number): numb
 
 /** `dimensionlessVapourVelocity` for steam, pure number. m kg/s, T_sat K. */
 export const vapourVelocitySteam = (m: number, x: number, D_i: number, T_sat: number): number =>
-  dimensionlessVapourVelocity(
-    massFluxIn(m, D_i),
-    x,
-    D_i,
-    liquidDensity(T_sat),
-    vapourDensity(T_sat),
-    STANDARD_GRAVITY,
-  );
+  dimensionlessVapourVelocity(massFluxIn(m, D_i), x, D_i, liquidDensity(T_sat), vapourDensity(T_sat), STANDARD_GRAVITY);
 
 /** `cavalliniTransition` for steam, pure number. T_sat K. */
 export const transitionVelocitySteam = (x: number, T_sat: number): number =>
-  cavalliniTransition(
-    x,
-    liquidDensity(T_sat),
-    vapourDensity(T_sat),
-    liquidViscosity(T_sat),
-    vapourViscosity(T_sat),
-  );
+  cavalliniTransition(x, liquidDensity(T_sat), vapourDensity(T_sat), liquidViscosity(T_sat), vapourViscosity(T_sat));
 
 /** `filmCoefficientNusseltVertical` for steam with the subcooling factor 0.68, W/m²K. Temperatures in K, L in m. */
 export const filmCoefficientNusseltVerticalSteam = (T_sat: number, T_wall: number, L: number): number => {
@@ -148,24 +129,11 @@ export const twoPhaseGradientSteam = (m: number, x: number, D_i: number, T_sat: 
 
 /** `meanTwoPhaseGradient` over a whole condensing length, dry steam in, water out, Pa/m. m kg/s, T_sat K. */
 export const condensingGradientSteam = (m: number, D_i: number, T_sat: number): number =>
-  meanTwoPhaseGradient(
-    frictionGradientCondensate(m, D_i, T_sat),
-    frictionGradientSteam(m, D_i, T_sat),
-    1,
-    0,
-  );
+  meanTwoPhaseGradient(frictionGradientCondensate(m, D_i, T_sat), frictionGradientSteam(m, D_i, T_sat), 1, 0);
 
 /** `subcoolingConductance` of water at T, W/mK. m kg/s, D_i m, slope rad, T K. */
 export const subcoolingConductanceWater = (m: number, D_i: number, slope: number, T: number): number =>
-  subcoolingConductance(
-    m,
-    D_i,
-    slope,
-    liquidDensity(T),
-    liquidViscosity(T),
-    liquidConductivity(T),
-    STANDARD_GRAVITY,
-  );
+  subcoolingConductance(m, D_i, slope, liquidDensity(T), liquidViscosity(T), liquidConductivity(T), STANDARD_GRAVITY);
 
 const saturation: Argument = { unit: 'K', says: 'saturation temperature', range: [273.15, 403.15] };
 const wall: Argument = { unit: 'K', says: 'wall temperature', range: [273.15, 403.15] };

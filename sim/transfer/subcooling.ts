@@ -89,8 +89,14 @@ export const fallingFilmDepth = (m: number, D_i: number, rho_l: number, mu_l: nu
  * In an upright tube there is no lowest line for a rivulet to gather on. Arguments as `fallingFilmDepth`; k_l W/mK.
  * Range: laminar; ripples help above a film Reynolds number of 30 (then a lower bound), dry patches hinder. No flow gives 0.
  */
-export const fallingFilmConductance = (m: number, D_i: number, rho_l: number, mu_l: number, k_l: number, g: number): number =>
-  m > 0 ? (FILM_NUSSELT * k_l * Math.PI * D_i) / fallingFilmDepth(m, D_i, rho_l, mu_l, g) : 0;
+export const fallingFilmConductance = (
+  m: number,
+  D_i: number,
+  rho_l: number,
+  mu_l: number,
+  k_l: number,
+  g: number,
+): number => (m > 0 ? (FILM_NUSSELT * k_l * Math.PI * D_i) / fallingFilmDepth(m, D_i, rho_l, mu_l, g) : 0);
 
 const bore: Argument = { unit: 'm', says: 'bore of the tube' };
 const angle: Argument = { unit: 'rad', says: 'angle from the lowest line to the edge of the rivulet', range: [0, 1] };
@@ -159,7 +165,14 @@ export const subcoolingCorrelations: readonly Correlation[] = [
     {
       name: 'falling-film-conductance',
       says: 'Heat that condensate running down the whole bore of an upright tube gives to the wall, per metre of tube and kelvin.',
-      arguments: { m: stream['m'] as Argument, D_i: bore, rho_l: stream['rho_l'] as Argument, mu_l: stream['mu_l'] as Argument, k_l: conductivity, g: gravity },
+      arguments: {
+        m: stream['m'] as Argument,
+        D_i: bore,
+        rho_l: stream['rho_l'] as Argument,
+        mu_l: stream['mu_l'] as Argument,
+        k_l: conductivity,
+        g: gravity,
+      },
       result: { symbol: "UA'", unit: 'W/(m K)' },
       tex: "UA' = 1.885\\,\\frac{k_l}{\\delta}\\,\\pi D_i,\\quad \\delta = \\left(\\frac{3\\mu_l\\,\\dot m}{\\pi D_i\\,\\rho_l^2\\,g}\\right)^{1/3}",
       source: 'Nusselt’s film depth; developed laminar film on a wall of one temperature (Nu = 1.885 on the depth)',

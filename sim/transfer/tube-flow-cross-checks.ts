@@ -46,10 +46,7 @@ const reynolds = (low: number, high: number): Argument => ({
   range: [low, high],
 });
 const prandtl: Argument = { unit: '1', says: 'Prandtl number' };
-const tube: Readonly<Record<string, Argument>> = {
-  D: { unit: 'm', says: 'bore' },
-  L: { unit: 'm', says: 'length' },
-};
+const tube: Readonly<Record<string, Argument>> = { D: { unit: 'm', says: 'bore' }, L: { unit: 'm', says: 'length' } };
 const nusselt = { symbol: 'Nu', unit: '1' };
 const outside = 'evaluated; comparison only, not used by the engine';
 

@@ -73,9 +73,7 @@ export const nusseltTube = (Re: number, Pr: number, D: number, L: number): numbe
   if (Re <= LAMINAR_RE) return nusseltLaminarTube(Re, Pr, D, L);
   if (Re >= TURBULENT_RE) return nusseltGnielinski(Re, Pr);
   const share = turbulentShare(Re);
-  return (
-    (1 - share) * nusseltLaminarTube(LAMINAR_RE, Pr, D, L) + share * nusseltGnielinski(TURBULENT_RE, Pr)
-  );
+  return (1 - share) * nusseltLaminarTube(LAMINAR_RE, Pr, D, L) + share * nusseltGnielinski(TURBULENT_RE, Pr);
 };
 
 const reynolds = (low: number, high: number): Argument => ({
@@ -84,10 +82,7 @@ const reynolds = (low: number, high: number): Argument => ({
   range: [low, high],
 });
 const prandtl: Argument = { unit: '1', says: 'Prandtl number' };
-const tube: Readonly<Record<string, Argument>> = {
-  D: { unit: 'm', says: 'bore' },
-  L: { unit: 'm', says: 'length' },
-};
+const tube: Readonly<Record<string, Argument>> = { D: { unit: 'm', says: 'bore' }, L: { unit: 'm', says: 'length' } };
 const nusselt = { symbol: 'Nu', unit: '1' };
 
 export const tubeFlowCorrelations: readonly Correlation[] = [

@@ -32,8 +32,7 @@ export const frictionGradientFriedel = (
   const f_v = frictionFactor((G * D) / mu_v, 0);
   const E = (1 - x) * (1 - x) + (x * x * rho_l * f_v) / (rho_v * f_l);
   const F = Math.pow(x, 0.78) * Math.pow(1 - x, 0.224);
-  const H =
-    Math.pow(rho_l / rho_v, 0.91) * Math.pow(mu_v / mu_l, 0.19) * Math.pow(1 - mu_v / mu_l, 0.7);
+  const H = Math.pow(rho_l / rho_v, 0.91) * Math.pow(mu_v / mu_l, 0.19) * Math.pow(1 - mu_v / mu_l, 0.7);
   const rho_H = 1 / (x / rho_v + (1 - x) / rho_l);
   const Fr = (G * G) / (g * D * rho_H * rho_H);
   const We = (G * G * D) / (sigma * rho_H);

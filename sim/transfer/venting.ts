@@ -17,17 +17,8 @@ export const expansibility = (r: number, k: number): number => 1 - 0.351 * (1 - 
  * @param k isentropic exponent
  * Range: no choking, which a vented still never reaches (Δp < 75 kPa). No excess pressure gives 0. Source: the entry.
  */
-export const orificeSteamFlow = (
-  d: number,
-  dp: number,
-  p_b: number,
-  rho_1: number,
-  C_d: number,
-  k: number,
-): number =>
-  dp > 0
-    ? C_d * 0.25 * Math.PI * d * d * expansibility(p_b / (p_b + dp), k) * Math.sqrt(2 * rho_1 * dp)
-    : 0;
+export const orificeSteamFlow = (d: number, dp: number, p_b: number, rho_1: number, C_d: number, k: number): number =>
+  dp > 0 ? C_d * 0.25 * Math.PI * d * d * expansibility(p_b / (p_b + dp), k) * Math.sqrt(2 * rho_1 * dp) : 0;
 
 /**
  * Critical pressure ratio of an ideal nozzle, pure number: [2/(k + 1)]^(k/(k − 1)); e^−½ in the limit k = 1.
@@ -91,8 +82,7 @@ export const waterSealDepth = (p: number, rho: number, g: number): number => p /
 export const lidForce = (D: number, dp: number): number => 0.25 * Math.PI * D * D * dp;
 
 /** Pressure that lifts a loose lid, Pa: m g over its area. m kg, D m. */
-export const lidLiftPressure = (m: number, D: number, g: number): number =>
-  (4 * m * g) / (Math.PI * D * D);
+export const lidLiftPressure = (m: number, D: number, g: number): number => (4 * m * g) / (Math.PI * D * D);
 
 const discharge: Argument = { unit: '1', says: 'discharge coefficient', range: [0.6, 0.65] };
 const exponent: Argument = { unit: '1', says: 'isentropic exponent, 1.32 for steam', range: [1.01, 1.67] };

@@ -37,19 +37,25 @@ export function createAsked<K extends TaskName>(
       }
       const doubt = new AbortController();
       const put = () => {
-        pool.ask(name, asked, { signal: doubt.signal, remember: true, ...(options.urgency === undefined ? {} : { urgency: options.urgency }) }).then(
-          (found) => {
-            if (doubt.signal.aborted) return;
-            setProblem(null);
-            setAnswer(() => found);
-            setAsking(false);
-          },
-          (reason: unknown) => {
-            if (wasGivenUp(reason) || doubt.signal.aborted) return;
-            setProblem(words(reason));
-            setAsking(false);
-          },
-        );
+        pool
+          .ask(name, asked, {
+            signal: doubt.signal,
+            remember: true,
+            ...(options.urgency === undefined ? {} : { urgency: options.urgency }),
+          })
+          .then(
+            (found) => {
+              if (doubt.signal.aborted) return;
+              setProblem(null);
+              setAnswer(() => found);
+              setAsking(false);
+            },
+            (reason: unknown) => {
+              if (wasGivenUp(reason) || doubt.signal.aborted) return;
+              setProblem(words(reason));
+              setAsking(false);
+            },
+          );
       };
       setAsking(true);
       const timer = isFirst ? null : setTimeout(put, options.quiet_ms ?? QUIET_MS);

@@ -13,7 +13,8 @@ export function Announcer() {
 
   createEffect(
     on(bench.time_s, (now_s, before_s) => {
-      if (before_s === undefined || !bench.playing() || now_s <= before_s || now_s - before_s > LONGEST_STRIDE_S) return;
+      if (before_s === undefined || !bench.playing() || now_s <= before_s || now_s - before_s > LONGEST_STRIDE_S)
+        return;
       const passed = bench.result().events.findLast(({ time_s }) => time_s > before_s && time_s <= now_s);
       if (!passed) return;
       const now_ms = performance.now();

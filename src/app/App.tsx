@@ -24,7 +24,12 @@ export function App(props: AppProps) {
   });
   return (
     <BenchContext.Provider value={bench}>
-      <Page initialNotice={props.initialNotice} initialStorage={props.initialStorage} startingPoints={props.startingPoints} setsOff={props.setsOff} />
+      <Page
+        initialNotice={props.initialNotice}
+        initialStorage={props.initialStorage}
+        startingPoints={props.startingPoints}
+        setsOff={props.setsOff}
+      />
     </BenchContext.Provider>
   );
 }

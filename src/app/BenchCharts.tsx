@@ -8,7 +8,9 @@ const LONGEST_WAIT_MS = 100;
 export function BenchCharts() {
   const bench = useBench();
   /** The charts follow a change a moment after the drawing and the verdict, so that those can follow the hand. */
-  const runs = createDeferred(() => ({ now: bench.result(), before: bench.runBefore() }), { timeoutMs: LONGEST_WAIT_MS });
+  const runs = createDeferred(() => ({ now: bench.result(), before: bench.runBefore() }), {
+    timeoutMs: LONGEST_WAIT_MS,
+  });
   const open = createMemo(() => Object.fromEntries(bench.foldedCharts().map((id) => [id, false])));
   return (
     <ChartColumn

@@ -20,7 +20,9 @@ import { WhenNear } from './WhenNear.tsx';
 const BenchCharts = lazy(async () => ({ default: (await import('./BenchCharts.tsx')).BenchCharts }));
 const BenchSchedules = lazy(async () => ({ default: (await import('./BenchSchedules.tsx')).BenchSchedules }));
 /** Typesetting is large, and few ask for it. */
-const WorkingDialog = lazy(async () => ({ default: (await import('../answers/working/WorkingDialog.tsx')).WorkingDialog }));
+const WorkingDialog = lazy(async () => ({
+  default: (await import('../answers/working/WorkingDialog.tsx')).WorkingDialog,
+}));
 
 /** Up to this width the settings rise from the bottom edge, and the drawing must stand above them. */
 const SETTINGS_BELOW = '(max-width: 1199px)';
@@ -49,9 +51,13 @@ export function BenchPlace() {
   };
   // A part picked in the drawing must stay in sight when the settings rise from below.
   createEffect(
-    on(bench.selected, (part, before) => {
-      if (part && !before && matchMedia(SETTINGS_BELOW).matches) still?.scrollIntoView({ block: 'start' });
-    }, { defer: true }),
+    on(
+      bench.selected,
+      (part, before) => {
+        if (part && !before && matchMedia(SETTINGS_BELOW).matches) still?.scrollIntoView({ block: 'start' });
+      },
+      { defer: true },
+    ),
   );
 
   return (

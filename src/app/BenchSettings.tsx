@@ -36,17 +36,17 @@ export function BenchSettings(props: BenchSettingsProps) {
         </button>
       </div>
       <Suspense fallback={<p class="quiet">Fetching the settings…</p>}>
-      <SettingsPanel
-        part={props.part}
-        onPart={(part) => bench.select(part)}
-        scenario={bench.scenario()}
-        loaded={bench.loaded()}
-        units={bench.units()}
-        problems={bench.problems()}
-        change={bench.change}
-        changeMany={bench.changeMany}
-        onEditSchedule={(path) => props.onEditSchedule(path)}
-      />
+        <SettingsPanel
+          part={props.part}
+          onPart={(part) => bench.select(part)}
+          scenario={bench.scenario()}
+          loaded={bench.loaded()}
+          units={bench.units()}
+          problems={bench.problems()}
+          change={bench.change}
+          changeMany={bench.changeMany}
+          onEditSchedule={(path) => props.onEditSchedule(path)}
+        />
       </Suspense>
     </div>
   );

@@ -38,7 +38,12 @@ export function Header(props: HeaderProps) {
   return (
     <header class="header">
       <p class="header-mark">Limbeck</p>
-      <nav class="header-places screen-only" aria-label="Places" onPointerEnter={() => props.onNearPlaces()} onFocusIn={() => props.onNearPlaces()}>
+      <nav
+        class="header-places screen-only"
+        aria-label="Places"
+        onPointerEnter={() => props.onNearPlaces()}
+        onFocusIn={() => props.onNearPlaces()}
+      >
         <For each={PLACES}>
           {({ id, words }) => (
             <a href={`#${id}`} aria-current={props.place === id ? 'page' : undefined}>
@@ -47,7 +52,13 @@ export function Header(props: HeaderProps) {
           )}
         </For>
       </nav>
-      <button type="button" class="header-menu screen-only" aria-expanded={menuOpen()} aria-controls="header-actions" onClick={() => setMenuOpen(!menuOpen())}>
+      <button
+        type="button"
+        class="header-menu screen-only"
+        aria-expanded={menuOpen()}
+        aria-controls="header-actions"
+        onClick={() => setMenuOpen(!menuOpen())}
+      >
         Menu
       </button>
       <div
@@ -87,14 +98,20 @@ export function Header(props: HeaderProps) {
         </button>
         <label class="header-choice">
           <span>Units</span>
-          <select value={props.units} onChange={(event) => props.onUnits(event.currentTarget.value === 'us' ? 'us' : 'metric')}>
+          <select
+            value={props.units}
+            onChange={(event) => props.onUnits(event.currentTarget.value === 'us' ? 'us' : 'metric')}
+          >
             <option value="metric">metric</option>
             <option value="us">US</option>
           </select>
         </label>
         <label class="header-choice">
           <span>Look</span>
-          <select value={props.theme} onChange={(event) => props.onTheme(THEMES[event.currentTarget.selectedIndex] ?? 'auto')}>
+          <select
+            value={props.theme}
+            onChange={(event) => props.onTheme(THEMES[event.currentTarget.selectedIndex] ?? 'auto')}
+          >
             <For each={THEMES}>{(theme) => <option value={theme}>{THEME_WORDS[theme]}</option>}</For>
           </select>
         </label>

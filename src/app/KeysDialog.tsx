@@ -28,7 +28,12 @@ export function KeysDialog(props: KeysDialogProps) {
         </tbody>
       </table>
       <label class="keys-on">
-        <input type="checkbox" checked={props.keysOn} onChange={(event) => props.onKeysOn(event.currentTarget.checked)} /> Use these keys
+        <input
+          type="checkbox"
+          checked={props.keysOn}
+          onChange={(event) => props.onKeysOn(event.currentTarget.checked)}
+        />{' '}
+        Use these keys
       </label>
       <p class="quiet">They wait while you type in a field, and sliders keep their own arrows.</p>
     </Dialog>

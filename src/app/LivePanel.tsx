@@ -27,7 +27,9 @@ export function createLiveReach(): LiveReach {
   const [chosen, setChosen] = createSignal<Reach | null>(null);
   const [held_s, setHeld] = createSignal<number | null>(null);
   const moment_s = () => held_s() ?? bench.time_s();
-  const reach = createMemo(() => (moment_s() < 1 ? 'stretch' : (chosen() ?? (bench.everPlayed() ? 'from-here' : 'stretch'))));
+  const reach = createMemo(() =>
+    moment_s() < 1 ? 'stretch' : (chosen() ?? (bench.everPlayed() ? 'from-here' : 'stretch')),
+  );
   return {
     reach,
     moment_s,
@@ -46,7 +48,9 @@ export interface LivePanelProps {
 
 export function LivePanel(props: LivePanelProps) {
   const bench = useBench();
-  const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.toldMoment_s()));
+  const controls = createMemo(() =>
+    liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.toldMoment_s()),
+  );
   const isPlain = () => controls().every(({ schedule }) => schedule === null || schedule.length === 1);
   return (
     <LiveControls

@@ -31,7 +31,8 @@ export interface PageProps {
 
 const AnswersPlaces = lazy(async () => ({ default: (await import('./AnswersPlaces.tsx')).AnswersPlaces }));
 
-const CANNOT_KEEP = 'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
+const CANNOT_KEEP =
+  'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
 
 export function Page(props: PageProps) {
   const bench = useBench();
@@ -74,7 +75,11 @@ export function Page(props: PageProps) {
     dispatchEvent(new HashChangeEvent('hashchange'));
     const link = await readShareHash(hash);
     const problem = link.ok ? await bench.load(link.json) : link.message;
-    setNotice(problem === null ? 'This still came with the link. Undo brings back the one before.' : `The link was not opened, and your work is as it was. ${problem}`);
+    setNotice(
+      problem === null
+        ? 'This still came with the link. Undo brings back the one before.'
+        : `The link was not opened, and your work is as it was. ${problem}`,
+    );
   };
   onMount(() => void openLink());
   const onHash = () => void openLink();
@@ -95,11 +100,20 @@ export function Page(props: PageProps) {
       <a class="skip screen-only" href={place() === 'bench' ? '#verdict' : '#main'}>
         {place() === 'bench' ? 'To the verdict' : 'To the content'}
       </a>
-      <BenchHeader place={place()} files={files} onStart={openStart} onShare={() => setDialog('share')} onKeys={() => setDialog('keys')} />
+      <BenchHeader
+        place={place()}
+        files={files}
+        onStart={openStart}
+        onShare={() => setDialog('share')}
+        onKeys={() => setDialog('keys')}
+      />
       <main id="main" tabindex="-1" onDragOver={files.onDragOver} onDrop={files.onDrop}>
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
-          <Notice message={refused() ? CANNOT_KEEP : null} action={{ words: 'Save the scenario', act: () => files.saveScenario() }} />
+          <Notice
+            message={refused() ? CANNOT_KEEP : null}
+            action={{ words: 'Save the scenario', act: () => files.saveScenario() }}
+          />
         </div>
         <Show when={answersPlace()} fallback={<BenchPlace />}>
           {(here) => (
@@ -112,7 +126,12 @@ export function Page(props: PageProps) {
         </Show>
       </main>
       <Announcer />
-      <KeysDialog open={dialog() === 'keys'} keysOn={bench.keysOn()} onKeysOn={(on) => bench.setKeysOn(on)} onClose={() => setDialog('none')} />
+      <KeysDialog
+        open={dialog() === 'keys'}
+        keysOn={bench.keysOn()}
+        onKeysOn={(on) => bench.setKeysOn(on)}
+        onClose={() => setDialog('none')}
+      />
       <ShareDialog open={dialog() === 'share'} scenario={bench.scenario()} onClose={() => setDialog('none')} />
       <StartDialog
         open={dialog() === 'start'}

@@ -45,7 +45,15 @@ export function ShareDialog(props: ShareDialogProps) {
     <Dialog open={props.open} title="Share this still" onClose={() => props.onClose()}>
       <p>Whoever opens this link has the still on their own bench.</p>
       <div class="share">
-        <input ref={field} class="share-link" type="text" readOnly aria-label="Link to this still" value={link()} onFocus={(event) => event.currentTarget.select()} />
+        <input
+          ref={field}
+          class="share-link"
+          type="text"
+          readOnly
+          aria-label="Link to this still"
+          value={link()}
+          onFocus={(event) => event.currentTarget.select()}
+        />
         <button type="button" onClick={() => void copy()}>
           Copy
         </button>
@@ -53,7 +61,9 @@ export function ShareDialog(props: ShareDialogProps) {
       <p role="status" class="share-said">
         {said()}
       </p>
-      <p class="quiet">The whole still is in the link itself, its name and note included. Nothing is kept anywhere else.</p>
+      <p class="quiet">
+        The whole still is in the link itself, its name and note included. Nothing is kept anywhere else.
+      </p>
     </Dialog>
   );
 }

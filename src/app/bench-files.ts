@@ -30,8 +30,10 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
       });
       field.click();
     },
-    saveScenario: () => download(fileName(bench.scenario().name, 'json'), scenarioText(bench.scenario()), 'application/json'),
-    saveTable: () => download(fileName(bench.result().scenario.name, 'csv'), recordTable(bench.result().record), 'text/csv'),
+    saveScenario: () =>
+      download(fileName(bench.scenario().name, 'json'), scenarioText(bench.scenario()), 'application/json'),
+    saveTable: () =>
+      download(fileName(bench.result().scenario.name, 'csv'), recordTable(bench.result().record), 'text/csv'),
     onDragOver: (event) => {
       if (holdsFile(event)) event.preventDefault();
     },

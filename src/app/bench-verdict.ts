@@ -19,13 +19,20 @@ export function createBenchVerdict(live: LiveReach): BenchVerdict {
   const bench = useBench();
   const verdict = createMemo(() => verdictOf(bench.result(), bench.units(), bench.holds()));
   const controls = createMemo(() => liveControls(bench.scenario(), bench.loaded(), live.reach(), live.toldMoment_s()));
-  const turn = (control: LiveControl, value: number) => bench.change(control.path, fieldValue(control, value, live.reach(), live.moment_s()));
+  const turn = (control: LiveControl, value: number) =>
+    bench.change(control.path, fieldValue(control, value, live.reach(), live.moment_s()));
 
   const suggestion = createMemo(() => {
     const [heat, tap] = controls();
     if (!heat || !tap) return null;
     const length = (length_m: number) => formatQuantity(length_m, 'm', bench.units(), { hint: 'run' });
-    const wish = suggestionFor(bench.result(), verdict(), { heat: heat.value, tap_kg_s: tap.value }, bench.holds(), length);
+    const wish = suggestionFor(
+      bench.result(),
+      verdict(),
+      { heat: heat.value, tap_kg_s: tap.value },
+      bench.holds(),
+      length,
+    );
     if (!wish) return null;
     const act = () => {
       if (wish.kind === 'heat') turn(heat, wish.setting);

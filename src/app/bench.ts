@@ -1,5 +1,14 @@
 /** The bench's whole state: the scenario on it, its run, the playhead, and how the reader wants to see them. */
-import { batch, createContext, createMemo, createSignal, onCleanup, untrack, useContext, type Accessor } from 'solid-js';
+import {
+  batch,
+  createContext,
+  createMemo,
+  createSignal,
+  onCleanup,
+  untrack,
+  useContext,
+  type Accessor,
+} from 'solid-js';
 import type { Problem, RunEvent, RunResult, Scenario, ScenarioPart } from '../../sim/index.ts';
 import type { UnitSystem } from '../units/index.ts';
 import type { RunClient } from '../worker/client.ts';
@@ -72,7 +81,11 @@ export interface BenchParts {
   readonly saved: Omit<SavedBench, 'scenario'>;
 }
 
-const problemsInWords = (problems: readonly Problem[]): string => problems.slice(0, 3).map(({ message }) => message).join(' ');
+const problemsInWords = (problems: readonly Problem[]): string =>
+  problems
+    .slice(0, 3)
+    .map(({ message }) => message)
+    .join(' ');
 
 /** How long nothing must have changed before a longer search begins. */
 const QUIET_BEFORE_SEARCH_MS = 500;
@@ -198,7 +211,8 @@ export function createBench(parts: BenchParts): Bench {
 
   const changeMany = (values: Readonly<Record<string, unknown>>, gesture?: string) => {
     const next = Object.entries(values).reduce(
-      (whole, [path, value]) => (Object.is(valueAtPath(whole, path), value) ? whole : withValueAtPath(whole, path, value)),
+      (whole, [path, value]) =>
+        Object.is(valueAtPath(whole, path), value) ? whole : withValueAtPath(whole, path, value),
       scenario(),
     );
     apply(next, gesture);
@@ -236,8 +250,12 @@ export function createBench(parts: BenchParts): Bench {
   }
 
   const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
-  const nextEvent = createMemo(() => eventsByTime().find(({ time_s }) => time_s > playback.time_s() + SAME_MOMENT_S) ?? null);
-  const previousEvent = createMemo(() => eventsByTime().findLast(({ time_s }) => time_s < playback.time_s() - SAME_MOMENT_S) ?? null);
+  const nextEvent = createMemo(
+    () => eventsByTime().find(({ time_s }) => time_s > playback.time_s() + SAME_MOMENT_S) ?? null,
+  );
+  const previousEvent = createMemo(
+    () => eventsByTime().findLast(({ time_s }) => time_s < playback.time_s() - SAME_MOMENT_S) ?? null,
+  );
 
   const snapshot = createMemo<SavedBench>(() => ({
     scenario: scenario(),

@@ -11,7 +11,8 @@ export function withValueAtPath<T extends object>(whole: T, path: string, value:
   const replace = (node: unknown, keys: readonly string[]): unknown => {
     const [key, ...rest] = keys;
     if (key === undefined) return value;
-    if (Array.isArray(node)) return node.map((entry: unknown, index) => (String(index) === key ? replace(entry, rest) : entry));
+    if (Array.isArray(node))
+      return node.map((entry: unknown, index) => (String(index) === key ? replace(entry, rest) : entry));
     if (!isNode(node) || !(key in node)) throw new RangeError(`there is no field ${path}`);
     return { ...node, [key]: replace(node[key], rest) };
   };

@@ -2,7 +2,8 @@
 import { readScenario, type Problem, type Scenario } from '../../sim/index.ts';
 import { valueAtPath, withValueAtPath } from './change-at-path.ts';
 
-export type Edit = { readonly ok: true; readonly scenario: Scenario } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type Edit =
+  { readonly ok: true; readonly scenario: Scenario } | { readonly ok: false; readonly problems: readonly Problem[] };
 
 const problemsOf = (scenario: Scenario): readonly Problem[] => {
   const read = readScenario(scenario);
@@ -17,7 +18,8 @@ const sameProblem = (a: Problem, b: Problem): boolean => a.path === b.path && a.
  */
 export function changeMany(scenario: Scenario, values: Readonly<Record<string, unknown>>): Edit {
   const next = Object.entries(values).reduce(
-    (whole, [path, value]) => (Object.is(valueAtPath(whole, path), value) ? whole : withValueAtPath(whole, path, value)),
+    (whole, [path, value]) =>
+      Object.is(valueAtPath(whole, path), value) ? whole : withValueAtPath(whole, path, value),
     scenario,
   );
   if (next === scenario) return { ok: true, scenario };
@@ -26,9 +28,12 @@ export function changeMany(scenario: Scenario, values: Readonly<Record<string, u
   const before = problemsOf(scenario);
   const edited = Object.keys(values);
   const brought = after.filter(
-    (problem) => edited.some((path) => problem.path === path || problem.path.startsWith(`${path}.`)) || !before.some((known) => sameProblem(known, problem)),
+    (problem) =>
+      edited.some((path) => problem.path === path || problem.path.startsWith(`${path}.`)) ||
+      !before.some((known) => sameProblem(known, problem)),
   );
   return brought.length === 0 ? { ok: true, scenario: next } : { ok: false, problems: brought };
 }
 
-export const change = (scenario: Scenario, path: string, value: unknown): Edit => changeMany(scenario, { [path]: value });
+export const change = (scenario: Scenario, path: string, value: unknown): Edit =>
+  changeMany(scenario, { [path]: value });

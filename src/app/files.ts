@@ -4,7 +4,8 @@ import { COLUMN_NAMES, type RunRecord, type Scenario } from '../../sim/index.ts'
 /** Larger files are refused unread: a scenario is a few kilobytes. */
 const LARGEST_FILE_BYTES = 2_000_000;
 
-export type ParsedFile = { readonly ok: true; readonly json: unknown } | { readonly ok: false; readonly message: string };
+export type ParsedFile =
+  { readonly ok: true; readonly json: unknown } | { readonly ok: false; readonly message: string };
 
 export function parseScenarioText(text: string): ParsedFile {
   try {
@@ -16,7 +17,8 @@ export function parseScenarioText(text: string): ParsedFile {
 }
 
 export async function readScenarioFile(file: Blob): Promise<ParsedFile> {
-  if (file.size > LARGEST_FILE_BYTES) return { ok: false, message: 'This file is larger than two megabytes, so it is not a scenario.' };
+  if (file.size > LARGEST_FILE_BYTES)
+    return { ok: false, message: 'This file is larger than two megabytes, so it is not a scenario.' };
   try {
     return parseScenarioText(await file.text());
   } catch {

@@ -18,7 +18,13 @@ export const MOST_STEPS = 200;
 /** Edits of one gesture that follow each other within this time are one step. */
 export const ONE_STEP_MS = 1000;
 
-export const startHistory = <T>(present: T): HistoryState<T> => ({ past: [], present, future: [], gesture: null, at_ms: 0 });
+export const startHistory = <T>(present: T): HistoryState<T> => ({
+  past: [],
+  present,
+  future: [],
+  gesture: null,
+  at_ms: 0,
+});
 
 /** The state after an edit at a time; what was undone before can then no longer be redone. */
 export function pushed<T>(state: HistoryState<T>, next: T, gesture: string | null, now_ms: number): HistoryState<T> {
@@ -31,7 +37,13 @@ export function pushed<T>(state: HistoryState<T>, next: T, gesture: string | nul
 export function undone<T>(state: HistoryState<T>): HistoryState<T> {
   const before = state.past.at(-1);
   if (before === undefined) return state;
-  return { past: state.past.slice(0, -1), present: before, future: [state.present, ...state.future], gesture: null, at_ms: state.at_ms };
+  return {
+    past: state.past.slice(0, -1),
+    present: before,
+    future: [state.present, ...state.future],
+    gesture: null,
+    at_ms: state.at_ms,
+  };
 }
 
 export function redone<T>(state: HistoryState<T>): HistoryState<T> {

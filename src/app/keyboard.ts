@@ -83,8 +83,10 @@ export function commandFor(press: KeyPress, focus: Focus): Command | null {
   return PLAIN[press.key] ?? null;
 }
 
-const TYPING = 'input:not([type="range"], [type="checkbox"], [type="radio"], [type="button"], [type="file"]), textarea, select, [contenteditable="true"]';
-const OWN_ARROWS = 'input, [role="slider"], [role="menu"], [role="listbox"], [role="radiogroup"], [role="tablist"], [role="grid"], dialog';
+const TYPING =
+  'input:not([type="range"], [type="checkbox"], [type="radio"], [type="button"], [type="file"]), textarea, select, [contenteditable="true"]';
+const OWN_ARROWS =
+  'input, [role="slider"], [role="menu"], [role="listbox"], [role="radiogroup"], [role="tablist"], [role="grid"], dialog';
 const OWN_SPACE = 'button, a, summary, [role="button"], [role="checkbox"], [role="switch"], [tabindex="0"]';
 
 export function focusOf(target: EventTarget | null): Focus {

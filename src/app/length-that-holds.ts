@@ -17,8 +17,13 @@ export const lengthOf = ({ length_m, verdict }: Pick<TubeSize, 'length_m' | 'ver
 export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null> {
   try {
     // The searches have workers of their own, fetched when first needed.
-    const [{ answersPool }, { sizeQuestion }] = await Promise.all([import('../worker/answers-start.ts'), import('../answers/size/size-question.ts')]);
-    return lengthOf(await answersPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }));
+    const [{ answersPool }, { sizeQuestion }] = await Promise.all([
+      import('../worker/answers-start.ts'),
+      import('../answers/size/size-question.ts'),
+    ]);
+    return lengthOf(
+      await answersPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }),
+    );
   } catch {
     return null;
   }

@@ -25,7 +25,9 @@ export interface LiveControl {
 /** What a value as typed or dragged puts into the scenario's field. */
 export const fieldValue = (control: LiveControl, value: number, reach: Reach, time_s: number): unknown => {
   if (!control.schedule) return value;
-  return reach === 'from-here' ? withChangeFrom(control.schedule, time_s, value) : withStretch(control.schedule, time_s, value);
+  return reach === 'from-here'
+    ? withChangeFrom(control.schedule, time_s, value)
+    : withStretch(control.schedule, time_s, value);
 };
 
 /** A round number with room above the one in use, so that the slider's ends do not move while it is dragged. */
@@ -72,7 +74,12 @@ const tapLabel = ({ condenser, cooling }: Scenario): string =>
   condenser.kind !== 'coil-in-tub' && cooling.jacketSupply === 'barrel' ? 'Pump' : 'Tap';
 
 /** The four controls as they stand; `loaded`, as it was put on the bench, gives the slider ends, which stand still. */
-export function liveControls(scenario: Scenario, loaded: Scenario, reach: Reach, time_s: number): readonly LiveControl[] {
+export function liveControls(
+  scenario: Scenario,
+  loaded: Scenario,
+  reach: Reach,
+  time_s: number,
+): readonly LiveControl[] {
   const flows = loaded.cooling.flow_kg_s.map(({ value }) => value);
   return [
     heatControl(scenario, reach, time_s),
@@ -94,7 +101,10 @@ export function liveControls(scenario: Scenario, loaded: Scenario, reach: Reach,
       path: 'condenser.length_m',
       unit: 'm',
       min: 0.05,
-      sliderMax: Math.max(roomyEnd(loaded.condenser.length_m, scenario.condenser.kind === 'coil-in-tub' ? 10 : 2), scenario.condenser.length_m),
+      sliderMax: Math.max(
+        roomyEnd(loaded.condenser.length_m, scenario.condenser.kind === 'coil-in-tub' ? 10 : 2),
+        scenario.condenser.length_m,
+      ),
       most: 100,
       step: 0.05,
       schedule: null,
@@ -116,7 +126,12 @@ export function liveControls(scenario: Scenario, loaded: Scenario, reach: Reach,
 }
 
 /** The rule in words: what a turn of this control changes. Empty where there is nothing to say. */
-export function reachInWords(control: LiveControl, reach: Reach, time_s: number, clock: (time_s: number) => string): string {
+export function reachInWords(
+  control: LiveControl,
+  reach: Reach,
+  time_s: number,
+  clock: (time_s: number) => string,
+): string {
   if (!control.schedule) return '';
   const { from_s, to_s } = stretchAt(control.schedule, time_s);
   const until = to_s === null ? '' : ` to ${clock(to_s)}`;

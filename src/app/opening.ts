@@ -14,7 +14,8 @@ export interface Opening {
   readonly notice: string | null;
 }
 
-export type Opened = { readonly ok: true; readonly opening: Opening } | { readonly ok: false; readonly message: string };
+export type Opened =
+  { readonly ok: true; readonly opening: Opening } | { readonly ok: false; readonly message: string };
 
 const FRESH: Omit<SavedBench, 'scenario'> = {
   time_s: 0,
@@ -39,23 +40,57 @@ export async function openBench(storage: BenchStorage, client: RunClient): Promi
   if (kept.kind === 'bench') {
     const reply = await client.run(kept.bench.scenario, 'quick');
     if (reply.kind === 'ran')
-      return { ok: true, opening: { result: reply.result, isQuick: reply.care === 'quick', saved: kept.bench, firstVisit: false, notice: null } };
-    const preferences = { ...FRESH, units: kept.bench.units, theme: kept.bench.theme, hintsDismissed: kept.bench.hintsDismissed, keysOn: kept.bench.keysOn };
-    return openFresh(client, examples, preferences, 'The still kept on this device can’t be read by this version, so an example stands here instead.');
+      return {
+        ok: true,
+        opening: {
+          result: reply.result,
+          isQuick: reply.care === 'quick',
+          saved: kept.bench,
+          firstVisit: false,
+          notice: null,
+        },
+      };
+    const preferences = {
+      ...FRESH,
+      units: kept.bench.units,
+      theme: kept.bench.theme,
+      hintsDismissed: kept.bench.hintsDismissed,
+      keysOn: kept.bench.keysOn,
+    };
+    return openFresh(
+      client,
+      examples,
+      preferences,
+      'The still kept on this device can’t be read by this version, so an example stands here instead.',
+    );
   }
-  const notice = kept.kind === 'blocked' ? 'This browser keeps nothing for this page, so download what you want to keep.' : null;
+  const notice =
+    kept.kind === 'blocked' ? 'This browser keeps nothing for this page, so download what you want to keep.' : null;
   return openFresh(client, examples, FRESH, notice);
 }
 
 type Preferences = Omit<SavedBench, 'scenario'>;
 
-async function openFresh(client: RunClient, examples: ReturnType<RunClient['examples']>, preferences: Preferences, notice: string | null): Promise<Opened> {
+async function openFresh(
+  client: RunClient,
+  examples: ReturnType<RunClient['examples']>,
+  preferences: Preferences,
+  notice: string | null,
+): Promise<Opened> {
   const [first] = await examples;
   const reply = await client.run(first?.scenario ?? {}, 'quick');
   if (reply.kind === 'ran') {
     const saved = { ...preferences, time_s: tellingMoment(reply.result) };
-    return { ok: true, opening: { result: reply.result, isQuick: reply.care === 'quick', saved, firstVisit: true, notice } };
+    return {
+      ok: true,
+      opening: { result: reply.result, isQuick: reply.care === 'quick', saved, firstVisit: true, notice },
+    };
   }
-  const message = reply.kind === 'failed' ? reply.message : reply.kind === 'invalid' ? reply.problems.map((problem) => problem.message).join(' ') : 'the run was broken off';
+  const message =
+    reply.kind === 'failed'
+      ? reply.message
+      : reply.kind === 'invalid'
+        ? reply.problems.map((problem) => problem.message).join(' ')
+        : 'the run was broken off';
   return { ok: false, message };
 }

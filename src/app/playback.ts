@@ -22,7 +22,8 @@ export const SPEEDS: readonly Speed[] = [1, 10, 60, 300, 'run-in-10-s'];
 /** Longest real time that one frame may stand for: a hidden tab resumes where it was left. */
 const LONGEST_FRAME_S = 0.25;
 
-export const runSecondsPerSecond = (speed: Speed, end_s: number): number => (speed === 'run-in-10-s' ? end_s / 10 : speed);
+export const runSecondsPerSecond = (speed: Speed, end_s: number): number =>
+  speed === 'run-in-10-s' ? end_s / 10 : speed;
 
 export interface Playback {
   readonly time_s: Accessor<number>;

@@ -12,7 +12,11 @@ export interface Stretch {
   readonly to_s: number | null;
 }
 
-const placeAt = (schedule: Schedule, time_s: number): number => Math.max(schedule.findLastIndex((knot) => knot.at_s <= time_s), 0);
+const placeAt = (schedule: Schedule, time_s: number): number =>
+  Math.max(
+    schedule.findLastIndex((knot) => knot.at_s <= time_s),
+    0,
+  );
 
 export function stretchAt(schedule: Schedule, time_s: number): Stretch {
   const place = placeAt(schedule, time_s);

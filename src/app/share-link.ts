@@ -27,8 +27,10 @@ const bytesOf = async (stream: ReadableStream<Uint8Array<ArrayBuffer>>): Promise
   return new Uint8Array(await new Blob(parts).arrayBuffer());
 };
 
-const throughStream = (bytes: Uint8Array<ArrayBuffer>, transform: CompressionStream | DecompressionStream): Promise<Uint8Array<ArrayBuffer>> =>
-  bytesOf(new Blob([bytes]).stream().pipeThrough(transform));
+const throughStream = (
+  bytes: Uint8Array<ArrayBuffer>,
+  transform: CompressionStream | DecompressionStream,
+): Promise<Uint8Array<ArrayBuffer>> => bytesOf(new Blob([bytes]).stream().pipeThrough(transform));
 
 const toBase64Url = (bytes: Uint8Array): string =>
   btoa(Array.from(bytes, (byte) => String.fromCharCode(byte)).join(''))
@@ -36,11 +38,15 @@ const toBase64Url = (bytes: Uint8Array): string =>
     .replaceAll('/', '_')
     .replace(/=+$/u, '');
 
-const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> => Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
+const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> =>
+  Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
 
 /** The anchor of a link that opens this scenario. */
 export async function shareHash(scenario: Scenario): Promise<string> {
-  const packed = await throughStream(new Uint8Array(new TextEncoder().encode(JSON.stringify(scenario))), new CompressionStream('deflate-raw'));
+  const packed = await throughStream(
+    new Uint8Array(new TextEncoder().encode(JSON.stringify(scenario))),
+    new CompressionStream('deflate-raw'),
+  );
   return `${START}${toBase64Url(packed)}`;
 }
 

@@ -21,7 +21,8 @@ export interface SavedBench {
   readonly keysOn: boolean;
 }
 
-export type Kept = { readonly kind: 'nothing' } | { readonly kind: 'bench'; readonly bench: SavedBench } | { readonly kind: 'blocked' };
+export type Kept =
+  { readonly kind: 'nothing' } | { readonly kind: 'bench'; readonly bench: SavedBench } | { readonly kind: 'blocked' };
 
 export interface BenchStorage {
   load(): Promise<Kept>;
@@ -37,7 +38,8 @@ const LONGEST_WAIT_MS = 2000;
 
 const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null;
 
-const oneOf = <T>(options: readonly T[], value: unknown, otherwise: T): T => options.find((option) => option === value) ?? otherwise;
+const oneOf = <T>(options: readonly T[], value: unknown, otherwise: T): T =>
+  options.find((option) => option === value) ?? otherwise;
 
 /** Reads what was kept, field by field: an older or damaged entry gives what can be used of it. */
 export function readSavedBench(value: unknown): SavedBench | null {

@@ -108,10 +108,14 @@ export function ChartColumn(props: ChartColumnProps) {
     const { record } = result();
     return record.columns.time_s[rowAt(record, props.time_s())] ?? 0;
   });
-  const restedTime_s = createFollowed(() => props.time_s(), () => false);
+  const restedTime_s = createFollowed(
+    () => props.time_s(),
+    () => false,
+  );
   const extents = createMemo(() => condenserExtents(result()));
   const captureNow = createMemo(() => captureByDropSize(result().scenario, result().record, rowTime_s()));
-  const captureAt = (time_s: number) => (time_s === rowTime_s() ? captureNow() : captureByDropSize(result().scenario, result().record, time_s));
+  const captureAt = (time_s: number) =>
+    time_s === rowTime_s() ? captureNow() : captureByDropSize(result().scenario, result().record, time_s);
   const dropAxis = createMemo(() => dropDomain(captureAt(end_s())));
 
   return (
@@ -150,7 +154,14 @@ export function ChartColumn(props: ChartColumnProps) {
                 />
               </div>
               <Index each={timeCharts()}>
-                {(chart) => <TimeChart chart={chart()} scene={scene} open={isOpen(chart().id)} onToggle={(open) => toggle(chart().id, open)} />}
+                {(chart) => (
+                  <TimeChart
+                    chart={chart()}
+                    scene={scene}
+                    open={isOpen(chart().id)}
+                    onToggle={(open) => toggle(chart().id, open)}
+                  />
+                )}
               </Index>
               <MomentChart
                 scene={scene}
@@ -169,7 +180,12 @@ export function ChartColumn(props: ChartColumnProps) {
                 open={isOpen('drops')}
                 onToggle={(open) => toggle('drops', open)}
               />
-              <EnergyChart record={result().record} scene={scene} open={isOpen('energy')} onToggle={(open) => toggle('energy', open)} />
+              <EnergyChart
+                record={result().record}
+                scene={scene}
+                open={isOpen('energy')}
+                onToggle={(open) => toggle('energy', open)}
+              />
             </>
           );
         }}

@@ -52,7 +52,15 @@ export function StillDrawing(props: StillDrawingProps) {
   const heard_s = createSteadied(() => props.time_s(), LIST_EVERY_MS);
   const heard = createMemo(() => (props.result ? stillStateAt(props.result, heard_s()) : null));
   const listed = createMemo(() => layout().labels.map(({ id }) => id));
-  const shared = { layout, state, said, scenario: () => props.scenario, selected: () => props.selected, units: () => props.units, onSelect: (part: ScenarioPart) => props.onSelect(part) };
+  const shared = {
+    layout,
+    state,
+    said,
+    scenario: () => props.scenario,
+    selected: () => props.selected,
+    units: () => props.units,
+    onSelect: (part: ScenarioPart) => props.onSelect(part),
+  };
 
   onMount(() => {
     const measure = () => {
@@ -70,7 +78,8 @@ export function StillDrawing(props: StillDrawingProps) {
     });
   });
 
-  const caution = (hazard: HazardId): Caution | null => cautionAt(hazard, props.scenario, said(), props.selected, props.units);
+  const caution = (hazard: HazardId): Caution | null =>
+    cautionAt(hazard, props.scenario, said(), props.selected, props.units);
   const homeless = createMemo(() => HAZARDS.filter((hazard) => !layout().hazards.some(({ id }) => id === hazard)));
 
   return (
@@ -83,15 +92,30 @@ export function StillDrawing(props: StillDrawingProps) {
       }}
     >
       <div class="drawing-sheet" style={{ height: `${layout().height}px` }}>
-        <svg class="drawing-svg" role="group" aria-label="The still in section, drawn to scale" viewBox={`0 0 ${layout().width} ${layout().height}`} width={layout().width} height={layout().height}>
+        <svg
+          class="drawing-svg"
+          role="group"
+          aria-label="The still in section, drawn to scale"
+          viewBox={`0 0 ${layout().width} ${layout().height}`}
+          width={layout().width}
+          height={layout().height}
+        >
           <Patterns />
           <For each={layout().grounds}>{(ground) => <Floor ground={ground} />}</For>
           <Stands stands={layout().shapes.potStands} />
           <Stands stands={layout().shapes.endStands} />
           <PotParts {...shared} />
           <EndParts {...shared} />
-          <ScaleBar x={layout().scaleBar.x} y={layout().scaleBar.y} pxPerMetre={layout().pxPerMetre} units={props.units} textScale={layout().textScale} />
-          <For each={layout().hazards}>{(place) => <Hazard place={place} caution={caution(place.id)} textScale={layout().textScale} />}</For>
+          <ScaleBar
+            x={layout().scaleBar.x}
+            y={layout().scaleBar.y}
+            pxPerMetre={layout().pxPerMetre}
+            units={props.units}
+            textScale={layout().textScale}
+          />
+          <For each={layout().hazards}>
+            {(place) => <Hazard place={place} caution={caution(place.id)} textScale={layout().textScale} />}
+          </For>
         </svg>
         <MarksCanvas layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
       </div>
@@ -99,7 +123,10 @@ export function StillDrawing(props: StillDrawingProps) {
         {(hazard) => (
           <Show when={caution(hazard)}>
             {(words) => (
-              <p class="drawing-note" classList={{ 'is-care': words().level === 'care', 'is-alarm': words().level === 'alarm' }}>
+              <p
+                class="drawing-note"
+                classList={{ 'is-care': words().level === 'care', 'is-alarm': words().level === 'alarm' }}
+              >
                 {words().words}
               </p>
             )}
@@ -108,7 +135,9 @@ export function StillDrawing(props: StillDrawingProps) {
       </For>
       <ul class="heard" aria-label="State of each part">
         <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, heard(), props.units)}</li>}</For>
-        <For each={HAZARDS}>{(hazard) => <Show when={caution(hazard)}>{(words) => <li>{words().words}</li>}</Show>}</For>
+        <For each={HAZARDS}>
+          {(hazard) => <Show when={caution(hazard)}>{(words) => <li>{words().words}</li>}</Show>}
+        </For>
       </ul>
     </div>
   );

@@ -14,7 +14,8 @@ export interface Caution {
 const FLAMES: readonly Scenario['heat']['kind'][] = ['gas-ring', 'gas-burner', 'wood-fire'];
 
 function flameCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Caution | null {
-  if (state?.alarms.potDry) return { words: 'The pot is dry. Heat off, and let it cool before you add water.', level: 'alarm' };
+  if (state?.alarms.potDry)
+    return { words: 'The pot is dry. Heat off, and let it cool before you add water.', level: 'alarm' };
   if (state?.alarms.potLow) return { words: 'Water is low: heat off now, before the base runs dry.', level: 'alarm' };
   if (selected !== 'heat') return null;
   return FLAMES.includes(scenario.heat.kind)
@@ -23,7 +24,11 @@ function flameCaution(scenario: Scenario, state: StillState | null, selected: Sc
 }
 
 function lidCaution(state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
-  if (state?.alarms.pressure) return { words: `${formatQuantity(state.potGauge_Pa, 'Pa', units)} under the lid: it can lift. Heat down, clear the way out.`, level: 'alarm' };
+  if (state?.alarms.pressure)
+    return {
+      words: `${formatQuantity(state.potGauge_Pa, 'Pa', units)} under the lid: it can lift. Heat down, clear the way out.`,
+      level: 'alarm',
+    };
   if (selected === 'pot' || selected === 'charge' || selected === 'neck' || selected === 'boiler')
     return { words: 'Steam scalds: open the lid only when the pot has cooled.', level: 'general' };
   return null;
@@ -31,9 +36,13 @@ function lidCaution(state: StillState | null, selected: ScenarioPart | null, uni
 
 function outletCaution(state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
   if (state?.alarms.escaping)
-    return { words: `Vapour is escaping, ${formatQuantity(state.escaping_kg_s, 'kg/s', units)}. It scalds and burns: heat down, water up.`, level: 'alarm' };
+    return {
+      words: `Vapour is escaping, ${formatQuantity(state.escaping_kg_s, 'kg/s', units)}. It scalds and burns: heat down, water up.`,
+      level: 'alarm',
+    };
   if (selected === 'condenser') return { words: 'Never close the outlet: the still breathes here.', level: 'general' };
-  if (selected === 'separator') return { words: 'Neat oil irritates and burns: gloves on, no flame near.', level: 'general' };
+  if (selected === 'separator')
+    return { words: 'Neat oil irritates and burns: gloves on, no flame near.', level: 'general' };
   return null;
 }
 
@@ -43,20 +52,41 @@ function squeezedCoil({ condenser, cooling }: Scenario, units: UnitSystem): Caut
   const turns = coilTurns(condenser.length_m, condenser.coilDiameter_m);
   const needs = condenser.coilTopDepth_m + turns * condenser.coilPitch_m + condenser.outsideDiameter_m;
   const size = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'size' });
-  if (needs > cooling.tubHeight_m + 1e-9) return { words: `${turns.toFixed(1)} turns need ${size(needs)} of water; the tub has ${size(cooling.tubHeight_m)}.`, level: 'care' };
+  if (needs > cooling.tubHeight_m + 1e-9)
+    return {
+      words: `${turns.toFixed(1)} turns need ${size(needs)} of water; the tub has ${size(cooling.tubHeight_m)}.`,
+      level: 'care',
+    };
   const across = condenser.coilDiameter_m + condenser.outsideDiameter_m;
-  return across > cooling.tubDiameter_m + 1e-9 ? { words: `The coil is ${size(across)} across; the tub is ${size(cooling.tubDiameter_m)}.`, level: 'care' } : null;
+  return across > cooling.tubDiameter_m + 1e-9
+    ? { words: `The coil is ${size(across)} across; the tub is ${size(cooling.tubDiameter_m)}.`, level: 'care' }
+    : null;
 }
 
-function tubCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
-  if (state?.alarms.tubHot) return { words: `The water here is ${formatQuantity(state.tubTemperature_K[0] ?? state.coolantOut_K, 'K', units, { decimals: 0 })}: it scalds.`, level: 'care' };
+function tubCaution(
+  scenario: Scenario,
+  state: StillState | null,
+  selected: ScenarioPart | null,
+  units: UnitSystem,
+): Caution | null {
+  if (state?.alarms.tubHot)
+    return {
+      words: `The water here is ${formatQuantity(state.tubTemperature_K[0] ?? state.coolantOut_K, 'K', units, { decimals: 0 })}: it scalds.`,
+      level: 'care',
+    };
   const squeezed = squeezedCoil(scenario, units);
   if (squeezed) return squeezed;
   if (selected === 'cooling') return { words: 'The top of the water grows hot enough to scald.', level: 'general' };
   return null;
 }
 
-export function cautionAt(hazard: HazardId, scenario: Scenario, state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
+export function cautionAt(
+  hazard: HazardId,
+  scenario: Scenario,
+  state: StillState | null,
+  selected: ScenarioPart | null,
+  units: UnitSystem,
+): Caution | null {
   switch (hazard) {
     case 'flame':
       return flameCaution(scenario, state, selected);

@@ -40,9 +40,17 @@ export function partName(id: LabelId, scenario: Scenario): string {
     case 'neck':
       return 'Swan neck';
     case 'condenser':
-      return scenario.condenser.kind === 'coil-in-tub' ? 'Coil' : scenario.condenser.kind === 'bundle' ? 'Tube bundle' : 'Condenser';
+      return scenario.condenser.kind === 'coil-in-tub'
+        ? 'Coil'
+        : scenario.condenser.kind === 'bundle'
+          ? 'Tube bundle'
+          : 'Condenser';
     case 'cooling':
-      return scenario.condenser.kind === 'coil-in-tub' ? 'Cooling tub' : scenario.cooling.jacketSupply === 'barrel' ? 'Cooling barrel' : 'Cooling water';
+      return scenario.condenser.kind === 'coil-in-tub'
+        ? 'Cooling tub'
+        : scenario.cooling.jacketSupply === 'barrel'
+          ? 'Cooling barrel'
+          : 'Cooling water';
     case 'separator':
       return 'Separator';
     case 'receiver':
@@ -79,13 +87,16 @@ function chargeLine(scenario: Scenario, state: StillState | null, units: UnitSys
   const mass = formatQuantity(charge.mass_kg, 'kg', units);
   if (pot.layout === 'water') return `${mass} in the water`;
   if (!state || state.frontHeight_m < LEAST_FRONT_M) return `${mass} on the grid`;
-  return state.frontHeight_m >= 0.995 * bedTop(scenario) ? `${mass}, steam through` : `${mass}, steam up ${shortLength(state.frontHeight_m, units)}`;
+  return state.frontHeight_m >= 0.995 * bedTop(scenario)
+    ? `${mass}, steam through`
+    : `${mass}, steam up ${shortLength(state.frontHeight_m, units)}`;
 }
 
 function condenserLine(scenario: Scenario, state: StillState | null, units: UnitSystem): string {
   const { condenser } = scenario;
   const whole = run(condenser.length_m, units);
-  if (!state || state.vapour_kg_s <= 0) return condenser.kind === 'bundle' ? `${condenser.tubes} tubes of ${whole}` : `${whole} of tube`;
+  if (!state || state.vapour_kg_s <= 0)
+    return condenser.kind === 'bundle' ? `${condenser.tubes} tubes of ${whole}` : `${whole} of tube`;
   if (state.alarms.escaping) return `all ${whole} are not enough`;
   return `condenses in ${run(state.condensingLength_m, units)} of ${whole}`;
 }
@@ -94,8 +105,11 @@ function coolingLine(scenario: Scenario, state: StillState | null, units: UnitSy
   const start = scenario.cooling.startTemperature_K;
   if (!state) return temperature(start, units);
   const flow = steady(state.coolantFlow_kg_s, 'kg/s', units, undefined, 'coolantFlow');
-  if (state.coolantFlow_kg_s > 0) return `${flow}, ${temperature(state.coolantIn_K, units)} to ${temperature(state.coolantOut_K, units)}`;
-  return scenario.condenser.kind === 'coil-in-tub' ? `no flow, ${temperature(state.coolantOut_K, units)} at the top` : `no flow, ${temperature(state.coolantOut_K, units)}`;
+  if (state.coolantFlow_kg_s > 0)
+    return `${flow}, ${temperature(state.coolantIn_K, units)} to ${temperature(state.coolantOut_K, units)}`;
+  return scenario.condenser.kind === 'coil-in-tub'
+    ? `no flow, ${temperature(state.coolantOut_K, units)} at the top`
+    : `no flow, ${temperature(state.coolantOut_K, units)}`;
 }
 
 /** The one line of live numbers beside a part; what the scenario says while no run does. */
@@ -106,10 +120,15 @@ export function partLine(id: LabelId, scenario: Scenario, state: StillState | nu
         ? `${formatQuantity(state.power_W, 'W', units)} of ${formatQuantity(scenario.heat.ratedPower_W, 'W', units, { hint: 'power' })}`
         : formatQuantity(scenario.heat.ratedPower_W, 'W', units, { hint: 'power' });
     case 'boiler':
-      return state ? `${water(state.potWater_kg, units)} water, ${temperature(state.potTemperature_K, units)}` : `${water(scenario.pot.water_kg, units)} water`;
+      return state
+        ? `${water(state.potWater_kg, units)} water, ${temperature(state.potTemperature_K, units)}`
+        : `${water(scenario.pot.water_kg, units)} water`;
     case 'pot':
-      if (scenario.pot.layout === 'steam') return state ? `${temperature(state.vapourTemperature_K, units)} at the lid` : 'fed with steam';
-      return state ? `${water(state.potWater_kg, units)} water, ${temperature(state.potTemperature_K, units)}` : `${water(scenario.pot.water_kg, units)} water`;
+      if (scenario.pot.layout === 'steam')
+        return state ? `${temperature(state.vapourTemperature_K, units)} at the lid` : 'fed with steam';
+      return state
+        ? `${water(state.potWater_kg, units)} water, ${temperature(state.potTemperature_K, units)}`
+        : `${water(scenario.pot.water_kg, units)} water`;
     case 'charge':
       return chargeLine(scenario, state, units);
     case 'neck':
@@ -156,10 +175,12 @@ const SPOKEN: readonly (readonly [RegExp, string])[] = [
   [/\u202fkPa\b/gu, ' kilopascals'],
 ];
 
-export const spoken = (words: string): string => SPOKEN.reduce((text, [unit, word]) => text.replace(unit, word), words).replaceAll('\u202f', ' ');
+export const spoken = (words: string): string =>
+  SPOKEN.reduce((text, [unit, word]) => text.replace(unit, word), words).replaceAll('\u202f', ' ');
 
 /** The id of a botanical is its name in plain words; the library itself is too large to fetch for one. */
-const plantName = ({ charge }: Scenario): string => (charge.botanical === 'own' ? 'own plant' : charge.botanical.replaceAll('-', ' '));
+const plantName = ({ charge }: Scenario): string =>
+  charge.botanical === 'own' ? 'own plant' : charge.botanical.replaceAll('-', ' ');
 
 function moreOf(id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string {
   if (id === 'charge') return `, ${plantName(scenario)}`;
@@ -176,7 +197,9 @@ function moreOf(id: LabelId, scenario: Scenario, state: StillState | null, units
     case 'cooling':
       return alarms.tubHot ? ', hot enough to scald' : '';
     case 'separator':
-      return state.cutSize_m > 0 ? `, catches drops over ${formatQuantity(state.cutSize_m, 'm', units, { hint: 'drop' })}` : '';
+      return state.cutSize_m > 0
+        ? `, catches drops over ${formatQuantity(state.cutSize_m, 'm', units, { hint: 'drop' })}`
+        : '';
     default:
       return '';
   }
@@ -187,4 +210,5 @@ export const partLabel = (id: LabelId, scenario: Scenario, state: StillState | n
   `${partName(id, scenario)}, ${partLine(id, scenario, state, units)}${moreOf(id, scenario, state, units)}`;
 
 /** The same with its units in words, for example `Pot, 7.9 litres water, 99 °C`. */
-export const partSentence = (id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string => spoken(partLabel(id, scenario, state, units));
+export const partSentence = (id: LabelId, scenario: Scenario, state: StillState | null, units: UnitSystem): string =>
+  spoken(partLabel(id, scenario, state, units));

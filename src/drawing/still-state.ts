@@ -2,7 +2,14 @@
  * What the moving parts show at a moment: plain numbers read from the record of the run. Nothing is computed here but
  * reading between rows, counting drops and asking which events hold.
  */
-import { rowAt, type ColumnName, type GridName, type RunEvent, type RunRecord, type RunResult } from '../../sim/index.ts';
+import {
+  rowAt,
+  type ColumnName,
+  type GridName,
+  type RunEvent,
+  type RunRecord,
+  type RunResult,
+} from '../../sim/index.ts';
 
 /** A hanging drop of water lets go at about a twentieth of a gram. */
 export const DROP_MASS_KG = 0.000_05;
@@ -114,7 +121,13 @@ function holds(events: readonly RunEvent[], begins: RunEvent['kind'], ends: RunE
 const happened = (events: readonly RunEvent[], kind: RunEvent['kind'], time_s: number): boolean =>
   events.some((event) => event.kind === kind && event.time_s <= time_s);
 
-function alarmsAt({ events, summary }: RunResult, time_s: number, escaping_kg_s: number, gauge_Pa: number, tubTop_K: number): Alarms {
+function alarmsAt(
+  { events, summary }: RunResult,
+  time_s: number,
+  escaping_kg_s: number,
+  gauge_Pa: number,
+  tubTop_K: number,
+): Alarms {
   return {
     escaping: escaping_kg_s > 0 && holds(events, 'vapour-escapes', 'vapour-held-again', time_s),
     pressure: gauge_Pa > PRESSURE_ALARM_PA,

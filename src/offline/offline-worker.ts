@@ -41,7 +41,8 @@ const takeOver = async (): Promise<void> => {
   await worker.clients.claim();
 };
 
-const kept = async (what: Request | string): Promise<Response | undefined> => (await caches.open(STORE)).match(what, { ignoreSearch: true });
+const kept = async (what: Request | string): Promise<Response | undefined> =>
+  (await caches.open(STORE)).match(what, { ignoreSearch: true });
 
 const answer = async (request: Request): Promise<Response> => {
   if (request.mode !== 'navigate') return (await kept(request)) ?? fetch(request);

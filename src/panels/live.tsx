@@ -85,7 +85,12 @@ function LiveSlider(props: LiveSliderProps) {
         max={props.control.sliderMax}
         step={props.control.step}
         value={props.control.value}
-        style={{ '--share': Math.min(1, (props.control.value - props.control.min) / (props.control.sliderMax - props.control.min)) }}
+        style={{
+          '--share': Math.min(
+            1,
+            (props.control.value - props.control.min) / (props.control.sliderMax - props.control.min),
+          ),
+        }}
         onInput={(event) => turn(inSteps(event.currentTarget.valueAsNumber))}
         onPointerDown={() => press(true)}
         onPointerUp={() => press(false)}
@@ -117,7 +122,8 @@ export function LiveControls(props: LiveControlsProps) {
               aria-expanded={open() === control().id}
               onClick={() => setOpen(open() === control().id ? null : control().id)}
             >
-              {control().label} <span>{formatQuantity(control().value, control().unit, props.units, { hint: control().path })}</span>
+              {control().label}{' '}
+              <span>{formatQuantity(control().value, control().unit, props.units, { hint: control().path })}</span>
             </button>
           )}
         </Index>
@@ -141,10 +147,22 @@ export function LiveControls(props: LiveControlsProps) {
           <legend class="heard">Heat and tap change</legend>
           <span aria-hidden="true">Heat and tap change </span>
           <label>
-            <input type="radio" name={group} checked={props.reach === 'from-here'} onChange={() => props.onReach('from-here')} /> from {props.hereWords} on
+            <input
+              type="radio"
+              name={group}
+              checked={props.reach === 'from-here'}
+              onChange={() => props.onReach('from-here')}
+            />{' '}
+            from {props.hereWords} on
           </label>
           <label>
-            <input type="radio" name={group} checked={props.reach === 'stretch'} onChange={() => props.onReach('stretch')} /> {props.stretchWords}
+            <input
+              type="radio"
+              name={group}
+              checked={props.reach === 'stretch'}
+              onChange={() => props.onReach('stretch')}
+            />{' '}
+            {props.stretchWords}
           </label>
         </fieldset>
       </Show>

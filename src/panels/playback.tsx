@@ -60,7 +60,8 @@ export function PlaybackBar(props: PlaybackBarProps) {
     return { size: Number.parseFloat(fontSize), face: fontFamily };
   });
   const inset = createMemo(() => gutters(width(), small().size / SMALL_TEXT_PX));
-  const widthOf = (words: string, isAlarm: boolean) => textWidth(words, `${isAlarm ? 600 : 400} ${small().size}px ${small().face}`);
+  const widthOf = (words: string, isAlarm: boolean) =>
+    textWidth(words, `${isAlarm ? 600 : 400} ${small().size}px ${small().face}`);
   const axisWidth = () => Math.max(0, width() - inset().left - inset().right);
   const axisEnd_s = () => props.axisEnd_s ?? props.end_s;
   /** Share of the axis that the run at hand takes. */
@@ -68,7 +69,9 @@ export function PlaybackBar(props: PlaybackBarProps) {
   /** While it plays the head moves in half pixels: what cannot be seen need not be laid out. */
   const head_s = createMemo(() => {
     const step_s = axisEnd_s() / (2 * axisWidth());
-    return props.playing && step_s > 0 && Number.isFinite(step_s) ? Math.round(props.time_s / step_s) * step_s : props.time_s;
+    return props.playing && step_s > 0 && Number.isFinite(step_s)
+      ? Math.round(props.time_s / step_s) * step_s
+      : props.time_s;
   });
   const share = () => (props.end_s > 0 ? head_s() / props.end_s : 0);
   const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, axisEnd_s(), axisWidth(), widthOf));
@@ -78,7 +81,11 @@ export function PlaybackBar(props: PlaybackBarProps) {
 
   return (
     <section class="playback" aria-label="Playback">
-      <div class="playback-axis" ref={setAxis} style={{ '--left': `${inset().left}px`, '--right': `${inset().right}px`, '--reach': reach() }}>
+      <div
+        class="playback-axis"
+        ref={setAxis}
+        style={{ '--left': `${inset().left}px`, '--right': `${inset().right}px`, '--reach': reach() }}
+      >
         <div class="playback-line" style={{ '--share': share() }}>
           <input
             type="range"
@@ -116,7 +123,8 @@ export function PlaybackBar(props: PlaybackBarProps) {
           </ul>
         </div>
         <p class="playback-time">
-          <span class="playback-now">{clock(props.time_s)}</span> <span class="playback-of">of {clock(props.end_s)}</span>
+          <span class="playback-now">{clock(props.time_s)}</span>{' '}
+          <span class="playback-of">of {clock(props.end_s)}</span>
         </p>
       </div>
       <div class="playback-buttons screen-only">
@@ -143,7 +151,10 @@ export function PlaybackBar(props: PlaybackBarProps) {
         </button>
         <label class="playback-speed">
           <span class="heard">Speed</span>
-          <select value={String(props.speed)} onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}>
+          <select
+            value={String(props.speed)}
+            onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}
+          >
             <For each={SPEEDS}>{(speed) => <option value={String(speed)}>{SPEED_WORDS[speed]}</option>}</For>
           </select>
         </label>

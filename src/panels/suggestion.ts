@@ -18,11 +18,17 @@ export function suggestionFor(
   holds: LengthThatHolds | null,
   length: (length_m: number) => string,
 ): Suggestion | null {
-  const turnDown: Suggestion = { kind: 'heat', words: 'Turn the heat down', setting: Math.max(0.05, Math.round(now.heat * 60) / 100) };
+  const turnDown: Suggestion = {
+    kind: 'heat',
+    words: 'Turn the heat down',
+    setting: Math.max(0.05, Math.round(now.heat * 60) / 100),
+  };
   if (result.scenario.heat.control !== 'schedule') return null;
   switch (verdict.lead.id) {
     case 'condenser-fails':
-      return holds?.length_m ? { kind: 'coil', words: `Give it ${length(holds.length_m)}`, length_m: holds.length_m } : turnDown;
+      return holds?.length_m
+        ? { kind: 'coil', words: `Give it ${length(holds.length_m)}`, length_m: holds.length_m }
+        : turnDown;
     case 'pot-dry':
     case 'over-pressure':
       return turnDown;
@@ -31,7 +37,9 @@ export function suggestionFor(
     case 'condenser-holds':
     case 'condenser-scant':
       if (now.heat < NEARLY_FULL) return { kind: 'heat', words: 'Turn up the heat', setting: FULL };
-      return now.tap_kg_s > 0 ? { kind: 'tap', words: 'Turn the tap down by half', flow_kg_s: now.tap_kg_s / 2 } : turnDown;
+      return now.tap_kg_s > 0
+        ? { kind: 'tap', words: 'Turn the tap down by half', flow_kg_s: now.tap_kg_s / 2 }
+        : turnDown;
     default:
       return null;
   }

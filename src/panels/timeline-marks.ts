@@ -28,11 +28,23 @@ function candidates(events: readonly RunEvent[], mostOil_s: number | null): Cand
   for (const { kind, time_s, sentence, severity } of events) {
     if (kind === 'run-ends' || seen.has(kind)) continue;
     seen.add(kind);
-    found.push({ time_s, sentence, severity, words: EVENT_WORDS[kind], rank: rank[severity] + (LEADING.has(kind) ? 1.5 : 0) });
+    found.push({
+      time_s,
+      sentence,
+      severity,
+      words: EVENT_WORDS[kind],
+      rank: rank[severity] + (LEADING.has(kind) ? 1.5 : 0),
+    });
   }
   if (mostOil_s !== null) {
     const words = '90 % of the oil';
-    found.push({ time_s: mostOil_s, words, sentence: 'Nine tenths of the oil of this run are in the receiver.', severity: 'note', rank: 2.2 });
+    found.push({
+      time_s: mostOil_s,
+      words,
+      sentence: 'Nine tenths of the oil of this run are in the receiver.',
+      severity: 'note',
+      rank: 2.2,
+    });
   }
   return found.sort((a, b) => a.time_s - b.time_s);
 }
@@ -57,7 +69,9 @@ export function timelineMarks(
     const wide = widthOf(`${mark.words} ${formatDuration(mark.time_s, { short: true })}`, mark.severity === 'alarm');
     if (wide > width_px) continue;
     const here = x(mark);
-    const crowded = all.some((other) => other !== mark && other.rank >= MATTERS && x(other) >= here && x(other) - here < wide);
+    const crowded = all.some(
+      (other) => other !== mark && other.rank >= MATTERS && x(other) >= here && x(other) - here < wide,
+    );
     const [middle, left, right] = [here - wide / 2, here - wide, here];
     const from = (crowded ? [left, middle, right] : [middle, right, left])
       .map((wish) => Math.min(Math.max(wish, 0), width_px - wide))

@@ -1,5 +1,13 @@
 /** What a run has to say, in sentences. Each knows the part and the minute that it comes from. */
-import type { EventKind, RunEvent, RunRecord, RunResult, ScenarioPart, Severity, TubeVerdict } from '../../sim/index.ts';
+import type {
+  EventKind,
+  RunEvent,
+  RunRecord,
+  RunResult,
+  ScenarioPart,
+  Severity,
+  TubeVerdict,
+} from '../../sim/index.ts';
 import { displayUnit, formatDuration, formatNumber, formatQuantity, type UnitSystem } from '../units/index.ts';
 
 export interface VerdictSentence {
@@ -32,7 +40,8 @@ export interface LengthThatHolds {
 
 const clock = (time_s: number): string => formatDuration(time_s, { short: true });
 
-const firstOf = (result: RunResult, kind: EventKind): RunEvent | undefined => result.events.find((event) => event.kind === kind);
+const firstOf = (result: RunResult, kind: EventKind): RunEvent | undefined =>
+  result.events.find((event) => event.kind === kind);
 
 const timeOfPeak = (record: RunRecord, column: 'condensingLength_m' | 'coolantOut_K'): number => {
   const values = record.columns[column];
@@ -76,7 +85,12 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
     const exactly = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'run' });
     const enough_m = holds?.length_m ?? null;
     const by = enough_m === null ? 'not enough' : `too short by ${exactly(Math.max(enough_m - condenser.length_m, 0))}`;
-    const would = enough_m !== null ? ` ${exactly(enough_m)} would hold.` : holds ? ` ${NO_LENGTH[holds.because ?? 'never'] ?? NO_LENGTH.never}` : '';
+    const would =
+      enough_m !== null
+        ? ` ${exactly(enough_m)} would hold.`
+        : holds
+          ? ` ${NO_LENGTH[holds.because ?? 'never'] ?? NO_LENGTH.never}`
+          : '';
     const text = `The ${name} is ${by}: from ${clock(escape.time_s)} on, vapour leaves the outlet.${would}`;
     return plain('condenser-fails', 'condenser', escape.time_s, text, 'alarm', escape.advice);
   }
@@ -85,7 +99,14 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
   if (spare < SCANT * condenser.length_m) {
     const left = spare < LEAST_SPARE ? 'nothing' : run(spare);
     const text = `The ${name} only just condenses everything, with ${left} to spare.`;
-    return plain('condenser-scant', 'condenser', peak_s, text, 'care', 'A warmer tap or a scaled tube would use that up; give it more length or less heat.');
+    return plain(
+      'condenser-scant',
+      'condenser',
+      peak_s,
+      text,
+      'care',
+      'A warmer tap or a scaled tube would use that up; give it more length or less heat.',
+    );
   }
   // What lies beyond is no spare copper: it brings the distillate below its limit.
   const text = `The ${name} condenses everything in the first ${run(result.summary.condensingLengthPeak_m)} of its ${run(condenser.length_m)}; the rest cools the distillate.`;
@@ -96,7 +117,14 @@ function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | n
   const { summary, failure } = result;
   if (failure) {
     const text = `The model breaks off at ${clock(failure.time_s)}: ${failure.variable} is no longer a number.`;
-    return plain('run-failed', 'advanced', failure.time_s, text, 'alarm', 'Take back the last change, or choose a shorter time step.');
+    return plain(
+      'run-failed',
+      'advanced',
+      failure.time_s,
+      text,
+      'alarm',
+      'Take back the last change, or choose a shorter time step.',
+    );
   }
   const dry = firstOf(result, 'pot-dry');
   if (dry) {
@@ -110,7 +138,14 @@ function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | n
   }
   if (summary.firstBoil_s === null) {
     const text = `The pot never boils in ${clock(summary.end_s)}, so nothing comes over.`;
-    return plain('never-boils', 'heat', summary.end_s, text, 'care', 'Turn up the heat, fill less water, or let it run longer.');
+    return plain(
+      'never-boils',
+      'heat',
+      summary.end_s,
+      text,
+      'care',
+      'Turn up the heat, fill less water, or let it run longer.',
+    );
   }
   if (summary.firstDrop_s === null) {
     const text = `The pot boils from ${clock(summary.firstBoil_s)}, but nothing drips from the outlet before the end.`;
@@ -131,30 +166,53 @@ function oilSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {
   const { summary } = result;
   const said: VerdictSentence[] = [];
   if (summary.firstDrop_s !== null)
-    said.push(plain('first-drop', 'condenser', summary.firstDrop_s, `The first drops come at ${clock(summary.firstDrop_s)}.`));
+    said.push(
+      plain('first-drop', 'condenser', summary.firstDrop_s, `The first drops come at ${clock(summary.firstDrop_s)}.`),
+    );
   const total = summary.oilCollected_mL;
   if (!(total > 0)) {
-    if (summary.firstDrop_s !== null) said.push(plain('no-oil', 'charge', summary.end_s, 'No oil is collected.', 'care'));
+    if (summary.firstDrop_s !== null)
+      said.push(plain('no-oil', 'charge', summary.end_s, 'No oil is collected.', 'care'));
     return said;
   }
   if (summary.t90_s !== null) {
     const { most, all } = nineTenths(total, units);
-    said.push(plain('most-oil', 'separator', summary.t90_s, `${most} of the ${all} of oil are in the receiver by ${clock(summary.t90_s)}.`));
+    said.push(
+      plain(
+        'most-oil',
+        'separator',
+        summary.t90_s,
+        `${most} of the ${all} of oil are in the receiver by ${clock(summary.t90_s)}.`,
+      ),
+    );
   }
   const weight = formatQuantity(summary.oilCollected_kg, 'kg', units, { hint: 'oil' });
-  const recovery = summary.recovery === null ? '' : `, ${formatQuantity(summary.recovery, '1', units, { hint: 'share' })} of what the plant holds`;
+  const recovery =
+    summary.recovery === null
+      ? ''
+      : `, ${formatQuantity(summary.recovery, '1', units, { hint: 'share' })} of what the plant holds`;
   const hydrosol = formatQuantity(summary.hydrosol_kg, 'kg', units, { hint: 'hydrosol_kg' });
-  said.push(plain('products', 'separator', summary.end_s, `In the end you have ${weight} of oil${recovery}, and ${hydrosol} of hydrosol.`));
+  said.push(
+    plain(
+      'products',
+      'separator',
+      summary.end_s,
+      `In the end you have ${weight} of oil${recovery}, and ${hydrosol} of hydrosol.`,
+    ),
+  );
   return said;
 }
 
 function factsOf(result: RunResult, units: UnitSystem): VerdictSentence[] {
   const { summary } = result;
   const facts: VerdictSentence[] = [];
-  if (summary.firstDrop_s !== null) facts.push(plain('fact-drops', 'condenser', summary.firstDrop_s, `first drops at ${clock(summary.firstDrop_s)}`));
+  if (summary.firstDrop_s !== null)
+    facts.push(plain('fact-drops', 'condenser', summary.firstDrop_s, `first drops at ${clock(summary.firstDrop_s)}`));
   if (summary.t90_s !== null && summary.oilCollected_mL > 0) {
     const { most, all } = nineTenths(summary.oilCollected_mL, units);
-    facts.push(plain('fact-oil', 'separator', summary.t90_s, `${most} of the ${all} of oil by ${clock(summary.t90_s)}`));
+    facts.push(
+      plain('fact-oil', 'separator', summary.t90_s, `${most} of the ${all} of oil by ${clock(summary.t90_s)}`),
+    );
   }
   if (summary.coolantUsed_kg > 0) {
     const used = formatQuantity(summary.coolantUsed_kg, 'kg', units, { hint: 'coolantUsed_kg' });
@@ -187,7 +245,9 @@ function waterSentences(result: RunResult, units: UnitSystem): VerdictSentence[]
         'outlet-temperature',
         'condenser',
         event?.time_s ?? peak_s,
-        warm ? `The distillate leaves at up to ${outlet}, warmer than the ${bound} you want.` : `The distillate leaves no warmer than ${outlet}.`,
+        warm
+          ? `The distillate leaves at up to ${outlet}, warmer than the ${bound} you want.`
+          : `The distillate leaves no warmer than ${outlet}.`,
         warm ? 'care' : 'note',
         warm ? (event?.advice ?? null) : null,
       ),
@@ -206,7 +266,16 @@ function separatorSentences(result: RunResult, units: UnitSystem): VerdictSenten
   const text = overrun
     ? `The separator is overrun from ${clock(overrun.time_s)}: it catches only ${share} of the oil drops.`
     : `The separator keeps up and catches ${share} of the oil drops; ${dissolved} of oil stays dissolved in the hydrosol.`;
-  return [plain('separator', 'separator', overrun?.time_s ?? summary.t50_s, text, overrun ? 'care' : 'note', overrun?.advice ?? null)];
+  return [
+    plain(
+      'separator',
+      'separator',
+      overrun?.time_s ?? summary.t50_s,
+      text,
+      overrun ? 'care' : 'note',
+      overrun?.advice ?? null,
+    ),
+  ];
 }
 
 function costSentences(result: RunResult, units: UnitSystem): VerdictSentence[] {
@@ -217,7 +286,12 @@ function costSentences(result: RunResult, units: UnitSystem): VerdictSentence[] 
   const left = formatQuantity(summary.potWaterLeft_kg, 'kg', units, { hint: 'potWaterLeft_kg' });
   const vessel = result.scenario.pot.layout === 'steam' ? 'boiler' : 'pot';
   return [
-    plain('run-length', 'run', summary.end_s, `The run ends after ${clock(summary.end_s)}${END_WORDS[summary.endReason]}.`),
+    plain(
+      'run-length',
+      'run',
+      summary.end_s,
+      `The run ends after ${clock(summary.end_s)}${END_WORDS[summary.endReason]}.`,
+    ),
     plain('energy', 'heat', null, `It takes ${energy}${price}.`),
     plain('pot-water', 'pot', summary.end_s, `${left} of water is left in the ${vessel}.`),
   ];
@@ -266,6 +340,10 @@ export function verdictOf(result: RunResult, units: UnitSystem, holds: LengthTha
     costSentences(result, units),
   ].filter((paragraph) => paragraph.length > 0);
   const sentences = [lead, ...paragraphs.flat()];
-  const told = new Set(sentences.filter(({ severity }) => severity === 'alarm' || severity === 'care').flatMap(({ id }) => TOLD_BY[id] ?? []));
+  const told = new Set(
+    sentences
+      .filter(({ severity }) => severity === 'alarm' || severity === 'care')
+      .flatMap(({ id }) => TOLD_BY[id] ?? []),
+  );
   return { lead, facts: factsOf(result, units), paragraphs, warnings: warningsOf(result, told) };
 }

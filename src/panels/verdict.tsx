@@ -28,7 +28,13 @@ function HowSo(props: { readonly sentence: VerdictSentence; readonly onWorking: 
       {(topic) => (
         <>
           {WORD_JOINER}
-          <button type="button" class="how-so screen-only" title="Show the working" aria-label={`Show the working of: ${props.sentence.text}`} onClick={() => props.onWorking(topic())}>
+          <button
+            type="button"
+            class="how-so screen-only"
+            title="Show the working"
+            aria-label={`Show the working of: ${props.sentence.text}`}
+            onClick={() => props.onWorking(topic())}
+          >
             <svg viewBox="0 0 12 12" aria-hidden="true">
               <path d="M2 4.2h8M2 7.8h8" />
             </svg>

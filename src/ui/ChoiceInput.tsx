@@ -23,7 +23,12 @@ export function ChoiceInput(props: ChoiceInputProps) {
     <Show
       when={props.options.length <= MOST_RADIOS}
       fallback={
-        <select id={props.id} class="choice-list" aria-describedby={props.describedBy} onChange={(event) => props.onChoose(event.currentTarget.value)}>
+        <select
+          id={props.id}
+          class="choice-list"
+          aria-describedby={props.describedBy}
+          onChange={(event) => props.onChoose(event.currentTarget.value)}
+        >
           <For each={props.options}>
             {(option) => (
               <option value={option.value} selected={option.value === props.value}>

@@ -84,7 +84,12 @@ export function Field(props: FieldProps) {
         </div>
       }
     >
-      <fieldset class="field" classList={{ 'is-changed': props.was !== null }} id={props.id} aria-describedby={`${props.id}-says ${props.id}-said`}>
+      <fieldset
+        class="field"
+        classList={{ 'is-changed': props.was !== null }}
+        id={props.id}
+        aria-describedby={`${props.id}-says ${props.id}-said`}
+      >
         <legend class="field-label">{props.label}</legend>
         {body()}
       </fieldset>

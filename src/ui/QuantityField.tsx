@@ -49,11 +49,19 @@ export function QuantityField(props: QuantityFieldProps) {
       <label class={props.labelHidden === true ? 'heard' : 'quantity-label'} for={id}>
         {props.label}
       </label>
-      <QuantityInput id={id} entry={entry} unit={displayUnit(props.unit, props.system, props.hint).label} describedBy={`${id}-unit ${id}-said`} />
+      <QuantityInput
+        id={id}
+        entry={entry}
+        unit={displayUnit(props.unit, props.system, props.hint).label}
+        describedBy={`${id}-unit ${id}-said`}
+      />
       <span id={`${id}-said`} class="quantity-said">
         <Show when={entry.error() ?? entry.note()}>
           {(words) => (
-            <span class={entry.error() === null ? 'field-note' : 'field-error'} role={entry.error() === null ? 'status' : 'alert'}>
+            <span
+              class={entry.error() === null ? 'field-note' : 'field-error'}
+              role={entry.error() === null ? 'status' : 'alert'}
+            >
               {words()}
             </span>
           )}

@@ -21,7 +21,8 @@ export function QuantityInput(props: QuantityInputProps) {
       // Only a field with nothing to give back lets Escape close what it stands in.
       if (props.entry.revert()) event.stopPropagation();
       else return;
-    } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown') props.entry.nudge(event.key === 'ArrowUp' ? 1 : -1, event.shiftKey);
+    } else if (event.key === 'ArrowUp' || event.key === 'ArrowDown')
+      props.entry.nudge(event.key === 'ArrowUp' ? 1 : -1, event.shiftKey);
     else return;
     event.preventDefault();
   };

@@ -11,7 +11,13 @@ export interface ToggleProps {
 export function Toggle(props: ToggleProps) {
   return (
     <label class="toggle">
-      <input type="checkbox" role="switch" checked={props.on} onChange={(event) => props.onChange(event.currentTarget.checked)} /> <span>{props.children}</span>
+      <input
+        type="checkbox"
+        role="switch"
+        checked={props.on}
+        onChange={(event) => props.onChange(event.currentTarget.checked)}
+      />{' '}
+      <span>{props.children}</span>
     </label>
   );
 }

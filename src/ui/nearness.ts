@@ -12,7 +12,9 @@ export function createNearness(): { readonly near: Accessor<boolean>; readonly w
     const at = element();
     setNear(at !== undefined);
     if (!at) return;
-    const observer = new IntersectionObserver((entries) => setNear(entries.at(-1)?.isIntersecting ?? true), { rootMargin: '64px' });
+    const observer = new IntersectionObserver((entries) => setNear(entries.at(-1)?.isIntersecting ?? true), {
+      rootMargin: '64px',
+    });
     observer.observe(at);
     onCleanup(() => observer.disconnect());
   });

@@ -83,7 +83,11 @@ export function createQuantityEntry(props: QuantityEntryProps): QuantityEntry {
       const min = props.asked.min ?? -Infinity;
       const max = props.asked.max ?? Infinity;
       const span = Number.isFinite(max - min) ? unit.fromSI(max) - unit.fromSI(min) : 100;
-      const next = nudged(unit.fromSI(props.value), direction, { least: props.asked.kind === 'integer' ? 1 : 0, span, large });
+      const next = nudged(unit.fromSI(props.value), direction, {
+        least: props.asked.kind === 'integer' ? 1 : 0,
+        span,
+        large,
+      });
       setNote(null);
       hand(Math.min(max, Math.max(min, Number(unit.toSI(next).toPrecision(12)))), true);
     },

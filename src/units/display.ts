@@ -1,6 +1,14 @@
 /** From a unit, a system and what the number is for, to the unit in which it is shown. */
 import { FIELD_KINDS } from './field-kinds.ts';
-import { EVERYDAY_UNITS, KINDS, KIND_OF_UNIT, type Kind, type KindName, type Scale, type UnitSystem } from './scales.ts';
+import {
+  EVERYDAY_UNITS,
+  KINDS,
+  KIND_OF_UNIT,
+  type Kind,
+  type KindName,
+  type Scale,
+  type UnitSystem,
+} from './scales.ts';
 
 export interface DisplayUnit {
   /** Symbol to print after the number; empty for pure numbers. */

@@ -9,14 +9,16 @@ const HOUR = 3600;
 /** From here on seconds are not said. */
 const WHOLE_MINUTES_FROM = 10 * MINUTE;
 
-const joined = (value: number, unit: string, decimals = 0): string => `${formatNumber(value, decimals)}${THIN_SPACE}${unit}`;
+const joined = (value: number, unit: string, decimals = 0): string =>
+  `${formatNumber(value, decimals)}${THIN_SPACE}${unit}`;
 
 /** A span in seconds; `short` leaves out the last unit word after hours (`1 h 52`). */
 export function formatDuration(seconds: number | null, options: { readonly short?: boolean } = {}): string {
   if (seconds === null || !Number.isFinite(seconds)) return NO_NUMBER;
   const size = Math.abs(seconds);
   const sign = seconds < 0 && size >= 0.5 ? MINUS : '';
-  if (size < MINUTE - 0.5) return sign + joined(size, 's', size < 10 && size % 1 !== 0 ? Math.min(2, decimalsFor(size, 2)) : 0);
+  if (size < MINUTE - 0.5)
+    return sign + joined(size, 's', size < 10 && size % 1 !== 0 ? Math.min(2, decimalsFor(size, 2)) : 0);
   if (size < WHOLE_MINUTES_FROM - 0.5) {
     const whole = Math.round(size);
     const minutes = Math.floor(whole / MINUTE);

@@ -42,13 +42,21 @@ const decimalsOf = (shown: number, scale: Scale, options: FormatOptions): number
  * A number stored in `unit` as people say it: `1.8 kW`, `34 L`, `99.1 °C`, `1 h 52 min`. `null` and non-finite
  * numbers give a dash.
  */
-export function formatQuantity(value: number | null | undefined, unit: string, system: UnitSystem, options: FormatOptions = {}): string {
+export function formatQuantity(
+  value: number | null | undefined,
+  unit: string,
+  system: UnitSystem,
+  options: FormatOptions = {},
+): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return NO_NUMBER;
   const plus = options.signed === true && value > 0 ? '+' : '';
-  if (kindOf(unit, options.hint) === 'duration' && options.bare !== true) return plus + formatDuration(everydayToSI(value, unit));
+  if (kindOf(unit, options.hint) === 'duration' && options.bare !== true)
+    return plus + formatDuration(everydayToSI(value, unit));
   const density = options.density_kg_m3 ?? null;
   const asVolume = unit === 'kg' && density !== null && density > 0;
-  const scale = asVolume ? scaleFor(KINDS.volume, system, value / density) : displayScale(unit, system, options.hint, value);
+  const scale = asVolume
+    ? scaleFor(KINDS.volume, system, value / density)
+    : displayScale(unit, system, options.hint, value);
   const stored = asVolume ? value / density : everydayToSI(value, unit);
   const shown = (stored - scale.zero) / scale.size;
   const full = formatNumber(shown, decimalsOf(shown, scale, options));

@@ -56,4 +56,7 @@ export function editableNumber(value: number): string {
 
 /** The same text with its whole digits in groups of three from five digits up. */
 export const groupedDigits = (number: string): string =>
-  number.replace(/^(\D?)(\d{5,})/u, (_, sign: string, whole: string) => sign + whole.replace(/\B(?=(?:\d{3})+$)/gu, '\u202f'));
+  number.replace(
+    /^(\D?)(\d{5,})/u,
+    (_, sign: string, whole: string) => sign + whole.replace(/\B(?=(?:\d{3})+$)/gu, '\u202f'),
+  );

@@ -142,7 +142,10 @@ const withinLimits = (value: number, asked: AskedQuantity, shownAs: DisplayUnit)
 export async function parseQuantity(typed: string, asked: AskedQuantity, system: UnitSystem): Promise<ParsedQuantity> {
   const text = typed.trim();
   const allowed = allowedWords(asked, system);
-  const fail = (because: string): ParsedQuantity => ({ ok: false, message: `${asked.title}: ${because}${allowed === '' ? '' : `; ${allowed}`}.` });
+  const fail = (because: string): ParsedQuantity => ({
+    ok: false,
+    message: `${asked.title}: ${because}${allowed === '' ? '' : `; ${allowed}`}.`,
+  });
   if (asked.nullable === true && LEFT_OPEN.has(text.toLowerCase())) return { ok: true, value: null, note: null };
   if (text === '') return fail('a number is needed');
 
@@ -162,7 +165,10 @@ export async function parseQuantity(typed: string, asked: AskedQuantity, system:
       continue;
     }
     const reading = await readTerm(term, kind, si);
-    if (reading.is === 'no-engine') return fail(`other units can't be read just now; type the number${shownAs.label === '' ? '' : ` in ${shownAs.label}`}`);
+    if (reading.is === 'no-engine')
+      return fail(
+        `other units can't be read just now; type the number${shownAs.label === '' ? '' : ` in ${shownAs.label}`}`,
+      );
     if (reading.is === 'unknown-unit') return fail(`the unit “${term.unit}” is not known here`);
     if (reading.is === 'other-quantity') return fail(`“${text}” is not ${STORED[si]?.called ?? 'a plain number'}`);
     if (terms.length > 1 && si === 'K') return fail(`“${text}” can't be read: one temperature is needed`);

@@ -24,8 +24,20 @@ export interface Kind {
   readonly us: readonly [Scale, ...Scale[]];
 }
 
-const scale = (label: string, size: number, decimals = 0, significant: number | null = 2): Scale => ({ label, size, zero: 0, decimals, significant });
-const fixed = (label: string, size: number, decimals: number, zero = 0): Scale => ({ label, size, zero, decimals, significant: null });
+const scale = (label: string, size: number, decimals = 0, significant: number | null = 2): Scale => ({
+  label,
+  size,
+  zero: 0,
+  decimals,
+  significant,
+});
+const fixed = (label: string, size: number, decimals: number, zero = 0): Scale => ({
+  label,
+  size,
+  zero,
+  decimals,
+  significant: null,
+});
 
 const INCH = 0.0254;
 const FOOT = 0.3048;
@@ -47,14 +59,22 @@ const PSI = 6894.757293168;
 const both = (si: string, ...scales: readonly [Scale, ...Scale[]]): Kind => ({ si, metric: scales, us: scales });
 
 export const KINDS = {
-  length: { si: 'm', metric: [scale('m', 1, 2), scale('mm', 1e-3), scale('µm', 1e-6)], us: [scale('ft', FOOT, 2), scale('in', INCH, 2), scale('µm', 1e-6)] },
+  length: {
+    si: 'm',
+    metric: [scale('m', 1, 2), scale('mm', 1e-3), scale('µm', 1e-6)],
+    us: [scale('ft', FOOT, 2), scale('in', INCH, 2), scale('µm', 1e-6)],
+  },
   size: { si: 'm', metric: [fixed('mm', 1e-3, 0)], us: [fixed('in', INCH, 2)] },
   bore: { si: 'm', metric: [fixed('mm', 1e-3, 1)], us: [fixed('in', INCH, 3)] },
   wall: { si: 'm', metric: [fixed('mm', 1e-3, 2)], us: [fixed('in', INCH, 3)] },
   run: { si: 'm', metric: [fixed('m', 1, 2)], us: [fixed('ft', FOOT, 1)] },
   altitude: { si: 'm', metric: [fixed('m', 1, 0)], us: [fixed('ft', FOOT, 0)] },
   drop: both('m', fixed('µm', 1e-6, 0)),
-  temperature: { si: 'K', metric: [fixed('°C', 1, 1, 273.15)], us: [fixed('°F', FAHRENHEIT, 1, 273.15 - 32 * FAHRENHEIT)] },
+  temperature: {
+    si: 'K',
+    metric: [fixed('°C', 1, 1, 273.15)],
+    us: [fixed('°F', FAHRENHEIT, 1, 273.15 - 32 * FAHRENHEIT)],
+  },
   temperatureDifference: { si: 'K', metric: [fixed('°C', 1, 1)], us: [fixed('°F', FAHRENHEIT, 1)] },
   mass: {
     si: 'kg',
@@ -83,8 +103,16 @@ export const KINDS = {
     metric: [scale('mL/min', (WATER * 1e-6) / MINUTE, 1)],
     us: [scale('fl oz/min', (WATER * FLUID_OUNCE) / MINUTE, 2)],
   },
-  steamFlow: { si: 'kg/s', metric: [scale('kg/h', 1 / HOUR, 2), scale('g/h', 1e-3 / HOUR)], us: [scale('lb/h', POUND / HOUR, 2), scale('oz/h', OUNCE / HOUR, 1)] },
-  oilFlow: { si: 'kg/s', metric: [scale('g/h', 1e-3 / HOUR, 1), scale('mg/h', 1e-6 / HOUR)], us: [scale('oz/h', OUNCE / HOUR, 2)] },
+  steamFlow: {
+    si: 'kg/s',
+    metric: [scale('kg/h', 1 / HOUR, 2), scale('g/h', 1e-3 / HOUR)],
+    us: [scale('lb/h', POUND / HOUR, 2), scale('oz/h', OUNCE / HOUR, 1)],
+  },
+  oilFlow: {
+    si: 'kg/s',
+    metric: [scale('g/h', 1e-3 / HOUR, 1), scale('mg/h', 1e-6 / HOUR)],
+    us: [scale('oz/h', OUNCE / HOUR, 2)],
+  },
   pressure: {
     si: 'Pa',
     metric: [scale('kPa', 1e3, 2), scale('Pa', 1)],
@@ -101,13 +129,29 @@ export const KINDS = {
   oilContent: both('kg/kg', scale('%', 0.01, 2)),
   massRatio: { si: 'kg/kg', metric: [scale('kg/kg', 1, 2)], us: [scale('lb/lb', 1, 2)] },
   density: { si: 'kg/m³', metric: [fixed('kg/m³', 1, 0)], us: [fixed('lb/ft³', POUND / FOOT ** 3, 1)] },
-  massPerLength: { si: 'kg/m', metric: [scale('kg/m', 1, 2), scale('g/m', 1e-3)], us: [scale('lb/ft', POUND / FOOT, 3)] },
+  massPerLength: {
+    si: 'kg/m',
+    metric: [scale('kg/m', 1, 2), scale('g/m', 1e-3)],
+    us: [scale('lb/ft', POUND / FOOT, 3)],
+  },
   speed: { si: 'm/s', metric: [scale('m/s', 1, 2), scale('mm/s', 1e-3, 1)], us: [scale('ft/s', FOOT, 2)] },
   heatPerLength: { si: 'W/m', metric: [scale('W/m', 1)], us: [scale('W/ft', 1 / FOOT)] },
   heatFlux: { si: 'W/m²', metric: [scale('kW/m²', 1e3, 1)], us: [scale('W/in²', 1 / INCH ** 2, 1)] },
-  conductivity: { si: 'W/(m K)', metric: [scale('W/(m K)', 1, 3)], us: [scale('BTU/(h ft °F)', BTU / (HOUR * FOOT * FAHRENHEIT), 4)] },
-  resistance: { si: 'm² K/W', metric: [scale('m² K/W', 1, 4)], us: [scale('ft² h °F/BTU', (FOOT ** 2 * HOUR * FAHRENHEIT) / BTU, 4)] },
-  heatCapacity: { si: 'J/(kg K)', metric: [fixed('J/(kg K)', 1, 0)], us: [fixed('BTU/(lb °F)', BTU / (POUND * FAHRENHEIT), 3)] },
+  conductivity: {
+    si: 'W/(m K)',
+    metric: [scale('W/(m K)', 1, 3)],
+    us: [scale('BTU/(h ft °F)', BTU / (HOUR * FOOT * FAHRENHEIT), 4)],
+  },
+  resistance: {
+    si: 'm² K/W',
+    metric: [scale('m² K/W', 1, 4)],
+    us: [scale('ft² h °F/BTU', (FOOT ** 2 * HOUR * FAHRENHEIT) / BTU, 4)],
+  },
+  heatCapacity: {
+    si: 'J/(kg K)',
+    metric: [fixed('J/(kg K)', 1, 0)],
+    us: [fixed('BTU/(lb °F)', BTU / (POUND * FAHRENHEIT), 3)],
+  },
   molarEnergy: both('J/mol', scale('kJ/mol', 1e3, 1)),
   ratePerMinute: both('1/s', scale('1/min', 1 / MINUTE, 3)),
   ratePerHour: both('1/s', scale('1/h', 1 / HOUR, 3)),
@@ -157,12 +201,14 @@ export const KIND_OF_UNIT: Readonly<Record<string, KindName>> = {
 };
 
 /** Everyday units in which some results already stand: the kind, and the SI value of one. */
-export const EVERYDAY_UNITS: Readonly<Record<string, { readonly kind: KindName; readonly size: number; readonly zero: number }>> = {
+export const EVERYDAY_UNITS: Readonly<
+  Record<string, { readonly kind: KindName; readonly size: number; readonly zero: number }>
+> = {
   '°C': { kind: 'temperature', size: 1, zero: 273.15 },
   mL: { kind: 'volume', size: 1e-6, zero: 0 },
   L: { kind: 'volume', size: 1e-3, zero: 0 },
   mm: { kind: 'length', size: 1e-3, zero: 0 },
-  'µm': { kind: 'length', size: 1e-6, zero: 0 },
+  µm: { kind: 'length', size: 1e-6, zero: 0 },
   g: { kind: 'mass', size: 1e-3, zero: 0 },
   kPa: { kind: 'pressure', size: 1e3, zero: 0 },
   kW: { kind: 'power', size: 1e3, zero: 0 },

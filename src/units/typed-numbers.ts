@@ -10,10 +10,21 @@ export interface Term {
   readonly unit: string;
 }
 
-export type SplitText = { readonly ok: true; readonly terms: readonly [Term, ...Term[]] } | { readonly ok: false; readonly because: string };
+export type SplitText =
+  { readonly ok: true; readonly terms: readonly [Term, ...Term[]] } | { readonly ok: false; readonly because: string };
 
 const VULGAR: Readonly<Record<string, string>> = {
-  '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅕': '1/5', '⅙': '1/6', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8',
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅕': '1/5',
+  '⅙': '1/6',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
 };
 
 /** One kind of space, one kind of minus, fractions written out. */
@@ -68,8 +79,14 @@ const clockTerms = (text: string): Term[] | null => {
 
 /** @param isTime whether `1:52`, `1h30` and a bare last number after hours or minutes make sense */
 export function splitTyped(typed: string, system: UnitSystem, isTime: boolean): SplitText {
-  const commas = withoutCommas(plain(typed).replace(/^[£$€] ?/u, '').replace(GROUPED, (group) => group.replace(/ /gu, '')), system);
-  if (commas === null) return { ok: false, because: 'the comma could mark decimals or thousands; leave it out or use a point' };
+  const commas = withoutCommas(
+    plain(typed)
+      .replace(/^[£$€] ?/u, '')
+      .replace(GROUPED, (group) => group.replace(/ /gu, '')),
+    system,
+  );
+  if (commas === null)
+    return { ok: false, because: 'the comma could mark decimals or thousands; leave it out or use a point' };
   const clock = isTime ? clockTerms(commas) : null;
   const spaced = (isTime ? commas.replace(/(?<=[a-z])(?=\d)/giu, ' ') : commas)
     .replace(/(?<=\d) 1 ?(?=\/ ?[A-Za-z])/gu, ' ')

@@ -12,7 +12,10 @@ math.createUnit('impgal', { definition: '4.54609 L' });
 math.createUnit('kgal', { definition: '1000 gal' });
 
 /** What came of asking for a typed unit in another: a number, a unit of another quantity, or no unit at all. */
-export type Conversion = { readonly is: 'number'; readonly value: number } | { readonly is: 'other-quantity' } | { readonly is: 'unknown-unit' };
+export type Conversion =
+  | { readonly is: 'number'; readonly value: number }
+  | { readonly is: 'other-quantity' }
+  | { readonly is: 'unknown-unit' };
 
 const known = (unit: string): boolean => {
   try {

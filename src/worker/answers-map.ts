@@ -42,8 +42,17 @@ function outletAt(scenario: Scenario, axis: MapAxis, node: MapNode, detail: MapD
   });
   const pressure = events.some(({ kind }) => kind === 'pressure-high' || kind === 'over-pressure');
   const fails = pressure || events.some(({ kind }) => kind === 'vapour-escapes' || kind === 'cooling-boils');
-  return { ...node, outlet_K: summary.condensatePeak_C === null ? null : summary.condensatePeak_C + ZERO_CELSIUS, fails, pressure };
+  return {
+    ...node,
+    outlet_K: summary.condensatePeak_C === null ? null : summary.condensatePeak_C + ZERO_CELSIUS,
+    fails,
+    pressure,
+  };
 }
 
-export const outletsAt = (scenario: Scenario, axis: MapAxis, nodes: readonly MapNode[], detail: MapDetail): readonly OutletReading[] =>
-  nodes.map((node) => outletAt(scenario, axis, node, detail));
+export const outletsAt = (
+  scenario: Scenario,
+  axis: MapAxis,
+  nodes: readonly MapNode[],
+  detail: MapDetail,
+): readonly OutletReading[] => nodes.map((node) => outletAt(scenario, axis, node, detail));

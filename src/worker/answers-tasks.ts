@@ -58,7 +58,8 @@ function carriedOnRun(scenario: Scenario): RunResult {
   return carriedOn.result;
 }
 
-export type RunReading = { readonly ok: true; readonly result: RunResult } | { readonly ok: false; readonly message: string };
+export type RunReading =
+  { readonly ok: true; readonly result: RunResult } | { readonly ok: false; readonly message: string };
 
 function tubeNamed(id: string) {
   const tube = tubes.find((row) => row.id === id);
@@ -69,7 +70,14 @@ function tubeNamed(id: string) {
 export const answersTasks = {
   run(input: unknown): RunReading {
     const read = readScenario(input);
-    if (!read.ok) return { ok: false, message: read.problems.slice(0, 3).map(({ message }) => message).join(' ') };
+    if (!read.ok)
+      return {
+        ok: false,
+        message: read.problems
+          .slice(0, 3)
+          .map(({ message }) => message)
+          .join(' '),
+      };
     return { ok: true, result: simulate(read.scenario) };
   },
   gentleAgainstHard: (scenario: Scenario): GentleAndHard => gentleAgainstHard(scenario),
@@ -77,19 +85,32 @@ export const answersTasks = {
     const result = carriedOnRun(scenario);
     return { length: runLength(result), advice: stopAdvice(result, rule), end_s: result.summary.end_s };
   },
-  design: (scenario: Scenario, members: number, seed: number, own: OwnBands): Design => ensembleDesign(scenario, members, seed, own),
-  members: (design: Design, indices: readonly number[]): readonly MemberResult[] => indices.map((index) => runMember(design, index)),
+  design: (scenario: Scenario, members: number, seed: number, own: OwnBands): Design =>
+    ensembleDesign(scenario, members, seed, own),
+  members: (design: Design, indices: readonly number[]): readonly MemberResult[] =>
+    indices.map((index) => runMember(design, index)),
   calibrate(scenario: Scenario, points: readonly LoggedPoint[], names: readonly FitName[]): FitAnswer {
     const calibration = calibrate(scenario, points, names);
-    return { calibration, fitted: calibration.ok ? { scenario: fittedScenario(scenario, calibration), bands: bandsOfFit(calibration) } : null };
+    return {
+      calibration,
+      fitted: calibration.ok
+        ? { scenario: fittedScenario(scenario, calibration), bands: bandsOfFit(calibration) }
+        : null,
+    };
   },
   sizeOwnTube: (scenario: Scenario, margin: number): TubeSize => sizeOwnTube(scenario, { margin }),
-  sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number): TubeSize => sizeTube(scenario, tubeNamed(id), { margin, start_m }),
+  sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number): TubeSize =>
+    sizeTube(scenario, tubeNamed(id), { margin, start_m }),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
   leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),
-  outlets: (scenario: Scenario, axis: MapAxis, nodes: readonly MapNode[], detail: MapDetail): readonly OutletReading[] =>
-    outletsAt(scenario, axis, nodes, detail),
-  working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] => workingSheets(simulate(scenario), at_s),
+  outlets: (
+    scenario: Scenario,
+    axis: MapAxis,
+    nodes: readonly MapNode[],
+    detail: MapDetail,
+  ): readonly OutletReading[] => outletsAt(scenario, axis, nodes, detail),
+  working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] =>
+    workingSheets(simulate(scenario), at_s),
 } as const;
 
 export type AnswersTasks = typeof answersTasks;

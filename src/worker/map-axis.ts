@@ -5,9 +5,11 @@ import type { Scenario } from '../../sim/index.ts';
 export type MapAxis = 'flow' | 'tub-volume';
 
 /** A tub of another volume: as deep as before, wider or narrower. */
-export const tubDiameterFor = ({ cooling }: Scenario, volume_m3: number): number => Math.sqrt(volume_m3 / (cooling.tubHeight_m * cooling.tubFill * (Math.PI / 4)));
+export const tubDiameterFor = ({ cooling }: Scenario, volume_m3: number): number =>
+  Math.sqrt(volume_m3 / (cooling.tubHeight_m * cooling.tubFill * (Math.PI / 4)));
 
-export const tubVolumeOf = ({ cooling }: Scenario): number => (Math.PI / 4) * cooling.tubDiameter_m ** 2 * cooling.tubHeight_m * cooling.tubFill;
+export const tubVolumeOf = ({ cooling }: Scenario): number =>
+  (Math.PI / 4) * cooling.tubDiameter_m ** 2 * cooling.tubHeight_m * cooling.tubFill;
 
 export const coolingAt = (scenario: Scenario, axis: MapAxis, x: number): Scenario['cooling'] =>
   axis === 'flow'

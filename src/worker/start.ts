@@ -3,6 +3,7 @@ import { createRunClient, type RunClient } from './client.ts';
 
 export const startRunClient = (): RunClient =>
   createRunClient({
-    startWorker: () => new Worker(new URL('./simulation-worker.ts', import.meta.url), { type: 'module', name: 'simulation' }),
+    startWorker: () =>
+      new Worker(new URL('./simulation-worker.ts', import.meta.url), { type: 'module', name: 'simulation' }),
     loadFallback: () => import('./on-the-page.ts'),
   });

@@ -62,7 +62,11 @@ async function ensembleTime(page: Page): Promise<number> {
 
 const best = { first: Infinity, whole: Infinity, inverse: Infinity, ensemble: Infinity };
 for (let tried = 0; tried < TRIES; tried++) {
-  const context = await browser.newContext({ viewport: { width: 1440, height: 900 }, locale: 'en-GB', reducedMotion: 'reduce' });
+  const context = await browser.newContext({
+    viewport: { width: 1440, height: 900 },
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+  });
   const page = await context.newPage();
   // Whatever runs TypeScript here may mark functions so; the page must not stumble over it.
   await page.addInitScript('globalThis.__name = (named) => named');
@@ -76,7 +80,9 @@ for (let tried = 0; tried < TRIES; tried++) {
   best.ensemble = Math.min(best.ensemble, await ensembleTime(page));
   await context.close();
 }
-console.log(`first contours: ${best.first.toFixed(0)} ms; whole picture: ${best.whole.toFixed(0)} ms; hardest boil and least water: ${best.inverse.toFixed(0)} ms`);
+console.log(
+  `first contours: ${best.first.toFixed(0)} ms; whole picture: ${best.whole.toFixed(0)} ms; hardest boil and least water: ${best.inverse.toFixed(0)} ms`,
+);
 console.log(`300 likely runs: ${best.ensemble.toFixed(0)} ms`);
 await browser.close();
 await stop();

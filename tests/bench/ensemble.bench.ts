@@ -8,7 +8,14 @@
  */
 import { Worker } from 'node:worker_threads';
 import { bench, describe } from 'vitest';
-import { ensembleDesign, exampleScenario, runMember, simulate, summariseEnsemble, type MemberResult } from '../../sim/index.ts';
+import {
+  ensembleDesign,
+  exampleScenario,
+  runMember,
+  simulate,
+  summariseEnsemble,
+  type MemberResult,
+} from '../../sim/index.ts';
 
 const scenario = exampleScenario('gentle-lavender');
 const design = ensembleDesign(scenario, 300, 1);
@@ -24,19 +31,27 @@ describe('an ensemble', () => {
 });
 
 /** A worker does not read TypeScript by itself. */
-const START = "const { workerData } = require('node:worker_threads'); import('tsx/esm/api').then(({ register }) => { register(); return import(workerData.file); });";
+const START =
+  "const { workerData } = require('node:worker_threads'); import('tsx/esm/api').then(({ register }) => { register(); return import(workerData.file); });";
 
 /** Computes half of the rows in a thread of its own. */
 const half = (part: 0 | 1): Promise<readonly MemberResult[]> =>
   new Promise((resolve, reject) => {
     const rows = design.rows.map((_, index) => index).filter((index) => index % 2 === part);
-    const worker = new Worker(START, { eval: true, workerData: { design, rows, file: new URL('./ensemble-worker.ts', import.meta.url).href } });
+    const worker = new Worker(START, {
+      eval: true,
+      workerData: { design, rows, file: new URL('./ensemble-worker.ts', import.meta.url).href },
+    });
     worker.once('message', (found: readonly MemberResult[]) => resolve(found));
     worker.once('error', reject);
   });
 
 describe('300 draws and 21 other rows', () => {
-  bench('in two workers, their start included', async () => {
-    summariseEnsemble(design, (await Promise.all([half(0), half(1)])).flat());
-  }, { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 });
+  bench(
+    'in two workers, their start included',
+    async () => {
+      summariseEnsemble(design, (await Promise.all([half(0), half(1)])).flat());
+    },
+    { iterations: 1, time: 0, warmupIterations: 0, warmupTime: 0 },
+  );
 });

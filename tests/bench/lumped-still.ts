@@ -22,7 +22,12 @@ const STEAM = 373.12;
 export function lumpedStill(): { derivatives: (y: ArrayLike<number>, out: Float64Array) => void; start: number[] } {
   const chosen = constituents.slice(0, OILS);
   const ratio = chosen.map((row) => vapourPressure(row, STEAM) / saturationPressure(STEAM));
-  const start = [8, ...Array<number>(LAYERS).fill(288.15), ...Array<number>(OILS).fill(0.002), ...Array<number>(OILS).fill(0.002)];
+  const start = [
+    8,
+    ...Array<number>(LAYERS).fill(288.15),
+    ...Array<number>(OILS).fill(0.002),
+    ...Array<number>(OILS).fill(0.002),
+  ];
 
   const conductance = (T: number): number => {
     const film = 0.5 * (STEAM + T);

@@ -96,7 +96,8 @@ const played = (viewport: typeof DESKTOP, throttle: number): Promise<Played> =>
     const pause = page.getByRole('button', { name: 'Pause' });
     if (await pause.isVisible()) await pause.click();
     await page.getByRole('slider', { name: 'Playhead' }).fill('1200');
-    if (viewport.height < 2000) await page.locator('.bench-charts').evaluate((charts) => charts.scrollIntoView({ block: 'start' }));
+    if (viewport.height < 2000)
+      await page.locator('.bench-charts').evaluate((charts) => charts.scrollIntoView({ block: 'start' }));
     await cdp.send('Emulation.setCPUThrottlingRate', { rate: throttle });
     await page.evaluate(() => document.querySelector<HTMLElement>('.playback-play')?.click());
     await page.waitForTimeout(500);
@@ -127,7 +128,9 @@ async function best<T>(measure: () => Promise<T>, score: (result: T) => number):
 }
 
 const sayTimes = (what: string, times: readonly number[]): void =>
-  console.log(`${what}: p50 ${ms(at(times, 0.5))}, p95 ${ms(at(times, 0.95))}, worst ${ms(at(times, 1))} (${times.length})`);
+  console.log(
+    `${what}: p50 ${ms(at(times, 0.5))}, p95 ${ms(at(times, 0.95))}, worst ${ms(at(times, 1))} (${times.length})`,
+  );
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 const sayFrames = (what: string, { frames_ms, shift }: Played): void => {
@@ -157,7 +160,10 @@ try {
   if (isWanted('play')) {
     sayFrames('playback', await best(() => played(DESKTOP, 1), late));
     sayFrames(`playback at ${THROTTLE}× throttle`, await best(() => played(DESKTOP, THROTTLE), late));
-    sayFrames(`playback at ${THROTTLE}× throttle, all charts on the screen`, await best(() => played(ALL_CHARTS, THROTTLE), late));
+    sayFrames(
+      `playback at ${THROTTLE}× throttle, all charts on the screen`,
+      await best(() => played(ALL_CHARTS, THROTTLE), late),
+    );
   }
 } finally {
   await browser.close();

@@ -21,7 +21,12 @@ function standardRun(): Scenario {
   };
 }
 
-type Solver = (slope: (t: number, y: number[]) => number[], span: readonly [number, number], start: readonly number[], options: object) => { y: number[][] };
+type Solver = (
+  slope: (t: number, y: number[]) => number[],
+  span: readonly [number, number],
+  start: readonly number[],
+  options: object,
+) => { y: number[][] };
 /** Part of the package, though its types leave it out. */
 const { solveODE } = mathjs as unknown as { solveODE: Solver };
 

@@ -7,9 +7,15 @@ describe('boils side by side', () => {
     const { page, lead } = await openAnswer('boils');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/“Gentle lavender, gentle” collects the most oil/);
-    expect(await page.getByRole('textbox', { name: /^Name of boil/ }).evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value))).toEqual(['Gentle lavender, gentle', 'Gentle lavender, hard']);
+    expect(
+      await page
+        .getByRole('textbox', { name: /^Name of boil/ })
+        .evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value)),
+    ).toEqual(['Gentle lavender, gentle', 'Gentle lavender, hard']);
     const table = page.getByRole('region', { name: /^The boils number by number/ });
-    expect(await table.locator('tbody tr').first().textContent()).toMatch(/^Oil collected[\d.]+\smL\s+better[\d.]+\smL−[\d.]+\smL$/);
+    expect(await table.locator('tbody tr').first().textContent()).toMatch(
+      /^Oil collected[\d.]+\smL\s+better[\d.]+\smL−[\d.]+\smL$/,
+    );
 
     const now = page.locator('.boil-now').first();
     const atEnd = await now.textContent();
@@ -18,9 +24,13 @@ describe('boils side by side', () => {
     await expect.poll(() => now.textContent()).not.toBe(atEnd);
     expect(await seconds(onBench(page).playhead)).toBe(0);
 
-    const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of the comparison' }).click());
+    const saved = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save CSV of the comparison' }).click(),
+    );
     expect(saved.text.split('\r\n')[0]).toBe('Number,Unit,"A Gentle lavender, gentle","B Gentle lavender, hard"');
-    const json = await downloaded(page, () => page.getByRole('button', { name: 'Save JSON of the comparison' }).click());
+    const json = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save JSON of the comparison' }).click(),
+    );
     expect((JSON.parse(json.text) as { conclusion: string[] }).conclusion.length).toBeGreaterThanOrEqual(2);
   });
 
@@ -50,7 +60,9 @@ describe('boils side by side', () => {
     await enter(second.getByRole('textbox', { name: 'Coil' }), '60 cm');
     await expect.poll(() => second.getByRole('textbox', { name: 'Coil' }).inputValue()).toBe('0.6');
     const conclusion = page.getByRole('region', { name: /^The boils number by number/ });
-    await expect.poll(() => conclusion.locator('tr', { hasText: 'Warmest distillate' }).textContent(), SEARCH).toMatch(/\+[\d.]+\s°C/);
+    await expect
+      .poll(() => conclusion.locator('tr', { hasText: 'Warmest distillate' }).textContent(), SEARCH)
+      .toMatch(/\+[\d.]+\s°C/);
     await enter(second.getByRole('textbox', { name: 'Charge' }), '60 kg');
     await second.getByRole('alert').filter({ hasText: 'at most' }).waitFor();
     await enter(second.getByRole('textbox', { name: 'Charge' }), 'plenty');
@@ -61,7 +73,9 @@ describe('boils side by side', () => {
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/“Gentle lavender” collects the most oil/);
 
     await page.reload();
-    await expect.poll(() => page.locator('.boil').nth(1).getByRole('textbox', { name: 'Charge' }).inputValue(), SEARCH).toBe('1.5');
+    await expect
+      .poll(() => page.locator('.boil').nth(1).getByRole('textbox', { name: 'Charge' }).inputValue(), SEARCH)
+      .toBe('1.5');
     await page.getByRole('button', { name: 'Put on the bench boil B' }).click();
     await expect.poll(() => page.locator('h1').textContent()).toBe('Gentle lavender (2)');
     await goTo(page, 'Bench');

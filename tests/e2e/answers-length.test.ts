@@ -6,9 +6,17 @@ import { downloaded, enter, openFile } from './bench-page.ts';
 describe('how long to run', () => {
   test('is answered by shares of the oil, and by a rule of one’s own that ends the run', async () => {
     const { page, lead } = await openAnswer('run-length');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of the \d+\smL of oil is in by \d+\smin, nine tenths by .+\.$/);
+    await expect
+      .poll(() => lead.textContent(), SEARCH)
+      .toMatch(/^Half of the \d+\smL of oil is in by \d+\smin, nine tenths by .+\.$/);
     const rows = page.getByRole('region', { name: /each share of the oil/ }).locator('tbody tr');
-    expect(await rows.locator('th').allTextContents()).toEqual(['50\u202f%', '80\u202f%', '90\u202f%', '95\u202f%', '99\u202f%']);
+    expect(await rows.locator('th').allTextContents()).toEqual([
+      '50\u202f%',
+      '80\u202f%',
+      '90\u202f%',
+      '95\u202f%',
+      '99\u202f%',
+    ]);
 
     const advice = page.locator('.stop-advice');
     await expect.poll(() => advice.textContent()).toMatch(/^Stop at .+ 90\s% of what can be had\./);
@@ -19,7 +27,9 @@ describe('how long to run', () => {
     await expect.poll(() => advice.textContent(), SEARCH).toMatch(/80\s% of what can be had\./);
     const minute = /^Stop at ([^:,]+)/.exec((await advice.textContent()) ?? '')?.[1] ?? '';
     await page.getByRole('button', { name: 'End the run there' }).click();
-    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/^The run on the bench ends after .+, with \d+\smL of it in the receiver, \d+\s% of what can be had\./);
+    await expect
+      .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
+      .toMatch(/^The run on the bench ends after .+, with \d+\smL of it in the receiver, \d+\s% of what can be had\./);
     await goTo(page, 'Bench');
     await expect.poll(() => page.locator('.playback-of').textContent()).toBe(`of ${minute}`);
   });
@@ -29,31 +39,58 @@ describe('how long to run', () => {
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of the/);
     const before = await lead.textContent();
     await page.getByRole('button', { name: 'Examples' }).click();
-    await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
+    await page
+      .getByRole('dialog', { name: 'Start from' })
+      .getByRole('button', { name: /Rosemary, fifty litres/ })
+      .click();
     await expect.poll(() => lead.textContent(), SEARCH).not.toBe(before);
     expect(await lead.textContent()).toMatch(/^Half of the \d+\smL/);
   });
 
   test('says on every answer what would hurt someone, and where a run that was to go on really ends', async () => {
     const { page, lead } = await openAnswer('run-length');
-    await openFile(page, 'dry.json', JSON.stringify({ ...exampleScenario('gentle-lavender'), name: 'Runs dry', pot: { ...exampleScenario('gentle-lavender').pot, water_kg: 2.5 } }));
+    await openFile(
+      page,
+      'dry.json',
+      JSON.stringify({
+        ...exampleScenario('gentle-lavender'),
+        name: 'Runs dry',
+        pot: { ...exampleScenario('gentle-lavender').pot, water_kg: 2.5 },
+      }),
+    );
     await expect.poll(() => page.locator('h1').textContent()).toBe('Runs dry');
     const dangers = page.getByRole('list', { name: 'Dangers of this run' });
     await expect.poll(() => dangers.textContent(), SEARCH).toMatch(/^Danger: Only .+ of water is left at/);
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of/);
-    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/because the pot runs dry/);
-    await expect.poll(() => page.locator('.stop-advice .answer-problem').textContent(), SEARCH).toMatch(/^The pot’s water does not last/);
+    await expect
+      .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
+      .toMatch(/because the pot runs dry/);
+    await expect
+      .poll(() => page.locator('.stop-advice .answer-problem').textContent(), SEARCH)
+      .toMatch(/^The pot’s water does not last/);
     await goTo(page, 'Size');
     await dangers.waitFor();
     await goTo(page, 'Boils');
-    await expect.poll(() => page.locator('.boil .answer-problem').first().textContent(), SEARCH).toMatch(/water is left/);
+    await expect
+      .poll(() => page.locator('.boil .answer-problem').first().textContent(), SEARCH)
+      .toMatch(/water is left/);
   });
 
   test('has no empty words where no oil comes', async () => {
     const { page, lead } = await openAnswer('run-length');
-    await openFile(page, 'bare.json', JSON.stringify({ ...exampleScenario('gentle-lavender'), name: 'Water alone', charge: { ...exampleScenario('gentle-lavender').charge, mass_kg: 0 } }));
+    await openFile(
+      page,
+      'bare.json',
+      JSON.stringify({
+        ...exampleScenario('gentle-lavender'),
+        name: 'Water alone',
+        charge: { ...exampleScenario('gentle-lavender').charge, mass_kg: 0 },
+      }),
+    );
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^No oil comes over/);
-    await expect.poll(() => page.locator('.stop-advice').textContent(), SEARCH).toMatch(/^No oil comes, so no rule says stop\./);
+    await expect
+      .poll(() => page.locator('.stop-advice').textContent(), SEARCH)
+      .toMatch(/^No oil comes, so no rule says stop\./);
     await page.locator('.spread-row').first().waitFor(SEARCH);
     expect(await page.locator('.spread-row').first().textContent()).toMatch(/^Oilnone/);
     expect(await page.getByRole('region', { name: /each share of the oil/ }).count()).toBe(0);
@@ -64,24 +101,54 @@ describe('how long to run', () => {
     await enter(page.getByRole('textbox', { name: 'Runs' }), '2000');
     await page.getByRole('button', { name: /Start again|Run again/ }).click();
     await page.locator('.spread-row').first().waitFor(SEARCH);
-    await expect.poll(async () => Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0), SEARCH).toBeGreaterThan(24);
+    await expect
+      .poll(
+        async () =>
+          Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0),
+        SEARCH,
+      )
+      .toBeGreaterThan(24);
     await page.getByRole('button', { name: /^Stop with \d+ of 2021 runs$/ }).click();
-    await expect.poll(() => page.locator('.answer-progress').getByRole('status').textContent()).toMatch(/^Stopped with \d+ of 2021 runs; what was found stays\.$/);
+    await expect
+      .poll(() => page.locator('.answer-progress').getByRole('status').textContent())
+      .toMatch(/^Stopped with \d+ of 2021 runs; what was found stays\.$/);
     expect(await page.locator('.spread-row').first().textContent()).toMatch(/^Oil\d+\smL\d+\smL to \d+\smL$/);
     expect(await page.locator('.influence').count()).toBeGreaterThanOrEqual(0);
-    const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save JSON of how long to run' }).click());
-    const answer = JSON.parse(saved.text) as { likely: { finished: number; seed: number; doubts: unknown[] }; length: { shares: unknown[] } };
+    const saved = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save JSON of how long to run' }).click(),
+    );
+    const answer = JSON.parse(saved.text) as {
+      likely: { finished: number; seed: number; doubts: unknown[] };
+      length: { shares: unknown[] };
+    };
     expect(answer.likely.finished).toBeGreaterThan(10);
     expect(answer.likely.seed).toBe(1);
     expect(answer.length.shares).toHaveLength(5);
-    const bands = await page.getByRole('figure', { name: 'Oil, and how sure it is' }).getByRole('button', { name: 'Save Oil, and how sure it is' }).click().then(() => downloaded(page, () => page.getByRole('group', { name: 'Save Oil, and how sure it is' }).getByRole('button', { name: 'CSV' }).click()));
+    const bands = await page
+      .getByRole('figure', { name: 'Oil, and how sure it is' })
+      .getByRole('button', { name: 'Save Oil, and how sure it is' })
+      .click()
+      .then(() =>
+        downloaded(page, () =>
+          page
+            .getByRole('group', { name: 'Save Oil, and how sure it is' })
+            .getByRole('button', { name: 'CSV' })
+            .click(),
+        ),
+      );
     expect(bands.text.split('\r\n')[0]).toMatch(/High, 1 in 10.*Middle run.*Low, 1 in 10.*As planned/);
   });
 
   test('refuses in words a number of runs, a seed or a share that cannot be', async () => {
     const { page, lead } = await openAnswer('run-length');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of/);
-    for (const [field, text] of [['Runs', '3'], ['Runs', 'many'], ['Seed', '1.5'], ['Share of the oil to stop at', '120 %'], ['Oil of ten minutes to stop at', '3 kg']] as const) {
+    for (const [field, text] of [
+      ['Runs', '3'],
+      ['Runs', 'many'],
+      ['Seed', '1.5'],
+      ['Share of the oil to stop at', '120 %'],
+      ['Oil of ten minutes to stop at', '3 kg'],
+    ] as const) {
       await enter(page.getByRole('textbox', { name: field, exact: true }), text);
       await page.getByRole('alert').first().waitFor();
       await page.getByRole('textbox', { name: field, exact: true }).press('Escape');

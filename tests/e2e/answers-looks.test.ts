@@ -27,12 +27,18 @@ describe('the answers', () => {
     }
   });
 
-  test.each([[360, 740], [2560, 1440]] as const)('fit a screen of %i pixels across without scrolling sideways', async (width, height) => {
+  test.each([
+    [360, 740],
+    [2560, 1440],
+  ] as const)('fit a screen of %i pixels across without scrolling sideways', async (width, height) => {
     const { page } = await openAnswer('size', { viewport: { width, height } });
     for (const [place, stands] of Object.entries(ready)) {
       await goTo(page, place);
       await stands(page);
-      expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), place).toBeLessThanOrEqual(0);
+      expect(
+        await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
+        place,
+      ).toBeLessThanOrEqual(0);
     }
   });
 });
@@ -46,7 +52,15 @@ describe('the working', () => {
     const sheet = page.getByRole('dialog', { name: 'The working' });
     await sheet.locator('.katex').first().waitFor(SEARCH);
     expect(await sheet.locator('.working-result').textContent()).toMatch(/^Time to 90 % of the oil: 1\sh/);
-    await expect.poll(() => page.evaluate(() => [...document.fonts].filter(({ family, status }) => family.includes('KaTeX_Main') && status === 'loaded').length)).toBeGreaterThan(0);
+    await expect
+      .poll(() =>
+        page.evaluate(
+          () =>
+            [...document.fonts].filter(({ family, status }) => family.includes('KaTeX_Main') && status === 'loaded')
+              .length,
+        ),
+      )
+      .toBeGreaterThan(0);
     const numbers = sheet.getByRole('combobox', { name: 'Number' });
     await numbers.selectOption({ label: 'Tube needed to condense' });
     await expect.poll(() => sheet.locator('.working-step').count()).toBeGreaterThan(3);

@@ -10,14 +10,18 @@ export interface OpenAnswer extends OpenedPage {
 export const onAnswer = (page: Page) => ({ lead: page.locator('.answer-lead').first() });
 
 /** Opens a place by its address. */
-export async function openAnswer(place: 'size' | 'run-length' | 'boils' | 'my-runs', options: BrowserContextOptions = {}): Promise<OpenAnswer> {
+export async function openAnswer(
+  place: 'size' | 'run-length' | 'boils' | 'my-runs',
+  options: BrowserContextOptions = {},
+): Promise<OpenAnswer> {
   const opened = await openPage(`#${place}`, options);
   const answer = onAnswer(opened.page);
   await answer.lead.waitFor();
   return { ...opened, ...answer };
 }
 
-export const goTo = (page: Page, place: string): Promise<void> => page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place, exact: true }).click();
+export const goTo = (page: Page, place: string): Promise<void> =>
+  page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place, exact: true }).click();
 
 /** A search on the model may take its time on a busy machine. */
 export const SEARCH = { timeout: 45_000 };

@@ -10,7 +10,8 @@ describe('my runs', () => {
     const { page } = await openAnswer('my-runs');
     await page.getByRole('button', { name: 'New log' }).focus();
     await page.keyboard.press('Enter');
-    const cell = (column: string, line: number) => page.getByRole('textbox', { name: new RegExp(`^${column}.*, line ${line}$`) });
+    const cell = (column: string, line: number) =>
+      page.getByRole('textbox', { name: new RegExp(`^${column}.*, line ${line}$`) });
     await cell('Time', 1).focus();
     await page.keyboard.type('30');
     await page.keyboard.press('Tab');
@@ -27,8 +28,14 @@ describe('my runs', () => {
     await page.getByRole('textbox', { name: 'Notes' }).fill('windy, lid leaked a little');
     await page.getByRole('textbox', { name: 'Name', exact: true }).fill('First of June');
     await page.reload();
-    await expect.poll(() => page.getByRole('textbox', { name: 'Name', exact: true }).inputValue(), SEARCH).toBe('First of June');
-    expect([await cell('Time', 1).inputValue(), await cell('Oil', 2).inputValue(), await cell('Time', 3).inputValue()]).toEqual(['30', 'a lot', '1:00']);
+    await expect
+      .poll(() => page.getByRole('textbox', { name: 'Name', exact: true }).inputValue(), SEARCH)
+      .toBe('First of June');
+    expect([
+      await cell('Time', 1).inputValue(),
+      await cell('Oil', 2).inputValue(),
+      await cell('Time', 3).inputValue(),
+    ]).toEqual(['30', 'a lot', '1:00']);
     expect(await page.getByRole('textbox', { name: 'Notes' }).inputValue()).toBe('windy, lid leaked a little');
   });
 
@@ -39,13 +46,18 @@ describe('my runs', () => {
     await page.getByRole('textbox', { name: /A line of headings/ }).fill(`${SLOW}\n130, spilt`);
     await page.getByRole('button', { name: 'Take these lines' }).click();
     await page.getByText('“spilt” is not a number').waitFor();
-    expect(await page.getByRole('textbox', { name: /A line of headings/ }).inputValue()).toBe('time (min), oil (mL)\n130, spilt');
+    expect(await page.getByRole('textbox', { name: /A line of headings/ }).inputValue()).toBe(
+      'time (min), oil (mL)\n130, spilt',
+    );
     expect(await page.getByRole('textbox', { name: /^Oil so far.*, line 8$/ }).inputValue()).toBe('29.6');
 
     await page.getByRole('button', { name: 'Fit', exact: true }).click();
     const factors = page.getByRole('region', { name: /^Fitted factors/ });
     await factors.waitFor(SEARCH);
-    expect(await factors.locator('tbody tr').allTextContents()).toEqual([expect.stringMatching(/^Oil content factor0\.\d\d0\.\d\d to \d\.\d\d1\.00/), expect.stringMatching(/^Release factor0\.\d\d/)]);
+    expect(await factors.locator('tbody tr').allTextContents()).toEqual([
+      expect.stringMatching(/^Oil content factor0\.\d\d0\.\d\d to \d\.\d\d1\.00/),
+      expect.stringMatching(/^Release factor0\.\d\d/),
+    ]);
     await page.getByRole('figure', { name: 'What the fit leaves over' }).waitFor();
     await page.getByRole('textbox', { name: /Keep the fitted still as/ }).fill('South bed, as it gives');
     await page.getByRole('button', { name: 'Keep it' }).click();
@@ -56,7 +68,10 @@ describe('my runs', () => {
     const book = await downloaded(page, () => page.getByRole('button', { name: 'Save the run book' }).click());
 
     const other = await openAnswer('my-runs');
-    const [chooser] = await Promise.all([other.page.waitForEvent('filechooser'), other.page.getByRole('button', { name: 'Open a file' }).click()]);
+    const [chooser] = await Promise.all([
+      other.page.waitForEvent('filechooser'),
+      other.page.getByRole('button', { name: 'Open a file' }).click(),
+    ]);
     await chooser.setFiles({ name: book.name, mimeType: 'application/json', buffer: Buffer.from(book.text) });
     await other.page.getByText('Added 1 log and 1 fitted still from').waitFor();
     expect(await other.page.getByRole('textbox', { name: /^Oil so far.*, line 8$/ }).inputValue()).toBe('29.6');
@@ -70,7 +85,9 @@ describe('my runs', () => {
     await page.getByRole('button', { name: 'New log' }).click();
     expect(await page.getByRole('combobox', { name: 'Temperatures in' }).inputValue()).toBe('°F');
     await page.getByText('Paste columns from a note').click();
-    await page.getByRole('textbox', { name: /A line of headings/ }).fill('time (min), oil (mL), outlet °C\n30, 2.6, 27');
+    await page
+      .getByRole('textbox', { name: /A line of headings/ })
+      .fill('time (min), oil (mL), outlet °C\n30, 2.6, 27');
     await page.getByRole('button', { name: 'Take these lines' }).click();
     expect(await page.getByRole('combobox', { name: 'Temperatures in' }).inputValue()).toBe('°C');
     expect(await page.getByRole('textbox', { name: 'Outlet in °C, line 1' }).inputValue()).toBe('27');
@@ -78,7 +95,10 @@ describe('my runs', () => {
     const back = page.getByRole('button', { name: 'Put the still of this log on the bench' });
     expect(await back.count()).toBe(0);
     await page.getByRole('button', { name: 'Examples' }).click();
-    await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
+    await page
+      .getByRole('dialog', { name: 'Start from' })
+      .getByRole('button', { name: /Rosemary, fifty litres/ })
+      .click();
     await back.click();
     await expect.poll(() => page.locator('h1').textContent()).toBe('Gentle lavender');
     await expect.poll(() => back.count()).toBe(0);
@@ -91,8 +111,15 @@ describe('my runs', () => {
     await page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).fill('2');
     await page.getByRole('button', { name: 'Fit', exact: true }).click();
     await page.getByRole('alert').filter({ hasText: 'One reading is too few to find 2 factors' }).waitFor(SEARCH);
-    for (const [text, told] of [['{"a":', 'not JSON'], ['{"kind":"cake"}', 'no run book'], ['\u0000\u0001', 'no readings']] as const) {
-      const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Open a file' }).click()]);
+    for (const [text, told] of [
+      ['{"a":', 'not JSON'],
+      ['{"kind":"cake"}', 'no run book'],
+      ['\u0000\u0001', 'no readings'],
+    ] as const) {
+      const [chooser] = await Promise.all([
+        page.waitForEvent('filechooser'),
+        page.getByRole('button', { name: 'Open a file' }).click(),
+      ]);
       await chooser.setFiles({ name: 'odd', mimeType: 'text/plain', buffer: Buffer.from(text) });
       await page.getByText(told).waitFor();
       expect(await page.getByText('Your run book is as it was.').count()).toBe(1);

@@ -6,7 +6,9 @@ import { downloaded, enter, openFile, typedValue } from './bench-page.ts';
 describe('how much tube', () => {
   test('is answered in a sentence, a picture and a table, and all of it can be taken along', async () => {
     const { page, lead } = await openAnswer('size');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^[\d.]+\sm of this tube hold the whole run; take [\d.]+\sm, 20\s% more\.$/);
+    await expect
+      .poll(() => lead.textContent(), SEARCH)
+      .toMatch(/^[\d.]+\sm of this tube hold the whole run; take [\d.]+\sm, 20\s% more\.$/);
     expect(await page.locator('.map-isotherm').count()).toBeGreaterThan(2);
     expect(await page.locator('.map-label.is-escapes').textContent()).toBe('vapour escapes');
 
@@ -20,8 +22,19 @@ describe('how much tube', () => {
 
     const standard = page.getByRole('combobox', { name: 'Standard' });
     await standard.selectOption('EN 1057');
-    const rows = page.getByRole('region', { name: 'Standard tubes as the condenser of this still' }).locator('tbody tr');
-    await expect.poll(() => page.locator('.tube-table td').filter({ hasText: /^fits$/ }).count(), SEARCH).toBeGreaterThan(1);
+    const rows = page
+      .getByRole('region', { name: 'Standard tubes as the condenser of this still' })
+      .locator('tbody tr');
+    await expect
+      .poll(
+        () =>
+          page
+            .locator('.tube-table td')
+            .filter({ hasText: /^fits$/ })
+            .count(),
+        SEARCH,
+      )
+      .toBeGreaterThan(1);
     await page.getByRole('button', { name: /^Stop with \d+ of 124 tubes tried$/ }).click();
     await page.getByRole('button', { name: 'Try every tube' }).waitFor();
     await page.getByRole('button', { name: 'Bore' }).click();
@@ -29,13 +42,18 @@ describe('how much tube', () => {
     expect(bores.length).toBeGreaterThan(5);
     expect(bores.map(Number)).toEqual(bores.map(Number).toSorted((a, b) => a - b));
     await page.getByRole('button', { name: 'Bore' }).click();
-    expect((await rows.locator('td:nth-of-type(1)').allTextContents()).map(Number)).toEqual(bores.map(Number).toReversed());
+    expect((await rows.locator('td:nth-of-type(1)').allTextContents()).map(Number)).toEqual(
+      bores.map(Number).toReversed(),
+    );
 
     const table = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of the tubes' }).click());
     expect(table.text).toMatch(/^Tube,Standard,Bore \(mm\),Outside \(mm\),Verdict,/);
     expect(table.text.trim().split('\r\n')).toHaveLength(bores.length + 1);
 
-    await page.getByRole('button', { name: /^Use it / }).first().click();
+    await page
+      .getByRole('button', { name: /^Use it / })
+      .first()
+      .click();
     await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/more than the least/);
   });
 
@@ -74,7 +92,12 @@ describe('how much tube', () => {
     const { page, lead } = await openAnswer('size');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/hold the whole run/);
     const before = await lead.textContent();
-    for (const [field, text, told] of [['Distillate no warmer than', 'lukewarm', /./], ['Distillate no warmer than', '200 C', /90/], ['Margin on the length', '-5 %', /0/], ['Price of the tube', 'cheap', /./]] as const) {
+    for (const [field, text, told] of [
+      ['Distillate no warmer than', 'lukewarm', /./],
+      ['Distillate no warmer than', '200 C', /90/],
+      ['Margin on the length', '-5 %', /0/],
+      ['Price of the tube', 'cheap', /./],
+    ] as const) {
       await enter(page.getByRole('textbox', { name: field }), text);
       expect(await page.getByRole('alert').first().textContent()).toMatch(told);
       await page.getByRole('textbox', { name: field }).press('Escape');
@@ -87,7 +110,8 @@ describe('how much tube', () => {
 
   test('keeps the keyboard where it stands while more tubes are tried', async () => {
     const { page } = await openAnswer('size');
-    const tried = async () => Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0);
+    const tried = async () =>
+      Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0);
     const use = page.getByRole('button', { name: /^Use it/ }).first();
     await use.waitFor(SEARCH);
     const name = (await use.textContent()) ?? '';
@@ -99,18 +123,43 @@ describe('how much tube', () => {
 
   test('prints its table with headings, and only the tubes that were tried', async () => {
     const { page } = await openAnswer('size');
-    await expect.poll(() => page.locator('.tube-table td').filter({ hasText: /^fits$/ }).count(), SEARCH).toBeGreaterThan(1);
-    await page.getByRole('button', { name: /^Stop with \d+ of/ }).click({ timeout: 2000 }).catch(() => undefined);
+    await expect
+      .poll(
+        () =>
+          page
+            .locator('.tube-table td')
+            .filter({ hasText: /^fits$/ })
+            .count(),
+        SEARCH,
+      )
+      .toBeGreaterThan(1);
+    await page
+      .getByRole('button', { name: /^Stop with \d+ of/ })
+      .click({ timeout: 2000 })
+      .catch(() => undefined);
     await page.emulateMedia({ media: 'print' });
     expect(await page.locator('.tube-table thead').getByText('Length').isVisible()).toBe(true);
     expect(await page.locator('.tube-table .is-untried').filter({ visible: true }).count()).toBe(0);
-    expect(await page.getByRole('button', { name: /^Use it/ }).filter({ visible: true }).count()).toBe(0);
+    expect(
+      await page
+        .getByRole('button', { name: /^Use it/ })
+        .filter({ visible: true })
+        .count(),
+    ).toBe(0);
   });
 
   test('tells no tube from another where nothing comes over', async () => {
     const { page, lead } = await openAnswer('size');
     const lavender = exampleScenario('gentle-lavender');
-    await openFile(page, 'cold.json', JSON.stringify({ ...lavender, name: 'Never boils', heat: { ...lavender.heat, setting: [{ at_s: 0, value: 0.05, shape: 'step' }] } }));
+    await openFile(
+      page,
+      'cold.json',
+      JSON.stringify({
+        ...lavender,
+        name: 'Never boils',
+        heat: { ...lavender.heat, setting: [{ at_s: 0, value: 0.05, shape: 'step' }] },
+      }),
+    );
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Nothing comes over/);
     await page.getByText('none can be told from another').waitFor(SEARCH);
     expect(await page.getByRole('button', { name: /^Use it/ }).count()).toBe(0);
@@ -120,9 +169,14 @@ describe('how much tube', () => {
   test('is answered for a straight tube in a jacket alike, without turns', async () => {
     const { page, lead } = await openAnswer('size');
     await page.getByRole('button', { name: 'Examples' }).click();
-    await page.getByRole('dialog', { name: 'Start from' }).getByRole('button', { name: /Rosemary, fifty litres/ }).click();
+    await page
+      .getByRole('dialog', { name: 'Start from' })
+      .getByRole('button', { name: /Rosemary, fifty litres/ })
+      .click();
     await expect.poll(() => page.locator('h1').textContent()).toBe('Rosemary, fifty litres');
-    await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/^That is [\d.]+\s\w+ of copper.*Your tube has/);
+    await expect
+      .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
+      .toMatch(/^That is [\d.]+\s\w+ of copper.*Your tube has/);
     expect(await lead.textContent()).toMatch(/hold the whole run/);
     expect(await page.getByRole('button', { name: 'Turns' }).count()).toBe(0);
     expect(await page.getByRole('radio', { name: 'against water in the tub' }).count()).toBe(0);

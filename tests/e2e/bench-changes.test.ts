@@ -78,7 +78,9 @@ describe('a change of the still', () => {
     await page.keyboard.press('ArrowLeft');
     await page.keyboard.press('ArrowLeft');
     await expect.poll(() => typedValue(page, 'Heat').inputValue()).toBe('50');
-    expect(await reach.textContent()).toMatch(new RegExp(`Changes the run from \\d+\\smin to ${Math.round(here / 60)}\\smin`));
+    expect(await reach.textContent()).toMatch(
+      new RegExp(`Changes the run from \\d+\\smin to ${Math.round(here / 60)}\\smin`),
+    );
   });
 
   test('of the units changes what is shown and nothing else', async () => {

@@ -2,7 +2,18 @@ import { buffer } from 'node:stream/consumers';
 import { describe, expect, test } from 'vitest';
 import { downloaded, openBench, seconds } from './bench-page.ts';
 
-const CHARTS = ['Temperatures', 'Heat', 'Steam and distillate', 'Cooling water', 'Oil out', 'Recovery', 'Heat in the bed', 'Along the condenser', 'Drops caught', 'Energy'];
+const CHARTS = [
+  'Temperatures',
+  'Heat',
+  'Steam and distillate',
+  'Cooling water',
+  'Oil out',
+  'Recovery',
+  'Heat in the bed',
+  'Along the condenser',
+  'Drops caught',
+  'Energy',
+];
 
 describe('the charts', () => {
   test('are all there, each with a name, a table and ways to save it', async () => {
@@ -26,7 +37,10 @@ describe('the charts', () => {
     expect(svg.text).toContain('linalyl acetate');
     const csv = await downloaded(page, () => chart.getByRole('button', { name: 'CSV' }).click());
     expect(csv.text.split('\n').length).toBeGreaterThan(50);
-    const [picture] = await Promise.all([page.waitForEvent('download'), chart.getByRole('button', { name: 'PNG' }).click()]);
+    const [picture] = await Promise.all([
+      page.waitForEvent('download'),
+      chart.getByRole('button', { name: 'PNG' }).click(),
+    ]);
     const bytes = await buffer(await picture.createReadStream());
     expect([...bytes.subarray(1, 4)].map((byte) => String.fromCharCode(byte)).join('')).toBe('PNG');
     expect(bytes.length).toBeGreaterThan(5000);
@@ -76,7 +90,12 @@ describe('the charts', () => {
     const chart = page.getByRole('figure', { name: 'Oil out', exact: true });
     await chart.locator('.chart-name-words').first().waitFor({ state: 'attached' });
     await page.evaluate(() => document.fonts.ready.then(() => undefined));
-    const cut = () => chart.locator('.chart-name-words').evaluateAll((names) => names.filter((name) => name.scrollWidth > name.clientWidth).map((name) => name.textContent));
+    const cut = () =>
+      chart
+        .locator('.chart-name-words')
+        .evaluateAll((names) =>
+          names.filter((name) => name.scrollWidth > name.clientWidth).map((name) => name.textContent),
+        );
     await expect.poll(cut).toEqual([]);
   });
 });

@@ -4,8 +4,12 @@ import { changedFrom, onBench, openBench, seconds } from './bench-page.ts';
 describe('someone who has never been here', () => {
   test('sees a still at work and, in one sentence, what its run comes to', async () => {
     const { page, lead, playhead } = await openBench();
-    expect(await lead.textContent()).toMatch(/^The coil condenses everything in the first [\d.]+\sm of its [\d.]+\sm; the rest cools the distillate\.$/);
-    expect(await page.locator('.headline-facts').textContent()).toMatch(/first drops at \d+\smin · \d+ of the \d+\smL of oil by .+ · \d+\sL of cooling water/);
+    expect(await lead.textContent()).toMatch(
+      /^The coil condenses everything in the first [\d.]+\sm of its [\d.]+\sm; the rest cools the distillate\.$/,
+    );
+    expect(await page.locator('.headline-facts').textContent()).toMatch(
+      /first drops at \d+\smin · \d+ of the \d+\smL of oil by .+ · \d+\sL of cooling water/,
+    );
     expect(await seconds(playhead)).toBeGreaterThan(600);
     expect(await page.getByRole('group', { name: /still in section/ }).count()).toBe(1);
   });

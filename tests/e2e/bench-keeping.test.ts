@@ -28,7 +28,12 @@ describe('work on the bench', () => {
   test('is saved as a file and opened again elsewhere', async () => {
     const first = await openBench();
     await enter(typedValue(first.page, 'Coil'), '2.35 m');
-    const saved = await downloaded(first.page, () => first.page.getByRole('button', { name: /^Save this|^Save$/ }).first().click());
+    const saved = await downloaded(first.page, () =>
+      first.page
+        .getByRole('button', { name: /^Save this|^Save$/ })
+        .first()
+        .click(),
+    );
     expect(saved.name).toBe('gentle-lavender.json');
     const scenario = JSON.parse(saved.text) as { condenser: { length_m: number } };
     expect(scenario.condenser.length_m).toBe(2.35);

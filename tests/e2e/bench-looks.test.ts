@@ -11,7 +11,10 @@ describe('accessibility', () => {
       await page.getByRole('combobox', { name: 'Look' }).selectOption(look);
       expect(await axeFaults(page), look).toEqual([]);
     }
-    await page.getByRole('button', { name: /^Separator/ }).first().click();
+    await page
+      .getByRole('button', { name: /^Separator/ })
+      .first()
+      .click();
     await page.getByRole('complementary', { name: 'Settings' }).getByRole('tab').first().waitFor();
     expect(await axeFaults(page), 'settings').toEqual([]);
     await page.getByRole('button', { name: 'Close settings' }).click();
@@ -34,7 +37,12 @@ describe('accessibility', () => {
   });
 
   test('on a phone, with the menu and a control open, it holds none either', async () => {
-    const { page } = await openBench({ bypassCSP: true, viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
+    const { page } = await openBench({
+      bypassCSP: true,
+      viewport: { width: 390, height: 844 },
+      hasTouch: true,
+      isMobile: true,
+    });
     await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
     expect(await axeFaults(page)).toEqual([]);
     await page.getByRole('button', { name: 'Menu' }).tap();
@@ -56,13 +64,21 @@ describe('the page', () => {
     }
     for (const width of [360, 390, 720, 768, 1024, 1200, 1440, 2560, 3840]) {
       await page.setViewportSize({ width, height: 900 });
-      await expect.poll(() => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), { message: `${width} px` }).toBeLessThanOrEqual(0);
+      await expect
+        .poll(() => page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth), {
+          message: `${width} px`,
+        })
+        .toBeLessThanOrEqual(0);
     }
   });
 
   test('stands in the order drawing, verdict, charts on a phone, with the controls at the thumb', async () => {
     const { page } = await openBench({ viewport: { width: 390, height: 844 }, hasTouch: true, isMobile: true });
-    const tops = await Promise.all(['.bench-still', '.bench-verdict', '.bench-charts'].map(async (place) => (await page.locator(place).boundingBox())?.y ?? Number.NaN));
+    const tops = await Promise.all(
+      ['.bench-still', '.bench-verdict', '.bench-charts'].map(
+        async (place) => (await page.locator(place).boundingBox())?.y ?? Number.NaN,
+      ),
+    );
     expect(tops).toEqual([...tops].sort((a, b) => a - b));
     const bar = page.getByRole('region', { name: 'Live controls' });
     const box = await bar.boundingBox();
@@ -84,7 +100,8 @@ describe('the page', () => {
         new Promise<number>((resolve) => {
           let sum = 0;
           const observer = new PerformanceObserver((list) => {
-            for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[]) sum += entry.hadRecentInput ? 0 : entry.value;
+            for (const entry of list.getEntries() as (PerformanceEntry & { value: number; hadRecentInput: boolean })[])
+              sum += entry.hadRecentInput ? 0 : entry.value;
           });
           observer.observe({ type: 'layout-shift', buffered: true });
           setTimeout(() => resolve(sum), 200);
@@ -99,7 +116,9 @@ describe('the page', () => {
     expect(await page.getByRole('button', { name: 'Examples' }).isVisible()).toBe(false);
     expect(await page.getByRole('region', { name: 'Live controls' }).isVisible()).toBe(false);
     expect(await page.locator('.headline-lead').isVisible()).toBe(true);
-    expect(await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim())).toBe('#fff');
+    expect(
+      await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim()),
+    ).toBe('#fff');
   });
 
   test('is laid out for paper while it prints, and put back after', async () => {
@@ -108,7 +127,10 @@ describe('the page', () => {
       window.print = () => {
         const { dataset, clientWidth } = document.documentElement;
         const sheet = document.querySelector('.drawing-svg')?.getBoundingClientRect().width ?? 0;
-        dataset['printed'] = JSON.stringify({ theme: dataset['theme'], fits: sheet > 300 && sheet < 700 && clientWidth > 1000 });
+        dataset['printed'] = JSON.stringify({
+          theme: dataset['theme'],
+          fits: sheet > 300 && sheet < 700 && clientWidth > 1000,
+        });
       };
     });
     await page.getByRole('button', { name: 'Print' }).click();

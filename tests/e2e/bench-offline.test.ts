@@ -26,8 +26,18 @@ describe('without a network', () => {
     const { page } = await openBench();
     const found = await page.evaluate(async () => {
       const address = document.querySelector<HTMLLinkElement>('link[rel="manifest"]')?.href ?? '';
-      const manifest = (await (await fetch(address)).json()) as { name: string; start_url: string; display: string; icons: { src: string; sizes: string; type: string }[] };
-      const icons = await Promise.all(manifest.icons.map(async ({ src, sizes, type }) => ({ sizes, is: (await fetch(new URL(src, address))).headers.get('content-type') === type })));
+      const manifest = (await (await fetch(address)).json()) as {
+        name: string;
+        start_url: string;
+        display: string;
+        icons: { src: string; sizes: string; type: string }[];
+      };
+      const icons = await Promise.all(
+        manifest.icons.map(async ({ src, sizes, type }) => ({
+          sizes,
+          is: (await fetch(new URL(src, address))).headers.get('content-type') === type,
+        })),
+      );
       return { ...manifest, icons };
     });
     expect(found).toMatchObject({ name: 'Limbeck', start_url: './', display: 'standalone' });

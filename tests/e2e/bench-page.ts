@@ -25,7 +25,8 @@ export const onBench = (page: Page) => ({
   verdict: page.getByRole('region', { name: 'What to make of it' }),
 });
 
-export const typedValue = (page: Page, control: string): Locator => page.getByRole('textbox', { name: `${control}, typed` });
+export const typedValue = (page: Page, control: string): Locator =>
+  page.getByRole('textbox', { name: `${control}, typed` });
 
 /** Types into a field and leaves it. */
 export async function enter(field: Locator, text: string): Promise<void> {
@@ -42,14 +43,20 @@ export async function changedFrom(text: Locator, before: string | null): Promise
   return (await text.textContent()) ?? '';
 }
 
-export async function downloaded(page: Page, act: () => Promise<void>): Promise<{ readonly name: string; readonly text: string }> {
+export async function downloaded(
+  page: Page,
+  act: () => Promise<void>,
+): Promise<{ readonly name: string; readonly text: string }> {
   const [download]: [Download, void] = await Promise.all([page.waitForEvent('download'), act()]);
   return { name: download.suggestedFilename(), text: await text(await download.createReadStream()) };
 }
 
 /** Hands a file to the page the way its own file picker does. */
 export async function openFile(page: Page, name: string, text: string): Promise<void> {
-  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.getByRole('button', { name: 'Open', exact: true }).click()]);
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: 'Open', exact: true }).click(),
+  ]);
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
@@ -57,7 +64,11 @@ export async function openFile(page: Page, name: string, text: string): Promise<
 export async function axeFaults(page: Page): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
   return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run({ rules: { 'label-content-name-mismatch': { enabled: true } } });
-    return violations.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`));
+    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run({
+      rules: { 'label-content-name-mismatch': { enabled: true } },
+    });
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
+    );
   });
 }

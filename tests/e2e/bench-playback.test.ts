@@ -39,7 +39,7 @@ describe('the playhead', () => {
     if (!box) throw new Error('the playhead is not on the page');
     const y = box.y + box.height / 2;
     const max = Number(await playhead.getAttribute('max'));
-    await page.mouse.move(box.x + 9 + (await seconds(playhead)) / max * (box.width - 18), y);
+    await page.mouse.move(box.x + 9 + ((await seconds(playhead)) / max) * (box.width - 18), y);
     await page.mouse.down();
     const drawn: (string | null)[] = [];
     for (const share of [0.5, 0.7, 0.9]) {
@@ -57,26 +57,36 @@ describe('the playhead', () => {
     ['at a desk', { width: 1440, height: 900 }],
     ['on a tablet', { width: 1024, height: 768 }],
     ['on a phone', { width: 390, height: 844 }],
-  ])('stands over its place in the charts and the schedules, %s, even where the run breaks off', async (_where, viewport) => {
-    const { page, playhead } = await openBench({ viewport });
-    await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
-    const menu = page.getByRole('button', { name: 'Menu' });
-    if (await menu.isVisible()) await menu.click();
-    await page.getByRole('button', { name: 'Examples' }).click();
-    await page.getByRole('dialog').getByRole('button', { name: /boiled hard/ }).click();
-    await expect.poll(() => page.locator('h1').textContent()).toBe('Lavender, boiled hard');
-    for (const time of ['900', '4200']) {
-      await playhead.fill(time);
-      // What is off the screen need not follow.
-      await page.getByRole('figure', { name: 'Temperatures' }).scrollIntoViewIfNeeded();
-      const box = await playhead.boundingBox();
-      if (!box) throw new Error('the playhead is not on the page');
-      const thumb = box.x + 9 + (Number(time) / Number(await playhead.getAttribute('max'))) * (box.width - 18);
-      for (const line of ['.chart-playhead', '.schedule-playhead']) {
-        await expect.poll(async () => Math.abs(((await page.locator(line).first().boundingBox())?.x ?? Number.NaN) - thumb), { message: `${line} at ${time} s` }).toBeLessThan(2.5);
+  ])(
+    'stands over its place in the charts and the schedules, %s, even where the run breaks off',
+    async (_where, viewport) => {
+      const { page, playhead } = await openBench({ viewport });
+      await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
+      const menu = page.getByRole('button', { name: 'Menu' });
+      if (await menu.isVisible()) await menu.click();
+      await page.getByRole('button', { name: 'Examples' }).click();
+      await page
+        .getByRole('dialog')
+        .getByRole('button', { name: /boiled hard/ })
+        .click();
+      await expect.poll(() => page.locator('h1').textContent()).toBe('Lavender, boiled hard');
+      for (const time of ['900', '4200']) {
+        await playhead.fill(time);
+        // What is off the screen need not follow.
+        await page.getByRole('figure', { name: 'Temperatures' }).scrollIntoViewIfNeeded();
+        const box = await playhead.boundingBox();
+        if (!box) throw new Error('the playhead is not on the page');
+        const thumb = box.x + 9 + (Number(time) / Number(await playhead.getAttribute('max'))) * (box.width - 18);
+        for (const line of ['.chart-playhead', '.schedule-playhead']) {
+          await expect
+            .poll(async () => Math.abs(((await page.locator(line).first().boundingBox())?.x ?? Number.NaN) - thumb), {
+              message: `${line} at ${time} s`,
+            })
+            .toBeLessThan(2.5);
+        }
       }
-    }
-  });
+    },
+  );
 
   test('is followed by what is off the screen once it rests', async () => {
     const { page, playhead } = await openBench();

@@ -45,7 +45,9 @@ describe('a control over the run', () => {
     await plan.getByRole('button', { name: /^Add a change at/ }).click();
     const added = plan.getByRole('slider', { name: 'Water flow, change 1' });
     await added.waitFor();
-    expect(await page.locator('.live-control.is-tap .live-reach').textContent()).toMatch(/Changes the run from 28\smin on|Changes the run from the start to 28\smin/);
+    expect(await page.locator('.live-control.is-tap .live-reach').textContent()).toMatch(
+      /Changes the run from 28\smin on|Changes the run from the start to 28\smin/,
+    );
     await added.press('Delete');
     await added.waitFor({ state: 'detached' });
     await page.getByRole('button', { name: 'Undo' }).click();
@@ -56,7 +58,10 @@ describe('a control over the run', () => {
     const { page } = await openBench();
     await page.getByRole('button', { name: /^Electric plate,/ }).press('Enter');
     const settings = page.getByRole('complementary', { name: 'Settings' });
-    await settings.getByRole('button', { name: /over the run|schedule|over time/i }).first().click();
+    await settings
+      .getByRole('button', { name: /over the run|schedule|over time/i })
+      .first()
+      .click();
     await settings.waitFor({ state: 'detached' });
     await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('schedule-heat-setting');
   });

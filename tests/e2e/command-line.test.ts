@@ -31,7 +31,8 @@ function expectSame(found: unknown, saved: unknown, at: string): void {
   } else expect(found, at).toEqual(saved);
 }
 
-const LOG = 'time (min), oil (mL), outlet (°C)\n30, 2.6, 24\n40, 8.2, 26.5\n50, 13.4, 27\n60, 17.6, 28\n75, 22.8, 30\n90, 26.1, 31\n120, 29.6, 34';
+const LOG =
+  'time (min), oil (mL), outlet (°C)\n30, 2.6, 24\n40, 8.2, 26.5\n50, 13.4, 27\n60, 17.6, 28\n75, 22.8, 30\n90, 26.1, 31\n120, 29.6, 34';
 
 describe('page and command line agree', () => {
   test('on how long to run, as both ask when nobody sets anything, and on the likely runs of a seed', async () => {
@@ -43,20 +44,42 @@ describe('page and command line agree', () => {
     await page.getByText('of 10 draws.').waitFor(SEARCH);
     await expect.poll(() => page.locator('.answer-progress-words').textContent(), SEARCH).toMatch(/31/);
     await page.getByRole('button', { name: /^Stop with/ }).waitFor({ ...SEARCH, state: 'detached' });
-    const { text } = await downloaded(page, () => page.getByRole('button', { name: 'Save JSON of how long to run' }).click());
+    const { text } = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save JSON of how long to run' }).click(),
+    );
     const saved = JSON.parse(text) as { scenario: Json; length: Json; advice: Json; likely: Json };
-    const found = answered('predict', written('length.json', JSON.stringify(saved.scenario)), '--runs', '10', '--seed', '7');
+    const found = answered(
+      'predict',
+      written('length.json', JSON.stringify(saved.scenario)),
+      '--runs',
+      '10',
+      '--seed',
+      '7',
+    );
     expectSame(found['length'], saved.length, 'length');
     expectSame(found['advice'], saved.advice, 'advice');
     const likely = found['likely'] as Json;
-    for (const name of ['seed', 'members', 'doubts', 'headline', 'asPlanned', 'influences', 'times_s', 'oil_mL', 'recovery']) expectSame(likely[name], saved.likely[name], name);
+    for (const name of [
+      'seed',
+      'members',
+      'doubts',
+      'headline',
+      'asPlanned',
+      'influences',
+      'times_s',
+      'oil_mL',
+      'recovery',
+    ])
+      expectSame(likely[name], saved.likely[name], name);
   });
 
   test('on a gentle boil against a hard one', async () => {
     const { page, lead } = await openAnswer('boils');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
-    const { text } = await downloaded(page, () => page.getByRole('button', { name: 'Save JSON of the comparison' }).click());
+    const { text } = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save JSON of the comparison' }).click(),
+    );
     const saved = JSON.parse(text) as { boils: Json[]; conclusion: string[]; rows: Json[] };
     const found = answered('compare', 'gentle-lavender', '--gentle-against-hard');
     expect(found['conclusion']).toEqual(saved.conclusion);
@@ -76,8 +99,13 @@ describe('page and command line agree', () => {
     const saved = JSON.parse(text) as { calibration: Json; fitted: Json };
     const file = written('fit.json', text);
     const found = answered('fit', 'gentle-lavender', '--log', written('log.csv', LOG));
-    for (const name of ['factors', 'residuals', 'correlation', 'reducedChiSquare', 'notes']) expectSame(found[name], saved.calibration[name], name);
+    for (const name of ['factors', 'residuals', 'correlation', 'reducedChiSquare', 'notes'])
+      expectSame(found[name], saved.calibration[name], name);
     expectSame(found['fitted'], saved.fitted, 'fitted');
-    expectSame(answered('predict', 'gentle-lavender', '--runs', '0', '--fit', file)['length'], answered('predict', written('fitted.json', JSON.stringify(saved.fitted['scenario'])), '--runs', '0')['length'], 'predicted');
+    expectSame(
+      answered('predict', 'gentle-lavender', '--runs', '0', '--fit', file)['length'],
+      answered('predict', written('fitted.json', JSON.stringify(saved.fitted['scenario'])), '--runs', '0')['length'],
+      'predicted',
+    );
   });
 });

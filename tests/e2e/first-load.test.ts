@@ -15,16 +15,19 @@ describe('the first load', () => {
     expect(await page.locator('h1').count()).toBe(1);
   });
 
-  test.each(['light', 'dark'] as const)('has no accessibility fault that axe can find on a %s ground', async (colorScheme) => {
-    const { page } = await openPage('', { colorScheme, bypassCSP: true });
-    await page.locator('h1').first().waitFor();
-    await page.evaluate(axe.source);
-    const faults = await page.evaluate(async () => {
-      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
-      return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
-    });
-    expect(faults).toEqual([]);
-  });
+  test.each(['light', 'dark'] as const)(
+    'has no accessibility fault that axe can find on a %s ground',
+    async (colorScheme) => {
+      const { page } = await openPage('', { colorScheme, bypassCSP: true });
+      await page.locator('h1').first().waitFor();
+      await page.evaluate(axe.source);
+      const faults = await page.evaluate(async () => {
+        const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run();
+        return violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`);
+      });
+      expect(faults).toEqual([]);
+    },
+  );
 
   test(`fetches no more than ${LARGEST_FIRST_LOAD / 1000} kB of script, gzipped, workers included`, async () => {
     const { page } = await openPage();

@@ -18,7 +18,12 @@ test('a line on the console, an uncaught error and a missing file are each repor
 
 test('a request to another host is refused by the content policy and reported as a problem', async () => {
   const { page, problems } = await openPage();
-  const outcome = await page.evaluate(() => fetch('http://other.example/').then(() => 'answered', () => 'refused'));
+  const outcome = await page.evaluate(() =>
+    fetch('http://other.example/').then(
+      () => 'answered',
+      () => 'refused',
+    ),
+  );
   expect(outcome).toBe('refused');
   await expect.poll(() => problems.splice(0).join('\n')).toMatch(/Content Security Policy/);
 });

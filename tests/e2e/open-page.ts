@@ -21,7 +21,9 @@ export interface OpenedPage {
  */
 export async function openPage(path = '', options: BrowserContextOptions = {}): Promise<OpenedPage> {
   const address = inject('appAddress');
-  const context = await (await browser()).newContext({
+  const context = await (
+    await browser()
+  ).newContext({
     viewport: { width: 1440, height: 900 },
     locale: 'en-GB',
     timezoneId: 'UTC',

@@ -2,7 +2,19 @@ import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { axeFaults, changedFrom, enter, openBench } from './bench-page.ts';
 
-const PARTS = ['Place', 'Heat', 'Pot', 'Charge', 'Neck', 'Condenser', 'Cooling', 'Separator', 'Run', 'Factors', 'Model'];
+const PARTS = [
+  'Place',
+  'Heat',
+  'Pot',
+  'Charge',
+  'Neck',
+  'Condenser',
+  'Cooling',
+  'Separator',
+  'Run',
+  'Factors',
+  'Model',
+];
 
 async function openSettings(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: /^Pot/ }).first().press('Enter');
@@ -69,7 +81,9 @@ describe('the parts of the settings', () => {
     await settings.getByRole('tab', { name: 'Pot' }).focus();
     await page.keyboard.press('Home');
     for (const part of PARTS) {
-      await expect.poll(async () => (await settings.getByRole('tab', { selected: true }).textContent())?.trim()).toBe(part);
+      await expect
+        .poll(async () => (await settings.getByRole('tab', { selected: true }).textContent())?.trim())
+        .toBe(part);
       expect(await settings.locator('.field').count()).toBeGreaterThan(1);
       await page.keyboard.press('ArrowRight');
     }
@@ -90,7 +104,9 @@ describe('the parts of the settings', () => {
     const settings = await openSettings(page);
     for (const part of ['Pot', 'Charge', 'Cooling']) {
       await settings.getByRole('tab', { name: part }).click();
-      await settings.locator('details').evaluateAll((all) => all.forEach((details) => ((details as HTMLDetailsElement).open = true)));
+      await settings
+        .locator('details')
+        .evaluateAll((all) => all.forEach((details) => ((details as HTMLDetailsElement).open = true)));
       expect(await axeFaults(page)).toEqual([]);
     }
     await settings.getByRole('button', { name: 'Choose a tub or barrel' }).click();

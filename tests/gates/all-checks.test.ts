@@ -27,7 +27,10 @@ describe('the tally', () => {
   });
 
   test('sums to one line and an exit code', () => {
-    const total = sumOf([{ passed: 3, failed: 0 }, { passed: 4, failed: 1 }]);
+    const total = sumOf([
+      { passed: 3, failed: 0 },
+      { passed: 4, failed: 1 },
+    ]);
     expect(lineOf(total)).toBe('7 passed, 1 failed');
     expect(exitCodeOf(total)).toBe(1);
     expect(exitCodeOf({ passed: 7, failed: 0 })).toBe(0);
@@ -45,7 +48,12 @@ describe('the run of all checks', () => {
 
   test.each([
     { what: 'passes a clean project', files: {}, line: '1 passed, 0 failed', exitCode: 0 },
-    { what: 'fails a broken one', files: { 'src/main.ts': "import '../sim/constants.ts';" }, line: '0 passed, 1 failed', exitCode: 1 },
+    {
+      what: 'fails a broken one',
+      files: { 'src/main.ts': "import '../sim/constants.ts';" },
+      line: '0 passed, 1 failed',
+      exitCode: 1,
+    },
   ])('$what, and ends with the count', ({ files, line, exitCode }) => {
     const project = new PlantedProject({ ...clean, ...files });
     const outcome = project.run('tsx/dist/cli.mjs', ['tests/run/all-checks.ts', 'imports']);
@@ -66,7 +74,11 @@ describe('the run of all checks', () => {
 describe('the check of installed packages', () => {
   let folder: string;
   const lock = (packages: object): string => JSON.stringify({ packages });
-  const wanted = { '': {}, 'node_modules/a': { version: '1.0.0' }, 'node_modules/b': { version: '2.0.0', optional: true } };
+  const wanted = {
+    '': {},
+    'node_modules/a': { version: '1.0.0' },
+    'node_modules/b': { version: '2.0.0', optional: true },
+  };
 
   beforeEach(() => {
     folder = mkdtempSync(join(tmpdir(), 'limbeck-installed-'));
@@ -75,7 +87,8 @@ describe('the check of installed packages', () => {
   });
   afterEach(() => rmSync(folder, { recursive: true }));
 
-  const record = (packages: object): void => writeFileSync(join(folder, 'node_modules/.package-lock.json'), lock(packages));
+  const record = (packages: object): void =>
+    writeFileSync(join(folder, 'node_modules/.package-lock.json'), lock(packages));
 
   test('asks for an installation in a fresh clone', () => {
     expect(whyInstallationIsStale(folder)).toBe('nothing is installed yet');

@@ -2,7 +2,10 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { PlantedProject } from './planted-project.ts';
 
 const importing = (...targets: readonly string[]): string =>
-  [...targets.map((target, i) => `import * as part${i} from '${target}';`), `export const parts = [${targets.map((_, i) => `part${i}`).join(', ')}];`].join('\n');
+  [
+    ...targets.map((target, i) => `import * as part${i} from '${target}';`),
+    `export const parts = [${targets.map((_, i) => `part${i}`).join(', ')}];`,
+  ].join('\n');
 
 interface Planted {
   readonly what: string;
@@ -33,18 +36,48 @@ const violations: readonly Planted[] = [
     text: "import type { Pot } from '../still/pot.ts';\nexport const depth = (pot: Pot): number => pot.depth;",
     rule: 'sim-transfer-imports-only-to-the-left',
   },
-  { what: 'two files that import each other', path: 'sim/still/egg.ts', text: importing('./hen.ts'), rule: 'no-cycles' },
+  {
+    what: 'two files that import each other',
+    path: 'sim/still/egg.ts',
+    text: importing('./hen.ts'),
+    rule: 'no-cycles',
+  },
   {
     what: 'two files that import types from each other',
     path: 'src/panels/egg.ts',
     text: "import type { Hen } from './hen.ts';\nexport interface Egg { readonly layer?: Hen }",
     rule: 'no-cycles',
   },
-  { what: 'the model importing the interface', path: 'sim/run/interface.ts', text: importing('../../src/units/mathjs.ts'), rule: 'sim-is-self-contained' },
-  { what: 'the model importing another package', path: 'sim/run/solid.ts', text: importing('solid-js'), rule: 'sim-has-two-packages' },
-  { what: 'the model importing Node', path: 'sim/run/files.ts', text: importing('node:fs'), rule: 'sim-has-two-packages' },
-  { what: 'the command line importing another package', path: 'sim/cli/katex.ts', text: importing('katex'), rule: 'command-line-has-no-other-packages' },
-  { what: 'a file of the model beside the layers', path: 'sim/elsewhere/odd.ts', text: importing('../constants.ts'), rule: 'no-sim-file-outside-layers' },
+  {
+    what: 'the model importing the interface',
+    path: 'sim/run/interface.ts',
+    text: importing('../../src/units/mathjs.ts'),
+    rule: 'sim-is-self-contained',
+  },
+  {
+    what: 'the model importing another package',
+    path: 'sim/run/solid.ts',
+    text: importing('solid-js'),
+    rule: 'sim-has-two-packages',
+  },
+  {
+    what: 'the model importing Node',
+    path: 'sim/run/files.ts',
+    text: importing('node:fs'),
+    rule: 'sim-has-two-packages',
+  },
+  {
+    what: 'the command line importing another package',
+    path: 'sim/cli/katex.ts',
+    text: importing('katex'),
+    rule: 'command-line-has-no-other-packages',
+  },
+  {
+    what: 'a file of the model beside the layers',
+    path: 'sim/elsewhere/odd.ts',
+    text: importing('../constants.ts'),
+    rule: 'no-sim-file-outside-layers',
+  },
   {
     what: 'the use of a file beside the layers',
     path: 'sim/run/odd.ts',
@@ -63,12 +96,42 @@ const violations: readonly Planted[] = [
     text: "export const load = () => import('mathjs');",
     rule: 'mathjs-only-where-expressions-are-read',
   },
-  { what: 'd3 that draws, even on demand', path: 'src/charts/axis.ts', text: "export const load = () => import('d3-axis');", rule: 'd3-computes-solid-renders' },
-  { what: 'a package that package.json does not list', path: 'src/charts/path.ts', text: importing('d3-path'), rule: 'no-unlisted-packages' },
-  { what: 'a package for development', path: 'src/app/development.ts', text: importing('fast-check'), rule: 'no-unlisted-packages' },
-  { what: 'production importing a test', path: 'src/app/tested.ts', text: importing('../../tests/sim/sample.ts'), rule: 'production-knows-no-tests' },
-  { what: 'an import that leads nowhere', path: 'src/app/nowhere.ts', text: importing('./not-there.ts'), rule: 'every-import-resolves' },
-  { what: 'a file that nothing uses', path: 'src/app/left-over.ts', text: 'export const leftOver = 1;', rule: 'no-orphans' },
+  {
+    what: 'd3 that draws, even on demand',
+    path: 'src/charts/axis.ts',
+    text: "export const load = () => import('d3-axis');",
+    rule: 'd3-computes-solid-renders',
+  },
+  {
+    what: 'a package that package.json does not list',
+    path: 'src/charts/path.ts',
+    text: importing('d3-path'),
+    rule: 'no-unlisted-packages',
+  },
+  {
+    what: 'a package for development',
+    path: 'src/app/development.ts',
+    text: importing('fast-check'),
+    rule: 'no-unlisted-packages',
+  },
+  {
+    what: 'production importing a test',
+    path: 'src/app/tested.ts',
+    text: importing('../../tests/sim/sample.ts'),
+    rule: 'production-knows-no-tests',
+  },
+  {
+    what: 'an import that leads nowhere',
+    path: 'src/app/nowhere.ts',
+    text: importing('./not-there.ts'),
+    rule: 'every-import-resolves',
+  },
+  {
+    what: 'a file that nothing uses',
+    path: 'src/app/left-over.ts',
+    text: 'export const leftOver = 1;',
+    rule: 'no-orphans',
+  },
 ];
 
 const innocent: Readonly<Record<string, string>> = {
@@ -87,7 +150,13 @@ const innocent: Readonly<Record<string, string>> = {
   'sim/cli.ts': importing('./cli/options.ts', './index.ts', 'node:fs'),
   'src/units/mathjs.ts': "export const load = () => import('mathjs');",
   'src/panels/front-door.ts': importing('../../sim/index.ts', 'solid-js', 'd3-scale'),
-  'tests/sim/sample.ts': importing('../../sim/fluids/water.ts', '../../src/panels/front-door.ts', 'mathjs', 'fast-check', 'node:fs'),
+  'tests/sim/sample.ts': importing(
+    '../../sim/fluids/water.ts',
+    '../../src/panels/front-door.ts',
+    'mathjs',
+    'fast-check',
+    'node:fs',
+  ),
 };
 
 /** The other halves of cycles, which are reported once, at the first file in alphabetical order. */
@@ -97,7 +166,9 @@ const otherHalves: Readonly<Record<string, string>> = {
 };
 
 interface Report {
-  readonly summary: { readonly violations: readonly { readonly from: string; readonly rule: { readonly name: string } }[] };
+  readonly summary: {
+    readonly violations: readonly { readonly from: string; readonly rule: { readonly name: string } }[];
+  };
 }
 
 describe('the import rules', () => {
@@ -105,9 +176,19 @@ describe('the import rules', () => {
   let found: readonly { readonly path: string; readonly rule: string }[];
 
   beforeAll(() => {
-    project = new PlantedProject({ ...innocent, ...otherHalves, ...Object.fromEntries(violations.map(({ path, text }) => [path, text])) });
+    project = new PlantedProject({
+      ...innocent,
+      ...otherHalves,
+      ...Object.fromEntries(violations.map(({ path, text }) => [path, text])),
+    });
     const outcome = project.run('dependency-cruiser/bin/dependency-cruise.mjs', [
-      '--config', '.dependency-cruiser.cjs', '--output-type', 'json', 'sim', 'src', 'tests',
+      '--config',
+      '.dependency-cruiser.cjs',
+      '--output-type',
+      'json',
+      'sim',
+      'src',
+      'tests',
     ]);
     const { summary } = JSON.parse(outcome.output) as Report;
     found = summary.violations.map(({ from, rule }) => ({ path: from, rule: rule.name }));
@@ -125,7 +206,13 @@ describe('the import rules', () => {
   });
 
   test('make the checker fail when they are broken', () => {
-    const outcome = project.run('dependency-cruiser/bin/dependency-cruise.mjs', ['--config', '.dependency-cruiser.cjs', 'sim', 'src', 'tests']);
+    const outcome = project.run('dependency-cruiser/bin/dependency-cruise.mjs', [
+      '--config',
+      '.dependency-cruiser.cjs',
+      'sim',
+      'src',
+      'tests',
+    ]);
     expect(outcome.exitCode).toBeGreaterThan(0);
   });
 });

@@ -11,7 +11,12 @@ interface Planted {
 
 /** Written in two halves where the whole word would look like the real thing to a search of this repository. */
 const violations: readonly Planted[] = [
-  { what: 'chance', path: 'sim/run/chance.ts', text: 'export const draw = (): number => Math.random();', rule: 'no-restricted-properties' },
+  {
+    what: 'chance',
+    path: 'sim/run/chance.ts',
+    text: 'export const draw = (): number => Math.random();',
+    rule: 'no-restricted-properties',
+  },
   {
     what: 'chance by destructuring',
     path: 'sim/run/chance-destructured.ts',
@@ -24,8 +29,18 @@ const violations: readonly Planted[] = [
     text: 'const maths = Math;\nexport const draw = (): number => maths.random();',
     rule: 'no-restricted-syntax',
   },
-  { what: 'the date', path: 'sim/run/date.ts', text: 'export const now = (): number => new Date().valueOf();', rule: 'no-restricted-globals' },
-  { what: 'the clock', path: 'sim/run/clock.ts', text: 'export const now = (): number => performance.now();', rule: 'no-restricted-globals' },
+  {
+    what: 'the date',
+    path: 'sim/run/date.ts',
+    text: 'export const now = (): number => new Date().valueOf();',
+    rule: 'no-restricted-globals',
+  },
+  {
+    what: 'the clock',
+    path: 'sim/run/clock.ts',
+    text: 'export const now = (): number => performance.now();',
+    rule: 'no-restricted-globals',
+  },
   {
     what: 'a timer',
     path: 'sim/still/timer.ts',
@@ -44,7 +59,12 @@ const violations: readonly Planted[] = [
     text: 'export const shown = (value: number): string => value.toLocaleString();',
     rule: 'no-restricted-properties',
   },
-  { what: 'chance at the command line', path: 'sim/cli/chance.ts', text: 'export const draw = (): number => Math.random();', rule: 'no-restricted-properties' },
+  {
+    what: 'chance at the command line',
+    path: 'sim/cli/chance.ts',
+    text: 'export const draw = (): number => Math.random();',
+    rule: 'no-restricted-properties',
+  },
   ...['d3', 'd3-selection', 'd3-transition', 'd3-axis'].map((name) => ({
     what: `${name} in the interface`,
     path: `src/charts/${name}.ts`,
@@ -105,7 +125,12 @@ const violations: readonly Planted[] = [
     text: `export function attempt(act: () => void): void {\n  try {\n    act();\n  } catch${' '}{}\n}`,
     rule: 'no-empty',
   },
-  { what: 'unfinished work', path: 'src/app/unfinished.ts', text: `// TO${'DO'}: the rest\nexport const part = 1;`, rule: 'no-warning-comments' },
+  {
+    what: 'unfinished work',
+    path: 'src/app/unfinished.ts',
+    text: `// TO${'DO'}: the rest\nexport const part = 1;`,
+    rule: 'no-warning-comments',
+  },
   {
     what: 'one test run alone',
     path: 'tests/sim/alone.test.ts',
@@ -128,7 +153,8 @@ const violations: readonly Planted[] = [
 
 const innocent: Readonly<Record<string, string>> = {
   'sim/run/innocent.ts': 'export const growth = (x: number): number => Math.exp(x);',
-  'sim/cli.ts': "import { readFileSync } from 'node:fs';\nprocess.stdout.write(readFileSync(0, 'utf8') + String(Date.now()));",
+  'sim/cli.ts':
+    "import { readFileSync } from 'node:fs';\nprocess.stdout.write(readFileSync(0, 'utf8') + String(Date.now()));",
   'src/units/innocent.ts': "import { unit } from 'mathjs';\nexport const metre = unit('1 m');",
   'src/charts/innocent.ts': "import { scaleLinear } from 'd3-scale';\nexport const scale = scaleLinear();",
   'src/panels/Innocent.tsx': 'export const Label = (props: { text: string }) => <p>{props.text}</p>;',
@@ -141,13 +167,30 @@ describe('the linter', () => {
   const rulesBroken = new Map<string, readonly (string | null)[]>();
 
   beforeAll(() => {
-    project = new PlantedProject({ ...innocent, ...Object.fromEntries(violations.map(({ path, text }) => [path, text])) });
-    const outcome = project.run('eslint/bin/eslint.js', ['--max-warnings', '0', '--format', 'json', 'sim', 'src', 'tests']);
+    project = new PlantedProject({
+      ...innocent,
+      ...Object.fromEntries(violations.map(({ path, text }) => [path, text])),
+    });
+    const outcome = project.run('eslint/bin/eslint.js', [
+      '--max-warnings',
+      '0',
+      '--format',
+      'json',
+      'sim',
+      'src',
+      'tests',
+    ]);
     exitCode = outcome.exitCode;
-    const results = JSON.parse(outcome.output) as { filePath: string; messages: { ruleId: string | null; severity: number }[] }[];
+    const results = JSON.parse(outcome.output) as {
+      filePath: string;
+      messages: { ruleId: string | null; severity: number }[];
+    }[];
     for (const { filePath, messages } of results) {
       const errors = messages.filter(({ severity }) => severity === 2);
-      rulesBroken.set(relative(project.folder, filePath).replaceAll('\\', '/'), errors.map(({ ruleId }) => ruleId));
+      rulesBroken.set(
+        relative(project.folder, filePath).replaceAll('\\', '/'),
+        errors.map(({ ruleId }) => ruleId),
+      );
     }
   }, 120_000);
   afterAll(() => project.remove());

@@ -8,32 +8,60 @@ interface Planted {
 }
 
 const inSim: readonly Planted[] = [
-  { what: 'the document', path: 'sim/still/screen.ts', text: "export const title = (): string => document.title;" },
+  { what: 'the document', path: 'sim/still/screen.ts', text: 'export const title = (): string => document.title;' },
   { what: 'the window', path: 'sim/still/window.ts', text: 'export const width = (): number => window.innerWidth;' },
-  { what: 'the worker it may run in', path: 'sim/run/worker.ts', text: 'export const tell = (): void => self.postMessage(1);' },
+  {
+    what: 'the worker it may run in',
+    path: 'sim/run/worker.ts',
+    text: 'export const tell = (): void => self.postMessage(1);',
+  },
   { what: 'the clock', path: 'sim/run/clock.ts', text: 'export const now = (): number => performance.now();' },
-  { what: 'a timer', path: 'sim/run/timer.ts', text: 'export const later = (act: () => void): void => void setTimeout(act, 1);' },
+  {
+    what: 'a timer',
+    path: 'sim/run/timer.ts',
+    text: 'export const later = (act: () => void): void => void setTimeout(act, 1);',
+  },
   { what: 'the console', path: 'sim/run/console.ts', text: "export const say = (): void => console.log('a');" },
   { what: 'the process', path: 'sim/run/process.ts', text: 'export const folder = (): string => process.cwd();' },
-  { what: 'the file system', path: 'sim/run/files.ts', text: "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;" },
+  {
+    what: 'the file system',
+    path: 'sim/run/files.ts',
+    text: "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;",
+  },
 ];
 
 const anywhere: readonly Planted[] = [
   { what: 'a wrong type in the model', path: 'sim/fluids/wrong.ts', text: "export const density: number = 'heavy';" },
-  { what: 'an element that may be missing', path: 'sim/fluids/missing.ts', text: 'export const first = (row: readonly number[]): number => row[0];' },
+  {
+    what: 'an element that may be missing',
+    path: 'sim/fluids/missing.ts',
+    text: 'export const first = (row: readonly number[]): number => row[0];',
+  },
   { what: 'a wrong type in the interface', path: 'src/app/wrong.ts', text: "export const width: number = 'wide';" },
-  { what: 'an unknown property in markup', path: 'src/panels/Wrong.tsx', text: 'export const Label = () => <p colour="red" />;' },
-  { what: 'Node in the interface', path: 'src/app/files.ts', text: "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;" },
+  {
+    what: 'an unknown property in markup',
+    path: 'src/panels/Wrong.tsx',
+    text: 'export const Label = () => <p colour="red" />;',
+  },
+  {
+    what: 'Node in the interface',
+    path: 'src/app/files.ts',
+    text: "import { readFileSync } from 'node:fs';\nexport const read = readFileSync;",
+  },
   { what: 'an unused variable', path: 'src/app/unused.ts', text: 'const left = 1;\nexport const right = 2;' },
   { what: 'a wrong type in a test', path: 'tests/sim/wrong.test.ts', text: "export const expected: number = 'one';" },
   { what: 'a wrong type at the command line', path: 'sim/cli.ts', text: "export const exitCode: number = 'one';" },
 ];
 
 const innocent: Readonly<Record<string, string>> = {
-  'sim/fluids/innocent.ts': "import { z } from 'zod';\nexport const row = z.object({ density: z.number() });\nexport const root = Math.sqrt(2);",
-  'sim/cli/innocent.ts': "import { readFileSync } from 'node:fs';\nexport const read = (): string => readFileSync(process.argv[2] ?? '-', 'utf8');",
-  'src/panels/Innocent.tsx': 'export const Label = (props: { text: string }) => <p class="label">{props.text || document.title}</p>;',
-  'tests/sim/innocent.test.ts': "import { expect, test } from 'vitest';\ntest('a', () => expect(process.argv[0]).not.toBe(document.title));",
+  'sim/fluids/innocent.ts':
+    "import { z } from 'zod';\nexport const row = z.object({ density: z.number() });\nexport const root = Math.sqrt(2);",
+  'sim/cli/innocent.ts':
+    "import { readFileSync } from 'node:fs';\nexport const read = (): string => readFileSync(process.argv[2] ?? '-', 'utf8');",
+  'src/panels/Innocent.tsx':
+    'export const Label = (props: { text: string }) => <p class="label">{props.text || document.title}</p>;',
+  'tests/sim/innocent.test.ts':
+    "import { expect, test } from 'vitest';\ntest('a', () => expect(process.argv[0]).not.toBe(document.title));",
 };
 
 describe('the type checker', () => {
@@ -44,9 +72,13 @@ describe('the type checker', () => {
   beforeAll(() => {
     const planted = [...inSim, ...anywhere].map(({ path, text }) => [path, text] as const);
     project = new PlantedProject({ ...innocent, ...Object.fromEntries(planted) });
-    const outcomes = ['sim', '.', 'tests'].map((part) => project.run('typescript/bin/tsc', ['-p', part, '--pretty', 'false']));
+    const outcomes = ['sim', '.', 'tests'].map((part) =>
+      project.run('typescript/bin/tsc', ['-p', part, '--pretty', 'false']),
+    );
     exitCodes = outcomes.map(({ exitCode }) => exitCode);
-    complainedAbout = new Set(outcomes.flatMap(({ output }) => [...output.matchAll(/^(\S+)\(\d+,\d+\): error/gm)].map(([, path = '']) => path)));
+    complainedAbout = new Set(
+      outcomes.flatMap(({ output }) => [...output.matchAll(/^(\S+)\(\d+,\d+\): error/gm)].map(([, path = '']) => path)),
+    );
   }, 120_000);
   afterAll(() => project.remove());
 

@@ -7,10 +7,16 @@ const LIMIT = 0.005;
 const numbersOf = ({ summary }: RunResult): Map<string, number | null> => {
   const { oilByConstituent_kg, ...plain } = summary;
   const named = Object.entries(oilByConstituent_kg).map(([id, mass]) => [`oil collected, ${id}`, mass] as const);
-  return new Map([...Object.entries(plain).filter((entry): entry is [string, number | null] => entry[1] === null || typeof entry[1] === 'number'), ...named]);
+  return new Map([
+    ...Object.entries(plain).filter(
+      (entry): entry is [string, number | null] => entry[1] === null || typeof entry[1] === 'number',
+    ),
+    ...named,
+  ]);
 };
 
-const withStep = (scenario: Scenario, step_s: number): RunResult => simulate({ ...scenario, advanced: { ...scenario.advanced, step_s } });
+const withStep = (scenario: Scenario, step_s: number): RunResult =>
+  simulate({ ...scenario, advanced: { ...scenario.advanced, step_s } });
 
 /**
  * Reported numbers that move by more than half a percent between a step and its half; a time may move by one step,
@@ -24,9 +30,16 @@ export function movedNumbers(scenario: Scenario, step_s: number): string[] {
     const b = numbers.get(name) ?? null;
     if (a === null || b === null) return a === b ? [] : [`${name}: ${a} with ${step_s} s, ${b} with half of it`];
     const allowed = Math.max(LIMIT * Math.max(Math.abs(a), Math.abs(b)), oneStepOf(name, whole, step_s));
-    return Math.abs(a - b) <= allowed ? [] : [`${name}: ${a} with ${step_s} s, ${b} with half of it, ${((100 * Math.abs(a - b)) / Math.max(Math.abs(a), Math.abs(b))).toFixed(2)} %`];
+    return Math.abs(a - b) <= allowed
+      ? []
+      : [
+          `${name}: ${a} with ${step_s} s, ${b} with half of it, ${((100 * Math.abs(a - b)) / Math.max(Math.abs(a), Math.abs(b))).toFixed(2)} %`,
+        ];
   });
-  const reason = whole.summary.endReason === halved.summary.endReason ? [] : [`ended by ${whole.summary.endReason} with ${step_s} s, by ${halved.summary.endReason} with half of it`];
+  const reason =
+    whole.summary.endReason === halved.summary.endReason
+      ? []
+      : [`ended by ${whole.summary.endReason} with ${step_s} s, by ${halved.summary.endReason} with half of it`];
   return [...reason, ...moved];
 }
 

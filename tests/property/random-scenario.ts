@@ -5,58 +5,96 @@
  */
 import fc from 'fast-check';
 import { botanicals } from '../../sim/library/index.ts';
-import { chargeFromBotanical, constituents, readScenario, scenarioFields, type FieldInfo, type Scenario } from '../../sim/index.ts';
+import {
+  chargeFromBotanical,
+  constituents,
+  readScenario,
+  scenarioFields,
+  type FieldInfo,
+  type Scenario,
+} from '../../sim/index.ts';
 
 /** How far from the defaults to draw. */
 export type Reach = 'ordinary' | 'corner';
 
 type Tree = Record<string, unknown>;
 type Part = Record<string, number>;
-interface Knot { at_s: number; value: number; shape: 'step' | 'ramp' }
+interface Knot {
+  at_s: number;
+  value: number;
+  shape: 'step' | 'ramp';
+}
 
 /** Fields that only set how much a run costs, drawn apart. */
-const COSTLY = new Set(['run.duration_s', 'advanced.step_s', 'advanced.recordEvery_s', 'advanced.segments', 'advanced.bedLayers', 'advanced.tubLayers']);
+const COSTLY = new Set([
+  'run.duration_s',
+  'advanced.step_s',
+  'advanced.recordEvery_s',
+  'advanced.segments',
+  'advanced.bedLayers',
+  'advanced.tubLayers',
+]);
 /** Fields whose value follows from others. */
 const JOINED = new Set(['name', 'note', 'charge.botanical', 'charge.composition', 'cooling.ice']);
 
 /** A number of a range, on a grid of a million points, so that what is drawn stays a size that someone could mean. */
-const between = (min: number, max: number) => fc.integer({ min: 0, max: 1_000_000 }).map((k) => Math.min(max, min + (max - min) * (k / 1_000_000)));
+const between = (min: number, max: number) =>
+  fc.integer({ min: 0, max: 1_000_000 }).map((k) => Math.min(max, min + (max - min) * (k / 1_000_000)));
 /** The same to the last bit of a double, without the numbers that are as good as zero. */
-const anywhere = (min: number, max: number) => fc.double({ min, max, noNaN: true }).map((value) => (Math.abs(value) < 1e-9 * max ? Math.max(min, 0) : value));
+const anywhere = (min: number, max: number) =>
+  fc.double({ min, max, noNaN: true }).map((value) => (Math.abs(value) < 1e-9 * max ? Math.max(min, 0) : value));
 
 /** Values spread evenly in the logarithm where the range allows, else evenly. */
 const spread = (min: number, max: number): fc.Arbitrary<number> =>
-  min > 0 && max / min > 20 ? between(Math.log(min), Math.log(max)).map((x) => Math.min(max, Math.max(min, Math.exp(x)))) : between(min, max);
+  min > 0 && max / min > 20
+    ? between(Math.log(min), Math.log(max)).map((x) => Math.min(max, Math.max(min, Math.exp(x))))
+    : between(min, max);
 
 function numberOf(field: FieldInfo, initial: number, reach: Reach): fc.Arbitrary<number> {
   const min = field.min as number;
   const max = field.max as number;
   const half = 0.5 * Math.abs(initial) || 0.1 * (max - min);
   const near = between(Math.max(min, initial - half), Math.min(max, initial + half));
-  const drawn = reach === 'ordinary'
-    ? fc.oneof({ weight: 3, arbitrary: fc.constant(initial) }, { weight: 5, arbitrary: near })
-    : fc.oneof({ weight: 4, arbitrary: near }, { weight: 4, arbitrary: spread(min, max) }, { weight: 1, arbitrary: anywhere(min, max) }, { weight: 2, arbitrary: fc.constantFrom(min, max) });
+  const drawn =
+    reach === 'ordinary'
+      ? fc.oneof({ weight: 3, arbitrary: fc.constant(initial) }, { weight: 5, arbitrary: near })
+      : fc.oneof(
+          { weight: 4, arbitrary: near },
+          { weight: 4, arbitrary: spread(min, max) },
+          { weight: 1, arbitrary: anywhere(min, max) },
+          { weight: 2, arbitrary: fc.constantFrom(min, max) },
+        );
   return field.kind === 'integer' ? drawn.map((value) => Math.min(max, Math.max(min, Math.round(value)))) : drawn;
 }
 
 const scheduleOf = (field: FieldInfo, reach: Reach): fc.Arbitrary<Knot[]> => {
   const initial = (field.default as Knot[])[0]?.value as number;
-  const knot = fc.record({ at_s: fc.integer({ min: 1, max: 3000 }), value: numberOf(field, initial, reach), shape: fc.constantFrom('step' as const, 'ramp' as const) });
-  return fc.tuple(numberOf(field, initial, reach), fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s })).map(([first, later]) => [
-    { at_s: 0, value: first, shape: 'step' as const },
-    ...later.sort((a, b) => a.at_s - b.at_s),
-  ]);
+  const knot = fc.record({
+    at_s: fc.integer({ min: 1, max: 3000 }),
+    value: numberOf(field, initial, reach),
+    shape: fc.constantFrom('step' as const, 'ramp' as const),
+  });
+  return fc
+    .tuple(numberOf(field, initial, reach), fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s }))
+    .map(([first, later]) => [
+      { at_s: 0, value: first, shape: 'step' as const },
+      ...later.sort((a, b) => a.at_s - b.at_s),
+    ]);
 };
 
 /** Temperatures in kelvin vary by degrees, not by a share of themselves. */
-const kelvin = (field: FieldInfo, initial: number): fc.Arbitrary<number> => between(Math.max(field.min as number, initial - 12), Math.min(field.max as number, initial + 12));
+const kelvin = (field: FieldInfo, initial: number): fc.Arbitrary<number> =>
+  between(Math.max(field.min as number, initial - 12), Math.min(field.max as number, initial + 12));
 
 function valueOf(field: FieldInfo, reach: Reach): fc.Arbitrary<unknown> {
   if (field.kind === 'choice') return fc.constantFrom(...(field.options as readonly string[]));
   if (field.kind === 'schedule') return scheduleOf(field, reach);
   if (field.nullable) {
     const middle = 0.5 * ((field.min as number) + (field.max as number));
-    return fc.oneof({ weight: 4, arbitrary: fc.constant(null) }, { weight: 1, arbitrary: numberOf(field, middle, reach === 'ordinary' ? 'ordinary' : 'corner') });
+    return fc.oneof(
+      { weight: 4, arbitrary: fc.constant(null) },
+      { weight: 1, arbitrary: numberOf(field, middle, reach === 'ordinary' ? 'ordinary' : 'corner') },
+    );
   }
   if (field.unit === 'K' && reach === 'ordinary') return kelvin(field, field.default as number);
   return numberOf(field, field.default as number, reach);
@@ -75,13 +113,21 @@ const put = (tree: Tree, path: string, value: unknown): void => {
 
 /** An oil of one to eight constituents with shares that add up to one. */
 const ownOil: fc.Arbitrary<{ constituent: string; share: number }[]> = fc
-  .uniqueArray(fc.tuple(fc.constantFrom(...constituents.map((row) => row.id)), fc.integer({ min: 1, max: 1000 })), { minLength: 1, maxLength: 8, selector: ([id]) => id })
+  .uniqueArray(fc.tuple(fc.constantFrom(...constituents.map((row) => row.id)), fc.integer({ min: 1, max: 1000 })), {
+    minLength: 1,
+    maxLength: 8,
+    selector: ([id]) => id,
+  })
   .map((rows) => {
     const total = rows.reduce((sum, [, parts]) => sum + parts, 0);
     return rows.map(([constituent, parts]) => ({ constituent, share: parts / total }));
   });
 
-const ice = fc.uniqueArray(fc.record({ at_s: fc.integer({ min: 0, max: 3000 }), mass_kg: between(0.01, 20) }), { maxLength: 3, selector: (entry) => entry.at_s })
+const ice = fc
+  .uniqueArray(fc.record({ at_s: fc.integer({ min: 0, max: 3000 }), mass_kg: between(0.01, 20) }), {
+    maxLength: 3,
+    selector: (entry) => entry.at_s,
+  })
   .map((rows) => rows.sort((a, b) => a.at_s - b.at_s));
 
 const part = (tree: Tree, name: string): Part => tree[name] as Part;
@@ -94,7 +140,13 @@ function mendApparatus(tree: Tree): void {
   condenser['outsideDiameter_m'] = Math.min(0.1, Math.max(get(condenser, 'outsideDiameter_m'), inside * 1.05, 0.003));
   const outside = get(condenser, 'outsideDiameter_m');
   let tubes = get(condenser, 'tubes');
-  while (tree['condenser'] && (condenser['kind'] as unknown) === 'bundle' && tubes > 1 && outside * Math.sqrt(tubes * 1.2) * 1.05 > 0.5) tubes--;
+  while (
+    tree['condenser'] &&
+    (condenser['kind'] as unknown) === 'bundle' &&
+    tubes > 1 &&
+    outside * Math.sqrt(tubes * 1.2) * 1.05 > 0.5
+  )
+    tubes--;
   condenser['tubes'] = tubes;
   const width = (condenser['kind'] as unknown) === 'bundle' ? outside * Math.sqrt(tubes * 1.2) : outside;
   condenser['jacketDiameter_m'] = Math.min(0.5, Math.max(get(condenser, 'jacketDiameter_m'), width * 1.05));
@@ -125,7 +177,10 @@ function mendFilling(tree: Tree): void {
   if (layout === 'water-and-steam') pot['gridHeight_m'] = Math.min(grid, 0.99 * height);
   const bedRoom = section * (height - grid) * get(charge, 'bulkDensity_kg_m3');
   charge['mass_kg'] = Math.max(0, Math.min(get(charge, 'mass_kg'), 0.98 * bedRoom));
-  const waterRoom = layout === 'steam' ? 0.9 * (Math.PI / 4) * get(boiler, 'diameter_m') ** 2 * get(boiler, 'height_m') * 1000 : section * get(pot, 'gridHeight_m') * 1000;
+  const waterRoom =
+    layout === 'steam'
+      ? 0.9 * (Math.PI / 4) * get(boiler, 'diameter_m') ** 2 * get(boiler, 'height_m') * 1000
+      : section * get(pot, 'gridHeight_m') * 1000;
   pot['water_kg'] = Math.max(0.05, Math.min(get(pot, 'water_kg'), 0.98 * waterRoom));
 }
 
@@ -138,7 +193,8 @@ export interface RandomOptions {
 /** The cost of a run: step, length, how often it is recorded, how finely it is divided. */
 const costOf = ({ reach, steps }: RandomOptions) =>
   fc.record({
-    step_s: reach === 'ordinary' ? fc.constantFrom(0.5, 1, 2) : fc.oneof(fc.constantFrom(0.05, 1, 5, 10), between(0.05, 10)),
+    step_s:
+      reach === 'ordinary' ? fc.constantFrom(0.5, 1, 2) : fc.oneof(fc.constantFrom(0.05, 1, 5, 10), between(0.05, 10)),
     steps: fc.integer({ min: 60, max: steps }),
     rows: fc.integer({ min: 5, max: 60 }),
     bedLayers: fc.integer({ min: 1, max: 12 }),
@@ -159,14 +215,21 @@ export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
     if (id === null) Object.assign(charge, { botanical: 'own', composition: oil });
     else Object.assign(charge, chargeFromBotanical(id));
     put(tree, 'cooling.ice', additions);
-    put(tree, 'advanced', { step_s: cost.step_s, recordEvery_s: Math.min(600, Math.max(cost.step_s, (cost.steps * cost.step_s) / cost.rows)), bedLayers: cost.bedLayers, tubLayers: cost.tubLayers, segments: cost.segments });
+    put(tree, 'advanced', {
+      step_s: cost.step_s,
+      recordEvery_s: Math.min(600, Math.max(cost.step_s, (cost.steps * cost.step_s) / cost.rows)),
+      bedLayers: cost.bedLayers,
+      tubLayers: cost.tubLayers,
+      segments: cost.segments,
+    });
     put(tree, 'run.duration_s', Math.max(60, Math.min(259_200, cost.steps * cost.step_s)));
     // Most runs begin close to the boil, so that a short run shows the whole still; below it at the highest site too.
     if (cost.warm) put(tree, 'pot.waterTemperature_K', 354);
     mendApparatus(tree);
     mendFilling(tree);
     const read = readScenario(tree);
-    if (!read.ok) throw new Error(`the random scenario was not mended: ${read.problems.map((entry) => entry.message).join(' ')}`);
+    if (!read.ok)
+      throw new Error(`the random scenario was not mended: ${read.problems.map((entry) => entry.message).join(' ')}`);
     return read.scenario;
   });
 }

@@ -7,7 +7,17 @@ import { anyScenario } from './random-scenario.ts';
 const scenario = fc.oneof(anyScenario({ reach: 'ordinary', steps: 60 }), anyScenario({ reach: 'corner', steps: 60 }));
 
 /** Paths and values that a hand edit could leave in a file. */
-const anyEdit = fc.tuple(fc.constantFrom(...scenarioFields.map((field) => field.path), 'charge.composition.0.share', 'cooling.ice.0', 'pot', 'colour', 'version'), fc.jsonValue({ maxDepth: 3 }));
+const anyEdit = fc.tuple(
+  fc.constantFrom(
+    ...scenarioFields.map((field) => field.path),
+    'charge.composition.0.share',
+    'cooling.ice.0',
+    'pot',
+    'colour',
+    'version',
+  ),
+  fc.jsonValue({ maxDepth: 3 }),
+);
 
 function edited(base: unknown, path: string, value: unknown): unknown {
   const copy = JSON.parse(JSON.stringify(base)) as Record<string, unknown>;
@@ -35,10 +45,23 @@ describe('readScenario', () => {
 
   it('answers every JSON value with a scenario or with problems, and never throws', () => {
     fc.assert(
-      fc.property(fc.oneof(fc.jsonValue(), fc.anything({ withBigInt: true, withDate: true, withMap: true, withNullPrototype: true, withSparseArray: true, withTypedArray: true })), (value) => {
-        const read = readScenario(value);
-        if (!read.ok) expect(read.problems.length).toBeGreaterThan(0);
-      }),
+      fc.property(
+        fc.oneof(
+          fc.jsonValue(),
+          fc.anything({
+            withBigInt: true,
+            withDate: true,
+            withMap: true,
+            withNullPrototype: true,
+            withSparseArray: true,
+            withTypedArray: true,
+          }),
+        ),
+        (value) => {
+          const read = readScenario(value);
+          if (!read.ok) expect(read.problems.length).toBeGreaterThan(0);
+        },
+      ),
       { numRuns: 1500 },
     );
   });
@@ -57,7 +80,13 @@ describe('readScenario', () => {
         for (const problem of read.problems) {
           expect(problem.message).toContain(problem.allowed);
           expect(problem.allowed).not.toBe('');
-          expect(problem.path === path || problem.path.startsWith(`${path}.`) || path.startsWith(problem.path) || problem.path.startsWith('charge') || crossField(problem.path)).toBe(true);
+          expect(
+            problem.path === path ||
+              problem.path.startsWith(`${path}.`) ||
+              path.startsWith(problem.path) ||
+              problem.path.startsWith('charge') ||
+              crossField(problem.path),
+          ).toBe(true);
         }
       }),
       { numRuns: 600 },
@@ -67,5 +96,14 @@ describe('readScenario', () => {
 
 /** Fields that a rule joining several fields may name when another of them changes. */
 function crossField(path: string): boolean {
-  return ['pot.water_kg', 'pot.gridHeight_m', 'condenser.insideDiameter_m', 'condenser.jacketDiameter_m', 'condenser.coilPitch_m', 'condenser.coilDiameter_m', 'neck.risingLength_m', 'separator.inletDepth_m'].includes(path);
+  return [
+    'pot.water_kg',
+    'pot.gridHeight_m',
+    'condenser.insideDiameter_m',
+    'condenser.jacketDiameter_m',
+    'condenser.coilPitch_m',
+    'condenser.coilDiameter_m',
+    'neck.risingLength_m',
+    'separator.inletDepth_m',
+  ].includes(path);
 }

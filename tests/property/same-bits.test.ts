@@ -10,7 +10,9 @@ const bytes = (values: Float64Array): Buffer => Buffer.from(values.buffer, value
 function differences(a: RunResult, b: RunResult): string[] {
   const columns = COLUMN_NAMES.filter((name) => !bytes(a.record.columns[name]).equals(bytes(b.record.columns[name])));
   const grids = GRID_NAMES.filter((name) => !bytes(a.record.grids[name].data).equals(bytes(b.record.grids[name].data)));
-  const rest = (['summary', 'events', 'balance', 'failure'] as const).filter((name) => JSON.stringify(a[name]) !== JSON.stringify(b[name]));
+  const rest = (['summary', 'events', 'balance', 'failure'] as const).filter(
+    (name) => JSON.stringify(a[name]) !== JSON.stringify(b[name]),
+  );
   return [...columns, ...grids, ...rest];
 }
 

@@ -9,12 +9,32 @@ const ROUNDING = 1e-12;
 
 /** Totals that only grow; heat passed to colder or warmer surroundings may have either sign and is not among them. */
 const GROWING = [
-  'time_s', 'coolantUsed_kg', 'evaporated_kg', 'oilCollected_kg', 'hydrosol_kg', 'oilDissolved_kg', 'oilHaze_kg', 'oilUncondensed_kg',
-  'waterUncondensed_kg', 'returned_kg', 'fuelEnergy_J', 'sourceLossEnergy_J', 'potEnergy_J', 'escapeEnergy_J', 'productEnergy_J',
+  'time_s',
+  'coolantUsed_kg',
+  'evaporated_kg',
+  'oilCollected_kg',
+  'hydrosol_kg',
+  'oilDissolved_kg',
+  'oilHaze_kg',
+  'oilUncondensed_kg',
+  'waterUncondensed_kg',
+  'returned_kg',
+  'fuelEnergy_J',
+  'sourceLossEnergy_J',
+  'potEnergy_J',
+  'escapeEnergy_J',
+  'productEnergy_J',
 ] as const satisfies readonly ColumnName[];
 
 /** Heat between the still and what is around it: its sign says which way it flows. */
-const EITHER_SIGN = new Set<string>(['lossPower_W', 'lossEnergy_J', 'storedEnergy_J', 'duty_W', 'dutyEnergy_J', 'condenserHeat_W_m']);
+const EITHER_SIGN = new Set<string>([
+  'lossPower_W',
+  'lossEnergy_J',
+  'storedEnergy_J',
+  'duty_W',
+  'dutyEnergy_J',
+  'condenserHeat_W_m',
+]);
 
 const SHARES = new Set<string>(['heatSetting', 'captureShare', 'condenserVapourShare']);
 
@@ -26,7 +46,9 @@ export function openBalances({ balance }: RunResult): string[] {
   const closures = { water: balance.water_kg, energy: balance.energy_J, ...balance.constituents_kg };
   return Object.entries(closures)
     .filter(([, closure]) => !(closure.relative <= BALANCE_LIMIT))
-    .map(([name, { residual, throughput, relative }]) => `${name}: residual ${residual} of ${throughput} (${relative})`);
+    .map(
+      ([name, { residual, throughput, relative }]) => `${name}: residual ${residual} of ${throughput} (${relative})`,
+    );
 }
 
 const faultOf = (name: string, value: number): string | null => {
@@ -71,7 +93,10 @@ export function wrongEnding({ scenario, summary, events, failure, record }: RunR
   };
   const lastRow = record.columns.time_s[record.rows - 1] as number;
   expectThat(record.rows === record.columns.time_s.length, 'columns are cut to the rows taken');
-  expectThat(failure === null, `no state may turn non-finite, but ${failure?.variable ?? ''} did at ${failure?.time_s ?? ''} s`);
+  expectThat(
+    failure === null,
+    `no state may turn non-finite, but ${failure?.variable ?? ''} did at ${failure?.time_s ?? ''} s`,
+  );
   expectThat(lastRow === summary.end_s, `the last row stands at ${lastRow} s, the end at ${summary.end_s} s`);
   expectThat(summary.end_s <= run.duration_s + advanced.step_s, 'the run ends by its length');
   const kept = summary.hydrosol_kg + (record.columns.returned_kg[record.rows - 1] as number);
@@ -87,11 +112,17 @@ export function wrongEnding({ scenario, summary, events, failure, record }: RunR
       expectThat(told('over-pressure'), 'the pressure is told');
       break;
     case 'stop-share':
-      expectThat(run.stopAtShare !== null && (summary.recovery ?? 0) >= run.stopAtShare - 1e-9, `recovery ${summary.recovery} against ${run.stopAtShare}`);
+      expectThat(
+        run.stopAtShare !== null && (summary.recovery ?? 0) >= run.stopAtShare - 1e-9,
+        `recovery ${summary.recovery} against ${run.stopAtShare}`,
+      );
       expectThat(told('stop-rule'), 'the rule is told');
       break;
     case 'stop-distillate':
-      expectThat(run.stopAtDistillate_kg !== null && kept >= run.stopAtDistillate_kg - 1e-9, `distillate ${kept} against ${run.stopAtDistillate_kg}`);
+      expectThat(
+        run.stopAtDistillate_kg !== null && kept >= run.stopAtDistillate_kg - 1e-9,
+        `distillate ${kept} against ${run.stopAtDistillate_kg}`,
+      );
       expectThat(told('stop-rule'), 'the rule is told');
       break;
     case 'stop-oil-rate':

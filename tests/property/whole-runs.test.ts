@@ -5,11 +5,17 @@ import { Run, simulate, type RunResult } from '../../sim/index.ts';
 import { anyScenario, type Reach } from './random-scenario.ts';
 import { fallingTotals, openBalances, unsoundNumbers, wrongEnding } from './sound-run.ts';
 
-const cases: readonly (readonly [Reach, number, number])[] = [['ordinary', 24, 400], ['corner', 60, 200]];
+const cases: readonly (readonly [Reach, number, number])[] = [
+  ['ordinary', 24, 400],
+  ['corner', 60, 200],
+];
 
 const laws: readonly (readonly [string, (result: RunResult) => string[]])[] = [
   ['closes the balances of water, energy and every constituent to 1e-9 of what passed through', openBalances],
-  ['records finite numbers only, none negative that cannot be, shares within one, temperatures a still can have', unsoundNumbers],
+  [
+    'records finite numbers only, none negative that cannot be, shares within one, temperatures a still can have',
+    unsoundNumbers,
+  ],
   ['lets no running total fall', fallingTotals],
   ['ends for the reason it gives, with the last row at the end', wrongEnding],
 ];
@@ -33,7 +39,8 @@ describe.each(cases)('a random %s scenario', (reach, numRuns, steps) => {
         let most = 0;
         for (let step = 1; !run.ended; step++) {
           run.advance(step * scenario.advanced.step_s);
-          for (const vapour of shares) if (vapour.water > 0) most = Math.max(most, oil.saturation(vapour.oil, vapour.water, vapour.temperature));
+          for (const vapour of shares)
+            if (vapour.water > 0) most = Math.max(most, oil.saturation(vapour.oil, vapour.water, vapour.temperature));
         }
         expect(most).toBeLessThanOrEqual(1.01);
       }),

@@ -11,13 +11,17 @@ const ROUNDING = 1e-9;
 
 const drift = ({ id, result, ofRun }: WorkingSheet): string[] => {
   const allowed = 1e-6 * Math.abs(ofRun.value) + ROUNDING * (SCALE[id] ?? 0);
-  return Math.abs(result.value - ofRun.value) <= allowed ? [] : [`${id}: ${result.value} is shown, the run has ${ofRun.value}`];
+  return Math.abs(result.value - ofRun.value) <= allowed
+    ? []
+    : [`${id}: ${result.value} is shown, the run has ${ofRun.value}`];
 };
 
 const unsound = ({ id, steps }: WorkingSheet): string[] =>
   steps.flatMap(({ title, result, symbols }) => [
     ...(Number.isFinite(result.value) ? [] : [`${id}, ${title}: ${result.value}`]),
-    ...symbols.filter(({ value }) => !Number.isFinite(value)).map(({ tex, value }) => `${id}, ${title}: ${tex} is ${value}`),
+    ...symbols
+      .filter(({ value }) => !Number.isFinite(value))
+      .map(({ tex, value }) => `${id}, ${title}: ${tex} is ${value}`),
   ]);
 
 /** Chain of the films of one piece of tube, and what the run condenses there. */
@@ -27,7 +31,10 @@ function chainOfFilms(sheets: readonly WorkingSheet[]): readonly [number, number
   return flux === undefined || ofRun === undefined ? null : [flux.result.value, Number(ofRun)];
 }
 
-describe.each<readonly [Reach, number]>([['ordinary', 30], ['corner', 40]])('the working of a random %s run', (reach, numRuns) => {
+describe.each<readonly [Reach, number]>([
+  ['ordinary', 30],
+  ['corner', 40],
+])('the working of a random %s run', (reach, numRuns) => {
   it('comes to the run’s own numbers within 1e-6, at the headline moments and at any other', () => {
     let shown = 0;
     fc.assert(
@@ -51,7 +58,9 @@ describe('the equations of a random run', () => {
       fc.property(anyScenario({ reach: 'corner', steps: 120 }), (scenario) => {
         const result = simulate(scenario);
         for (const { steps } of workingSheets(result))
-          for (const { tex, substituted } of steps) for (const equation of [tex, substituted]) expect(katex.renderToString(equation, { throwOnError: true, strict: 'error' })).toContain('katex');
+          for (const { tex, substituted } of steps)
+            for (const equation of [tex, substituted])
+              expect(katex.renderToString(equation, { throwOnError: true, strict: 'error' })).toContain('katex');
       }),
       { numRuns: 12, interruptAfterTimeLimit: 20_000, markInterruptAsFailure: false },
     );
@@ -63,9 +72,17 @@ describe('the chain of films in a settled run', () => {
     let seen = 0;
     fc.assert(
       fc.property(anyScenario({ reach: 'ordinary', steps: 400 }), (scenario) => {
-        const steady = { ...scenario, heat: { ...scenario.heat, control: 'schedule' as const, setting: scenario.heat.setting.slice(0, 1) }, cooling: { ...scenario.cooling, flow_kg_s: scenario.cooling.flow_kg_s.slice(0, 1), ice: [] } };
+        const steady = {
+          ...scenario,
+          heat: { ...scenario.heat, control: 'schedule' as const, setting: scenario.heat.setting.slice(0, 1) },
+          cooling: { ...scenario.cooling, flow_kg_s: scenario.cooling.flow_kg_s.slice(0, 1), ice: [] },
+        };
         const result = simulate(steady);
-        fc.pre(result.failure === null && result.summary.firstDrop_s !== null && result.summary.end_s - result.summary.firstDrop_s > 120);
+        fc.pre(
+          result.failure === null &&
+            result.summary.firstDrop_s !== null &&
+            result.summary.end_s - result.summary.firstDrop_s > 120,
+        );
         const chain = chainOfFilms(workingSheets(result, result.summary.end_s));
         if (chain === null) return;
         seen++;

@@ -21,34 +21,163 @@ const cengelH = (): number =>
 
 describe('condensation on the outside of surfaces', () => {
   checkPublished([
-    ['001', 'film Reynolds number of a rippling film', () => look('film-reynolds-wavy-vertical', incropera103), 1178.1466, 0.01, incropera],
+    [
+      '001',
+      'film Reynolds number of a rippling film',
+      () => look('film-reynolds-wavy-vertical', incropera103),
+      1178.1466,
+      0.01,
+      incropera,
+    ],
     ['002', 'coefficient of a rippling film', incroperaH, 5300.692, 0.01, incropera],
-    ['003', 'heat to a vertical cylinder', () => incroperaH() * Math.PI * 0.08 * 50, 66610.46, 0.01, `${incropera}; prints 66.62 kW`],
-    ['004', 'steam condensed on it', () => (incroperaH() * Math.PI * 0.08 * 50) / (2257e3 + 0.68 * 4193 * 50), 0.027759424, 0.015, incropera],
+    [
+      '003',
+      'heat to a vertical cylinder',
+      () => incroperaH() * Math.PI * 0.08 * 50,
+      66610.46,
+      0.01,
+      `${incropera}; prints 66.62 kW`,
+    ],
+    [
+      '004',
+      'steam condensed on it',
+      () => (incroperaH() * Math.PI * 0.08 * 50) / (2257e3 + 0.68 * 4193 * 50),
+      0.027759424,
+      0.015,
+      incropera,
+    ],
     ['006', 'coefficient of a rippling film, Kutateladze', cengelH, 5850.1765, 0.01, cengel],
     ['007', 'heat to a plate of 2 m by 3 m', () => cengelH() * 6 * 20, 702021.18, 0.01, `${cengel}, 7.02e5 W`],
-    ['009', 'coefficient outside a horizontal tube', () =>
-      look('film-coefficient-horizontal-tube-outside', { D: 0.03, N: 1, dT: 10, h_fg: 2407e3, rho_l: 994, rho_v: 0.05, k_l: 0.623, mu_l: 0.72e-3, cp_l: 4178, c: 0.68, g: 9.81 }),
-      9294.5453, 0.01, 'Cengel 3e Example 10-6; prints 9292–9295'],
-    ['011', 'coefficient on a vertical plate, ρ² form', () =>
-      look('film-coefficient-nusselt-vertical', { L: 0.3, dT: 2, h_fg: 2255e3, rho_l: 960, rho_v: 0, k_l: 0.68, mu_l: 282e-6, cp_l: 0, c: 0, g: 9.81 }),
-      13156.27, 0.01, 'Holman, Heat Transfer (SI) Example 9-1'],
-    ['012', 'coefficient of a tier of ten tubes', () =>
-      look('film-coefficient-horizontal-tube-outside', { D: 0.0127, N: 10, dT: 2, h_fg: 2255e3, rho_l: 960, rho_v: 0, k_l: 0.68, mu_l: 282e-6, cp_l: 0, c: 0, g: 9.81 }),
-      12539.739, 0.01, 'Holman (SI) Example 9-2, which uses 0.725'],
-    ['018', 'coefficient on a vertical plate, plain Nusselt', () =>
-      look('film-coefficient-nusselt-vertical', { L: 0.1, dT: 20, h_fg: 776.9e3, rho_l: 585, rho_v: 7, k_l: 0.091, mu_l: 158.9e-6, cp_l: 0, c: 0, g: STANDARD_G }),
-      1482.2064, 1e-4, 'Hewitt, Shires and Bott, Process Heat Transfer p. 578; python ht 1.0.7'],
-    ['020', 'steam film on a wall at 80 °C', () => look('film-coefficient-nusselt-vertical-steam', { T_sat: celsius(100), T_wall: celsius(80), L: 0.3 }), 7207.8857, 0.015, 'independent evaluation, IF97 properties'],
-    ['021', 'steam film on a wall at 95 °C', () => look('film-coefficient-nusselt-vertical-steam', { T_sat: celsius(100), T_wall: celsius(95), L: 0.3 }), 10370.6, 0.015, 'independent evaluation, IF97 properties'],
-    ['023', 'steam film outside a 12 mm tube', () => look('film-coefficient-tube-outside-steam', { T_sat: celsius(100), T_wall: celsius(80), D: 0.012 }), 12459.733, 0.015, 'independent evaluation, IF97 properties'],
-    ['024', 'steam film outside a 22 mm tube', () => look('film-coefficient-tube-outside-steam', { T_sat: celsius(100), T_wall: celsius(60), D: 0.022 }), 8764.7344, 0.015, 'independent evaluation, IF97 properties'],
+    [
+      '009',
+      'coefficient outside a horizontal tube',
+      () =>
+        look('film-coefficient-horizontal-tube-outside', {
+          D: 0.03,
+          N: 1,
+          dT: 10,
+          h_fg: 2407e3,
+          rho_l: 994,
+          rho_v: 0.05,
+          k_l: 0.623,
+          mu_l: 0.72e-3,
+          cp_l: 4178,
+          c: 0.68,
+          g: 9.81,
+        }),
+      9294.5453,
+      0.01,
+      'Cengel 3e Example 10-6; prints 9292–9295',
+    ],
+    [
+      '011',
+      'coefficient on a vertical plate, ρ² form',
+      () =>
+        look('film-coefficient-nusselt-vertical', {
+          L: 0.3,
+          dT: 2,
+          h_fg: 2255e3,
+          rho_l: 960,
+          rho_v: 0,
+          k_l: 0.68,
+          mu_l: 282e-6,
+          cp_l: 0,
+          c: 0,
+          g: 9.81,
+        }),
+      13156.27,
+      0.01,
+      'Holman, Heat Transfer (SI) Example 9-1',
+    ],
+    [
+      '012',
+      'coefficient of a tier of ten tubes',
+      () =>
+        look('film-coefficient-horizontal-tube-outside', {
+          D: 0.0127,
+          N: 10,
+          dT: 2,
+          h_fg: 2255e3,
+          rho_l: 960,
+          rho_v: 0,
+          k_l: 0.68,
+          mu_l: 282e-6,
+          cp_l: 0,
+          c: 0,
+          g: 9.81,
+        }),
+      12539.739,
+      0.01,
+      'Holman (SI) Example 9-2, which uses 0.725',
+    ],
+    [
+      '018',
+      'coefficient on a vertical plate, plain Nusselt',
+      () =>
+        look('film-coefficient-nusselt-vertical', {
+          L: 0.1,
+          dT: 20,
+          h_fg: 776.9e3,
+          rho_l: 585,
+          rho_v: 7,
+          k_l: 0.091,
+          mu_l: 158.9e-6,
+          cp_l: 0,
+          c: 0,
+          g: STANDARD_G,
+        }),
+      1482.2064,
+      1e-4,
+      'Hewitt, Shires and Bott, Process Heat Transfer p. 578; python ht 1.0.7',
+    ],
+    [
+      '020',
+      'steam film on a wall at 80 °C',
+      () => look('film-coefficient-nusselt-vertical-steam', { T_sat: celsius(100), T_wall: celsius(80), L: 0.3 }),
+      7207.8857,
+      0.015,
+      'independent evaluation, IF97 properties',
+    ],
+    [
+      '021',
+      'steam film on a wall at 95 °C',
+      () => look('film-coefficient-nusselt-vertical-steam', { T_sat: celsius(100), T_wall: celsius(95), L: 0.3 }),
+      10370.6,
+      0.015,
+      'independent evaluation, IF97 properties',
+    ],
+    [
+      '023',
+      'steam film outside a 12 mm tube',
+      () => look('film-coefficient-tube-outside-steam', { T_sat: celsius(100), T_wall: celsius(80), D: 0.012 }),
+      12459.733,
+      0.015,
+      'independent evaluation, IF97 properties',
+    ],
+    [
+      '024',
+      'steam film outside a 22 mm tube',
+      () => look('film-coefficient-tube-outside-steam', { T_sat: celsius(100), T_wall: celsius(60), D: 0.022 }),
+      8764.7344,
+      0.015,
+      'independent evaluation, IF97 properties',
+    ],
   ]);
 });
 
 const dutta = 'Dutta, Heat Transfer: Principles and Applications, Example 6.7 p. 201; prints 52.7 %';
 const duttaH = (): number =>
-  look('film-coefficient-chato', { D_i: 0.016, dT: 25, h_fg: 391e3, rho_l: 815, rho_v: 2.7, k_l: 0.13, mu_l: 381e-6, cp_l: 1940, g: 9.8 });
+  look('film-coefficient-chato', {
+    D_i: 0.016,
+    dT: 25,
+    h_fg: 391e3,
+    rho_l: 815,
+    rho_v: 2.7,
+    k_l: 0.13,
+    mu_l: 381e-6,
+    cp_l: 1940,
+    g: 9.8,
+  });
 const duttaShare = (): number =>
   (duttaH() * Math.PI * 0.016 * 0.5 * 25) / ((391e3 + 0.375 * 1940 * 25) * 20 * 0.25 * Math.PI * 0.016 ** 2);
 const chatoSteam = (t_wall: number, D_i: number) => () =>
@@ -98,21 +227,98 @@ const shear = (name: string, m: number, x: number, D_i: number, more: Readonly<R
 
 describe('shear-controlled correlations kept for comparison', () => {
   checkPublished([
-    ['019', 'Boyko and Kruzhilin', () =>
-      look('film-coefficient-boyko-kruzhilin', { G: 500, x: 0.85, D_i: 0.03, rho_l: 582.9, rho_v: 6.36, k_l: 0.098, mu_l: 159e-6, cp_l: 2520 }),
-      10598.657, 1e-4, 'Hewitt, Shires and Bott p. 589; python ht 1.0.7'],
-    ['055', 'Shah 2009, 10 kg/h in 10 mm', shear('film-coefficient-shah-2009', 10, 0.9, 0.01, { p_r, mu_v: 12.232e-6 }), 14691.208, 0.02, 'Shah 2009, as restated by Roetzel, Luo and Chen eqs 4.166–4.173'],
-    ['056', 'Shah 2009, 5 kg/h in 6 mm', shear('film-coefficient-shah-2009', 5, 0.9, 0.006, { p_r, mu_v: 12.232e-6 }), 21162.221, 0.02, 'Shah 2009, as restated by Roetzel, Luo and Chen eqs 4.166–4.173'],
-    ['058', 'Akers, Deans and Crosser, 5 kg/h', shear('film-coefficient-akers', 5, 0.9, 0.01, densities100), 11627.987, 0.02, 'python ht 1.0.7'],
-    ['059', 'Shah 1979, 5 kg/h', shear('film-coefficient-shah-1979', 5, 0.9, 0.01, { p_r }), 8402.8742, 0.02, 'python ht 1.0.7'],
-    ['060', 'Cavallini, Smith and Zecchin, 5 kg/h', shear('film-coefficient-cavallini-smith-zecchin', 5, 0.9, 0.01, densities100), 12439.127, 0.02, 'python ht 1.0.7'],
-    ['061', 'Akers, Deans and Crosser, 2 kg/h', shear('film-coefficient-akers', 2, 0.5, 0.01, densities100), 7094.763, 0.02, 'python ht 1.0.7'],
-    ['062', 'Shah 1979, 2 kg/h', shear('film-coefficient-shah-1979', 2, 0.5, 0.01, { p_r }), 2830.0182, 0.02, 'python ht 1.0.7'],
-    ['063', 'Cavallini, Smith and Zecchin, 2 kg/h', shear('film-coefficient-cavallini-smith-zecchin', 2, 0.5, 0.01, densities100), 3800.4058, 0.02, 'python ht 1.0.7'],
+    [
+      '019',
+      'Boyko and Kruzhilin',
+      () =>
+        look('film-coefficient-boyko-kruzhilin', {
+          G: 500,
+          x: 0.85,
+          D_i: 0.03,
+          rho_l: 582.9,
+          rho_v: 6.36,
+          k_l: 0.098,
+          mu_l: 159e-6,
+          cp_l: 2520,
+        }),
+      10598.657,
+      1e-4,
+      'Hewitt, Shires and Bott p. 589; python ht 1.0.7',
+    ],
+    [
+      '055',
+      'Shah 2009, 10 kg/h in 10 mm',
+      shear('film-coefficient-shah-2009', 10, 0.9, 0.01, { p_r, mu_v: 12.232e-6 }),
+      14691.208,
+      0.02,
+      'Shah 2009, as restated by Roetzel, Luo and Chen eqs 4.166–4.173',
+    ],
+    [
+      '056',
+      'Shah 2009, 5 kg/h in 6 mm',
+      shear('film-coefficient-shah-2009', 5, 0.9, 0.006, { p_r, mu_v: 12.232e-6 }),
+      21162.221,
+      0.02,
+      'Shah 2009, as restated by Roetzel, Luo and Chen eqs 4.166–4.173',
+    ],
+    [
+      '058',
+      'Akers, Deans and Crosser, 5 kg/h',
+      shear('film-coefficient-akers', 5, 0.9, 0.01, densities100),
+      11627.987,
+      0.02,
+      'python ht 1.0.7',
+    ],
+    [
+      '059',
+      'Shah 1979, 5 kg/h',
+      shear('film-coefficient-shah-1979', 5, 0.9, 0.01, { p_r }),
+      8402.8742,
+      0.02,
+      'python ht 1.0.7',
+    ],
+    [
+      '060',
+      'Cavallini, Smith and Zecchin, 5 kg/h',
+      shear('film-coefficient-cavallini-smith-zecchin', 5, 0.9, 0.01, densities100),
+      12439.127,
+      0.02,
+      'python ht 1.0.7',
+    ],
+    [
+      '061',
+      'Akers, Deans and Crosser, 2 kg/h',
+      shear('film-coefficient-akers', 2, 0.5, 0.01, densities100),
+      7094.763,
+      0.02,
+      'python ht 1.0.7',
+    ],
+    [
+      '062',
+      'Shah 1979, 2 kg/h',
+      shear('film-coefficient-shah-1979', 2, 0.5, 0.01, { p_r }),
+      2830.0182,
+      0.02,
+      'python ht 1.0.7',
+    ],
+    [
+      '063',
+      'Cavallini, Smith and Zecchin, 2 kg/h',
+      shear('film-coefficient-cavallini-smith-zecchin', 2, 0.5, 0.01, densities100),
+      3800.4058,
+      0.02,
+      'python ht 1.0.7',
+    ],
   ]);
 });
 
-const inTub = (D_i: number, D_o: number, t_water: number) => ({ T_sat: celsius(100), T_water: celsius(t_water), D_i, D_o, k: 390 });
+const inTub = (D_i: number, D_o: number, t_water: number) => ({
+  T_sat: celsius(100),
+  T_water: celsius(t_water),
+  D_i,
+  D_o,
+  k: 390,
+});
 const tub = (D_i: number, D_o: number, t_water: number) => () => [
   look('tube-in-tub-overall', inTub(D_i, D_o, t_water)),
   look('tube-in-tub-wall-temperature', inTub(D_i, D_o, t_water)) - 273.15,
@@ -140,7 +346,21 @@ describe('a whole condenser tube', () => {
     ['069', 'U and wall, 6/8 mm in water at 30 °C', tub(0.006, 0.008, 30), [1448.9483, 89.731683], 0.05, chain],
     ['072', 'coil for 3 kg/h in water at 20 °C', coil(3, 20), 0.45442341, 0.08, chain],
     ['073', 'coil for 3 kg/h in water at 70 °C', coil(3, 70), 1.2504402, 0.08, chain],
-    ['075', 'jacket, 2 kg/h steam, 60 kg/h coolant: outlet, Re, h_o, U, length', jacket(2, 60), [32.982691, 728.02629, 597.49792, 570.84156, 0.76999163], 0.1, chain],
-    ['076', 'jacket, 3 kg/h steam, 150 kg/h coolant: outlet, Re, h_o, U, length', jacket(3, 150), [25.784072, 1671.0957, 708.40307, 668.75479, 0.93833905], 0.1, chain],
+    [
+      '075',
+      'jacket, 2 kg/h steam, 60 kg/h coolant: outlet, Re, h_o, U, length',
+      jacket(2, 60),
+      [32.982691, 728.02629, 597.49792, 570.84156, 0.76999163],
+      0.1,
+      chain,
+    ],
+    [
+      '076',
+      'jacket, 3 kg/h steam, 150 kg/h coolant: outlet, Re, h_o, U, length',
+      jacket(3, 150),
+      [25.784072, 1671.0957, 708.40307, 668.75479, 0.93833905],
+      0.1,
+      chain,
+    ],
   ]);
 });

@@ -60,9 +60,12 @@ describe('vapour pressures of the oil constituents', () => {
     expect(Math.abs(vapourPressure(constituent, 373.15) / at100 - 1)).toBeLessThan(6e-4);
   });
 
-  it.each(PRESSURES)('%s reaches the independently computed pressure at its handbook boiling point', (id, _25, _60, _100, atmospheres) => {
-    expect(Math.abs(pressureAtBoilingPoint(id) - atmospheres)).toBeLessThan(3e-4);
-  });
+  it.each(PRESSURES)(
+    '%s reaches the independently computed pressure at its handbook boiling point',
+    (id, _25, _60, _100, atmospheres) => {
+      expect(Math.abs(pressureAtBoilingPoint(id) - atmospheres)).toBeLessThan(3e-4);
+    },
+  );
 
   it('puts 28 of them within 2 % of an atmosphere at their handbook boiling point, all but the doubtful six', () => {
     const off = constituents.map(({ id }) => id).filter((id) => Math.abs(pressureAtBoilingPoint(id) - 1) > 0.02);

@@ -4,16 +4,21 @@
  * tables and not read again.
  */
 import { describe, expect, it } from 'vitest';
-import { waterConductivity, waterConductivityIndustrial, waterSurfaceTension, waterViscosity } from '../../sim/fluids/transport.ts';
+import {
+  waterConductivity,
+  waterConductivityIndustrial,
+  waterSurfaceTension,
+  waterViscosity,
+} from '../../sim/fluids/transport.ts';
 import { liquidConductivity, saturationPressure, vapourConductivity } from '../../sim/fluids/water.ts';
 
 /** Check, T in K, ρ in kg/m³, expected in µPa s, relative tolerance. */
 const VISCOSITY = [
-  ['water-030', 298.15, 998, 889.7351, 1e-07],
-  ['water-031', 298.15, 1200, 1437.649467, 1e-07],
-  ['water-032', 433.15, 1, 14.538324, 1e-07],
-  ['water-033', 433.15, 1000, 217.685358, 1e-07],
-  ['water-034', 873.15, 100, 35.802262, 1e-07],
+  ['water-030', 298.15, 998, 889.7351, 1e-7],
+  ['water-031', 298.15, 1200, 1437.649467, 1e-7],
+  ['water-032', 433.15, 1, 14.538324, 1e-7],
+  ['water-033', 433.15, 1000, 217.685358, 1e-7],
+  ['water-034', 873.15, 100, 35.802262, 1e-7],
   ['memory', 373.15, 1000, 307.883622, 1e-7],
   ['memory', 873.15, 1, 32.619287, 1e-7],
   ['memory', 873.15, 600, 77.430195, 1e-7],
@@ -24,16 +29,16 @@ const VISCOSITY = [
 
 /** Check, T in K, ρ in kg/m³, expected in mW/(m K), relative tolerance. */
 const CONDUCTIVITY = [
-  ['water-038', 298.15, 0, 18.4341883, 1e-08],
-  ['water-039', 298.15, 998, 607.712868, 1e-08],
-  ['water-040', 873.15, 0, 79.1034659, 1e-08],
+  ['water-038', 298.15, 0, 18.4341883, 1e-8],
+  ['water-039', 298.15, 998, 607.712868, 1e-8],
+  ['water-040', 873.15, 0, 79.1034659, 1e-8],
   ['memory', 298.15, 1200, 799.038144, 1e-8],
 ] as const;
 
 /** Check, T in K, p in MPa, expected in mW/(m K), relative tolerance. */
 const INDUSTRIAL_CONDUCTIVITY = [
-  ['water-042', 620, 20, 481.485195, 1e-07],
-  ['water-043', 650, 0.3, 52.2311024, 1e-07],
+  ['water-042', 620, 20, 481.485195, 1e-7],
+  ['water-043', 650, 0.3, 52.2311024, 1e-7],
 ] as const;
 
 /** Check, t in °C, expected in mN/m, absolute tolerance. */
@@ -58,13 +63,19 @@ describe('IAPWS transport releases', () => {
     within(waterConductivity(T, rho) * 1e3, expected, rel);
   });
 
-  it.each(INDUSTRIAL_CONDUCTIVITY)('%s: conductivity with enhancement at %d K and %d MPa is %d mW/(m K)', (_, T, p, expected, rel) => {
-    within(waterConductivityIndustrial(T, p * 1e6) * 1e3, expected, rel);
-  });
+  it.each(INDUSTRIAL_CONDUCTIVITY)(
+    '%s: conductivity with enhancement at %d K and %d MPa is %d mW/(m K)',
+    (_, T, p, expected, rel) => {
+      within(waterConductivityIndustrial(T, p * 1e6) * 1e3, expected, rel);
+    },
+  );
 
-  it.each(SURFACE_TENSION)('%s: surface tension at %d °C is %d mN/m to the printed digits', (_, celsius, expected, abs) => {
-    expect(Math.abs(waterSurfaceTension(celsius + 273.15) * 1e3 - expected)).toBeLessThanOrEqual(abs);
-  });
+  it.each(SURFACE_TENSION)(
+    '%s: surface tension at %d °C is %d mN/m to the printed digits',
+    (_, celsius, expected, abs) => {
+      expect(Math.abs(waterSurfaceTension(celsius + 273.15) * 1e3 - expected)).toBeLessThanOrEqual(abs);
+    },
+  );
 
   it('loses at most 0.006 % on the saturation line up to 105 °C by leaving the enhancement out', () => {
     for (let celsius = 1; celsius <= 105; celsius += 4) {

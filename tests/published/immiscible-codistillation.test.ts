@@ -47,13 +47,16 @@ const TABLE = [
 ] as const;
 
 describe('an oil constituent boiling together with water at 101 325 Pa', () => {
-  it.each(TABLE)('%s boils at %d °C and gives the tabulated share of oil', (id, celsius, partial, moleShare, massShare, waterPerOil) => {
-    const constituent = constituentById(id);
-    const T = coBoilingTemperature(ATMOSPHERE, [1], [constituent]);
-    expect(Math.abs(T - 273.15 - celsius)).toBeLessThanOrEqual(0.0051);
-    expect(Math.abs(vapourPressure(constituent, T) / partial - 1)).toBeLessThan(2e-4);
-    expect(Math.abs(vapourPressure(constituent, T) / ATMOSPHERE / moleShare - 1)).toBeLessThan(6e-4);
-    expect(Math.abs(coBoilingOilShare(ATMOSPHERE, [1], [constituent]) / massShare - 1)).toBeLessThan(1e-3);
-    expect(Math.abs(1 / saturationOilPerSteam(T, [1], [constituent]) / waterPerOil - 1)).toBeLessThan(1e-3);
-  });
+  it.each(TABLE)(
+    '%s boils at %d °C and gives the tabulated share of oil',
+    (id, celsius, partial, moleShare, massShare, waterPerOil) => {
+      const constituent = constituentById(id);
+      const T = coBoilingTemperature(ATMOSPHERE, [1], [constituent]);
+      expect(Math.abs(T - 273.15 - celsius)).toBeLessThanOrEqual(0.0051);
+      expect(Math.abs(vapourPressure(constituent, T) / partial - 1)).toBeLessThan(2e-4);
+      expect(Math.abs(vapourPressure(constituent, T) / ATMOSPHERE / moleShare - 1)).toBeLessThan(6e-4);
+      expect(Math.abs(coBoilingOilShare(ATMOSPHERE, [1], [constituent]) / massShare - 1)).toBeLessThan(1e-3);
+      expect(Math.abs(1 / saturationOilPerSteam(T, [1], [constituent]) / waterPerOil - 1)).toBeLessThan(1e-3);
+    },
+  );
 });

@@ -12,7 +12,13 @@
  */
 import { describe, expect, it } from 'vitest';
 import { constituentById, vapourPressure } from '../../sim/fluids/constituents.ts';
-import { coBoilingOilShare, coBoilingTemperature, coBoilingTemperatureQuick, oilPerSteam, type OilColumns } from '../../sim/fluids/immiscible.ts';
+import {
+  coBoilingOilShare,
+  coBoilingTemperature,
+  coBoilingTemperatureQuick,
+  oilPerSteam,
+  type OilColumns,
+} from '../../sim/fluids/immiscible.ts';
 import { saturationPressure } from '../../sim/fluids/water.ts';
 
 const MMHG = 133.322_387;
@@ -45,7 +51,8 @@ function boilWithWater(organic: Organic, P: number) {
   return { celsius: T - 273.15, organicPressure, waterPressure, ratio, massFraction: ratio / (1 + ratio) };
 }
 
-const near = (value: number, expected: number, abs: number): void => expect(Math.abs(value - expected)).toBeLessThanOrEqual(abs);
+const near = (value: number, expected: number, abs: number): void =>
+  expect(Math.abs(value - expected)).toBeLessThanOrEqual(abs);
 
 describe('published systems of water and an immiscible liquid', () => {
   it('chlorobenzene at 740.2 mmHg: 90.3 °C from 530.1 + 210.1 mmHg, over 70 wt % organic (text on steam distillation)', () => {

@@ -71,30 +71,99 @@ const offset = (drho: number) => () => 1000 * look('leg-offset', { layer: 0.1, d
 
 describe('worked examples of separation', () => {
   checkPublished([
-    ['W1', 'a decanter: rise, flow, area, time in the band, oil speed, water drop, heavy leg', decanter,
-      [1.226e-3, 1.389e-3, 1.16, 200, 0.27e-3, 122e-6, 2.06], 0.015, sinnott],
-    ['W2', 'a channel: v_t, 15 v_t, cap, section, ratio, F, length', channel,
-      [5.297, 79.46, 54.86, 4.1, 10.36, 1.53, 17.91], 0.002, api],
-    ['W3', 'which liquid is in drops, and its rise', silla, [0.1215, 1.8e-3], 0.003, 'Silla, Chemical Process Engineering, Example 6.4'],
+    [
+      'W1',
+      'a decanter: rise, flow, area, time in the band, oil speed, water drop, heavy leg',
+      decanter,
+      [1.226e-3, 1.389e-3, 1.16, 200, 0.27e-3, 122e-6, 2.06],
+      0.015,
+      sinnott,
+    ],
+    [
+      'W2',
+      'a channel: v_t, 15 v_t, cap, section, ratio, F, length',
+      channel,
+      [5.297, 79.46, 54.86, 4.1, 10.36, 1.53, 17.91],
+      0.002,
+      api,
+    ],
+    [
+      'W3',
+      'which liquid is in drops, and its rise',
+      silla,
+      [0.1215, 1.8e-3],
+      0.003,
+      'Silla, Chemical Process Engineering, Example 6.4',
+    ],
     ['W4', 'a basin of 25 m by 5 m', basin, [0.0048, 0.417], 0.001, 'a public course question on Hazen'],
-    ['W5', 'a basin of 18 m by 8 m, min and m/min', smallBasin, [54, 0.0556, 1], 0.001, 'a public course question on Hazen'],
-    ['W6', 'a home Florentine at 30 °C: overflow, cut, cut at F 1.5, minutes, share of 20 µm', florentine,
-      [0.1989, 49.2, 60.3, 16.8, 0.165], 0.003, own],
-    ['W7', 'the water leg of a floating oil', () => look('heavy-leg-height', { z_1: 0.22, z_3: 0.12, rho_light: 875.6, rho_heavy: 995.7 }), 0.2079, 0.001, 'Towler and Sinnott, decanters'],
-    ['W8', 'the oil leg of a sinking oil', () => look('heavy-leg-height', { z_1: 0.22, z_3: 0.06, rho_light: 995.7, rho_heavy: 1039.5 }), 0.2132, 0.001, own],
+    [
+      'W5',
+      'a basin of 18 m by 8 m, min and m/min',
+      smallBasin,
+      [54, 0.0556, 1],
+      0.001,
+      'a public course question on Hazen',
+    ],
+    [
+      'W6',
+      'a home Florentine at 30 °C: overflow, cut, cut at F 1.5, minutes, share of 20 µm',
+      florentine,
+      [0.1989, 49.2, 60.3, 16.8, 0.165],
+      0.003,
+      own,
+    ],
+    [
+      'W7',
+      'the water leg of a floating oil',
+      () => look('heavy-leg-height', { z_1: 0.22, z_3: 0.12, rho_light: 875.6, rho_heavy: 995.7 }),
+      0.2079,
+      0.001,
+      'Towler and Sinnott, decanters',
+    ],
+    [
+      'W8',
+      'the oil leg of a sinking oil',
+      () => look('heavy-leg-height', { z_1: 0.22, z_3: 0.06, rho_light: 995.7, rho_heavy: 1039.5 }),
+      0.2132,
+      0.001,
+      own,
+    ],
     ['W9', 'the offset at Δρ 150', offset(150), 15.1, 0.005, own],
     ['W9', 'the offset at Δρ 115', offset(115), 11.5, 0.005, own],
     ['W9', 'the offset at Δρ 80', offset(80), 8.0, 0.005, own],
     ['W9', 'the offset at Δρ 40', offset(40), 4.0, 0.005, own],
     ['W9', 'the offset at Δρ 20', offset(20), 2.0, 0.005, own],
     ['W9', 'the offset at Δρ 10', offset(10), 1.0, 0.005, own],
-    ['W10', 'the standing time of a decanter, h', () => look('settling-time-rule', { mu: 1.1e-3, drho: 288 }) / 3600, 0.38, 0.006, 'McCabe, Smith and Harriott (from memory)'],
-    ['W10', 'the standing time of lavender at 30 °C, min', () => look('settling-time-rule', { mu: 0.797e-3, drho: 120.1 }) / 60, 40, 0.006, own],
+    [
+      'W10',
+      'the standing time of a decanter, h',
+      () => look('settling-time-rule', { mu: 1.1e-3, drho: 288 }) / 3600,
+      0.38,
+      0.006,
+      'McCabe, Smith and Harriott (from memory)',
+    ],
+    [
+      'W10',
+      'the standing time of lavender at 30 °C, min',
+      () => look('settling-time-rule', { mu: 0.797e-3, drho: 120.1 }) / 60,
+      40,
+      0.006,
+      own,
+    ],
   ]);
 });
 
 /** Oil, °C, Δρ, water viscosity in mPa s, then the rise in mm/s of 60, 150 and 300 µm drops, plain and with drag. */
-const RISE: readonly (readonly [oil: string, t: number, drho: number, mu: number, rho: number, plain: readonly number[], withDrag: readonly number[], tolerance: number])[] = [
+const RISE: readonly (readonly [
+  oil: string,
+  t: number,
+  drho: number,
+  mu: number,
+  rho: number,
+  plain: readonly number[],
+  withDrag: readonly number[],
+  tolerance: number,
+])[] = [
   ['lavender', 20, 114.8, 1.0016, 998.21, [0.2249, 1.4054, 5.6215], [0.2231, 1.3389, 4.7234], 0.001],
   ['lavender', 30, 120.0, 0.7972, 995.65, [0.2954, 1.8463, 7.3854], [0.2922, 1.727, 5.8715], 0.001],
   ['lavender', 40, 124.4, 0.6527, 992.22, [0.374, 2.3372, 9.3488], [0.3686, 2.141, 7.0115], 0.001],
@@ -108,30 +177,56 @@ const SIZES = [60e-6, 150e-6, 300e-6];
 describe('rise and fall of oil drops', () => {
   checkPublished(
     RISE.flatMap(([oil, t, drho, mu, rho, plain, withDrag, tolerance]) => [
-      ['table', `drops of ${oil} at ${t} °C`, () => SIZES.map((d) => 1e3 * rise(d, drho, mu * 1e-3)), plain, tolerance, `${own}, printed to 0.1 µm/s`],
-      ['table', `drops of ${oil} at ${t} °C with drag`, () =>
-        SIZES.map((d) => 1e3 * look('settling-velocity-with-drag', { d, drho, rho, mu: mu * 1e-3, g })), withDrag, tolerance, `${own} of Schiller and Naumann`],
+      [
+        'table',
+        `drops of ${oil} at ${t} °C`,
+        () => SIZES.map((d) => 1e3 * rise(d, drho, mu * 1e-3)),
+        plain,
+        tolerance,
+        `${own}, printed to 0.1 µm/s`,
+      ],
+      [
+        'table',
+        `drops of ${oil} at ${t} °C with drag`,
+        () => SIZES.map((d) => 1e3 * look('settling-velocity-with-drag', { d, drho, rho, mu: mu * 1e-3, g })),
+        withDrag,
+        tolerance,
+        `${own} of Schiller and Naumann`,
+      ],
     ]),
   );
 });
 
 /** Condensate in mL/min, bore in mm, overflow in mm/s, cut of lavender at 30 °C in µm, minutes in 200 mm. */
 const CUTS: readonly (readonly [number, number, number, number, number])[] = [
-  [20, 40, 0.2653, 56.9, 12.6], [20, 80, 0.0663, 28.4, 50.3], [20, 150, 0.0189, 15.2, 176.7],
-  [40, 60, 0.2358, 53.6, 14.1], [40, 100, 0.0849, 32.2, 39.3], [60, 40, 0.7958, 98.5, 4.2],
-  [60, 100, 0.1273, 39.4, 26.2], [100, 40, 1.3263, 127.1, 2.5], [100, 80, 0.3316, 63.6, 10.1],
-  [200, 40, 2.6526, 179.8, 1.3], [200, 100, 0.4244, 71.9, 7.9], [200, 150, 0.1886, 47.9, 17.7],
+  [20, 40, 0.2653, 56.9, 12.6],
+  [20, 80, 0.0663, 28.4, 50.3],
+  [20, 150, 0.0189, 15.2, 176.7],
+  [40, 60, 0.2358, 53.6, 14.1],
+  [40, 100, 0.0849, 32.2, 39.3],
+  [60, 40, 0.7958, 98.5, 4.2],
+  [60, 100, 0.1273, 39.4, 26.2],
+  [100, 40, 1.3263, 127.1, 2.5],
+  [100, 80, 0.3316, 63.6, 10.1],
+  [200, 40, 2.6526, 179.8, 1.3],
+  [200, 100, 0.4244, 71.9, 7.9],
+  [200, 150, 0.1886, 47.9, 17.7],
 ];
 
 describe('what a Florentine vessel keeps', () => {
   checkPublished(
     CUTS.map(([flow, bore, overflow, size, minutes]) => [
-      'table', `${flow} mL/min in a ${bore} mm vessel`, () => {
+      'table',
+      `${flow} mL/min in a ${bore} mm vessel`,
+      () => {
         const A = 0.25 * Math.PI * (bore * 1e-3) ** 2;
         const Q = (flow * 1e-6) / 60;
         const v = look('overflow-rate', { Q, A });
         return [1e3 * v, 1e6 * cut(v, 120.1, 0.797e-3), Math.round(look('residence-time', { V: 0.2 * A, Q }) / 6) / 10];
-      }, [overflow, size, minutes], 0.003, own,
+      },
+      [overflow, size, minutes],
+      0.003,
+      own,
     ]),
   );
 });
@@ -150,7 +245,13 @@ const keptBySlices = (d_c: number, median: number, spread: number): number => {
 };
 
 describe('the share of log-normal drops that is kept', () => {
-  it.each([[49.2e-6, 120e-6, 2.2], [120e-6, 120e-6, 2.2], [300e-6, 120e-6, 2.2], [60e-6, 60e-6, 3], [20e-6, 200e-6, 1.3]])(
+  it.each([
+    [49.2e-6, 120e-6, 2.2],
+    [120e-6, 120e-6, 2.2],
+    [300e-6, 120e-6, 2.2],
+    [60e-6, 60e-6, 3],
+    [20e-6, 200e-6, 1.3],
+  ])(
     'agrees with adding up thin slices for a cut of %d m, a median of %d m and a spread of %d',
     (d_c, median, spread) => {
       expect(look('captured-share', { cut: d_c, median, spread })).toBeCloseTo(keptBySlices(d_c, median, spread), 5);
@@ -163,9 +264,37 @@ describe('the error function', () => {
     ['Table 7.1', 'erf at 0.5', () => look('error-function', { x: 0.5 }), 0.5204998778, 1e-10, 'Abramowitz and Stegun'],
     ['Table 7.1', 'erf at 1', () => look('error-function', { x: 1 }), 0.8427007929, 1e-10, 'Abramowitz and Stegun'],
     ['Table 7.1', 'erf at 2', () => look('error-function', { x: 2 }), 0.995322265, 1e-10, 'Abramowitz and Stegun'],
-    ['math', 'erfc at 3', () => look('complementary-error-function', { x: 3 }), 2.209049699858544e-5, 1e-14, 'the C library'],
-    ['math', 'erfc at 5', () => look('complementary-error-function', { x: 5 }), 1.5374597944280349e-12, 1e-14, 'the C library'],
-    ['math', 'erfc at 10', () => look('complementary-error-function', { x: 10 }), 2.088487583762545e-45, 1e-14, 'the C library'],
-    ['math', 'erfc at −1.5', () => look('complementary-error-function', { x: -1.5 }), 1.9661051464753108, 1e-14, 'the C library'],
+    [
+      'math',
+      'erfc at 3',
+      () => look('complementary-error-function', { x: 3 }),
+      2.209049699858544e-5,
+      1e-14,
+      'the C library',
+    ],
+    [
+      'math',
+      'erfc at 5',
+      () => look('complementary-error-function', { x: 5 }),
+      1.5374597944280349e-12,
+      1e-14,
+      'the C library',
+    ],
+    [
+      'math',
+      'erfc at 10',
+      () => look('complementary-error-function', { x: 10 }),
+      2.088487583762545e-45,
+      1e-14,
+      'the C library',
+    ],
+    [
+      'math',
+      'erfc at −1.5',
+      () => look('complementary-error-function', { x: -1.5 }),
+      1.9661051464753108,
+      1e-14,
+      'the C library',
+    ],
   ]);
 });

@@ -7,12 +7,20 @@ const at = (value: number) => [{ at_s: 0, value }];
 
 /** A charge of dried lavender over water, boiled at a share of 2 kW, in a coil that holds it all. */
 const lavenderAt = (setting: number, more: Parts = {}): RunResult =>
-  simulate(scenarioOf({
-    pot: { waterTemperature_K: 365, water_kg: 9.5 }, charge: { botanical: 'lavender-true', state: 'dry', mass_kg: 2, bulkDensity_kg_m3: 150 },
-    heat: { ratedPower_W: 2400, setting: at(setting) }, condenser: { length_m: 8 }, run: { duration_s: 9000 }, advanced: { segments: 40 }, ...more,
-  }));
+  simulate(
+    scenarioOf({
+      pot: { waterTemperature_K: 365, water_kg: 9.5 },
+      charge: { botanical: 'lavender-true', state: 'dry', mass_kg: 2, bulkDensity_kg_m3: 150 },
+      heat: { ratedPower_W: 2400, setting: at(setting) },
+      condenser: { length_m: 8 },
+      run: { duration_s: 9000 },
+      advanced: { segments: 40 },
+      ...more,
+    }),
+  );
 
-const oilOver = (result: RunResult, time: number): number => columnAt(result.record, 'oilCollected_kg', time) / result.summary.oilInCharge_kg;
+const oilOver = (result: RunResult, time: number): number =>
+  columnAt(result.record, 'oilCollected_kg', time) / result.summary.oilInCharge_kg;
 
 /** Kilograms of distillate water with which a share of the charge's oil came over. */
 function waterFor(result: RunResult, share: number): number {
@@ -23,20 +31,37 @@ function waterFor(result: RunResult, share: number): number {
 
 describe('common practice, no source', () => {
   it('starts a water distillation with water that covers the charge and leaves room to boil', () => {
-    const immersed = examples.map(({ id }) => exampleScenario(id)).filter((scenario) => scenario.pot.layout === 'water' && scenario.charge.mass_kg > 0);
+    const immersed = examples
+      .map(({ id }) => exampleScenario(id))
+      .filter((scenario) => scenario.pot.layout === 'water' && scenario.charge.mass_kg > 0);
     expect(immersed.length).toBeGreaterThan(1);
     for (const scenario of immersed) {
       const { pot, charge, name } = scenario;
       const section = (Math.PI / 4) * pot.diameter_m ** 2;
-      const level = columnAt(simulate({ ...scenario, run: { ...scenario.run, duration_s: 60 } }).record, 'potDepth_m', 0);
+      const level = columnAt(
+        simulate({ ...scenario, run: { ...scenario.run, duration_s: 60 } }).record,
+        'potDepth_m',
+        0,
+      );
       expect(level, name).toBeGreaterThan(charge.mass_kg / charge.bulkDensity_kg_m3 / section);
       expect(level, name).toBeLessThan(0.85 * pot.height_m);
     }
   });
 
   it('sees most oils float and a few sink', () => {
-    const sinking = botanicals.map((row) => row.id).filter((botanical) =>
-      simulate(scenarioOf({ pot: { waterTemperature_K: 371, height_m: 0.6 }, charge: { botanical, mass_kg: 1 }, heat: { ratedPower_W: 3000, lag_s: 0 }, run: { duration_s: 1200 } })).summary.oilSinks);
+    const sinking = botanicals
+      .map((row) => row.id)
+      .filter(
+        (botanical) =>
+          simulate(
+            scenarioOf({
+              pot: { waterTemperature_K: 371, height_m: 0.6 },
+              charge: { botanical, mass_kg: 1 },
+              heat: { ratedPower_W: 3000, lag_s: 0 },
+              run: { duration_s: 1200 },
+            }),
+          ).summary.oilSinks,
+      );
     expect(sinking).toContain('clove-bud');
     expect(sinking.length).toBeLessThanOrEqual(3);
   }, 60_000);
@@ -63,9 +88,14 @@ describe('common practice, no source', () => {
   }, 60_000);
 
   it('gets no hotter steam from a harder flame, only more of it', () => {
-    const wide: Parts = { condenser: { length_m: 8, insideDiameter_m: 0.02, outsideDiameter_m: 0.022 }, neck: { bore_m: 0.04 }, charge: { mass_kg: 0 } };
+    const wide: Parts = {
+      condenser: { length_m: 8, insideDiameter_m: 0.02, outsideDiameter_m: 0.022 },
+      neck: { bore_m: 0.04 },
+      charge: { mass_kg: 0 },
+    };
     const [gentle, hard] = [lavenderAt(0.4, wide), lavenderAt(1, wide)] as const;
-    const steam = (result: RunResult) => [columnAt(result.record, 'vapourTemperature_K', 3000), columnAt(result.record, 'vapourRate_kg_s', 3000)] as const;
+    const steam = (result: RunResult) =>
+      [columnAt(result.record, 'vapourTemperature_K', 3000), columnAt(result.record, 'vapourRate_kg_s', 3000)] as const;
     expect(Math.abs(steam(hard)[0] - steam(gentle)[0])).toBeLessThan(0.1);
     expect(steam(hard)[1]).toBeGreaterThan(2 * steam(gentle)[1]);
   });
@@ -74,7 +104,10 @@ describe('common practice, no source', () => {
     for (const kind of ['jacketed-tube', 'coil-in-tub'] as const) {
       const outlet = [0.06, 0.03, 0.012].map((flow) => {
         const { record } = lavenderAt(0.8, {
-          condenser: { kind, insideDiameter_m: 0.014, outsideDiameter_m: 0.016, jacketDiameter_m: 0.022, length_m: 3 }, cooling: { flow_kg_s: at(flow) }, charge: { mass_kg: 0 }, run: { duration_s: 5000 },
+          condenser: { kind, insideDiameter_m: 0.014, outsideDiameter_m: 0.016, jacketDiameter_m: 0.022, length_m: 3 },
+          cooling: { flow_kg_s: at(flow) },
+          charge: { mass_kg: 0 },
+          run: { duration_s: 5000 },
         });
         return [columnAt(record, 'coolantOut_K', 5000), columnAt(record, 'condensateTemperature_K', 5000)] as const;
       });
@@ -89,17 +122,25 @@ describe('common practice, no source', () => {
     const { summary, events } = simulate(exampleScenario('hard-boiled-lavender'));
     expect(events.some((event) => event.kind === 'vapour-escapes')).toBe(true);
     expect(summary.oilUncondensed_kg).toBeGreaterThan(0.02 * summary.oilInCharge_kg);
-    expect(simulate(exampleScenario('gentle-lavender')).summary.oilUncondensed_kg).toBeLessThan(1e-6 * summary.oilInCharge_kg);
+    expect(simulate(exampleScenario('gentle-lavender')).summary.oilUncondensed_kg).toBeLessThan(
+      1e-6 * summary.oilInCharge_kg,
+    );
   });
 
   it('keeps the pot from running dry by returning the water', () => {
-    const left = [0, 0.9].map((returnShare) => lavenderAt(0.8, { separator: { returnShare }, run: { duration_s: 6000 } }).summary.potWaterLeft_kg);
+    const left = [0, 0.9].map(
+      (returnShare) =>
+        lavenderAt(0.8, { separator: { returnShare }, run: { duration_s: 6000 } }).summary.potWaterLeft_kg,
+    );
     expect(left[1]).toBeGreaterThan((left[0] as number) + 1);
   });
 
   it('saves fuel with insulation, and waits longer for a colder filling', () => {
     const bare = lavenderAt(0.8, { run: { duration_s: 5400 } });
-    const wrapped = lavenderAt(0.8, { run: { duration_s: 5400 }, pot: { waterTemperature_K: 365, water_kg: 9.5, insulationThickness_m: 0.03 } });
+    const wrapped = lavenderAt(0.8, {
+      run: { duration_s: 5400 },
+      pot: { waterTemperature_K: 365, water_kg: 9.5, insulationThickness_m: 0.03 },
+    });
     expect(wrapped.summary.hydrosol_kg).toBeGreaterThan(1.03 * bare.summary.hydrosol_kg);
     const cold = lavenderAt(0.8, { pot: { waterTemperature_K: 283, water_kg: 9.5 } });
     expect(cold.summary.firstDrop_s as number).toBeGreaterThan((bare.summary.firstDrop_s as number) + 900);

@@ -17,10 +17,20 @@ describe('ASTM B88 water tube (table of dimensions and weights, from memory)', (
   } as const;
 
   it('measures nominal size plus an eighth of an inch outside, whatever the type', () => {
-    const nominal: Record<string, number> = { '1/4': 0.25, '3/8': 0.375, '1/2': 0.5, '5/8': 0.625, '3/4': 0.75, '1': 1, '1-1/4': 1.25, '1-1/2': 1.5 };
+    const nominal: Record<string, number> = {
+      '1/4': 0.25,
+      '3/8': 0.375,
+      '1/2': 0.5,
+      '5/8': 0.625,
+      '3/4': 0.75,
+      '1': 1,
+      '1-1/4': 1.25,
+      '1-1/2': 1.5,
+    };
     const rows = [...family('ASTM B88 type K'), ...family('ASTM B88 type L'), ...family('ASTM B88 type M')];
     expect(rows).toHaveLength(22);
-    for (const tube of rows) expect(tube.outsideDiameter_m / INCH, tube.id).toBeCloseTo((nominal[tube.designation] as number) + 0.125, 9);
+    for (const tube of rows)
+      expect(tube.outsideDiameter_m / INCH, tube.id).toBeCloseTo((nominal[tube.designation] as number) + 0.125, 9);
   });
 
   for (const type of ['K', 'L', 'M'] as const)
@@ -32,12 +42,23 @@ describe('ASTM B88 water tube (table of dimensions and weights, from memory)', (
       expect(family(`ASTM B88 type ${type}`).map((tube) => tube.designation)).toEqual(printed.map(([size]) => size));
       for (const [size, weight] of printed) {
         const { massPerLength_kg_m } = findTube(`astm-b88-${type.toLowerCase()}-${slug(size)}`);
-        expect(Math.abs(massPerLength_kg_m / POUND_PER_FOOT - weight), size).toBeLessThanOrEqual(weight > 1 ? 0.01 : 0.001);
+        expect(Math.abs(massPerLength_kg_m / POUND_PER_FOOT - weight), size).toBeLessThanOrEqual(
+          weight > 1 ? 0.01 : 0.001,
+        );
       }
     });
 
   it('has the walls and bores of the Copper Tube Handbook for type L (inches, from memory)', () => {
-    const rows: [string, number, number][] = [['1/4', 0.03, 0.315], ['3/8', 0.035, 0.43], ['1/2', 0.04, 0.545], ['5/8', 0.042, 0.666], ['3/4', 0.045, 0.785], ['1', 0.05, 1.025], ['1-1/4', 0.055, 1.265], ['1-1/2', 0.06, 1.505]];
+    const rows: [string, number, number][] = [
+      ['1/4', 0.03, 0.315],
+      ['3/8', 0.035, 0.43],
+      ['1/2', 0.04, 0.545],
+      ['5/8', 0.042, 0.666],
+      ['3/4', 0.045, 0.785],
+      ['1', 0.05, 1.025],
+      ['1-1/4', 0.055, 1.265],
+      ['1-1/2', 0.06, 1.505],
+    ];
     for (const [size, wall, bore] of rows) {
       const tube = findTube(`astm-b88-l-${slug(size)}`);
       expect(tube.wall_m / INCH, size).toBeCloseTo(wall, 9);
@@ -46,8 +67,19 @@ describe('ASTM B88 water tube (table of dimensions and weights, from memory)', (
   });
 
   it('bends with a tool to the trade body’s least radii for annealed tube (Copper Tube Handbook bending guide, read)', () => {
-    const rows: [string, number][] = [['1/4', 0.75], ['3/8', 1.5], ['1/2', 2.25], ['3/4', 3], ['1', 4], ['1-1/4', 9]];
-    for (const [size, radius] of rows) expect((findTube(`astm-b88-l-${slug(size)}`).minimumBendRadius_m.withTool as number) / INCH, size).toBeCloseTo(radius, 9);
+    const rows: [string, number][] = [
+      ['1/4', 0.75],
+      ['3/8', 1.5],
+      ['1/2', 2.25],
+      ['3/4', 3],
+      ['1', 4],
+      ['1-1/4', 9],
+    ];
+    for (const [size, radius] of rows)
+      expect((findTube(`astm-b88-l-${slug(size)}`).minimumBendRadius_m.withTool as number) / INCH, size).toBeCloseTo(
+        radius,
+        9,
+      );
   });
 
   it('sells types K and L as coils and type M only straight', () => {
@@ -60,7 +92,13 @@ describe('ASTM B88 water tube (table of dimensions and weights, from memory)', (
 describe('ASTM B280 air-conditioning tube (dimension table, read in reproduction)', () => {
   // True outside diameter and wall in inches, mass in kg/m as printed.
   const annealed: [string, number, number, number][] = [
-    ['1/4', 0.25, 0.03, 0.119], ['5/16', 0.312, 0.032, 0.162], ['3/8', 0.375, 0.032, 0.198], ['1/2', 0.5, 0.032, 0.27], ['5/8', 0.625, 0.035, 0.374], ['3/4', 0.75, 0.035, 0.453], ['7/8', 0.875, 0.045, 0.673],
+    ['1/4', 0.25, 0.03, 0.119],
+    ['5/16', 0.312, 0.032, 0.162],
+    ['3/8', 0.375, 0.032, 0.198],
+    ['1/2', 0.5, 0.032, 0.27],
+    ['5/8', 0.625, 0.035, 0.374],
+    ['3/4', 0.75, 0.035, 0.453],
+    ['7/8', 0.875, 0.045, 0.673],
   ];
   it.each(annealed)('%s in has its printed outside, wall and, within 1 %%, mass', (size, outside, wall, mass) => {
     const tube = findTube(`astm-b280-${slug(size)}`);
@@ -81,7 +119,16 @@ describe('ASTM B280 air-conditioning tube (dimension table, read in reproduction
 
 describe('light 15 m coils (tube makers’ coil masses, read)', () => {
   const coils: [string, number][] = [
-    ['1-4-0.56', 1.36], ['1-4-0.61', 1.47], ['3-8-0.56', 2.1], ['3-8-0.61', 2.28], ['1-2-0.61', 3.1], ['1-2-0.66', 3.34], ['5-8-0.61', 3.91], ['5-8-0.66', 4.22], ['3-4-0.66', 5.1], ['3-4-0.71', 5.48],
+    ['1-4-0.56', 1.36],
+    ['1-4-0.61', 1.47],
+    ['3-8-0.56', 2.1],
+    ['3-8-0.61', 2.28],
+    ['1-2-0.61', 3.1],
+    ['1-2-0.66', 3.34],
+    ['5-8-0.61', 3.91],
+    ['5-8-0.66', 4.22],
+    ['3-4-0.66', 5.1],
+    ['3-4-0.71', 5.48],
   ];
   it.each(coils)('coil %s weighs %f kg within 1 %%', (id, mass) => {
     expect(Math.abs((15 * findTube(`light-coil-${id}`).massPerLength_kg_m) / mass - 1)).toBeLessThan(0.01);
@@ -89,7 +136,15 @@ describe('light 15 m coils (tube makers’ coil masses, read)', () => {
 });
 
 describe('EN 1057 (size matrix and tube-maker masses, read)', () => {
-  const rows: [string, number, number, number][] = [['10x1', 10, 1, 0.252], ['12x1', 12, 1, 0.308], ['15x1', 15, 1, 0.391], ['18x1', 18, 1, 0.475], ['22x1', 22, 1, 0.587], ['22x1.5', 22, 1.5, 0.86], ['28x1.5', 28, 1.5, 1.111]];
+  const rows: [string, number, number, number][] = [
+    ['10x1', 10, 1, 0.252],
+    ['12x1', 12, 1, 0.308],
+    ['15x1', 15, 1, 0.391],
+    ['18x1', 18, 1, 0.475],
+    ['22x1', 22, 1, 0.587],
+    ['22x1.5', 22, 1.5, 0.86],
+    ['28x1.5', 28, 1.5, 1.111],
+  ];
   it.each(rows)('%s has its printed size and, within 0.6 %%, mass', (id, outside, wall, mass) => {
     const tube = findTube(`en-1057-${id}`);
     expect(tube.outsideDiameter_m).toBeCloseTo(outside / 1000, 12);
@@ -99,13 +154,42 @@ describe('EN 1057 (size matrix and tube-maker masses, read)', () => {
 
   it('lists every size of the matrix from 6 to 28 mm', () => {
     expect(family('EN 1057').map((tube) => tube.designation)).toEqual([
-      '6 x 0.6', '6 x 0.8', '6 x 1', '8 x 0.6', '8 x 0.8', '8 x 1', '10 x 0.6', '10 x 0.7', '10 x 0.8', '10 x 1', '12 x 0.6', '12 x 0.8', '12 x 1',
-      '15 x 0.7', '15 x 0.8', '15 x 1', '18 x 0.8', '18 x 1', '22 x 0.9', '22 x 1', '22 x 1.2', '22 x 1.5', '28 x 0.9', '28 x 1', '28 x 1.2', '28 x 1.5',
+      '6 x 0.6',
+      '6 x 0.8',
+      '6 x 1',
+      '8 x 0.6',
+      '8 x 0.8',
+      '8 x 1',
+      '10 x 0.6',
+      '10 x 0.7',
+      '10 x 0.8',
+      '10 x 1',
+      '12 x 0.6',
+      '12 x 0.8',
+      '12 x 1',
+      '15 x 0.7',
+      '15 x 0.8',
+      '15 x 1',
+      '18 x 0.8',
+      '18 x 1',
+      '22 x 0.9',
+      '22 x 1',
+      '22 x 1.2',
+      '22 x 1.5',
+      '28 x 0.9',
+      '28 x 1',
+      '28 x 1.2',
+      '28 x 1.5',
     ]);
   });
 
   it('bends with a tool to 40, 45, 55 and 70 mm at 10, 12, 15 and 18 mm (tube-maker sheet, read)', () => {
-    for (const [id, radius] of [['10x1', 0.04], ['12x1', 0.045], ['15x1', 0.055], ['18x1', 0.07]] as const)
+    for (const [id, radius] of [
+      ['10x1', 0.04],
+      ['12x1', 0.045],
+      ['15x1', 0.055],
+      ['18x1', 0.07],
+    ] as const)
       expect(findTube(`en-1057-${id}`).minimumBendRadius_m.withTool, id).toBeCloseTo(radius, 12);
   });
 });
@@ -120,17 +204,40 @@ describe('ASTM B88M (dimension table, read in reproduction)', () => {
   it.each(['A', 'B', 'C'] as const)('type %s weighs what the table prints, to a unit of the last digit', (type) => {
     const rows = family(`ASTM B88M type ${type}`);
     expect(rows.map((tube) => Math.round(tube.outsideDiameter_m * 1000))).toEqual([6, 8, 10, 12, 15, 18, 22, 28]);
-    rows.forEach((tube, index) => expect(Math.abs(tube.massPerLength_kg_m - (masses[type][index] as number)), tube.id).toBeLessThanOrEqual(0.01));
+    rows.forEach((tube, index) =>
+      expect(Math.abs(tube.massPerLength_kg_m - (masses[type][index] as number)), tube.id).toBeLessThanOrEqual(0.01),
+    );
   });
 });
 
 describe('stainless tube', () => {
   it('has the walls of EN 10312 series 1 and 2 (dimension tables, read in reproduction)', () => {
-    expect(family('EN 10312 series 1').map((tube) => [tube.outsideDiameter_m, tube.wall_m].map((length) => Number((length * 1000).toFixed(3))))).toEqual([
-      [6, 0.6], [8, 0.6], [10, 0.6], [12, 0.6], [15, 0.6], [18, 0.7], [22, 0.7], [28, 0.8], [35, 1],
+    expect(
+      family('EN 10312 series 1').map((tube) =>
+        [tube.outsideDiameter_m, tube.wall_m].map((length) => Number((length * 1000).toFixed(3))),
+      ),
+    ).toEqual([
+      [6, 0.6],
+      [8, 0.6],
+      [10, 0.6],
+      [12, 0.6],
+      [15, 0.6],
+      [18, 0.7],
+      [22, 0.7],
+      [28, 0.8],
+      [35, 1],
     ]);
-    expect(family('EN 10312 series 2').map((tube) => [tube.outsideDiameter_m, tube.wall_m].map((length) => Number((length * 1000).toFixed(3))))).toEqual([
-      [12, 1], [15, 1], [18, 1], [22, 1.2], [28, 1.2], [35, 1.5],
+    expect(
+      family('EN 10312 series 2').map((tube) =>
+        [tube.outsideDiameter_m, tube.wall_m].map((length) => Number((length * 1000).toFixed(3))),
+      ),
+    ).toEqual([
+      [12, 1],
+      [15, 1],
+      [18, 1],
+      [22, 1.2],
+      [28, 1.2],
+      [35, 1.5],
     ]);
   });
 
@@ -138,7 +245,10 @@ describe('stainless tube', () => {
     for (const tube of family('ASTM A269')) {
       const outside = tube.outsideDiameter_m / INCH;
       const wall = tube.wall_m / INCH;
-      expect(Math.abs(tube.massPerLength_kg_m / POUND_PER_FOOT / (10.78 * (outside - wall) * wall) - 1), tube.id).toBeLessThan(0.005);
+      expect(
+        Math.abs(tube.massPerLength_kg_m / POUND_PER_FOOT / (10.78 * (outside - wall) * wall) - 1),
+        tube.id,
+      ).toBeLessThan(0.005);
     }
   });
 });

@@ -27,10 +27,23 @@ function checkTypes(): Tally {
   return tallyOfTool(Math.max(...exitCodes));
 }
 
-const lint = (): Tally => tallyOfTool(runTool('eslint/bin/eslint.js', ['--max-warnings', '0', '.']));
+/** The formatter's word first, then the linter's. */
+function lint(): Tally {
+  const format = runTool('prettier/bin/prettier.cjs', ['--check', '--log-level', 'warn', '.']);
+  const rules = runTool('eslint/bin/eslint.js', ['--max-warnings', '0', '.']);
+  return tallyOfTool(Math.max(format, rules));
+}
 
 const checkImports = (): Tally =>
-  tallyOfTool(runTool('dependency-cruiser/bin/dependency-cruise.mjs', ['--config', '.dependency-cruiser.cjs', 'sim', 'src', 'tests']));
+  tallyOfTool(
+    runTool('dependency-cruiser/bin/dependency-cruise.mjs', [
+      '--config',
+      '.dependency-cruiser.cjs',
+      'sim',
+      'src',
+      'tests',
+    ]),
+  );
 
 function runTests(project: 'unit' | 'e2e', environment: NodeJS.ProcessEnv = {}): Tally {
   const folder = mkdtempSync(join(tmpdir(), 'limbeck-report-'));

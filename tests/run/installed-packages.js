@@ -16,7 +16,9 @@ export function whyInstallationIsStale(folder) {
   const installedRecord = join(folder, 'node_modules', '.package-lock.json');
   if (!existsSync(installedRecord)) return 'nothing is installed yet';
   const installed = packagesIn(installedRecord);
-  for (const [path, { version, optional, devOptional }] of Object.entries(packagesIn(join(folder, 'package-lock.json')))) {
+  for (const [path, { version, optional, devOptional }] of Object.entries(
+    packagesIn(join(folder, 'package-lock.json')),
+  )) {
     if (path === '' || optional || devOptional) continue;
     if (installed[path]?.version !== version) return `${path} ${version} is not installed`;
     if (!existsSync(join(folder, path))) return `${path} is missing`;

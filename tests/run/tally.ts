@@ -11,7 +11,8 @@ export interface TestReport {
 }
 
 /** A tool without a count of its own, such as the type checker, is one check. */
-export const tallyOfTool = (exitCode: number): Tally => (exitCode === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 });
+export const tallyOfTool = (exitCode: number): Tally =>
+  exitCode === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
 
 /**
  * A test run counts its tests. A run that fails without a failed test (a file that did not load, nothing found,

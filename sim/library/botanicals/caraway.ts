@@ -3,7 +3,11 @@ import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { heldRateFrom, readyShareFrom, sameRelease, takeUpOfRichBed } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'grain', diameter_m: 0.0012, share: 1 }], 'estimated', 'crushed fruit');
+const pieces = sourced<readonly Piece[]>(
+  [{ shape: 'grain', diameter_m: 0.0012, share: 1 }],
+  'estimated',
+  'crushed fruit',
+);
 
 export const caraway: BotanicalRow = {
   id: 'caraway',
@@ -13,53 +17,143 @@ export const caraway: BotanicalRow = {
   part: sourced('ripe fruit', 'memory', 'trade practice'),
   usualState: sourced('dried', 'memory', 'trade practice'),
   oilSite: sourced('internal oil ducts (vittae) in the fruit wall', 'memory', 'plant anatomy texts'),
-  preparation: sourced('crushed between rollers and distilled at once', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'crushed between rollers and distilled at once',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     dry: {
-      moisture: sourced(band(0.085, 0.07, 0.1), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(42, 20, 75), 'estimated', 'judged from Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)', '2–5 % w/w generally; 3–7 % (chemical dictionary), 5–7 %, 2.65 % (Alberta), all read; Ph. Eur. minimum 30 mL/kg from memory; low end read, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 440, packed: 490 }, 'estimated', 'crushed, settled', 'dried fruit (loose: whole; packed: crushed); loose like fennel, slightly denser; Iranian study at 7.5 % moisture exists but its figures were not visible'),
-      particleDensity_kg_m3: sourced(940, 'estimated', 'from fennel: bulk 413.5 and porosity 55.9 % give 938 (Ahmadi et al.)'),
+      moisture: sourced(
+        band(0.085, 0.07, 0.1),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(42, 20, 75),
+        'estimated',
+        'judged from Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)',
+        '2–5 % w/w generally; 3–7 % (chemical dictionary), 5–7 %, 2.65 % (Alberta), all read; Ph. Eur. minimum 30 mL/kg from memory; low end read, high end read',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 440, packed: 490 },
+        'estimated',
+        'crushed, settled',
+        'dried fruit (loose: whole; packed: crushed); loose like fennel, slightly denser; Iranian study at 7.5 % moisture exists but its figures were not visible',
+      ),
+      particleDensity_kg_m3: sourced(
+        940,
+        'estimated',
+        'from fennel: bulk 413.5 and porosity 55.9 % give 938 (Ahmadi et al.)',
+      ),
       pieces,
       dryHeatCapacity_J_kgK: seedHeatCapacity,
       waterHolding: sourced(1, 'estimated', 'crushed fruit soaks up about its own mass'),
     },
   },
-  defaultCharge: { state: 'dry', packing: 'packed', layout: 'water-and-steam', mass_kg: 1, cut: 'fruit crushed between rollers and distilled at once', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'dry',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 1,
+    cut: 'fruit crushed between rollers and distilled at once',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['carvone', 0.545], ['limonene', 0.43], ['alpha_terpineol', 0.011], ['myrcene', 0.005], ['beta_caryophyllene', 0.003], ['alpha_pinene', 0.002], ['sabinene', 0.002], ['linalool', 0.002]],
-    'estimated', 'within Ph. Eur. limits, closed to 1',
+    [
+      ['carvone', 0.545],
+      ['limonene', 0.43],
+      ['alpha_terpineol', 0.011],
+      ['myrcene', 0.005],
+      ['beta_caryophyllene', 0.003],
+      ['alpha_pinene', 0.002],
+      ['sabinene', 0.002],
+      ['linalool', 0.002],
+    ],
+    'estimated',
+    'within Ph. Eur. limits, closed to 1',
   ),
-  compositionNotes: [
-    'carveols, dihydrocarveols: 0.011 as alpha-terpineol',
-    'dihydrocarvone: 0.007 in carvone',
-  ],
+  compositionNotes: ['carveols, dihydrocarveols: 0.011 as alpha-terpineol', 'dihydrocarvone: 0.007 in carvone'],
   publishedRanges: [
     { constituent: 'carvone', low: 0.5, high: 0.65, provenance: origin('memory', 'European Pharmacopoeia monograph') },
     { constituent: 'limonene', low: 0.3, high: 0.45, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    { constituent: 'carvone', low: 0.47, high: 0.81, provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)') },
-    { constituent: 'carvone (volume)', low: 0.53, high: 0.63, provenance: origin('read', 'chemical dictionary entry, quoted on property pages') },
-    { constituent: 'limonene', low: 0.09, high: 0.48, provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)') },
-    { constituent: 'dihydrocarvone', low: 0, high: 0.025, provenance: origin('memory', 'European Pharmacopoeia monograph', 'maximum') },
+    {
+      constituent: 'carvone',
+      low: 0.47,
+      high: 0.81,
+      provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)'),
+    },
+    {
+      constituent: 'carvone (volume)',
+      low: 0.53,
+      high: 0.63,
+      provenance: origin('read', 'chemical dictionary entry, quoted on property pages'),
+    },
+    {
+      constituent: 'limonene',
+      low: 0.09,
+      high: 0.48,
+      provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)'),
+    },
+    {
+      constituent: 'dihydrocarvone',
+      low: 0,
+      high: 0.025,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'maximum'),
+    },
   ],
-  relativeDensity: sourced({ low: 0.904, high: 0.92 }, 'memory', 'European Pharmacopoeia monograph', 'read elsewhere: d25/25 0.900–0.910 (chemical dictionary), specific gravity at 15 °C 0.907–0.919 (Handbook of Herbs and Spices)'),
+  relativeDensity: sourced(
+    { low: 0.904, high: 0.92 },
+    'memory',
+    'European Pharmacopoeia monograph',
+    'read elsewhere: d25/25 0.900–0.910 (chemical dictionary), specific gravity at 15 °C 0.907–0.919 (Handbook of Herbs and Spices)',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([90, 180], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([240, 480], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [90, 180],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [240, 480],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam on crushed seed', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.', 'read', 'Bazata et al. 1984 as reported in a caraway monograph'),
-    sourced('Finely crushed or surface oil should follow volatility; intact seed should follow solubility (hydrodiffusion).', 'estimated', 'reasoning from the note above and the published curves'),
+    sourced(
+      'Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.',
+      'read',
+      'Bazata et al. 1984 as reported in a caraway monograph',
+    ),
+    sourced(
+      'Finely crushed or surface oil should follow volatility; intact seed should follow solubility (hydrodiffusion).',
+      'estimated',
+      'reasoning from the note above and the published curves',
+    ),
   ],
   cautions: [
     sourced('Limonene oxidises to sensitisers; carvone H317.', 'memory', 'CLP Annex VI limonene; ECHA carvone'),
   ],
   release: {
     ...sameRelease(
-      readyShareFrom('cumin-hours', 0.45, 0.74, 'another umbellifer fruit; high end: aniseed’s slow regime starts at 0.011 kg/kg (Romdhane and Tizaoui, J. Chem. Technol. Biotechnol. 80 (2005) 759–766)'),
-      heldRateFrom('cumin-seed', 0.0036, 0.03, 'low end: slow pool of the three-point cumin curve; high end estimated for finely crushed fruit'),
+      readyShareFrom(
+        'cumin-hours',
+        0.45,
+        0.74,
+        'another umbellifer fruit; high end: aniseed’s slow regime starts at 0.011 kg/kg (Romdhane and Tizaoui, J. Chem. Technol. Biotechnol. 80 (2005) 759–766)',
+      ),
+      heldRateFrom(
+        'cumin-seed',
+        0.0036,
+        0.03,
+        'low end: slow pool of the three-point cumin curve; high end estimated for finely crushed fruit',
+      ),
       takeUpOfRichBed(10, 'half of 19 to 20 kg in a cubic metre, against half of 1.4 to 2.7 for lavender and lavandin'),
     ),
     curves: ['cumin-seed', 'cumin-hours'],

@@ -3,7 +3,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { groupRelease, heldRateFrom, readyShareEstimated } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'grain', diameter_m: 0.008, share: 0.7 }, { shape: 'stick', diameter_m: 0.0005, length_m: 0.002, share: 0.3 }], 'estimated', 'receptacle and florets, botany; receptacle 8 mm and floret 0.5 mm recalled');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'grain', diameter_m: 0.008, share: 0.7 },
+    { shape: 'stick', diameter_m: 0.0005, length_m: 0.002, share: 0.3 },
+  ],
+  'estimated',
+  'receptacle and florets, botany; receptacle 8 mm and floret 0.5 mm recalled',
+);
 
 export const chamomileGerman: BotanicalRow = {
   id: 'chamomile-german',
@@ -12,32 +19,85 @@ export const chamomileGerman: BotanicalRow = {
   latinName: sourced('Matricaria chamomilla L. (M. recutita L.)', 'memory', 'general botany'),
   part: sourced('flower heads (with a little stalk)', 'memory', 'trade practice'),
   usualState: sourced('dried, or wilted/part-dried', 'memory', 'trade practice'),
-  oilSite: sourced('surface glandular hairs on florets and bracts, plus schizogenous ducts in bracts and receptacle', 'memory', 'plant anatomy texts'),
-  preparation: sourced('whole heads, not ground; crumbled heads pack into a felt and channel', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  oilSite: sourced(
+    'surface glandular hairs on florets and bracts, plus schizogenous ducts in bracts and receptacle',
+    'memory',
+    'plant anatomy texts',
+  ),
+  preparation: sourced(
+    'whole heads, not ground; crumbled heads pack into a felt and channel',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.79, 0.75, 0.83), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(1.6, 0.6, 2.5), 'read', 'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)', '0.15–0.18 % flowers alone, 0.06–0.09 % flowers with herb (fresh state assumed); high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 160, packed: 260 }, 'estimated', 'fresh heads pack about twice as heavy as dried ones', 'no measurement found'),
+      moisture: sourced(
+        band(0.79, 0.75, 0.83),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(1.6, 0.6, 2.5),
+        'read',
+        'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)',
+        '0.15–0.18 % flowers alone, 0.06–0.09 % flowers with herb (fresh state assumed); high end estimated',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 160, packed: 260 },
+        'estimated',
+        'fresh heads pack about twice as heavy as dried ones',
+        'no measurement found',
+      ),
       particleDensity_kg_m3: sourced(800, 'estimated', 'fresh tissue with its gas space'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(4.56, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.105, 0.09, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(6, 3, 12), 'estimated', 'judged from ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'minimum 4 mL/kg blue oil; Savikin (read) 0.3–1.0 %; upper end memory of selected cultivars'),
-      bulkDensity_kg_m3: sourced({ loose: 90, packed: 150 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'dried flower heads; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.105, 0.09, 0.12),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(6, 3, 12),
+        'estimated',
+        'judged from ESCOP Matricariae flos monograph text, quoting Ph. Eur.',
+        'minimum 4 mL/kg blue oil; Savikin (read) 0.3–1.0 %; upper end memory of selected cultivars',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 90, packed: 150 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'dried flower heads; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(500, 'estimated', 'dry flower tissue 400–600; 500 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(4, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'dry', packing: 'packed', layout: 'water-and-steam', mass_kg: 1, cut: 'whole dried flower heads', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'dry',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 1,
+    cut: 'whole dried flower heads',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['alpha_bisabolol', 0.58], ['beta_caryophyllene', 0.25], ['chamazulene', 0.1], ['cedrol', 0.05], ['cineole_1_8', 0.01], ['p_cymene', 0.01]],
-    'estimated', 'bisabolol-oxide type; closed to 1',
+    [
+      ['alpha_bisabolol', 0.58],
+      ['beta_caryophyllene', 0.25],
+      ['chamazulene', 0.1],
+      ['cedrol', 0.05],
+      ['cineole_1_8', 0.01],
+      ['p_cymene', 0.01],
+    ],
+    'estimated',
+    'bisabolol-oxide type; closed to 1',
   ),
   compositionNotes: [
     'bisabolol oxides A, B and bisabolone oxide: 0.41 in alpha-bisabolol',
@@ -47,30 +107,94 @@ export const chamomileGerman: BotanicalRow = {
     'artemisia ketone: 1,8-cineole',
   ],
   publishedRanges: [
-    { constituent: 'bisabolol oxides', low: 0.29, high: 0.81, provenance: origin('memory', 'European Pharmacopoeia monograph', 'Matricariae aetheroleum, oxide-rich type') },
-    { constituent: 'alpha-bisabolol', low: 0.1, high: 0.65, provenance: origin('memory', 'European Pharmacopoeia monograph', 'bisabolol-rich type') },
-    { constituent: 'chamazulene', low: 0.01, high: 0.25, provenance: origin('memory', 'European Pharmacopoeia monograph', 'at least 1.0 %; ESCOP text (read) says up to 15 %') },
-    { constituent: 'alpha-bisabolol and its oxides, bisabolonoxide (sum)', low: 0.45, high: 0.55, provenance: origin('read', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'about 50 %') },
+    {
+      constituent: 'bisabolol oxides',
+      low: 0.29,
+      high: 0.81,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'Matricariae aetheroleum, oxide-rich type'),
+    },
+    {
+      constituent: 'alpha-bisabolol',
+      low: 0.1,
+      high: 0.65,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'bisabolol-rich type'),
+    },
+    {
+      constituent: 'chamazulene',
+      low: 0.01,
+      high: 0.25,
+      provenance: origin(
+        'memory',
+        'European Pharmacopoeia monograph',
+        'at least 1.0 %; ESCOP text (read) says up to 15 %',
+      ),
+    },
+    {
+      constituent: 'alpha-bisabolol and its oxides, bisabolonoxide (sum)',
+      low: 0.45,
+      high: 0.55,
+      provenance: origin('read', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'about 50 %'),
+    },
   ],
-  relativeDensity: sourced({ low: 0.91, high: 0.96 }, 'memory', 'ISO 19332 and handbooks', 'cold oil is thick and near water density: slow parting'),
+  relativeDensity: sourced(
+    { low: 0.91, high: 0.96 },
+    'memory',
+    'ISO 19332 and handbooks',
+    'cold oil is thick and near water density: slow parting',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([180, 360], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([240, 600], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [180, 360],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [240, 600],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
-  tradeMethod: sourced('direct steam, long; hydrodistillation in small stills; cohobation common', 'memory', 'trade practice'),
+  tradeMethod: sourced(
+    'direct steam, long; hydrodistillation in small stills; cohobation common',
+    'memory',
+    'trade practice',
+  ),
   qualityNotes: [
-    sourced('Dried flowers: oil still rising to 6 h of hydrodistillation (12 mL/kg at 6 h, w or v basis not seen); (Z)-spiroether share highest at 3 h, bisabolol oxides and chamazulene at 5–6 h. Noon or evening harvest beat 06:00.', 'read', 'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)'),
-    sourced('Matricin (colourless) becomes blue chamazulene during distillation via chamazulene carboxylic acid, which loses CO2: needs hot water and time (mechanism and need from memory; the conversion itself is in the ESCOP text read).', 'read', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.'),
-    sourced('High-boiling sesquiterpenoids: very slow, low vapour pressure sets the steam demand; oil viscous, sticks to condenser: run condenser 30–40 °C and rinse.', 'memory', 'distilling literature'),
+    sourced(
+      'Dried flowers: oil still rising to 6 h of hydrodistillation (12 mL/kg at 6 h, w or v basis not seen); (Z)-spiroether share highest at 3 h, bisabolol oxides and chamazulene at 5–6 h. Noon or evening harvest beat 06:00.',
+      'read',
+      'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)',
+    ),
+    sourced(
+      'Matricin (colourless) becomes blue chamazulene during distillation via chamazulene carboxylic acid, which loses CO2: needs hot water and time (mechanism and need from memory; the conversion itself is in the ESCOP text read).',
+      'read',
+      'ESCOP Matricariae flos monograph text, quoting Ph. Eur.',
+    ),
+    sourced(
+      'High-boiling sesquiterpenoids: very slow, low vapour pressure sets the steam demand; oil viscous, sticks to condenser: run condenser 30–40 °C and rinse.',
+      'memory',
+      'distilling literature',
+    ),
     sourced('Chamazulene fades to green then brown in light and air.', 'memory', 'handbook'),
   ],
   cautions: [
-    sourced('Asteraceae allergy; HMPC: bath use for adults and over 12 years.', 'read', 'EMA/HMPC public summary matricaria oil (page read)'),
+    sourced(
+      'Asteraceae allergy; HMPC: bath use for adults and over 12 years.',
+      'read',
+      'EMA/HMPC public summary matricaria oil (page read)',
+    ),
   ],
   release: {
     hydrocarbon: groupRelease(
-      readyShareEstimated(0.3, 0.1, 0.5, 'farnesene share highest in the first half hour: Gawde and others, Ind. Crops Prod. 58 (2014), abstract'),
+      readyShareEstimated(
+        0.3,
+        0.1,
+        0.5,
+        'farnesene share highest in the first half hour: Gawde and others, Ind. Crops Prod. 58 (2014), abstract',
+      ),
       heldRateFrom('chamomile', 0.004, 0.0125, 'high end: shares level off at 240 min'),
     ),
     oxygenate: groupRelease(

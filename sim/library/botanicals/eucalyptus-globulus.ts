@@ -3,7 +3,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { groupRelease, heldRateFrom, readyShareEstimated } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'leaf', thickness_m: 0.0004, share: 0.7 }, { shape: 'stick', diameter_m: 0.004, length_m: 0.05, share: 0.3 }], 'estimated', 'leaf, botany; twig 4 mm recalled');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'leaf', thickness_m: 0.0004, share: 0.7 },
+    { shape: 'stick', diameter_m: 0.004, length_m: 0.05, share: 0.3 },
+  ],
+  'estimated',
+  'leaf, botany; twig 4 mm recalled',
+);
 
 export const eucalyptusGlobulus: BotanicalRow = {
   id: 'eucalyptus-globulus',
@@ -13,31 +20,84 @@ export const eucalyptusGlobulus: BotanicalRow = {
   part: sourced('leaf and terminal branchlets', 'memory', 'trade practice'),
   usualState: sourced('fresh or part-dried', 'memory', 'trade practice'),
   oilSite: sourced('internal schizogenous secretory cavities in the leaf blade', 'memory', 'plant anatomy texts'),
-  preparation: sourced('whole or coarsely chopped; chopping opens cavities but distil at once', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'whole or coarsely chopped; chopping opens cavities but distil at once',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.515, 0.45, 0.58), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(11, 7, 20), 'read', 'Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages', 'about 1 % w/w of fresh or partly dried leaves; ends 0.7–2 % from memory'),
-      bulkDensity_kg_m3: sourced({ loose: 170, packed: 280 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.515, 0.45, 0.58),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(11, 7, 20),
+        'read',
+        'Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages',
+        'about 1 % w/w of fresh or partly dried leaves; ends 0.7–2 % from memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 170, packed: 280 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh leafy twigs; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(1.56, 'estimated', 'tissue water and 0.5 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.09, 0.08, 0.1), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(22, 12, 40), 'estimated', 'judged from European Pharmacopoeia monograph', 'minimum 20 mL/kg whole leaf, 15 mL/kg cut, anhydrous; low end estimated, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 90, packed: 150 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      moisture: sourced(
+        band(0.09, 0.08, 0.1),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(22, 12, 40),
+        'estimated',
+        'judged from European Pharmacopoeia monograph',
+        'minimum 20 mL/kg whole leaf, 15 mL/kg cut, anhydrous; low end estimated, high end memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 90, packed: 150 },
+        'estimated',
+        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
+        'placed in that range by the density of the fresh plant',
+      ),
       particleDensity_kg_m3: sourced(650, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(1.5, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'leaf and twig tips, coarsely chopped just before', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 2,
+    cut: 'leaf and twig tips, coarsely chopped just before',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['cedrol', 0.04], ['alpha_pinene', 0.15], ['limonene', 0.04], ['cineole_1_8', 0.68], ['beta_caryophyllene', 0.03], ['p_cymene', 0.02], ['alpha_terpineol', 0.015], ['beta_pinene', 0.01], ['gamma_terpinene', 0.008], ['terpinen_4_ol', 0.007]],
-    'estimated', 'crude oil; closed to 1',
+    [
+      ['cedrol', 0.04],
+      ['alpha_pinene', 0.15],
+      ['limonene', 0.04],
+      ['cineole_1_8', 0.68],
+      ['beta_caryophyllene', 0.03],
+      ['p_cymene', 0.02],
+      ['alpha_terpineol', 0.015],
+      ['beta_pinene', 0.01],
+      ['gamma_terpinene', 0.008],
+      ['terpinen_4_ol', 0.007],
+    ],
+    'estimated',
+    'crude oil; closed to 1',
   ),
   compositionNotes: [
     'globulol, viridiflorol, epiglobulol: 0.04 as cedrol',
@@ -46,33 +106,94 @@ export const eucalyptusGlobulus: BotanicalRow = {
     'myrcene 0.004 added to beta-pinene to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: '1,8-cineole', low: 0.6, high: 0.75, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'crude above 60 %; upper end estimated') },
-    { constituent: 'alpha-pinene', low: 0.1, high: 0.22, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'crude') },
-    { constituent: '1,8-cineole', low: 0.7, high: 1, provenance: origin('memory', 'European Pharmacopoeia monograph', 'rectified oil minimum 70 %') },
-    { constituent: 'limonene', low: 0.001, high: 0.12, provenance: origin('memory', 'European Pharmacopoeia monograph') },
+    {
+      constituent: '1,8-cineole',
+      low: 0.6,
+      high: 0.75,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+        'crude above 60 %; upper end estimated',
+      ),
+    },
+    {
+      constituent: 'alpha-pinene',
+      low: 0.1,
+      high: 0.22,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+        'crude',
+      ),
+    },
+    {
+      constituent: '1,8-cineole',
+      low: 0.7,
+      high: 1,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'rectified oil minimum 70 %'),
+    },
+    {
+      constituent: 'limonene',
+      low: 0.001,
+      high: 0.12,
+      provenance: origin('memory', 'European Pharmacopoeia monograph'),
+    },
   ],
-  relativeDensity: sourced({ low: 0.904, high: 0.927 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'crude 0.905–0.925; rectified 0.904–0.920; Ph. Eur. 0.906–0.927 from memory'),
+  relativeDensity: sourced(
+    { low: 0.904, high: 0.927 },
+    'read',
+    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+    'crude 0.905–0.925; rectified 0.904–0.920; Ph. Eur. 0.906–0.927 from memory',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([60, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([60, 180], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [60, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [60, 180],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam; traditional field stills water-and-steam', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('1,8-Cineole dissolves about 3.5 g/L in water: hydrosol takes a noticeable share; return it or keep volume down.', 'memory', 'solubility of the constituent'),
+    sourced(
+      '1,8-Cineole dissolves about 3.5 g/L in water: hydrosol takes a noticeable share; return it or keep volume down.',
+      'memory',
+      'solubility of the constituent',
+    ),
     sourced('Isovaleraldehyde foreshot is irritating; crude oils are rectified.', 'memory', 'handbook'),
   ],
   cautions: [
-    sourced('Poisonous by mouth in children (mL amounts); do not use on the face of young children; HMPC bars under 30 months for cineole products.', 'memory', 'EMA/HMPC eucalyptus oil; terpenic derivatives'),
+    sourced(
+      'Poisonous by mouth in children (mL amounts); do not use on the face of young children; HMPC bars under 30 months for cineole products.',
+      'memory',
+      'EMA/HMPC eucalyptus oil; terpenic derivatives',
+    ),
     sourced('Dogs and cats: toxic.', 'memory', 'veterinary poison texts'),
   ],
   release: {
     hydrocarbon: groupRelease(
       readyShareEstimated(0.2, 0.05, 0.4, 'cavities inside the leaf, opened at the cuts only'),
-      heldRateFrom('tea-tree-slow', 0.01, 0.025, 'another leaf with inner glands; its hydrocarbons are held by diffusion and come faster when bruised (Johns, Johns and Rudolph 1992)'),
+      heldRateFrom(
+        'tea-tree-slow',
+        0.01,
+        0.025,
+        'another leaf with inner glands; its hydrocarbons are held by diffusion and come faster when bruised (Johns, Johns and Rudolph 1992)',
+      ),
     ),
     oxygenate: groupRelease(
-      readyShareEstimated(0.4, 0.2, 0.6, 'oxygenates of such a leaf come first and faster with more steam (Johns, Johns and Rudolph 1992)'),
+      readyShareEstimated(
+        0.4,
+        0.2,
+        0.6,
+        'oxygenates of such a leaf come first and faster with more steam (Johns, Johns and Rudolph 1992)',
+      ),
       heldRateFrom('tea-tree-fast', 0.014, 0.04, 'another leaf with inner glands'),
     ),
     curves: ['tea-tree-fast', 'tea-tree-slow'],

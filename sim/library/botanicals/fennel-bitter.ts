@@ -3,7 +3,11 @@ import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { heldRateFrom, readyShareFrom, sameRelease, takeUpOfRichBed } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'grain', diameter_m: 0.0015, share: 1 }], 'estimated', 'crushed fruit');
+const pieces = sourced<readonly Piece[]>(
+  [{ shape: 'grain', diameter_m: 0.0015, share: 1 }],
+  'estimated',
+  'crushed fruit',
+);
 
 export const fennelBitter: BotanicalRow = {
   id: 'fennel-bitter',
@@ -13,22 +17,64 @@ export const fennelBitter: BotanicalRow = {
   part: sourced('ripe fruit', 'memory', 'trade practice'),
   usualState: sourced('dried', 'memory', 'trade practice'),
   oilSite: sourced('internal oil ducts (vittae) in the fruit wall', 'memory', 'plant anatomy texts'),
-  preparation: sourced('crushed or coarsely ground just before distilling', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'crushed or coarsely ground just before distilling',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     dry: {
-      moisture: sourced(band(0.085, 0.07, 0.1), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(45, 20, 60), 'estimated', 'judged from Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)', '22–51 mL/kg for pharmacy fruit, 5 for a poor spice sample; Ph. Eur. minimum 40 (bitter), 20 (sweet) mL/kg from memory; high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 413, packed: 460 }, 'estimated', 'crushed, settled: about 10 % above loose whole', 'dried fruit (loose: whole; packed: crushed); loose Ahmadi et al., J. Agric. Sci. 1(1), physical properties of fennel seed (abstract)'),
-      particleDensity_kg_m3: sourced(940, 'estimated', 'from fennel: bulk 413.5 and porosity 55.9 % give 938 (Ahmadi et al.)'),
+      moisture: sourced(
+        band(0.085, 0.07, 0.1),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(45, 20, 60),
+        'estimated',
+        'judged from Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+        '22–51 mL/kg for pharmacy fruit, 5 for a poor spice sample; Ph. Eur. minimum 40 (bitter), 20 (sweet) mL/kg from memory; high end memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 413, packed: 460 },
+        'estimated',
+        'crushed, settled: about 10 % above loose whole',
+        'dried fruit (loose: whole; packed: crushed); loose Ahmadi et al., J. Agric. Sci. 1(1), physical properties of fennel seed (abstract)',
+      ),
+      particleDensity_kg_m3: sourced(
+        940,
+        'estimated',
+        'from fennel: bulk 413.5 and porosity 55.9 % give 938 (Ahmadi et al.)',
+      ),
       pieces,
       dryHeatCapacity_J_kgK: seedHeatCapacity,
       waterHolding: sourced(1, 'estimated', 'crushed fruit soaks up about its own mass'),
     },
   },
-  defaultCharge: { state: 'dry', packing: 'packed', layout: 'water-and-steam', mass_kg: 1, cut: 'fruit crushed or coarsely ground just before, in a shallow bed', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'dry',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 1,
+    cut: 'fruit crushed or coarsely ground just before, in a shallow bed',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['trans_anethole', 0.67], ['camphor', 0.185], ['limonene', 0.055], ['alpha_pinene', 0.05], ['myrcene', 0.01], ['p_cymene', 0.01], ['camphene', 0.005], ['beta_pinene', 0.005], ['sabinene', 0.005], ['gamma_terpinene', 0.005]],
-    'estimated', 'bitter type within Ph. Eur. limits, closed to 1',
+    [
+      ['trans_anethole', 0.67],
+      ['camphor', 0.185],
+      ['limonene', 0.055],
+      ['alpha_pinene', 0.05],
+      ['myrcene', 0.01],
+      ['p_cymene', 0.01],
+      ['camphene', 0.005],
+      ['beta_pinene', 0.005],
+      ['sabinene', 0.005],
+      ['gamma_terpinene', 0.005],
+    ],
+    'estimated',
+    'bitter type within Ph. Eur. limits, closed to 1',
   ),
   compositionNotes: [
     'estragole: 0.04 in trans-anethole (estragole boils 18 K lower)',
@@ -38,31 +84,103 @@ export const fennelBitter: BotanicalRow = {
     '1,8-cineole 0.002 added to camphor to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: 'trans-anethole', low: 0.55, high: 0.75, provenance: origin('memory', 'European Pharmacopoeia monograph', 'bitter-fennel fruit oil') },
-    { constituent: 'fenchone', low: 0.12, high: 0.25, provenance: origin('memory', 'European Pharmacopoeia monograph', 'bitter') },
-    { constituent: 'trans-anethole', low: 0.348, high: 0.82, provenance: origin('read', 'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)') },
-    { constituent: 'fenchone', low: 0.016, high: 0.228, provenance: origin('read', 'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)') },
-    { constituent: 'estragole', low: 0.024, high: 0.17, provenance: origin('read', 'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)') },
-    { constituent: 'fenchone', low: 0.072, high: 0.204, provenance: origin('read', 'Lawrence, Progress in Essential Oils, fennel (page read)', 'bitter; sweet 2.2–5.2') },
+    {
+      constituent: 'trans-anethole',
+      low: 0.55,
+      high: 0.75,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'bitter-fennel fruit oil'),
+    },
+    {
+      constituent: 'fenchone',
+      low: 0.12,
+      high: 0.25,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'bitter'),
+    },
+    {
+      constituent: 'trans-anethole',
+      low: 0.348,
+      high: 0.82,
+      provenance: origin(
+        'read',
+        'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+      ),
+    },
+    {
+      constituent: 'fenchone',
+      low: 0.016,
+      high: 0.228,
+      provenance: origin(
+        'read',
+        'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+      ),
+    },
+    {
+      constituent: 'estragole',
+      low: 0.024,
+      high: 0.17,
+      provenance: origin(
+        'read',
+        'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+      ),
+    },
+    {
+      constituent: 'fenchone',
+      low: 0.072,
+      high: 0.204,
+      provenance: origin('read', 'Lawrence, Progress in Essential Oils, fennel (page read)', 'bitter; sweet 2.2–5.2'),
+    },
   ],
-  relativeDensity: sourced({ low: 0.961, high: 0.975 }, 'memory', 'European Pharmacopoeia monograph', 'read elsewhere: d25/25 0.953–0.973 (chemical dictionary)'),
+  relativeDensity: sourced(
+    { low: 0.961, high: 0.975 },
+    'memory',
+    'European Pharmacopoeia monograph',
+    'read elsewhere: d25/25 0.953–0.973 (chemical dictionary)',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([120, 240], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([240, 600], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [120, 240],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [240, 600],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam, crushed seed in shallow beds or stirred water', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('trans-Anethole freezes at about 20–21 °C: run condenser and receiver above 25–30 °C or the tube plugs; sweet fennel worse.', 'memory', 'handbook'),
+    sourced(
+      'trans-Anethole freezes at about 20–21 °C: run condenser and receiver above 25–30 °C or the tube plugs; sweet fennel worse.',
+      'memory',
+      'handbook',
+    ),
     sourced('Density near water: slow separation; warm receiver helps.', 'derived', 'density difference 25–40 kg/m³'),
   ],
   cautions: [
-    sourced('Estragole genotoxic carcinogen in rodents: HMPC keeps exposure low and does not advise the oil for young children or in pregnancy.', 'memory', 'EMA/HMPC estragole public statement; fennel oil monograph'),
+    sourced(
+      'Estragole genotoxic carcinogen in rodents: HMPC keeps exposure low and does not advise the oil for young children or in pregnancy.',
+      'memory',
+      'EMA/HMPC estragole public statement; fennel oil monograph',
+    ),
   ],
   release: {
     ...sameRelease(
-      readyShareFrom('cumin-hours', 0.45, 0.77, 'another umbellifer fruit; high end: aniseed’s slow regime starts at 0.011 kg/kg (Romdhane and Tizaoui, J. Chem. Technol. Biotechnol. 80 (2005) 759–766)'),
-      heldRateFrom('cumin-seed', 0.0036, 0.02, 'low end: slow pool of the three-point cumin curve; high end estimated for finely crushed fruit'),
+      readyShareFrom(
+        'cumin-hours',
+        0.45,
+        0.77,
+        'another umbellifer fruit; high end: aniseed’s slow regime starts at 0.011 kg/kg (Romdhane and Tizaoui, J. Chem. Technol. Biotechnol. 80 (2005) 759–766)',
+      ),
+      heldRateFrom(
+        'cumin-seed',
+        0.0036,
+        0.02,
+        'low end: slow pool of the three-point cumin curve; high end estimated for finely crushed fruit',
+      ),
       takeUpOfRichBed(10, 'half of 19 to 20 kg in a cubic metre, against half of 1.4 to 2.7 for lavender and lavandin'),
     ),
     curves: ['cumin-seed', 'cumin-hours'],

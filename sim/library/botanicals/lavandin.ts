@@ -4,7 +4,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { heldRateStated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'stick', diameter_m: 0.002, length_m: 0.15, share: 0.5 }, { shape: 'stick', diameter_m: 0.003, length_m: 0.007, share: 0.5 }], 'estimated', 'stalk and calyx, botany; calyx width 3 mm recalled');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'stick', diameter_m: 0.002, length_m: 0.15, share: 0.5 },
+    { shape: 'stick', diameter_m: 0.003, length_m: 0.007, share: 0.5 },
+  ],
+  'estimated',
+  'stalk and calyx, botany; calyx width 3 mm recalled',
+);
 
 export const lavandin: BotanicalRow = {
   id: 'lavandin',
@@ -14,31 +21,84 @@ export const lavandin: BotanicalRow = {
   part: sourced('flowering tops', 'memory', 'trade practice'),
   usualState: sourced('wilted 1–3 days in the field, or green-chopped into containers', 'memory', 'trade practice'),
   oilSite: sourced('surface glandular trichomes on the calyx', 'memory', 'plant anatomy texts'),
-  preparation: sourced('whole wilted sheaves, or coarse field-chop distilled in the container', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'whole wilted sheaves, or coarse field-chop distilled in the container',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.625, 0.55, 0.7), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(15, 9, 25), 'read', 'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)', 'bench steam runs averaged 1.36 ± 0.14 % w/w = 15 mL/kg (charge moisture not seen); ends from memory of trade yields 1–2 %'),
-      bulkDensity_kg_m3: sourced({ loose: 120, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.625, 0.55, 0.7),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(15, 9, 25),
+        'read',
+        'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)',
+        'bench steam runs averaged 1.36 ± 0.14 % w/w = 15 mL/kg (charge moisture not seen); ends from memory of trade yields 1–2 %',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 120, packed: 200 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.47, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.1, 0.08, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(65, 40, 83), 'estimated', 'judged from Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)', 'dried flowers without stem, Super A: 73–82.5 mL/kg; low end for stalky or other cultivars estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 80, packed: 130 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      moisture: sourced(
+        band(0.1, 0.08, 0.12),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(65, 40, 83),
+        'estimated',
+        'judged from Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)',
+        'dried flowers without stem, Super A: 73–82.5 mL/kg; low end for stalky or other cultivars estimated',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 80, packed: 130 },
+        'estimated',
+        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
+        'placed in that range by the density of the fresh plant',
+      ),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.5, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'whole flowering tops, wilted a day, pressed down by hand', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 2,
+    cut: 'whole flowering tops, wilted a day, pressed down by hand',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['linalyl_acetate', 0.31], ['linalool', 0.31], ['camphor', 0.075], ['myrcene', 0.055], ['cineole_1_8', 0.065], ['beta_caryophyllene', 0.055], ['borneol', 0.05], ['terpinen_4_ol', 0.035], ['bornyl_acetate', 0.025], ['camphene', 0.02]],
-    'estimated', 'mid-range of remembered ISO 8902 limits, closed to 1',
+    [
+      ['linalyl_acetate', 0.31],
+      ['linalool', 0.31],
+      ['camphor', 0.075],
+      ['myrcene', 0.055],
+      ['cineole_1_8', 0.065],
+      ['beta_caryophyllene', 0.055],
+      ['borneol', 0.05],
+      ['terpinen_4_ol', 0.035],
+      ['bornyl_acetate', 0.025],
+      ['camphene', 0.02],
+    ],
+    'estimated',
+    'mid-range of remembered ISO 8902 limits, closed to 1',
   ),
   compositionNotes: [
     'lavandulyl acetate: 0.025 in bornyl acetate',
@@ -56,22 +116,58 @@ export const lavandin: BotanicalRow = {
     { constituent: 'camphor', low: 0.06, high: 0.08, provenance: origin('memory', 'ISO 8902 (Grosso)') },
     { constituent: '1,8-cineole', low: 0.04, high: 0.07, provenance: origin('memory', 'ISO 8902 (Grosso)') },
     { constituent: 'borneol', low: 0.015, high: 0.03, provenance: origin('memory', 'ISO 8902 (Grosso)') },
-    { constituent: 'total ester as linalyl acetate', low: 0.27, high: 0.37, provenance: origin('read', 'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition', 'Abrial type') },
+    {
+      constituent: 'total ester as linalyl acetate',
+      low: 0.27,
+      high: 0.37,
+      provenance: origin(
+        'read',
+        'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition',
+        'Abrial type',
+      ),
+    },
   ],
-  relativeDensity: sourced({ low: 0.885, high: 0.899 }, 'read', 'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition', '0.885–0.897 Abrial read; Grosso 0.891–0.899 from memory of ISO 8902'),
+  relativeDensity: sourced(
+    { low: 0.885, high: 0.899 },
+    'read',
+    'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition',
+    '0.885–0.897 Abrial read; Grosso 0.891–0.899 from memory of ISO 8902',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([30, 90], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([20, 45], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [30, 90],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [20, 45],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam, container (trailer) or pot stills', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Release step from intact trichomes under steam about 0.072 1/min.', 'read', 'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)'),
-    sourced('Oven drying at 60 °C lost 75 % of the oil compared with 30 °C: dry cool.', 'read', 'Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)'),
+    sourced(
+      'Release step from intact trichomes under steam about 0.072 1/min.',
+      'read',
+      'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)',
+    ),
+    sourced(
+      'Oven drying at 60 °C lost 75 % of the oil compared with 30 °C: dry cool.',
+      'read',
+      'Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)',
+    ),
     sourced('Ester loss as for lavender but camphor and cineole are stable.', 'memory', 'chemistry'),
   ],
   cautions: [
-    sourced('Camphor 6–8 %: avoid near the face of infants; oxidised linalool sensitises.', 'memory', 'Tisserand & Young; SCCS'),
+    sourced(
+      'Camphor 6–8 %: avoid near the face of infants; oxidised linalool sensitises.',
+      'memory',
+      'Tisserand & Young; SCCS',
+    ),
   ],
   release: {
     ...sameRelease(

@@ -3,7 +3,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'leaf', thickness_m: 0.00025, share: 0.7 }, { shape: 'stick', diameter_m: 0.003, length_m: 0.05, share: 0.3 }], 'estimated', 'leaf, botany; stem 3 mm recalled');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'leaf', thickness_m: 0.00025, share: 0.7 },
+    { shape: 'stick', diameter_m: 0.003, length_m: 0.05, share: 0.3 },
+  ],
+  'estimated',
+  'leaf, botany; stem 3 mm recalled',
+);
 
 export const lemonBalm: BotanicalRow = {
   id: 'lemon-balm',
@@ -13,31 +20,84 @@ export const lemonBalm: BotanicalRow = {
   part: sourced('leaf and top', 'memory', 'trade practice'),
   usualState: sourced('fresh or wilted a few hours; dried leaf', 'memory', 'trade practice'),
   oilSite: sourced('surface glandular trichomes, sparse', 'memory', 'plant anatomy texts'),
-  preparation: sourced('whole, quickly after cutting; do not chop', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'whole, quickly after cutting; do not chop',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.8, 0.75, 0.85), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(0.16, 0.08, 0.5), 'read', 'FAO document X5043E, Melissa monograph', '0.014 % w/w from fresh herb = 0.16 mL/kg; ends from memory'),
-      bulkDensity_kg_m3: sourced({ loose: 100, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.8, 0.75, 0.85),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(0.16, 0.08, 0.5),
+        'read',
+        'FAO document X5043E, Melissa monograph',
+        '0.014 % w/w from fresh herb = 0.16 mL/kg; ends from memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 100, packed: 200 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(4.8, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.09, 0.08, 0.1), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(1.2, 0.3, 3.5), 'read', 'FAO document X5043E, Melissa monograph', '0.112 % from dried herb, 0.13 % with cohobation; high end 0.34 % Algerian leaf by hydrodistillation (PMC4464394, read); low end memory. Ph. Eur. sets rosmarinic acid, no oil minimum'),
-      bulkDensity_kg_m3: sourced({ loose: 50, packed: 90 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      moisture: sourced(
+        band(0.09, 0.08, 0.1),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(1.2, 0.3, 3.5),
+        'read',
+        'FAO document X5043E, Melissa monograph',
+        '0.112 % from dried herb, 0.13 % with cohobation; high end 0.34 % Algerian leaf by hydrodistillation (PMC4464394, read); low end memory. Ph. Eur. sets rosmarinic acid, no oil minimum',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 50, packed: 90 },
+        'estimated',
+        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
+        'placed in that range by the density of the fresh plant',
+      ),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(3, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'leaf and tops, whole, soon after cutting', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 2,
+    cut: 'leaf and tops, whole, soon after cutting',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['citral', 0.48], ['beta_caryophyllene', 0.2], ['cedrol', 0.09], ['alpha_bisabolol', 0.06], ['citronellal', 0.04], ['bornyl_acetate', 0.04], ['geraniol', 0.04], ['cineole_1_8', 0.03], ['linalool', 0.015], ['limonene', 0.005]],
-    'estimated', 'from remembered analyses (geranial 20–40, neral 15–30, caryophyllene 5–20 %), closed to 1',
+    [
+      ['citral', 0.48],
+      ['beta_caryophyllene', 0.2],
+      ['cedrol', 0.09],
+      ['alpha_bisabolol', 0.06],
+      ['citronellal', 0.04],
+      ['bornyl_acetate', 0.04],
+      ['geraniol', 0.04],
+      ['cineole_1_8', 0.03],
+      ['linalool', 0.015],
+      ['limonene', 0.005],
+    ],
+    'estimated',
+    'from remembered analyses (geranial 20–40, neral 15–30, caryophyllene 5–20 %), closed to 1',
   ),
   compositionNotes: [
     'geranial + neral: citral',
@@ -49,24 +109,79 @@ export const lemonBalm: BotanicalRow = {
     'citronellol: 0.01 as geraniol, which boils 6 K higher',
   ],
   publishedRanges: [
-    { constituent: 'citral (geranial + neral)', low: 0.35, high: 0.75, provenance: origin('read', 'supplier specification, melissa oil') },
-    { constituent: 'beta-caryophyllene', low: 0.02, high: 0.23, provenance: origin('read', 'supplier specification, melissa oil') },
-    { constituent: 'citronellal', low: 0.02, high: 0.15, provenance: origin('read', 'supplier specification, melissa oil') },
-    { constituent: 'geranial + neral', low: 0.744, high: 0.744, provenance: origin('read', 'EXCLI Journal paper PMC4464394, Algerian Melissa (abstract; authors not seen)', '44.2 + 30.2; citronellal 6.3') },
+    {
+      constituent: 'citral (geranial + neral)',
+      low: 0.35,
+      high: 0.75,
+      provenance: origin('read', 'supplier specification, melissa oil'),
+    },
+    {
+      constituent: 'beta-caryophyllene',
+      low: 0.02,
+      high: 0.23,
+      provenance: origin('read', 'supplier specification, melissa oil'),
+    },
+    {
+      constituent: 'citronellal',
+      low: 0.02,
+      high: 0.15,
+      provenance: origin('read', 'supplier specification, melissa oil'),
+    },
+    {
+      constituent: 'geranial + neral',
+      low: 0.744,
+      high: 0.744,
+      provenance: origin(
+        'read',
+        'EXCLI Journal paper PMC4464394, Algerian Melissa (abstract; authors not seen)',
+        '44.2 + 30.2; citronellal 6.3',
+      ),
+    },
   ],
-  relativeDensity: sourced({ low: 0.885, high: 0.905 }, 'read', 'supplier specification, melissa oil', 'memory: up to about 0.93 when rich in caryophyllene oxide'),
+  relativeDensity: sourced(
+    { low: 0.885, high: 0.905 },
+    'read',
+    'supplier specification, melissa oil',
+    'memory: up to about 0.93 when rich in caryophyllene oxide',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([60, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([90, 180], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [60, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [90, 180],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
-  tradeMethod: sourced('direct steam with cohobation or water-soluble oil recovery; hydrosol is often the main product', 'memory', 'trade practice'),
+  tradeMethod: sourced(
+    'direct steam with cohobation or water-soluble oil recovery; hydrosol is often the main product',
+    'memory',
+    'trade practice',
+  ),
   qualityNotes: [
-    sourced('With about 0.15 mL/kg oil and roughly 1 L distillate per kg, most citral can stay dissolved (citral solubility order 0.5–1 g/L at 25 °C): oil layer may never appear below several kilograms.', 'derived', '0.13 g oil per kg herb against 0.5–1 g/L solubility'),
-    sourced('Citral breaks down to 6-methyl-5-hepten-2-one and acetaldehyde in hot water and cyclises in acid.', 'memory', 'chemistry'),
+    sourced(
+      'With about 0.15 mL/kg oil and roughly 1 L distillate per kg, most citral can stay dissolved (citral solubility order 0.5–1 g/L at 25 °C): oil layer may never appear below several kilograms.',
+      'derived',
+      '0.13 g oil per kg herb against 0.5–1 g/L solubility',
+    ),
+    sourced(
+      'Citral breaks down to 6-methyl-5-hepten-2-one and acetaldehyde in hot water and cyclises in acid.',
+      'memory',
+      'chemistry',
+    ),
   ],
   cautions: [
-    sourced('Citral is a strong skin sensitiser (H317); true melissa oil was prohibited, later restricted by IFRA. 2008 prohibition seen in a 2009 comment; later limits seen: 0.60 % category 4, 0.15 % category 5A.', 'read', 'IFRA 49th Amendment melissa oil limits as listed by a third party'),
+    sourced(
+      'Citral is a strong skin sensitiser (H317); true melissa oil was prohibited, later restricted by IFRA. 2008 prohibition seen in a 2009 comment; later limits seen: 0.60 % category 4, 0.15 % category 5A.',
+      'read',
+      'IFRA 49th Amendment melissa oil limits as listed by a third party',
+    ),
     sourced('Citral: CLP Annex VI Skin Sens. 1, Skin Irrit. 2.', 'memory', 'CLP Annex VI'),
   ],
   release: {

@@ -3,7 +3,11 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { heldRateStated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'block', sides_m: [0.03, 0.005, 0.004], share: 1 }], 'estimated', 'shredded rind, practice');
+const pieces = sourced<readonly Piece[]>(
+  [{ shape: 'block', sides_m: [0.03, 0.005, 0.004], share: 1 }],
+  'estimated',
+  'shredded rind, practice',
+);
 
 export const orangePeel: BotanicalRow = {
   id: 'orange-peel',
@@ -13,31 +17,84 @@ export const orangePeel: BotanicalRow = {
   part: sourced('fresh rind (flavedo with albedo)', 'memory', 'trade practice'),
   usualState: sourced('fresh; dried possible', 'memory', 'trade practice'),
   oilSite: sourced('internal oil glands (0.4–0.6 mm) in the flavedo', 'memory', 'plant anatomy texts'),
-  preparation: sourced('chopped or grated immediately before distilling', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'chopped or grated immediately before distilling',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.735, 0.67, 0.8), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(7, 3, 15), 'read', 'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation', '0.58–0.62 % w/w at 67 % moisture, 7 h steam = 7 mL/kg; zest-only higher, up to 4 % claimed in Vietnam; ends memory'),
-      bulkDensity_kg_m3: sourced({ loose: 350, packed: 500 }, 'estimated', 'fresh chopped peel settled', 'fresh chopped peel; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.735, 0.67, 0.8),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(7, 3, 15),
+        'read',
+        'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation',
+        '0.58–0.62 % w/w at 67 % moisture, 7 h steam = 7 mL/kg; zest-only higher, up to 4 % claimed in Vietnam; ends memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 350, packed: 500 },
+        'estimated',
+        'fresh chopped peel settled',
+        'fresh chopped peel; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(850, 'estimated', 'spongy albedo; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(3.57, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.1, 0.08, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(20, 8, 40), 'estimated', 'fresh yields divided by dry matter; drying in air loses limonene', 'low end estimated, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 180, packed: 300 }, 'estimated', 'dried shreds, from the density of fresh ones', 'no measurement found'),
+      moisture: sourced(
+        band(0.1, 0.08, 0.12),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(20, 8, 40),
+        'estimated',
+        'fresh yields divided by dry matter; drying in air loses limonene',
+        'low end estimated, high end estimated',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 180, packed: 300 },
+        'estimated',
+        'dried shreds, from the density of fresh ones',
+        'no measurement found',
+      ),
       particleDensity_kg_m3: sourced(500, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(4, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'loose', layout: 'water', mass_kg: 2, cut: 'rind shredded or grated just before', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'loose',
+    layout: 'water',
+    mass_kg: 2,
+    cut: 'rind shredded or grated just before',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['limonene', 0.945], ['myrcene', 0.021], ['alpha_pinene', 0.006], ['sabinene', 0.006], ['linalool', 0.006], ['citronellal', 0.005], ['alpha_terpineol', 0.004], ['gamma_terpinene', 0.003], ['citral', 0.002], ['beta_caryophyllene', 0.002]],
-    'estimated', 'expressed-oil limits adapted to distilled oil, closed to 1',
+    [
+      ['limonene', 0.945],
+      ['myrcene', 0.021],
+      ['alpha_pinene', 0.006],
+      ['sabinene', 0.006],
+      ['linalool', 0.006],
+      ['citronellal', 0.005],
+      ['alpha_terpineol', 0.004],
+      ['gamma_terpinene', 0.003],
+      ['citral', 0.002],
+      ['beta_caryophyllene', 0.002],
+    ],
+    'estimated',
+    'expressed-oil limits adapted to distilled oil, closed to 1',
   ),
   compositionNotes: [
     'decanal, octanal: 0.003 as citronellal',
@@ -46,25 +103,73 @@ export const orangePeel: BotanicalRow = {
     'terpinen-4-ol 0.002 added to citronellal to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: 'limonene', low: 0.93, high: 0.96, provenance: origin('memory', 'ISO 3140 / Ph. Eur. (expressed oil)') },
-    { constituent: 'limonene', low: 0.9339, high: 0.9757, provenance: origin('read', 'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation', 'steam distilled') },
+    {
+      constituent: 'limonene',
+      low: 0.93,
+      high: 0.96,
+      provenance: origin('memory', 'ISO 3140 / Ph. Eur. (expressed oil)'),
+    },
+    {
+      constituent: 'limonene',
+      low: 0.9339,
+      high: 0.9757,
+      provenance: origin(
+        'read',
+        'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation',
+        'steam distilled',
+      ),
+    },
     { constituent: 'myrcene', low: 0.015, high: 0.035, provenance: origin('memory', 'ISO 3140') },
     { constituent: 'linalool', low: 0.0015, high: 0.007, provenance: origin('memory', 'ISO 3140') },
   ],
-  relativeDensity: sourced({ low: 0.838, high: 0.85 }, 'memory', 'ISO 3140 0.842–0.850 expressed; distilled slightly lower'),
+  relativeDensity: sourced(
+    { low: 0.838, high: 0.85 },
+    'memory',
+    'ISO 3140 0.842–0.850 expressed; distilled slightly lower',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([40, 90], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([60, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [40, 90],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [60, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
-  tradeMethod: sourced('water distillation of slurry or steam; industrial: steam stripping of juice oil', 'memory', 'trade practice'),
+  tradeMethod: sourced(
+    'water distillation of slurry or steam; industrial: steam stripping of juice oil',
+    'memory',
+    'trade practice',
+  ),
   qualityNotes: [
-    sourced('Pectin foams and jellies in boiling water: fill no more than half; lift peel off the base.', 'memory', 'practice'),
-    sourced('Acid slurry hydrates limonene and linalool to terpineols on long boiling: short run.', 'memory', 'chemistry'),
-    sourced('Drying raised measured yield per kg charge, 0.59–1.05 % at 55 % moisture.', 'read', 'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation'),
+    sourced(
+      'Pectin foams and jellies in boiling water: fill no more than half; lift peel off the base.',
+      'memory',
+      'practice',
+    ),
+    sourced(
+      'Acid slurry hydrates limonene and linalool to terpineols on long boiling: short run.',
+      'memory',
+      'chemistry',
+    ),
+    sourced(
+      'Drying raised measured yield per kg charge, 0.59–1.05 % at 55 % moisture.',
+      'read',
+      'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation',
+    ),
   ],
   cautions: [
-    sourced('Not phototoxic when distilled (no furocoumarins); limonene flammable H226, H304, H317 when oxidised; IFRA peroxide limit 20 mmol/L.', 'memory', 'CLP Annex VI; IFRA citrus and limonene standards'),
+    sourced(
+      'Not phototoxic when distilled (no furocoumarins); limonene flammable H226, H304, H317 when oxidised; IFRA peroxide limit 20 mmol/L.',
+      'memory',
+      'CLP Annex VI; IFRA citrus and limonene standards',
+    ),
   ],
   release: {
     ...sameRelease(

@@ -3,7 +3,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'leaf', thickness_m: 0.00025, share: 0.6 }, { shape: 'stick', diameter_m: 0.002, length_m: 0.02, share: 0.4 }], 'estimated', 'leaf and stem, botany; leaf thickness 0.25 mm recalled');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'leaf', thickness_m: 0.00025, share: 0.6 },
+    { shape: 'stick', diameter_m: 0.002, length_m: 0.02, share: 0.4 },
+  ],
+  'estimated',
+  'leaf and stem, botany; leaf thickness 0.25 mm recalled',
+);
 
 export const oregano: BotanicalRow = {
   id: 'oregano',
@@ -16,28 +23,77 @@ export const oregano: BotanicalRow = {
   preparation: sourced('whole, cut or rubbed', 'memory', 'trade practice and pharmacopoeia assay practice'),
   states: {
     fresh: {
-      moisture: sourced(band(0.675, 0.6, 0.75), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(10, 4, 25), 'estimated', 'dry content times dry-matter share of herb with stalks', 'low end estimated, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 110, packed: 190 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.675, 0.6, 0.75),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(10, 4, 25),
+        'estimated',
+        'dry content times dry-matter share of herb with stalks',
+        'low end estimated, high end estimated',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 110, packed: 190 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.88, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.1, 0.08, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(35, 15, 80), 'estimated', 'judged from European Pharmacopoeia monograph', 'minimum 25 mL/kg anhydrous drug with 1.5 % carvacrol plus thymol; subsp. hirtum to 80 mL/kg; subsp. vulgare under 10; low end estimated, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 80, packed: 140 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      moisture: sourced(
+        band(0.1, 0.08, 0.12),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(35, 15, 80),
+        'estimated',
+        'judged from European Pharmacopoeia monograph',
+        'minimum 25 mL/kg anhydrous drug with 1.5 % carvacrol plus thymol; subsp. hirtum to 80 mL/kg; subsp. vulgare under 10; low end estimated, high end memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 80, packed: 140 },
+        'estimated',
+        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
+        'placed in that range by the density of the fresh plant',
+      ),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.5, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 1.5, cut: 'flowering tops, whole or cut', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 1.5,
+    cut: 'flowering tops, whole or cut',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['carvacrol', 0.68], ['p_cymene', 0.115], ['gamma_terpinene', 0.07], ['thymol', 0.035], ['beta_caryophyllene', 0.025], ['borneol', 0.02], ['linalool', 0.018], ['myrcene', 0.015], ['sabinene', 0.012], ['alpha_pinene', 0.01]],
-    'estimated', 'carvacrol chemotype, closed to 1',
+    [
+      ['carvacrol', 0.68],
+      ['p_cymene', 0.115],
+      ['gamma_terpinene', 0.07],
+      ['thymol', 0.035],
+      ['beta_caryophyllene', 0.025],
+      ['borneol', 0.02],
+      ['linalool', 0.018],
+      ['myrcene', 0.015],
+      ['sabinene', 0.012],
+      ['alpha_pinene', 0.01],
+    ],
+    'estimated',
+    'carvacrol chemotype, closed to 1',
   ),
   compositionNotes: [
     'alpha-terpinene: 0.012 in gamma-terpinene',
@@ -50,7 +106,12 @@ export const oregano: BotanicalRow = {
     'terpinen-4-ol 0.007 added to borneol to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: 'carvacrol', low: 0.6, high: 0.8, provenance: origin('memory', 'ISO 13171 (O. vulgare subsp. hirtum)') },
+    {
+      constituent: 'carvacrol',
+      low: 0.6,
+      high: 0.8,
+      provenance: origin('memory', 'ISO 13171 (O. vulgare subsp. hirtum)'),
+    },
     { constituent: 'p-cymene', low: 0.04, high: 0.15, provenance: origin('memory', 'ISO 13171', 'unsure') },
     { constituent: 'gamma-terpinene', low: 0.02, high: 0.11, provenance: origin('memory', 'ISO 13171', 'unsure') },
     { constituent: 'thymol', low: 0, high: 0.09, provenance: origin('memory', 'ISO 13171', 'unsure') },
@@ -59,21 +120,48 @@ export const oregano: BotanicalRow = {
   relativeDensity: sourced({ low: 0.93, high: 0.96 }, 'memory', 'ISO 13171 / EOA origanum oil Spanish 0.935–0.960'),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([60, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([60, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [60, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [60, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Carvacrol share of distillate rises from 18 % in the first minute to about 81 % from 40 min: stop early and the oil is terpene-rich and lighter.', 'read', 'Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract'),
-    sourced('Density close to water and phenolic: slow separation, warm receiver 35–45 °C helps; hydrosol strong.', 'derived', 'density difference about 50 kg/m³'),
+    sourced(
+      'Carvacrol share of distillate rises from 18 % in the first minute to about 81 % from 40 min: stop early and the oil is terpene-rich and lighter.',
+      'read',
+      'Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract',
+    ),
+    sourced(
+      'Density close to water and phenolic: slow separation, warm receiver 35–45 °C helps; hydrosol strong.',
+      'derived',
+      'density difference about 50 kg/m³',
+    ),
   ],
   cautions: [
-    sourced('Phenolic: skin irritant or corrosive neat (carvacrol H314/H318), dermal limit about 1 %.', 'memory', 'CLP self-classifications; Tisserand & Young'),
+    sourced(
+      'Phenolic: skin irritant or corrosive neat (carvacrol H314/H318), dermal limit about 1 %.',
+      'memory',
+      'CLP self-classifications; Tisserand & Young',
+    ),
   ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.5, 0.3, 0.7, 'surface glands'),
-      heldRateEstimated(0.06, 0.03, 0.1, 'low boilers gone by 20 min and the carvacrol share level from 40 min: Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract'),
+      heldRateEstimated(
+        0.06,
+        0.03,
+        0.1,
+        'low boilers gone by 20 min and the carvacrol share level from 40 min: Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract',
+      ),
     ),
     curves: ['thymbra'],
     note: 'low boilers lead here, as volatility would have it',

@@ -4,7 +4,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'leaf', thickness_m: 0.0003, share: 0.6 }, { shape: 'stick', diameter_m: 0.004, length_m: 0.05, share: 0.4 }], 'estimated', 'leaf and stem, botany and field practice');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'leaf', thickness_m: 0.0003, share: 0.6 },
+    { shape: 'stick', diameter_m: 0.004, length_m: 0.05, share: 0.4 },
+  ],
+  'estimated',
+  'leaf and stem, botany and field practice',
+);
 
 export const peppermint: BotanicalRow = {
   id: 'peppermint',
@@ -14,31 +21,84 @@ export const peppermint: BotanicalRow = {
   part: sourced('leafy flowering herb', 'memory', 'trade practice'),
   usualState: sourced('wilted 1–2 days (to 30–50 % moisture) or dried leaf', 'memory', 'trade practice'),
   oilSite: sourced('surface peltate glandular trichomes on both leaf faces', 'memory', 'plant anatomy texts'),
-  preparation: sourced('whole wilted hay, or field-chopped into tubs just before steaming', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'whole wilted hay, or field-chopped into tubs just before steaming',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.8, 0.75, 0.85), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(5, 3.3, 7.7), 'estimated', 'judged from Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', '0.3–0.7 % w/w of fresh herb, divided by 0.905; low end read, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 120, packed: 230 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.8, 0.75, 0.85),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(5, 3.3, 7.7),
+        'estimated',
+        'judged from Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+        '0.3–0.7 % w/w of fresh herb, divided by 0.905; low end read, high end read',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 120, packed: 230 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(4.8, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.1, 0.08, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(18, 9, 35), 'estimated', 'judged from European Pharmacopoeia monograph', 'minimum 12 mL/kg whole leaf, 9 mL/kg cut leaf; low end memory, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 60, packed: 100 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      moisture: sourced(
+        band(0.1, 0.08, 0.12),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(18, 9, 35),
+        'estimated',
+        'judged from European Pharmacopoeia monograph',
+        'minimum 12 mL/kg whole leaf, 9 mL/kg cut leaf; low end memory, high end memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 60, packed: 100 },
+        'estimated',
+        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
+        'placed in that range by the density of the fresh plant',
+      ),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(3, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 1.5, cut: 'whole herb, wilted until limp', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 1.5,
+    cut: 'whole herb, wilted until limp',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['menthyl_acetate', 0.055], ['menthone', 0.29], ['menthol', 0.43], ['cineole_1_8', 0.055], ['beta_caryophyllene', 0.05], ['alpha_terpineol', 0.035], ['limonene', 0.033], ['beta_pinene', 0.027], ['carvone', 0.015], ['terpinen_4_ol', 0.01]],
-    'estimated', 'within Ph. Eur. limits, closed to 1',
+    [
+      ['menthyl_acetate', 0.055],
+      ['menthone', 0.29],
+      ['menthol', 0.43],
+      ['cineole_1_8', 0.055],
+      ['beta_caryophyllene', 0.05],
+      ['alpha_terpineol', 0.035],
+      ['limonene', 0.033],
+      ['beta_pinene', 0.027],
+      ['carvone', 0.015],
+      ['terpinen_4_ol', 0.01],
+    ],
+    'estimated',
+    'within Ph. Eur. limits, closed to 1',
   ),
   compositionNotes: [
     'menthofuran: 0.03 in menthone',
@@ -55,33 +115,103 @@ export const peppermint: BotanicalRow = {
     'alpha-pinene 0.008 added to beta-pinene to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: 'menthol', low: 0.3, high: 0.55, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
-    { constituent: 'menthone', low: 0.14, high: 0.32, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
-    { constituent: 'menthyl acetate', low: 0.028, high: 0.1, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
-    { constituent: '1,8-cineole', low: 0.035, high: 0.14, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
-    { constituent: 'limonene', low: 0.01, high: 0.05, provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text') },
-    { constituent: 'menthol', low: 0.36, high: 0.46, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'US oils') },
+    {
+      constituent: 'menthol',
+      low: 0.3,
+      high: 0.55,
+      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+    },
+    {
+      constituent: 'menthone',
+      low: 0.14,
+      high: 0.32,
+      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+    },
+    {
+      constituent: 'menthyl acetate',
+      low: 0.028,
+      high: 0.1,
+      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+    },
+    {
+      constituent: '1,8-cineole',
+      low: 0.035,
+      high: 0.14,
+      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+    },
+    {
+      constituent: 'limonene',
+      low: 0.01,
+      high: 0.05,
+      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+    },
+    {
+      constituent: 'menthol',
+      low: 0.36,
+      high: 0.46,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+        'US oils',
+      ),
+    },
   ],
-  relativeDensity: sourced({ low: 0.898, high: 0.918 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages', 'US 0.899–0.911, other origins 0.898–0.918'),
+  relativeDensity: sourced(
+    { low: 0.898, high: 0.918 },
+    'read',
+    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+    'US 0.899–0.911, other origins 0.898–0.918',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([30, 90], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([60, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [30, 90],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [60, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam in mobile tubs', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Oregon practice: windrow 3–5 days, then chop into tubs; other growers wilt only until limp.', 'read', 'Oregon Mint Commission, process page'),
-    sourced('Menthol freezes out below about 20–30 °C if rich: keep condenser and receiver above 30 °C for menthol-rich cornmint; peppermint stays liquid.', 'memory', 'distilling literature'),
+    sourced(
+      'Oregon practice: windrow 3–5 days, then chop into tubs; other growers wilt only until limp.',
+      'read',
+      'Oregon Mint Commission, process page',
+    ),
+    sourced(
+      'Menthol freezes out below about 20–30 °C if rich: keep condenser and receiver above 30 °C for menthol-rich cornmint; peppermint stays liquid.',
+      'memory',
+      'distilling literature',
+    ),
     sourced('Menthyl acetate hydrolyses slowly; menthone and menthofuran come early.', 'memory', 'chemistry'),
   ],
   cautions: [
-    sourced('Pulegone and menthofuran hepatotoxic: Ph. Eur. pulegone at most 4 % in the edition quoted; HMPC limits intake.', 'read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
-    sourced('Never on the face of children under 2 years (laryngospasm).', 'memory', 'EMA/HMPC peppermint oil monograph'),
+    sourced(
+      'Pulegone and menthofuran hepatotoxic: Ph. Eur. pulegone at most 4 % in the edition quoted; HMPC limits intake.',
+      'read',
+      'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text',
+    ),
+    sourced(
+      'Never on the face of children under 2 years (laryngospasm).',
+      'memory',
+      'EMA/HMPC peppermint oil monograph',
+    ),
   ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.6, 0.4, 0.8, 'large surface glands on both leaf faces'),
-      heldRateEstimated(0.08, 0.04, 0.15, 'between laboratory runs with steam in excess, 0.15 to 0.4 per minute, and field runs of 1 to 2.5 h'),
+      heldRateEstimated(
+        0.08,
+        0.04,
+        0.15,
+        'between laboratory runs with steam in excess, 0.15 to 0.4 per minute, and field runs of 1 to 2.5 h',
+      ),
     ),
     curves: ['peppermint', 'cornmint'],
     note: 'the laboratory runs are too fast for a home still',

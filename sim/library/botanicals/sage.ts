@@ -3,7 +3,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'leaf', thickness_m: 0.0007, share: 0.7 }, { shape: 'stick', diameter_m: 0.003, length_m: 0.05, share: 0.3 }], 'estimated', 'leaf and shoot, botany');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'leaf', thickness_m: 0.0007, share: 0.7 },
+    { shape: 'stick', diameter_m: 0.003, length_m: 0.05, share: 0.3 },
+  ],
+  'estimated',
+  'leaf and shoot, botany',
+);
 
 export const sage: BotanicalRow = {
   id: 'sage',
@@ -12,32 +19,85 @@ export const sage: BotanicalRow = {
   latinName: sourced('Salvia officinalis L.', 'memory', 'general botany'),
   part: sourced('leaf and soft shoot', 'memory', 'trade practice'),
   usualState: sourced('part-dried or dried leaf; fresh possible', 'memory', 'trade practice'),
-  oilSite: sourced('surface glandular trichomes (peltate and capitate) between woolly hairs', 'memory', 'plant anatomy texts'),
+  oilSite: sourced(
+    'surface glandular trichomes (peltate and capitate) between woolly hairs',
+    'memory',
+    'plant anatomy texts',
+  ),
   preparation: sourced('whole or coarsely cut', 'memory', 'trade practice and pharmacopoeia assay practice'),
   states: {
     fresh: {
-      moisture: sourced(band(0.76, 0.7, 0.82), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(4, 2, 7), 'estimated', 'dry content times dry-matter share; Burdock (read) gives 0.5–1.0 % for partially dried leaves', 'low end estimated, high end estimated'),
-      bulkDensity_kg_m3: sourced({ loose: 110, packed: 200 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh to lightly wilted herb; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.76, 0.7, 0.82),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(4, 2, 7),
+        'estimated',
+        'dry content times dry-matter share; Burdock (read) gives 0.5–1.0 % for partially dried leaves',
+        'low end estimated, high end estimated',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 110, packed: 200 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(3.97, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(band(0.1, 0.08, 0.12), 'memory', 'European Pharmacopoeia monograph', 'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range'),
-      oil_mL_kg: sourced(band(14, 8, 25), 'estimated', 'judged from European Pharmacopoeia monograph', 'whole leaf minimum 15 (older text) or 12 mL/kg, cut leaf 10 mL/kg; read elsewhere: 0.8–1.8 % by harvest (cv. Bona), leaves 1.1 % and flowering parts 1.6 % (Perry); low end read, high end memory'),
-      bulkDensity_kg_m3: sourced({ loose: 60, packed: 100 }, 'estimated', 'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces', 'placed in that range by the density of the fresh plant'),
+      moisture: sourced(
+        band(0.1, 0.08, 0.12),
+        'memory',
+        'European Pharmacopoeia monograph',
+        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(14, 8, 25),
+        'estimated',
+        'judged from European Pharmacopoeia monograph',
+        'whole leaf minimum 15 (older text) or 12 mL/kg, cut leaf 10 mL/kg; read elsewhere: 0.8–1.8 % by harvest (cv. Bona), leaves 1.1 % and flowering parts 1.6 % (Perry); low end read, high end memory',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 60, packed: 100 },
+        'estimated',
+        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
+        'placed in that range by the density of the fresh plant',
+      ),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(3, 'estimated', 'dried plant swells to 2 to 4 times its mass when soaked'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 1.5, cut: 'leaf and soft shoot, coarsely cut', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 1.5,
+    cut: 'leaf and soft shoot, coarsely cut',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['menthone', 0.34], ['camphor', 0.175], ['cineole_1_8', 0.1], ['beta_caryophyllene', 0.09], ['cedrol', 0.07], ['borneol', 0.055], ['camphene', 0.05], ['alpha_pinene', 0.045], ['beta_pinene', 0.045], ['p_cymene', 0.03]],
-    'estimated', 'within quoted ranges, closed to 1',
+    [
+      ['menthone', 0.34],
+      ['camphor', 0.175],
+      ['cineole_1_8', 0.1],
+      ['beta_caryophyllene', 0.09],
+      ['cedrol', 0.07],
+      ['borneol', 0.055],
+      ['camphene', 0.05],
+      ['alpha_pinene', 0.045],
+      ['beta_pinene', 0.045],
+      ['p_cymene', 0.03],
+    ],
+    'estimated',
+    'within quoted ranges, closed to 1',
   ),
   compositionNotes: [
     'alpha-humulene: 0.04 in beta-caryophyllene',
@@ -54,26 +114,91 @@ export const sage: BotanicalRow = {
     'bornyl acetate 0.02 added to borneol to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: 'alpha-thujone', low: 0.18, high: 0.43, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
-    { constituent: 'beta-thujone', low: 0.03, high: 0.085, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
-    { constituent: '1,8-cineole', low: 0.055, high: 0.13, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
-    { constituent: 'camphor', low: 0.045, high: 0.245, provenance: origin('memory', 'ISO 9909', 'Bauer page shows 3–8.5, probably a slip') },
-    { constituent: 'camphor', low: 0.117, high: 0.27, provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)') },
-    { constituent: 'alpha-thujone', low: 0.184, high: 0.279, provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)') },
+    {
+      constituent: 'alpha-thujone',
+      low: 0.18,
+      high: 0.43,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+      ),
+    },
+    {
+      constituent: 'beta-thujone',
+      low: 0.03,
+      high: 0.085,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+      ),
+    },
+    {
+      constituent: '1,8-cineole',
+      low: 0.055,
+      high: 0.13,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+      ),
+    },
+    {
+      constituent: 'camphor',
+      low: 0.045,
+      high: 0.245,
+      provenance: origin('memory', 'ISO 9909', 'Bauer page shows 3–8.5, probably a slip'),
+    },
+    {
+      constituent: 'camphor',
+      low: 0.117,
+      high: 0.27,
+      provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)'),
+    },
+    {
+      constituent: 'alpha-thujone',
+      low: 0.184,
+      high: 0.279,
+      provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)'),
+    },
   ],
-  relativeDensity: sourced({ low: 0.91, high: 0.93 }, 'read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages'),
+  relativeDensity: sourced(
+    { low: 0.91, high: 0.93 },
+    'read',
+    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([30, 90], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([45, 120], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [30, 90],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [45, 120],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('In lab steam most oil from dry herb came in 10 min; monoterpene hydrocarbons peaked at 5–10 min, sesquiterpenes at 160 min.', 'read', 'HortScience 2014 49(6) 785 (abstract)'),
-    sourced('Thujone lowest near flowering, highest in autumn or winter.', 'read', 'Perry et al., J. Agric. Food Chem. 1999 47 2048 (abstract), Dalmatian sage'),
+    sourced(
+      'In lab steam most oil from dry herb came in 10 min; monoterpene hydrocarbons peaked at 5–10 min, sesquiterpenes at 160 min.',
+      'read',
+      'HortScience 2014 49(6) 785 (abstract)',
+    ),
+    sourced(
+      'Thujone lowest near flowering, highest in autumn or winter.',
+      'read',
+      'Perry et al., J. Agric. Food Chem. 1999 47 2048 (abstract), Dalmatian sage',
+    ),
   ],
   cautions: [
-    sourced('Thujone and camphor are convulsant: not in pregnancy, epilepsy, children; HMPC limits thujone to 6 mg/day from sage leaf.', 'memory', 'EMA/HMPC Salvia officinalis folium; thujone public statement'),
+    sourced(
+      'Thujone and camphor are convulsant: not in pregnancy, epilepsy, children; HMPC limits thujone to 6 mg/day from sage leaf.',
+      'memory',
+      'EMA/HMPC Salvia officinalis folium; thujone public statement',
+    ),
   ],
   release: {
     ...sameRelease(

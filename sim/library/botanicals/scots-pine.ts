@@ -3,7 +3,14 @@ import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { groupRelease, heldRateFrom, readyShareEstimated, readyShareFrom } from '../release-rows.ts';
 
-const pieces = sourced<readonly Piece[]>([{ shape: 'stick', diameter_m: 0.0012, length_m: 0.02, share: 0.8 }, { shape: 'stick', diameter_m: 0.004, length_m: 0.02, share: 0.2 }], 'estimated', 'chopped needles, botany; twig 4 mm recalled');
+const pieces = sourced<readonly Piece[]>(
+  [
+    { shape: 'stick', diameter_m: 0.0012, length_m: 0.02, share: 0.8 },
+    { shape: 'stick', diameter_m: 0.004, length_m: 0.02, share: 0.2 },
+  ],
+  'estimated',
+  'chopped needles, botany; twig 4 mm recalled',
+);
 
 export const scotsPine: BotanicalRow = {
   id: 'scots-pine',
@@ -13,22 +20,60 @@ export const scotsPine: BotanicalRow = {
   part: sourced('fresh needles and twig tips', 'memory', 'trade practice'),
   usualState: sourced('fresh', 'memory', 'trade practice'),
   oilSite: sourced('internal resin ducts in the needle and bark', 'memory', 'plant anatomy texts'),
-  preparation: sourced('chopped or minced just before distilling', 'memory', 'trade practice and pharmacopoeia assay practice'),
+  preparation: sourced(
+    'chopped or minced just before distilling',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
   states: {
     fresh: {
-      moisture: sourced(band(0.55, 0.5, 0.6), 'estimated', 'typical range for this tissue from general drying literature, unchecked', 'typical is the middle of the range'),
-      oil_mL_kg: sourced(band(4, 1.5, 6), 'estimated', 'judged from Gildemeister & Hoffmann, The Volatile Oils, 2nd ed., scan', 'needles 0.45–0.55 % w/w fresh (about 5.1–6.3 mL/kg); twigs 0.30 %; low end estimated, high end read'),
-      bulkDensity_kg_m3: sourced({ loose: 180, packed: 260 }, 'estimated', 'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable', 'fresh leafy twigs; loose about 60–70 % of the packed value'),
+      moisture: sourced(
+        band(0.55, 0.5, 0.6),
+        'estimated',
+        'typical range for this tissue from general drying literature, unchecked',
+        'typical is the middle of the range',
+      ),
+      oil_mL_kg: sourced(
+        band(4, 1.5, 6),
+        'estimated',
+        'judged from Gildemeister & Hoffmann, The Volatile Oils, 2nd ed., scan',
+        'needles 0.45–0.55 % w/w fresh (about 5.1–6.3 mL/kg); twigs 0.30 %; low end estimated, high end read',
+      ),
+      bulkDensity_kg_m3: sourced(
+        { loose: 180, packed: 260 },
+        'estimated',
+        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
+        'fresh leafy twigs; loose about 60–70 % of the packed value',
+      ),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(1.72, 'estimated', 'tissue water and 0.5 kg/kg of film and puddles'),
     },
   },
-  defaultCharge: { state: 'fresh', packing: 'packed', layout: 'water-and-steam', mass_kg: 2, cut: 'needles and twig tips chopped just before', provenance: origin('common-practice', 'home stills of 20 to 50 L') },
+  defaultCharge: {
+    state: 'fresh',
+    packing: 'packed',
+    layout: 'water-and-steam',
+    mass_kg: 2,
+    cut: 'needles and twig tips chopped just before',
+    provenance: origin('common-practice', 'home stills of 20 to 50 L'),
+  },
   composition: sourced(
-    [['limonene', 0.16], ['beta_pinene', 0.18], ['alpha_pinene', 0.4], ['beta_caryophyllene', 0.1], ['myrcene', 0.05], ['camphene', 0.03], ['bornyl_acetate', 0.03], ['cedrol', 0.02], ['p_cymene', 0.015], ['alpha_terpineol', 0.015]],
-    'estimated', 'within Ph. Eur. limits, closed to 1',
+    [
+      ['limonene', 0.16],
+      ['beta_pinene', 0.18],
+      ['alpha_pinene', 0.4],
+      ['beta_caryophyllene', 0.1],
+      ['myrcene', 0.05],
+      ['camphene', 0.03],
+      ['bornyl_acetate', 0.03],
+      ['cedrol', 0.02],
+      ['p_cymene', 0.015],
+      ['alpha_terpineol', 0.015],
+    ],
+    'estimated',
+    'within Ph. Eur. limits, closed to 1',
   ),
   compositionNotes: [
     'delta-3-carene: 0.12 split half beta-pinene, half limonene (b.p. 171 °C)',
@@ -39,25 +84,76 @@ export const scotsPine: BotanicalRow = {
     'borneol 0.005 added to alpha-terpineol to keep ten entries',
   ],
   publishedRanges: [
-    { constituent: 'alpha-pinene', low: 0.32, high: 0.6, provenance: origin('memory', 'European Pharmacopoeia monograph', 'Pini silvestris aetheroleum') },
-    { constituent: 'delta-3-carene', low: 0.06, high: 0.18, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    { constituent: 'beta-pinene', low: 0.05, high: 0.22, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    { constituent: 'limonene', low: 0.07, high: 0.12, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    { constituent: 'ester as bornyl acetate', low: 0.015, high: 0.05, provenance: origin('read', 'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages') },
+    {
+      constituent: 'alpha-pinene',
+      low: 0.32,
+      high: 0.6,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'Pini silvestris aetheroleum'),
+    },
+    {
+      constituent: 'delta-3-carene',
+      low: 0.06,
+      high: 0.18,
+      provenance: origin('memory', 'European Pharmacopoeia monograph'),
+    },
+    {
+      constituent: 'beta-pinene',
+      low: 0.05,
+      high: 0.22,
+      provenance: origin('memory', 'European Pharmacopoeia monograph'),
+    },
+    {
+      constituent: 'limonene',
+      low: 0.07,
+      high: 0.12,
+      provenance: origin('memory', 'European Pharmacopoeia monograph'),
+    },
+    {
+      constituent: 'ester as bornyl acetate',
+      low: 0.015,
+      high: 0.05,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+      ),
+    },
   ],
-  relativeDensity: sourced({ low: 0.855, high: 0.885 }, 'memory', 'European Pharmacopoeia monograph', '0.855–0.875 memory; read elsewhere: d25 0.857–0.885 (Bauer)'),
+  relativeDensity: sourced(
+    { low: 0.855, high: 0.885 },
+    'memory',
+    'European Pharmacopoeia monograph',
+    '0.855–0.875 memory; read elsewhere: d25 0.857–0.885 (Bauer)',
+  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced([90, 240], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
-    field: sourced([180, 420], 'memory', 'general distilling handbooks (Guenther; FAO/UNIDO manuals)', 'not checked; small scale means 0.5–5 kg in a home or lab still'),
+    home: sourced(
+      [90, 240],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
+    field: sourced(
+      [180, 420],
+      'memory',
+      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
+      'not checked; small scale means 0.5–5 kg in a home or lab still',
+    ),
   },
   tradeMethod: sourced('direct steam on chopped needles; long', 'memory', 'trade practice'),
   qualityNotes: [
-    sourced('Twig steam run: 0.189 % after 3 h (d15 0.872), 0.1 % in the next 4 h (d15 0.880), 0.0075 % by cohobation (d15 0.891): later cuts denser.', 'read', 'Gildemeister & Hoffmann, The Volatile Oils, 2nd ed., scan'),
+    sourced(
+      'Twig steam run: 0.189 % after 3 h (d15 0.872), 0.1 % in the next 4 h (d15 0.880), 0.0075 % by cohobation (d15 0.891): later cuts denser.',
+      'read',
+      'Gildemeister & Hoffmann, The Volatile Oils, 2nd ed., scan',
+    ),
     sourced('Resin ducts are slow; no ester issue except bornyl acetate (stable).', 'memory', 'chemistry'),
   ],
   cautions: [
-    sourced('Pinene and carene: flammable, H304, sensitising when oxidised (delta-3-carene). IFRA: peroxide below 10 mmol/L for Pinaceae oils.', 'memory', 'IFRA standard Pinaceae; CLP'),
+    sourced(
+      'Pinene and carene: flammable, H304, sensitising when oxidised (delta-3-carene). IFRA: peroxide below 10 mmol/L for Pinaceae oils.',
+      'memory',
+      'IFRA standard Pinaceae; CLP',
+    ),
   ],
   release: {
     hydrocarbon: groupRelease(

@@ -37,9 +37,15 @@ export function BoilCard(props: BoilCardProps) {
     const time = Math.min(props.time_s(), result.summary.end_s);
     const oil = columnAt(result.record, 'oilCollected_kg', time);
     const density = result.summary.oilDensity_kg_m3;
-    const oilSaid = density === null ? formatQuantity(oil, 'kg', props.units, { hint: 'oil' }) : oilVolume((oil / density) * 1e6, props.units);
+    const oilSaid =
+      density === null
+        ? formatQuantity(oil, 'kg', props.units, { hint: 'oil' })
+        : oilVolume((oil / density) * 1e6, props.units);
     const rate = columnAt(result.record, 'condensateRate_kg_s', time);
-    const outlet = rate > 0 ? `, distillate at ${formatQuantity(columnAt(result.record, 'condensateTemperature_K', time), 'K', props.units, { decimals: 0 })}` : '';
+    const outlet =
+      rate > 0
+        ? `, distillate at ${formatQuantity(columnAt(result.record, 'condensateTemperature_K', time), 'K', props.units, { decimals: 0 })}`
+        : '';
     const over = props.time_s() > result.summary.end_s ? 'Over since' : 'At';
     return `${over} ${formatDuration(time, { short: true })}: ${oilSaid} of oil${outlet}.`;
   });
@@ -115,7 +121,16 @@ export function BoilCard(props: BoilCardProps) {
         <button type="button" class="word" onClick={() => props.onLoad()}>
           Put on the bench<span class="heard"> boil {props.letter}</span>
         </button>
-        <Show when={props.boil.result}>{(result) => <WorkingButton topic="recovery" scenario={result().scenario} units={props.units} of={`boil ${props.letter}`} />}</Show>
+        <Show when={props.boil.result}>
+          {(result) => (
+            <WorkingButton
+              topic="recovery"
+              scenario={result().scenario}
+              units={props.units}
+              of={`boil ${props.letter}`}
+            />
+          )}
+        </Show>
         <Show when={props.canRemove}>
           <button type="button" class="word" onClick={() => props.onRemove()}>
             Take out<span class="heard"> boil {props.letter}</span>

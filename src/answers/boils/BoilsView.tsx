@@ -21,13 +21,25 @@ import './boils.css';
 
 const LETTERS = ['A', 'B', 'C', 'D'] as const;
 /** Charts that show how boils differ; the others are a click away. */
-const OPEN_CHARTS: Readonly<Partial<Record<ChartId, boolean>>> = { temperatures: false, heat: true, steam: false, cooling: true, oil: true, recovery: true, bed: false, condenser: false, drops: false, energy: false };
+const OPEN_CHARTS: Readonly<Partial<Record<ChartId, boolean>>> = {
+  temperatures: false,
+  heat: true,
+  steam: false,
+  cooling: true,
+  oil: true,
+  recovery: true,
+  bed: false,
+  condenser: false,
+  drops: false,
+  energy: false,
+};
 const CALM = '(prefers-reduced-motion: reduce)';
 
 const longest = (results: readonly RunResult[]): number => Math.max(60, ...results.map(({ summary }) => summary.end_s));
 
 /** One playhead for all, over the longest of them. */
-const createCommonPlayback = (results: () => readonly RunResult[]) => createPlayback(() => longest(results()), screenClock, 'run-in-10-s');
+const createCommonPlayback = (results: () => readonly RunResult[]) =>
+  createPlayback(() => longest(results()), screenClock, 'run-in-10-s');
 
 export function BoilsView(props: { readonly desk: AnswersDesk }) {
   const pool = answersPool();
@@ -43,9 +55,13 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
   onMount(() => void openBoils(pool, props.desk.result().scenario));
 
   const done = createMemo(() => boils().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
-  const comparison = createMemo<Comparison | null>(() => (done().length < 2 ? null : compareRuns(done().map(({ result }) => result))));
+  const comparison = createMemo<Comparison | null>(() =>
+    done().length < 2 ? null : compareRuns(done().map(({ result }) => result)),
+  );
   const letterOf = (id: number): string => LETTERS[boils().findIndex((boil) => boil.id === id)] ?? '';
-  const runs = createMemo<readonly NamedRun[]>(() => done().map(({ id, result }) => ({ name: `${letterOf(id)} ${result.scenario.name}`, result })));
+  const runs = createMemo<readonly NamedRun[]>(() =>
+    done().map(({ id, result }) => ({ name: `${letterOf(id)} ${result.scenario.name}`, result })),
+  );
   const first = () => done()[0]?.result;
   const end_s = createMemo(() => longest(done().map(({ result }) => result)));
   const playback = createCommonPlayback(() => done().map(({ result }) => result));
@@ -112,7 +128,13 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
       columns: [
         { title: 'Number', unit: '', says: '', decimals: 0, values: rows.map(({ title }) => title) },
         { title: 'Unit', unit: '', says: '', decimals: 0, values: rows.map(({ unit }) => unit) },
-        ...runs().map(({ name }, place) => ({ title: name, unit: '', says: '', decimals: 4, values: rows.map(({ values }) => values[place] ?? Number.NaN) })),
+        ...runs().map(({ name }, place) => ({
+          title: name,
+          unit: '',
+          says: '',
+          decimals: 4,
+          values: rows.map(({ values }) => values[place] ?? Number.NaN),
+        })),
       ],
     };
   };
@@ -122,21 +144,52 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
       <header class="answer-head">
         <h2 id="boils-title">Which boil is better?</h2>
         <div class="answer-lead" role="status" classList={{ 'is-asking': boils().some(({ running }) => running) }}>
-          <Show when={comparison()} fallback={<p>{boils().length < 2 ? 'Copy the boil and change something in the copy, or set a gentle boil against a hard one.' : 'Running them…'}</p>}>
+          <Show
+            when={comparison()}
+            fallback={
+              <p>
+                {boils().length < 2
+                  ? 'Copy the boil and change something in the copy, or set a gentle boil against a hard one.'
+                  : 'Running them…'}
+              </p>
+            }
+          >
             {(found) => <For each={found().conclusion}>{(sentence) => <p>{sentence}</p>}</For>}
           </Show>
         </div>
         <div class="answer-tools">
-          <button type="button" class="is-first" aria-disabled={working()} onClick={() => !working() && void gentleAndHard()}>
+          <button
+            type="button"
+            class="is-first"
+            aria-disabled={working()}
+            onClick={() => !working() && void gentleAndHard()}
+          >
             Gentle against hard
           </button>
           <Show when={boils().length < MOST_COMPARED}>
-            <button type="button" onClick={() => addBoils(pool, [{ ...props.desk.scenario(), name: boils().some(({ scenario }) => scenario.name === props.desk.scenario().name) ? freeName(props.desk.scenario().name) : props.desk.scenario().name }])}>
+            <button
+              type="button"
+              onClick={() =>
+                addBoils(pool, [
+                  {
+                    ...props.desk.scenario(),
+                    name: boils().some(({ scenario }) => scenario.name === props.desk.scenario().name)
+                      ? freeName(props.desk.scenario().name)
+                      : props.desk.scenario().name,
+                  },
+                ])
+              }
+            >
               Add the one on the bench
             </button>
           </Show>
           <Show when={comparison()}>
-            <SaveBar of="the comparison" runName="boils" table={table} json={() => ({ boils: boils().map(({ scenario }) => scenario), ...comparison() })} />
+            <SaveBar
+              of="the comparison"
+              runName="boils"
+              table={table}
+              json={() => ({ boils: boils().map(({ scenario }) => scenario), ...comparison() })}
+            />
           </Show>
         </div>
         <p class="answer-quiet" role="status">
@@ -145,20 +198,20 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
       </header>
       <div class="boils-playback">
         <Show when={done().length > 0}>
-        <PlaybackBar
-          time_s={playback.time_s()}
-          end_s={end_s()}
-          playing={playback.playing()}
-          speed={playback.speed()}
-          events={events()}
-          mostOil_s={first()?.summary.t90_s ?? null}
-          nextEvent={events().find(({ time_s }) => time_s > playback.time_s() + 0.5) ?? null}
-          previousEvent={events().findLast(({ time_s }) => time_s < playback.time_s() - 0.5) ?? null}
-          onTime={(time_s) => playback.setTime(time_s)}
-          onPlay={() => playback.play()}
-          onPause={() => playback.pause()}
-          onSpeed={(speed) => playback.setSpeed(speed)}
-        />
+          <PlaybackBar
+            time_s={playback.time_s()}
+            end_s={end_s()}
+            playing={playback.playing()}
+            speed={playback.speed()}
+            events={events()}
+            mostOil_s={first()?.summary.t90_s ?? null}
+            nextEvent={events().find(({ time_s }) => time_s > playback.time_s() + 0.5) ?? null}
+            previousEvent={events().findLast(({ time_s }) => time_s < playback.time_s() - 0.5) ?? null}
+            onTime={(time_s) => playback.setTime(time_s)}
+            onPlay={() => playback.play()}
+            onPause={() => playback.pause()}
+            onSpeed={(speed) => playback.setSpeed(speed)}
+          />
         </Show>
       </div>
       <div class="boil-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
@@ -184,42 +237,47 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
         </Index>
       </div>
       <div class="boils-detail" classList={{ 'is-paired': done().length === 2 }}>
-      <Show when={comparison()}>
-        {(found) => (
-          <section aria-labelledby="differences-title">
-            <h3 id="differences-title">The differences</h3>
-            <AnswerTable class="compare-table" caption="The boils number by number, with the difference from boil A" columns={columns()} rows={found().rows} />
-          </section>
-        )}
-      </Show>
-      <Show when={first()}>
-        {(result) => (
-          <section aria-label="Charts of the boils">
-            <p class="answer-quiet boil-key">
-              <For each={runs()}>
-                {(run, place) => (
-                  <span class={`boil-line is-${place()}`}>
-                    <svg width="36" height="8" aria-hidden="true">
-                      <path d="M0,4H36" />
-                    </svg>{' '}
-                    {run.name}
-                  </span>
-                )}
-              </For>
-            </p>
-            <ChartColumn
-              result={result()}
-              runs={runs()}
-              time_s={playback.time_s}
-              onScrub={(time_s) => playback.setTime(time_s)}
-              units={units()}
-              theme={props.desk.theme()}
-              open={open()}
-              onToggle={(id, isOpen) => setOpen((before) => ({ ...before, [id]: isOpen }))}
-            />
-          </section>
-        )}
-      </Show>
+        <Show when={comparison()}>
+          {(found) => (
+            <section aria-labelledby="differences-title">
+              <h3 id="differences-title">The differences</h3>
+              <AnswerTable
+                class="compare-table"
+                caption="The boils number by number, with the difference from boil A"
+                columns={columns()}
+                rows={found().rows}
+              />
+            </section>
+          )}
+        </Show>
+        <Show when={first()}>
+          {(result) => (
+            <section aria-label="Charts of the boils">
+              <p class="answer-quiet boil-key">
+                <For each={runs()}>
+                  {(run, place) => (
+                    <span class={`boil-line is-${place()}`}>
+                      <svg width="36" height="8" aria-hidden="true">
+                        <path d="M0,4H36" />
+                      </svg>{' '}
+                      {run.name}
+                    </span>
+                  )}
+                </For>
+              </p>
+              <ChartColumn
+                result={result()}
+                runs={runs()}
+                time_s={playback.time_s}
+                onScrub={(time_s) => playback.setTime(time_s)}
+                units={units()}
+                theme={props.desk.theme()}
+                open={open()}
+                onToggle={(id, isOpen) => setOpen((before) => ({ ...before, [id]: isOpen }))}
+              />
+            </section>
+          )}
+        </Show>
       </div>
     </article>
   );

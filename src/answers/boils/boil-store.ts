@@ -27,11 +27,16 @@ const [boils, setBoils] = createSignal<readonly Boil[]>([]);
 const [opened, setOpened] = createSignal(false);
 export { boils, opened as boilsOpened };
 
-const patch = (id: number, changed: Partial<Boil>) => setBoils((before) => before.map((boil) => (boil.id === id ? { ...boil, ...changed } : boil)));
+const patch = (id: number, changed: Partial<Boil>) =>
+  setBoils((before) => before.map((boil) => (boil.id === id ? { ...boil, ...changed } : boil)));
 
 function keep(): void {
   // What cannot be kept is still there until the page is left; the boils can be saved as a file.
-  set(KEY, boils().map(({ scenario }) => scenario), place()).catch(() => undefined);
+  set(
+    KEY,
+    boils().map(({ scenario }) => scenario),
+    place(),
+  ).catch(() => undefined);
 }
 
 async function run(pool: AnswersPool, id: number, scenario: Scenario): Promise<void> {
@@ -41,14 +46,19 @@ async function run(pool: AnswersPool, id: number, scenario: Scenario): Promise<v
   patch(id, { running: true });
   try {
     const reply = await pool.ask('run', [scenario], { signal: mine.signal, urgency: 0 });
-    patch(id, reply.ok ? { result: reply.result, running: false, problem: null } : { running: false, problem: reply.message });
+    patch(
+      id,
+      reply.ok ? { result: reply.result, running: false, problem: null } : { running: false, problem: reply.message },
+    );
   } catch (error) {
     if (!wasGivenUp(error)) patch(id, { running: false, problem: words(error) });
   }
 }
 
 export function addBoils(pool: AnswersPool, scenarios: readonly Scenario[]): void {
-  const added = scenarios.slice(0, MOST_COMPARED - boils().length).map((scenario): Boil => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
+  const added = scenarios
+    .slice(0, MOST_COMPARED - boils().length)
+    .map((scenario): Boil => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
   setBoils((before) => [...before, ...added]);
   for (const { id, scenario } of added) void run(pool, id, scenario);
   keep();

@@ -1,6 +1,13 @@
 /** Numbers of a comparison as people say them. */
 import type { CompareRow } from '../../../sim/index.ts';
-import { displayUnit, formatDuration, formatNumber, formatQuantity, NO_NUMBER, type UnitSystem } from '../../units/index.ts';
+import {
+  displayUnit,
+  formatDuration,
+  formatNumber,
+  formatQuantity,
+  NO_NUMBER,
+  type UnitSystem,
+} from '../../units/index.ts';
 import { money } from '../length/length-words.ts';
 
 interface Said {
@@ -14,7 +21,12 @@ function perGallon(value_mL_kg: number): string {
   return `${formatNumber(oil.fromSI(value_mL_kg * 1e-6) / water.fromSI(1e-3), 2)}\u202f${oil.label}/${water.label}`;
 }
 
-export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, value: number | null, units: UnitSystem, { signed = false }: Said = {}): string {
+export function compareWords(
+  { id, unit }: Pick<CompareRow, 'id' | 'unit'>,
+  value: number | null,
+  units: UnitSystem,
+  { signed = false }: Said = {},
+): string {
   if (value === null || !Number.isFinite(value)) return NO_NUMBER;
   const plus = signed && value > 0 ? '+' : '';
   if (id === 'cost') return plus + money(value);
@@ -32,7 +44,9 @@ export function compareWords({ id, unit }: Pick<CompareRow, 'id' | 'unit'>, valu
       return `${plus}${formatNumber(100 * value, 1)}\u202f%`;
     case '°C':
       // A difference of temperatures has no zero to shift.
-      return signed ? formatQuantity(value, 'K', units, { hint: 'temperatureDifference', signed }) : formatQuantity(value, '°C', units, { decimals: 1 });
+      return signed
+        ? formatQuantity(value, 'K', units, { hint: 'temperatureDifference', signed })
+        : formatQuantity(value, '°C', units, { decimals: 1 });
     case 'm':
       return formatQuantity(value, 'm', units, { hint: 'run', signed });
     default:

@@ -22,8 +22,21 @@ const WORTH_A_ROW = 0.01;
 
 /** Of the numbers in a saved table, as the model has them. */
 const UNITS: Readonly<Record<HeadlineName, string>> = {
-  oil_mL: 'mL', recovery: '1', oilLost_kg: 'kg', firstDrop_s: 's', t50_s: 's', t90_s: 's', end_s: 's', hydrosol_kg: 'kg', coolantUsed_kg: 'kg', escaped_kg: 'kg',
-  condensingLength_m: 'm', distillateWarmest_K: 'K', coolantWarmest_K: 'K', energyFuel_J: 'J', cost: '',
+  oil_mL: 'mL',
+  recovery: '1',
+  oilLost_kg: 'kg',
+  firstDrop_s: 's',
+  t50_s: 's',
+  t90_s: 's',
+  end_s: 's',
+  hydrosol_kg: 'kg',
+  coolantUsed_kg: 'kg',
+  escaped_kg: 'kg',
+  condensingLength_m: 'm',
+  distillateWarmest_K: 'K',
+  coolantWarmest_K: 'K',
+  energyFuel_J: 'J',
+  cost: '',
 };
 
 const rank = (spearman: number | null): string => (spearman === null ? '–' : formatNumber(spearman, 2));
@@ -44,10 +57,34 @@ export function Influences(props: InfluencesProps) {
       caption: `What moves it: ${title()}`,
       rows: rows.length,
       columns: [
-        { title: 'Doubt', unit: '', says: 'what is not known for sure', decimals: 0, values: rows.map(({ title }) => title) },
-        { title: `${title()}, doubt at its low`, unit: UNITS[props.of], says: 'with this doubt alone at its 10th percentile', decimals: 4, values: numbers(({ atLow }) => atLow) },
-        { title: `${title()}, doubt at its high`, unit: UNITS[props.of], says: 'with this doubt alone at its 90th percentile', decimals: 4, values: numbers(({ atHigh }) => atHigh) },
-        { title: 'Rank correlation', unit: '', says: 'over all draws', decimals: 3, values: numbers(({ spearman }) => spearman) },
+        {
+          title: 'Doubt',
+          unit: '',
+          says: 'what is not known for sure',
+          decimals: 0,
+          values: rows.map(({ title }) => title),
+        },
+        {
+          title: `${title()}, doubt at its low`,
+          unit: UNITS[props.of],
+          says: 'with this doubt alone at its 10th percentile',
+          decimals: 4,
+          values: numbers(({ atLow }) => atLow),
+        },
+        {
+          title: `${title()}, doubt at its high`,
+          unit: UNITS[props.of],
+          says: 'with this doubt alone at its 90th percentile',
+          decimals: 4,
+          values: numbers(({ atHigh }) => atHigh),
+        },
+        {
+          title: 'Rank correlation',
+          unit: '',
+          says: 'over all draws',
+          decimals: 3,
+          values: numbers(({ spearman }) => spearman),
+        },
       ],
     };
   };
@@ -67,16 +104,22 @@ export function Influences(props: InfluencesProps) {
     <section class="influences" aria-labelledby="influences-title" ref={list}>
       <h3 id="influences-title">Which doubt matters most</h3>
       <p class="answer-quiet">
-        Each doubt alone, from its low to its high, all else as planned. The number at the end is its rank correlation over all draws: ±1 when it
-        alone decides, 0 when it does not show.
+        Each doubt alone, from its low to its high, all else as planned. The number at the end is its rank correlation
+        over all draws: ±1 when it alone decides, 0 when it does not show.
       </p>
       <label class="answer-choice">
         <span>For</span>
-        <select value={props.of} onChange={(event) => props.onOf(TOLD[event.currentTarget.selectedIndex]?.name ?? 'oil_mL')}>
+        <select
+          value={props.of}
+          onChange={(event) => props.onOf(TOLD[event.currentTarget.selectedIndex]?.name ?? 'oil_mL')}
+        >
           <For each={TOLD}>{({ name, title }) => <option value={name}>{title}</option>}</For>
         </select>
       </label>
-      <Show when={moved().length > 0} fallback={<p class="answer-quiet">None of the doubts moves this number, or too few runs are in yet.</p>}>
+      <Show
+        when={moved().length > 0}
+        fallback={<p class="answer-quiet">None of the doubts moves this number, or too few runs are in yet.</p>}
+      >
         <ul class="influence-list">
           <For each={moved()}>
             {(row) => (

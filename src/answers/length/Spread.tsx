@@ -18,7 +18,13 @@ export interface SpreadProps {
 const missing = ({ counted, of }: NumberBand): string => (counted < of ? ` (${of - counted} of ${of} runs never)` : '');
 
 export function Spread(props: SpreadProps) {
-  const told = () => TOLD.filter(({ name }) => props.summary.headline[name].p50 !== null && (name !== 'cost' || props.isPriced) && (name !== 't90_s' || props.seesMost));
+  const told = () =>
+    TOLD.filter(
+      ({ name }) =>
+        props.summary.headline[name].p50 !== null &&
+        (name !== 'cost' || props.isPriced) &&
+        (name !== 't90_s' || props.seesMost),
+    );
   const words = (name: HeadlineName) => bandWords(name, props.summary.headline[name], props.length_m, props.units);
   return (
     <dl class="spread">

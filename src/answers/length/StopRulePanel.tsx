@@ -26,9 +26,17 @@ const KINDS: readonly { readonly kind: StopRule['kind']; readonly words: string 
 
 export function StopRulePanel(props: StopRulePanelProps) {
   const share = () => (props.rules.share.kind === 'share' ? props.rules.share.share : STOP_RULES.share.usual);
-  const below_mL = () => (props.rules['oil-in-ten-minutes'].kind === 'oil-in-ten-minutes' ? props.rules['oil-in-ten-minutes'].below_mL : STOP_RULES['oil-in-ten-minutes'].usual);
-  const above = () => (props.rules['cost-of-next'].kind === 'cost-of-next' ? props.rules['cost-of-next'].above : STOP_RULES['cost-of-next'].usual);
-  const end_s = createMemo(() => (props.advice?.minute === null || props.advice?.minute === undefined ? null : props.advice.minute * 60));
+  const below_mL = () =>
+    props.rules['oil-in-ten-minutes'].kind === 'oil-in-ten-minutes'
+      ? props.rules['oil-in-ten-minutes'].below_mL
+      : STOP_RULES['oil-in-ten-minutes'].usual;
+  const above = () =>
+    props.rules['cost-of-next'].kind === 'cost-of-next'
+      ? props.rules['cost-of-next'].above
+      : STOP_RULES['cost-of-next'].usual;
+  const end_s = createMemo(() =>
+    props.advice?.minute === null || props.advice?.minute === undefined ? null : props.advice.minute * 60,
+  );
   const words = createMemo(() => (props.advice ? adviceWords(props.advice, props.units) : null));
   return (
     <section class="stop-rule" aria-labelledby="stop-title">
@@ -39,7 +47,14 @@ export function StopRulePanel(props: StopRulePanelProps) {
           {({ kind, words }) => (
             <div class="stop-kind">
               <label class="choice-radio">
-                <input type="radio" name="stop-rule" value={kind} checked={props.chosen === kind} onChange={() => props.onChoose(kind)} /> Stop {words}
+                <input
+                  type="radio"
+                  name="stop-rule"
+                  value={kind}
+                  checked={props.chosen === kind}
+                  onChange={() => props.onChoose(kind)}
+                />{' '}
+                Stop {words}
               </label>
               <Show when={kind === 'share'}>
                 <QuantityField
@@ -64,7 +79,9 @@ export function StopRulePanel(props: StopRulePanelProps) {
                   min={STOP_RULES['oil-in-ten-minutes'].min * CUBIC_METRES_A_MILLILITRE}
                   max={STOP_RULES['oil-in-ten-minutes'].max * CUBIC_METRES_A_MILLILITRE}
                   system={props.units}
-                  onCommit={(value) => props.onRule({ kind: 'oil-in-ten-minutes', below_mL: value / CUBIC_METRES_A_MILLILITRE })}
+                  onCommit={(value) =>
+                    props.onRule({ kind: 'oil-in-ten-minutes', below_mL: value / CUBIC_METRES_A_MILLILITRE })
+                  }
                 />
               </Show>
               <Show when={kind === 'cost-of-next'}>

@@ -1,6 +1,13 @@
 /** The likely runs: the same still run many times with what is uncertain drawn anew, shared out among the workers. */
 import { batch, createSignal, type Accessor } from 'solid-js';
-import { summariseEnsemble, type Design, type EnsembleSummary, type MemberResult, type OwnBands, type Scenario } from '../../../sim/index.ts';
+import {
+  summariseEnsemble,
+  type Design,
+  type EnsembleSummary,
+  type MemberResult,
+  type OwnBands,
+  type Scenario,
+} from '../../../sim/index.ts';
 import { wasGivenUp, type AnswersPool } from '../../worker/answers-pool.ts';
 import { words } from '../asked.ts';
 

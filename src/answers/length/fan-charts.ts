@@ -6,7 +6,8 @@ import type { Band, Chart, Series } from '../../charts/model/chart.ts';
 
 export const CUBIC_METRES_A_MILLILITRE = 1e-6;
 
-const inCubicMetres = (volumes_mL: Float64Array): Float64Array => volumes_mL.map((volume) => volume * CUBIC_METRES_A_MILLILITRE);
+const inCubicMetres = (volumes_mL: Float64Array): Float64Array =>
+  volumes_mL.map((volume) => volume * CUBIC_METRES_A_MILLILITRE);
 
 /** Volume of the oil collected, m³, by the density of all that the run collected. */
 export function oilVolumeOf(result: RunResult): Float64Array | null {
@@ -14,7 +15,10 @@ export function oilVolumeOf(result: RunResult): Float64Array | null {
   return density === null ? null : columnOf(result, 'oilCollected_kg').map((mass) => mass / density);
 }
 
-function spread({ times_s, oil_mL }: EnsembleSummary): { readonly bands: readonly Band[]; readonly middle: readonly Series[] } {
+function spread({ times_s, oil_mL }: EnsembleSummary): {
+  readonly bands: readonly Band[];
+  readonly middle: readonly Series[];
+} {
   const middle: Series = {
     key: 'p50',
     label: 'Middle run',
@@ -29,9 +33,32 @@ function spread({ times_s, oil_mL }: EnsembleSummary): { readonly bands: readonl
     dash: LONG_DASH,
     labelled: 'end',
   };
-  const low: Series = { ...middle, key: 'p10', label: 'Low, 1 in 10', says: 'one likely run in ten gives less', values: inCubicMetres(oil_mL.p10), labelled: 'end', hidden: true };
-  const high: Series = { ...middle, key: 'p90', label: 'High, 1 in 10', says: 'one likely run in ten gives more', values: inCubicMetres(oil_mL.p90), labelled: 'end', hidden: true };
-  const band: Band = { key: 'p10-p90', label: '8 runs in 10', xs: times_s, low: inCubicMetres(oil_mL.p10), high: inCubicMetres(oil_mL.p90), ink: 'oil-wash' };
+  const low: Series = {
+    ...middle,
+    key: 'p10',
+    label: 'Low, 1 in 10',
+    says: 'one likely run in ten gives less',
+    values: inCubicMetres(oil_mL.p10),
+    labelled: 'end',
+    hidden: true,
+  };
+  const high: Series = {
+    ...middle,
+    key: 'p90',
+    label: 'High, 1 in 10',
+    says: 'one likely run in ten gives more',
+    values: inCubicMetres(oil_mL.p90),
+    labelled: 'end',
+    hidden: true,
+  };
+  const band: Band = {
+    key: 'p10-p90',
+    label: '8 runs in 10',
+    xs: times_s,
+    low: inCubicMetres(oil_mL.p10),
+    high: inCubicMetres(oil_mL.p90),
+    ink: 'oil-wash',
+  };
   return { bands: [band], middle: [high, middle, low] };
 }
 
@@ -57,7 +84,19 @@ export function fanCharts(result: RunResult, summary: EnsembleSummary | null): r
         points: [],
         series: [
           ...middle,
-          ...lineInRuns([run], { key: 'planned', label: 'As planned', says: 'oil collected as the run is planned', measure: 'oilVolume', ink: 'oil', weight: 2, dash: SOLID }, oilVolumeOf),
+          ...lineInRuns(
+            [run],
+            {
+              key: 'planned',
+              label: 'As planned',
+              says: 'oil collected as the run is planned',
+              measure: 'oilVolume',
+              ink: 'oil',
+              weight: 2,
+              dash: SOLID,
+            },
+            oilVolumeOf,
+          ),
         ],
       },
     ],

@@ -41,13 +41,29 @@ export function influencePicture({ title, subtitle, rows, bounds, words, palette
       {},
       element('text', { x: 0, y: y + 4 }, escaped(row.title)),
       element('path', { d: `M${NAMES},${y}h${TRACK}`, stroke: palette.hair, 'stroke-width': 0.5 }),
-      element('rect', { x: Math.min(from, to), y: y - 6, width: Math.max(1, Math.abs(to - from)), height: 12, fill: palette['oil-wash'], stroke: palette.oil, 'stroke-width': 0.75 }),
+      element('rect', {
+        x: Math.min(from, to),
+        y: y - 6,
+        width: Math.max(1, Math.abs(to - from)),
+        height: 12,
+        fill: palette['oil-wash'],
+        stroke: palette.oil,
+        'stroke-width': 0.75,
+      }),
       element('text', { x: NAMES + TRACK + 16, y: y + 4 }, escaped(`${words(row.atLow)} to ${words(row.atHigh)}`)),
-      element('text', { x: WIDTH, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] }, row.spearman === null ? '–' : formatNumber(row.spearman, 2)),
+      element(
+        'text',
+        { x: WIDTH, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] },
+        row.spearman === null ? '–' : formatNumber(row.spearman, 2),
+      ),
     );
   });
   const height = rows.length * ROW;
-  const planned = bounds.planned === null ? '' : element('path', { d: `M${x(bounds.planned)},0V${height}`, stroke: palette.copper, 'stroke-width': 1.25 });
-  const says = 'Each doubt alone, from its low to its high, all else as planned; the line is the plan. At the end the rank correlation over all draws.';
+  const planned =
+    bounds.planned === null
+      ? ''
+      : element('path', { d: `M${x(bounds.planned)},0V${height}`, stroke: palette.copper, 'stroke-width': 1.25 });
+  const says =
+    'Each doubt alone, from its low to its high, all else as planned; the line is the plan. At the end the rank correlation over all draws.';
   return picture({ width: WIDTH, height, title, says, subtitle }, palette, body.join('') + planned);
 }

@@ -1,17 +1,28 @@
 /** How long to run, in sentences. */
-import type { EndReason, EnsembleSummary, HeadlineName, NumberBand, ShareReached, StopAdvice, Summary } from '../../../sim/index.ts';
+import type {
+  EndReason,
+  EnsembleSummary,
+  HeadlineName,
+  NumberBand,
+  ShareReached,
+  StopAdvice,
+  Summary,
+} from '../../../sim/index.ts';
 import { formatDuration, formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
 import type { LengthAnswer } from '../../worker/answers-tasks.ts';
 
 const clock = (time_s: number): string => formatDuration(time_s, { short: true });
-const percent = (share: number, units: UnitSystem): string => formatQuantity(share, '1', units, { hint: 'share', decimals: 0 });
-export const oilVolume = (volume_mL: number, units: UnitSystem): string => formatQuantity(volume_mL * 1e-6, 'm³', units, { hint: 'oilVolume', significant: 2 });
+const percent = (share: number, units: UnitSystem): string =>
+  formatQuantity(share, '1', units, { hint: 'share', decimals: 0 });
+export const oilVolume = (volume_mL: number, units: UnitSystem): string =>
+  formatQuantity(volume_mL * 1e-6, 'm³', units, { hint: 'oilVolume', significant: 2 });
 export const money = (amount: number): string => formatNumber(amount, Math.abs(amount) < 10 ? 2 : 1);
 
 /** How near to the whole tube counts as all of it. */
 const LAST_BITS = 1e-9;
 
-const shareOf = ({ length }: LengthAnswer, share: number): ShareReached | undefined => length.shares.find((reached) => reached.share === share);
+const shareOf = ({ length }: LengthAnswer, share: number): ShareReached | undefined =>
+  length.shares.find((reached) => reached.share === share);
 
 /** The one sentence at the top. */
 export function lengthLead(answer: LengthAnswer, units: UnitSystem): string {
@@ -21,8 +32,10 @@ export function lengthLead(answer: LengthAnswer, units: UnitSystem): string {
   const most = shareOf(answer, 0.9)?.at;
   if (!(obtainable_mL > 0)) return 'No oil comes over in this run, so there is nothing to wait for.';
   const all = oilVolume(obtainable_mL, units);
-  if (!half) return `Of the ${all} of oil that this still could give, less than half comes by ${end}, where even a longer run ends.`;
-  if (!most) return `Half of the ${all} of oil is in by ${clock(half.time_s)}; carried on to ${end}, the run still does not bring nine tenths.`;
+  if (!half)
+    return `Of the ${all} of oil that this still could give, less than half comes by ${end}, where even a longer run ends.`;
+  if (!most)
+    return `Half of the ${all} of oil is in by ${clock(half.time_s)}; carried on to ${end}, the run still does not bring nine tenths.`;
   return `Half of the ${all} of oil is in by ${clock(half.time_s)}, nine tenths by ${clock(most.time_s)}.`;
 }
 
@@ -35,7 +48,11 @@ const WHY_IT_ENDS: Readonly<Partial<Record<EndReason, string>>> = {
 };
 
 /** Where the run on the bench really ends, and with how much of the oil; empty where there is no oil to have. */
-export function planWords({ length }: LengthAnswer, { end_s, endReason, oilCollected_mL }: Pick<Summary, 'end_s' | 'endReason' | 'oilCollected_mL'>, units: UnitSystem): string {
+export function planWords(
+  { length }: LengthAnswer,
+  { end_s, endReason, oilCollected_mL }: Pick<Summary, 'end_s' | 'endReason' | 'oilCollected_mL'>,
+  units: UnitSystem,
+): string {
   const { obtainable_mL } = length;
   if (!(obtainable_mL > 0)) return '';
   const ends = `The run on the bench ends after ${clock(end_s)}${WHY_IT_ENDS[endReason] ?? ''}`;
@@ -62,13 +79,19 @@ export function adviceWords(advice: StopAdvice, units: UnitSystem): AdviceWords 
   const { stop, minute, costOfNext } = advice;
   const { says, dangers } = lastsWords(advice);
   if (!stop || minute === null) {
-    return { says: [advice.share > 0 ? ruleFails[advice.rule.kind] : 'No oil comes, so no rule says stop.', ...says], dangers };
+    return {
+      says: [advice.share > 0 ? ruleFails[advice.rule.kind] : 'No oil comes, so no rule says stop.', ...says],
+      dangers,
+    };
   }
   // Table and bench round to the nearest minute; a rule is met for sure at the full one after.
   const [at, reached] = [clock(minute * 60), clock(stop.time_s)];
-  const said = [`Stop at ${at}${at === reached ? '' : ', just after the rule is met'}: ${oilVolume(stop.oil_mL, units)} are in, ${percent(advice.share, units)} of what can be had.`];
+  const said = [
+    `Stop at ${at}${at === reached ? '' : ', just after the rule is met'}: ${oilVolume(stop.oil_mL, units)} are in, ${percent(advice.share, units)} of what can be had.`,
+  ];
   said.push(`The ten minutes before bring ${oilVolume(advice.lastTenMinutes_mL, units)}.`);
-  if (costOfNext !== null && costOfNext > 0) said.push(`The next millilitre would cost ${money(costOfNext)} in energy and water.`);
+  if (costOfNext !== null && costOfNext > 0)
+    said.push(`The next millilitre would cost ${money(costOfNext)} in energy and water.`);
   return { says: [...said, ...says], dangers };
 }
 
@@ -79,7 +102,10 @@ function lastsWords({ potLasts, potLow_s, coolingLasts, escapes_s, stop }: StopA
   if (potLasts || potLow_s === null) says.push(`The pot’s water lasts ${until}.`);
   else dangers.push(`The pot’s water does not last: it is low at ${clock(potLow_s)}. Fill more, or stop before that.`);
   if (coolingLasts || escapes_s === null) says.push(`The cooling holds ${until}.`);
-  else dangers.push(`The cooling does not hold: vapour escapes from ${clock(escapes_s)} on. Do not run it so: less heat, more water or a longer tube.`);
+  else
+    dangers.push(
+      `The cooling does not hold: vapour escapes from ${clock(escapes_s)} on. Do not run it so: less heat, more water or a longer tube.`,
+    );
   return { says, dangers };
 }
 
@@ -126,14 +152,26 @@ export function headlineWords(name: HeadlineName, value: number | null, units: U
   }
 }
 
-const NONE_AT_ZERO: ReadonlySet<HeadlineName> = new Set(['oil_mL', 'hydrosol_kg', 'condensingLength_m', 'coolantUsed_kg']);
+const NONE_AT_ZERO: ReadonlySet<HeadlineName> = new Set([
+  'oil_mL',
+  'hydrosol_kg',
+  'condensingLength_m',
+  'coolantUsed_kg',
+]);
 
 /** A headline number of the likely runs. A tube that lets vapour out is only known to want more than it has. */
-export function bandWords(name: HeadlineName, { p10, p50, p90 }: Pick<NumberBand, 'p10' | 'p50' | 'p90'>, length_m: number, units: UnitSystem): { readonly middle: string; readonly range: string | null } {
+export function bandWords(
+  name: HeadlineName,
+  { p10, p50, p90 }: Pick<NumberBand, 'p10' | 'p50' | 'p90'>,
+  length_m: number,
+  units: UnitSystem,
+): { readonly middle: string; readonly range: string | null } {
   const said = (value: number | null): string => {
     if (value === 0 && NONE_AT_ZERO.has(name)) return 'none';
     const words = headlineWords(name, value, units);
-    return name === 'condensingLength_m' && value !== null && value >= length_m * (1 - LAST_BITS) ? `over ${words}` : words;
+    return name === 'condensingLength_m' && value !== null && value >= length_m * (1 - LAST_BITS)
+      ? `over ${words}`
+      : words;
   };
   const [low, middle, high] = [said(p10), said(p50), said(p90)];
   if (low !== high) return { middle, range: `${low} to ${high}` };
@@ -141,7 +179,11 @@ export function bandWords(name: HeadlineName, { p10, p50, p90 }: Pick<NumberBand
 }
 
 /** The spread in one sentence; `null` while there is too little to say. */
-export function spreadLead({ headline, finished }: EnsembleSummary, units: UnitSystem, seesMost: boolean): string | null {
+export function spreadLead(
+  { headline, finished }: EnsembleSummary,
+  units: UnitSystem,
+  seesMost: boolean,
+): string | null {
   const { p10, p90 } = headline.oil_mL;
   const time = headline.t90_s;
   if (finished < 10 || p10 === null || p90 === null || p90 === 0) return null;

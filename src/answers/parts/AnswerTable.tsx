@@ -26,7 +26,10 @@ export interface AnswerTableProps<Row> {
 
 function inOrder(a: number | string | null, b: number | string | null, down: boolean): number {
   if (a === null || b === null) return a === b ? 0 : a === null ? 1 : -1;
-  const order = typeof a === 'number' && typeof b === 'number' ? a - b : String(a).localeCompare(String(b), 'en', { numeric: true });
+  const order =
+    typeof a === 'number' && typeof b === 'number'
+      ? a - b
+      : String(a).localeCompare(String(b), 'en', { numeric: true });
   return down ? -order : order;
 }
 
@@ -86,7 +89,10 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
               <tr class={props.rowClass?.(row)}>
                 <For each={props.columns}>
                   {(column, place) => (
-                    <Show when={place() === 0} fallback={<td classList={{ 'is-words': column.isWords === true }}>{column.cell(row)}</td>}>
+                    <Show
+                      when={place() === 0}
+                      fallback={<td classList={{ 'is-words': column.isWords === true }}>{column.cell(row)}</td>}
+                    >
                       <th scope="row" classList={{ 'is-words': column.isWords === true }}>
                         {column.cell(row)}
                       </th>

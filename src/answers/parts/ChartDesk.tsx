@@ -29,7 +29,8 @@ export function ChartDesk(props: ChartDeskProps) {
   const timeDomain = createMemo(() => [0, props.end_s] as const);
   let voice: ReturnType<typeof setTimeout> | undefined;
   onCleanup(() => clearTimeout(voice));
-  const fold = (place: number, open: boolean) => setFolded((before) => new Set(open ? [...before].filter((other) => other !== place) : [...before, place]));
+  const fold = (place: number, open: boolean) =>
+    setFolded((before) => new Set(open ? [...before].filter((other) => other !== place) : [...before, place]));
 
   return (
     <div class="charts answer-charts" ref={setColumn}>
@@ -56,7 +57,14 @@ export function ChartDesk(props: ChartDeskProps) {
           };
           return (
             <Index each={props.charts}>
-              {(chart, place) => <TimeChart chart={chart()} scene={scene} open={!folded().has(place)} onToggle={(open) => fold(place, open)} />}
+              {(chart, place) => (
+                <TimeChart
+                  chart={chart()}
+                  scene={scene}
+                  open={!folded().has(place)}
+                  onToggle={(open) => fold(place, open)}
+                />
+              )}
             </Index>
           );
         }}

@@ -24,7 +24,11 @@ export function Progress(props: ProgressProps) {
         </button>
       </Show>
       <span class="heard" role="status">
-        {props.running ? '' : props.done >= props.of ? `Done: ${label()}` : `Stopped with ${label()}; what was found stays.`}
+        {props.running
+          ? ''
+          : props.done >= props.of
+            ? `Done: ${label()}`
+            : `Stopped with ${label()}; what was found stays.`}
       </span>
     </div>
   );

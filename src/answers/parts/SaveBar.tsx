@@ -34,7 +34,14 @@ export function SaveBar(props: SaveBarProps) {
           ]
         : []),
       ...(table ? [{ kind: 'CSV', save: () => saveText(csvOf(table()), 'text/csv', name('csv')) }] : []),
-      ...(json ? [{ kind: 'JSON', save: () => saveText(`${JSON.stringify(json(), null, 2)}\n`, 'application/json', name('json')) }] : []),
+      ...(json
+        ? [
+            {
+              kind: 'JSON',
+              save: () => saveText(`${JSON.stringify(json(), null, 2)}\n`, 'application/json', name('json')),
+            },
+          ]
+        : []),
     ];
   };
   const save = async (way: WayOut): Promise<void> => {

@@ -1,6 +1,14 @@
 /** Fits up to three factors of the model to a log, and says how sure they are. */
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { FIT_NAMES, MOST_FACTORS, type Fit, type FitName, type FittedFactor, type LoggedPoint, type Scenario } from '../../../sim/index.ts';
+import {
+  FIT_NAMES,
+  MOST_FACTORS,
+  type Fit,
+  type FitName,
+  type FittedFactor,
+  type LoggedPoint,
+  type Scenario,
+} from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import type { UnitSystem } from '../../units/index.ts';
 import { answersPool } from '../../worker/answers-start.ts';
@@ -55,7 +63,9 @@ export function FitPanel(props: FitPanelProps) {
   };
   const outOfDate = () => {
     const done = props.done;
-    return done !== null && JSON.stringify(done.of) !== JSON.stringify({ scenario: props.scenario, points: props.points });
+    return (
+      done !== null && JSON.stringify(done.of) !== JSON.stringify({ scenario: props.scenario, points: props.points })
+    );
   };
 
   const toggle = (factor: FitName, on: boolean) => {
@@ -69,7 +79,10 @@ export function FitPanel(props: FitPanelProps) {
     setProblem(null);
     setKept(null);
     try {
-      const answer = await answersPool().ask('calibrate', [of.scenario, of.points, props.factors], { signal: mine.signal, urgency: 2 });
+      const answer = await answersPool().ask('calibrate', [of.scenario, of.points, props.factors], {
+        signal: mine.signal,
+        urgency: 2,
+      });
       props.onDone({ of, answer });
     } catch (error) {
       if (!wasGivenUp(error)) setProblem(`The fit stopped: ${words(error)}`);
@@ -98,26 +111,31 @@ export function FitPanel(props: FitPanelProps) {
       <fieldset class="fit-factors">
         <legend class="answer-quiet">What may differ from the model, up to {MOST_FACTORS} at a time:</legend>
         <div class="fit-choices">
-        <For each={FIT_NAMES}>
-          {(factor) => (
-            <label class="toggle fit-factor">
-              <input
-                type="checkbox"
-                checked={props.factors.includes(factor)}
-                disabled={!props.factors.includes(factor) && props.factors.length >= MOST_FACTORS}
-                onChange={(event) => toggle(factor, event.currentTarget.checked)}
-              />{' '}
-              <span title={factorWords(factor).says}>{factorWords(factor).title}</span>
-            </label>
-          )}
-        </For>
+          <For each={FIT_NAMES}>
+            {(factor) => (
+              <label class="toggle fit-factor">
+                <input
+                  type="checkbox"
+                  checked={props.factors.includes(factor)}
+                  disabled={!props.factors.includes(factor) && props.factors.length >= MOST_FACTORS}
+                  onChange={(event) => toggle(factor, event.currentTarget.checked)}
+                />{' '}
+                <span title={factorWords(factor).says}>{factorWords(factor).title}</span>
+              </label>
+            )}
+          </For>
         </div>
       </fieldset>
       <div class="answer-tools">
         <Show
           when={fitting()}
           fallback={
-            <button type="button" class="is-first" aria-disabled={props.factors.length === 0} onClick={() => props.factors.length > 0 && void start()}>
+            <button
+              type="button"
+              class="is-first"
+              aria-disabled={props.factors.length === 0}
+              onClick={() => props.factors.length > 0 && void start()}
+            >
               Fit
             </button>
           }
@@ -167,7 +185,13 @@ export function FitPanel(props: FitPanelProps) {
             >
               <label>
                 <span class="answer-quiet">Keep the fitted still as </span>
-                <input class="text-input" type="text" maxlength="120" value={stillName()} onInput={(event) => setName(event.currentTarget.value)} />
+                <input
+                  class="text-input"
+                  type="text"
+                  maxlength="120"
+                  value={stillName()}
+                  onInput={(event) => setName(event.currentTarget.value)}
+                />
               </label>
               <button type="submit">Keep it</button>
               <span role="status">{kept() === null ? '' : `Kept as “${kept()}”.`}</span>

@@ -12,7 +12,10 @@ export function KeptStills(props: KeptStillsProps) {
   return (
     <section class="kept-stills" aria-labelledby="kept-title">
       <h3 id="kept-title">Fitted stills</h3>
-      <Show when={props.stills.length > 0} fallback={<p class="answer-quiet">A still that you keep after a fit stands here, ready for the next plan.</p>}>
+      <Show
+        when={props.stills.length > 0}
+        fallback={<p class="answer-quiet">A still that you keep after a fit stands here, ready for the next plan.</p>}
+      >
         <ul>
           <For each={props.stills}>
             {(still) => (

@@ -9,7 +9,17 @@ import { SaveBar } from '../parts/SaveBar.tsx';
 import { FitPanel, type DoneFit } from './FitPanel.tsx';
 import { logChart, residualChart, type ModelLine } from './log-charts.ts';
 import { logTable } from './log-files.ts';
-import { isBlank, LOG_UNITS, readPasted, readRows, unitsFor, unitsNamed, writtenLogbook, type LoggedRun, type LogUnits } from './logbook.ts';
+import {
+  isBlank,
+  LOG_UNITS,
+  readPasted,
+  readRows,
+  unitsFor,
+  unitsNamed,
+  writtenLogbook,
+  type LoggedRun,
+  type LogUnits,
+} from './logbook.ts';
 import { LogTable } from './LogTable.tsx';
 import { PasteBox } from './PasteBox.tsx';
 
@@ -24,7 +34,9 @@ export interface LogEditorProps {
 
 /** What a scenario says of the still and its run, to compare two; `null` for a log without one. */
 const readStill = (scenario: unknown): string | null =>
-  typeof scenario === 'object' && scenario !== null ? JSON.stringify({ ...scenario, name: '', note: '', factors: null }) : null;
+  typeof scenario === 'object' && scenario !== null
+    ? JSON.stringify({ ...scenario, name: '', note: '', factors: null })
+    : null;
 
 /** Fits of this visit, by log: they can be made again, so only the stills that are kept from them are stored. */
 const fits = new Map<string, DoneFit>();
@@ -77,16 +89,27 @@ export function LogEditor(props: LogEditorProps) {
     const units = unitsFor(readPasted(text, own).points, own);
     const pasted = readPasted(text, units);
     setNotTaken(pasted);
-    props.onChange({ units, rows: [...props.log.rows.filter((row) => !isBlank(row)), ...pasted.rows], draft: pasted.left });
+    props.onChange({
+      units,
+      rows: [...props.log.rows.filter((row) => !isBlank(row)), ...pasted.rows],
+      draft: pasted.left,
+    });
   };
-  const setUnit = <K extends keyof LogUnits>(kind: K, unit: LogUnits[K]) => props.onChange({ units: { ...props.log.units, [kind]: unit } });
+  const setUnit = <K extends keyof LogUnits>(kind: K, unit: LogUnits[K]) =>
+    props.onChange({ units: { ...props.log.units, [kind]: unit } });
 
   return (
     <div class="log-editor">
       <div class="log-names">
         <label class="log-name">
           <span>Name</span>
-          <input class="text-input" type="text" maxlength="120" value={props.log.name} onInput={(event) => props.onChange({ name: event.currentTarget.value })} />
+          <input
+            class="text-input"
+            type="text"
+            maxlength="120"
+            value={props.log.name}
+            onInput={(event) => props.onChange({ name: event.currentTarget.value })}
+          />
         </label>
         <For each={Object.keys(UNIT_TITLES) as (keyof LogUnits)[]}>
           {(kind) => (
@@ -106,36 +129,61 @@ export function LogEditor(props: LogEditorProps) {
         </For>
       </div>
       <div class="log-entry">
-      <LogTable log={props.log} onRows={(rows) => props.onChange({ rows })} onPaste={take} />
-      <PasteBox draft={props.log.draft} problems={notTaken().problems} passedOver={notTaken().passedOver} onDraft={(draft) => props.onChange({ draft })} onTake={() => take(props.log.draft)} />
-      <label class="log-notes">
-        <span class="answer-quiet">Notes</span>
-        <textarea class="text-input" rows="2" value={props.log.notes} onInput={(event) => props.onChange({ notes: event.currentTarget.value })} />
-      </label>
-      <SaveBar
-        of="this log"
-        runName={props.log.name}
-        table={() => logTable(props.log)}
-        json={() => writtenLogbook({ logs: [props.log], stills: [], unread: [] })}
-      />
+        <LogTable log={props.log} onRows={(rows) => props.onChange({ rows })} onPaste={take} />
+        <PasteBox
+          draft={props.log.draft}
+          problems={notTaken().problems}
+          passedOver={notTaken().passedOver}
+          onDraft={(draft) => props.onChange({ draft })}
+          onTake={() => take(props.log.draft)}
+        />
+        <label class="log-notes">
+          <span class="answer-quiet">Notes</span>
+          <textarea
+            class="text-input"
+            rows="2"
+            value={props.log.notes}
+            onInput={(event) => props.onChange({ notes: event.currentTarget.value })}
+          />
+        </label>
+        <SaveBar
+          of="this log"
+          runName={props.log.name}
+          table={() => logTable(props.log)}
+          json={() => writtenLogbook({ logs: [props.log], stills: [], unread: [] })}
+        />
       </div>
       <div class="log-shown">
-      <p class="answer-quiet">
-        Shown over “{scenario().name}” as it stands on the bench.
-        <Show when={lastPoint_s() > props.desk.result().summary.end_s}> The log goes on for longer than that run.</Show>
-      </p>
-      <Show when={isOtherStill()}>
-        <div class="log-still">
-          <p class="answer-quiet">The still was another when this log was begun, so the two may not belong together.</p>
-          <button type="button" onClick={() => void props.onLoad()}>
-            Put the still of this log on the bench
-          </button>
-        </div>
-      </Show>
-      <Show when={charts().length > 1}>
-        <p class="answer-quiet">Below, what the fit leaves over: points should lie on both sides of the line, and mostly within the band, which is twice how sure each reading is.</p>
-      </Show>
-      <ChartDesk charts={charts()} runName={props.log.name} end_s={end_s()} units={props.desk.units()} theme={props.desk.theme()} />
+        <p class="answer-quiet">
+          Shown over “{scenario().name}” as it stands on the bench.
+          <Show when={lastPoint_s() > props.desk.result().summary.end_s}>
+            {' '}
+            The log goes on for longer than that run.
+          </Show>
+        </p>
+        <Show when={isOtherStill()}>
+          <div class="log-still">
+            <p class="answer-quiet">
+              The still was another when this log was begun, so the two may not belong together.
+            </p>
+            <button type="button" onClick={() => void props.onLoad()}>
+              Put the still of this log on the bench
+            </button>
+          </div>
+        </Show>
+        <Show when={charts().length > 1}>
+          <p class="answer-quiet">
+            Below, what the fit leaves over: points should lie on both sides of the line, and mostly within the band,
+            which is twice how sure each reading is.
+          </p>
+        </Show>
+        <ChartDesk
+          charts={charts()}
+          runName={props.log.name}
+          end_s={end_s()}
+          units={props.desk.units()}
+          theme={props.desk.theme()}
+        />
       </div>
       <FitPanel
         scenario={scenario()}

@@ -1,6 +1,15 @@
 /** The log as a table to type in: a line a reading, what is wrong beside its line, pasted columns taken apart. */
 import { createMemo, createSignal, Index, Show } from 'solid-js';
-import { EMPTY_ROW, isBlank, LOG_COLUMNS, readRows, withBlankRows, type LogColumn, type LoggedRun, type LogRow } from './logbook.ts';
+import {
+  EMPTY_ROW,
+  isBlank,
+  LOG_COLUMNS,
+  readRows,
+  withBlankRows,
+  type LogColumn,
+  type LoggedRun,
+  type LogRow,
+} from './logbook.ts';
 
 export interface LogTableProps {
   readonly log: LoggedRun;
@@ -12,7 +21,13 @@ export interface LogTableProps {
 /** Blank lines kept ready below the last one typed. */
 const BLANK_LINES = 4;
 
-const TITLES: Readonly<Record<LogColumn, string>> = { time: 'Time', oil: 'Oil so far', outlet: 'Outlet', tub: 'Tub', distillate: 'Distillate so far' };
+const TITLES: Readonly<Record<LogColumn, string>> = {
+  time: 'Time',
+  oil: 'Oil so far',
+  outlet: 'Outlet',
+  tub: 'Tub',
+  distillate: 'Distillate so far',
+};
 
 const isTable = (text: string): boolean => /[\t\n]/u.test(text.trim());
 
@@ -28,7 +43,8 @@ export function LogTable(props: LogTableProps) {
   let body: HTMLTableSectionElement | undefined;
   const type = (place: number, column: LogColumn, text: string) =>
     props.onRows(rows().map((row, other) => (other === place ? { ...row, [column]: text } : row)));
-  const go = (place: number, column: LogColumn) => body?.querySelector<HTMLInputElement>(`[data-cell="${place} ${column}"]`)?.focus();
+  const go = (place: number, column: LogColumn) =>
+    body?.querySelector<HTMLInputElement>(`[data-cell="${place} ${column}"]`)?.focus();
   const key = (event: KeyboardEvent, place: number, column: LogColumn) => {
     if (event.key === 'Enter') go(place + 1, event.shiftKey ? column : 'time');
     else if (event.key === 'ArrowDown') go(place + 1, column);

@@ -17,8 +17,8 @@ export function PasteBox(props: PasteBoxProps) {
     <details class="paste-box" open={props.draft !== '' || props.passedOver.length > 0}>
       <summary>Paste columns from a note or a spreadsheet</summary>
       <label for={id} class="answer-quiet">
-        A line of headings, such as <code>time (min), oil (mL), outlet °C, tub °C, distillate L</code>, then a line a reading. Without headings two columns are minutes and
-        millilitres of oil.
+        A line of headings, such as <code>time (min), oil (mL), outlet °C, tub °C, distillate L</code>, then a line a
+        reading. Without headings two columns are minutes and millilitres of oil.
       </label>
       <textarea
         id={id}
@@ -30,7 +30,11 @@ export function PasteBox(props: PasteBoxProps) {
         onInput={(event) => props.onDraft(event.currentTarget.value)}
       />
       <div class="paste-take">
-        <button type="button" aria-disabled={props.draft.trim() === ''} onClick={() => props.draft.trim() !== '' && props.onTake()}>
+        <button
+          type="button"
+          aria-disabled={props.draft.trim() === ''}
+          onClick={() => props.draft.trim() !== '' && props.onTake()}
+        >
           Take these lines
         </button>
       </div>

@@ -7,7 +7,18 @@ import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
 import { logbookFile, openLogFile } from './log-files.ts';
 import type { KeptStill, LoggedRun, LogUnits } from './logbook.ts';
-import { addLogbook, addLogs, changeLog, keepStill, logbook, logbookState, newId, openLogbook, removeLog, removeStill } from './logbook-store.ts';
+import {
+  addLogbook,
+  addLogs,
+  changeLog,
+  keepStill,
+  logbook,
+  logbookState,
+  newId,
+  openLogbook,
+  removeLog,
+  removeStill,
+} from './logbook-store.ts';
 import { LogEditor } from './LogEditor.tsx';
 import './runs.css';
 
@@ -29,7 +40,10 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
     const { logs } = logbook();
     return logs.find(({ id }) => id === openId()) ?? logs.at(-1) ?? null;
   });
-  const usualUnits = (): LogUnits => (props.desk.units() === 'us' ? { oil: 'mL', temperature: '°F', distillate: 'qt' } : { oil: 'mL', temperature: '°C', distillate: 'L' });
+  const usualUnits = (): LogUnits =>
+    props.desk.units() === 'us'
+      ? { oil: 'mL', temperature: '°F', distillate: 'qt' }
+      : { oil: 'mL', temperature: '°C', distillate: 'L' };
   const begin = (more: Partial<LoggedRun> = {}) => {
     const log: LoggedRun = {
       id: newId(),
@@ -51,10 +65,17 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
     else if (opened.kind === 'book') {
       addLogbook(opened.book);
       setOpenId(null);
-      setTold({ words: `Added ${counted(opened.book.logs.length, 'log')} and ${counted(opened.book.stills.length, 'fitted still')} from “${file.name}”.` });
+      setTold({
+        words: `Added ${counted(opened.book.logs.length, 'log')} and ${counted(opened.book.stills.length, 'fitted still')} from “${file.name}”.`,
+      });
     } else {
       begin({ name: opened.name, ...opened.log });
-      setTold({ words: opened.problems.length === 0 ? `Read ${counted(opened.log.rows.length, 'line')} from “${file.name}”.` : `Some lines of “${file.name}” could not be read; they are in the box for pasting. ${opened.problems[0]?.message ?? ''}` });
+      setTold({
+        words:
+          opened.problems.length === 0
+            ? `Read ${counted(opened.log.rows.length, 'line')} from “${file.name}”.`
+            : `Some lines of “${file.name}” could not be read; they are in the box for pasting. ${opened.problems[0]?.message ?? ''}`,
+      });
     }
   };
   const load = async (still: KeptStill) => {
@@ -63,17 +84,23 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
   };
   const loadOf = async (log: LoggedRun) => {
     const problem = await props.desk.load(log.scenario);
-    setTold({ words: problem ?? `The still of “${log.name}” is on the bench. Undo there gives back what stood on it.` });
+    setTold({
+      words: problem ?? `The still of “${log.name}” is on the bench. Undo there gives back what stood on it.`,
+    });
   };
   const keep = (name: string, { answer }: DoneFit) => {
-    if (answer.fitted) keepStill({ id: newId(), name, scenario: { ...answer.fitted.scenario, name }, bands: answer.fitted.bands });
+    if (answer.fitted)
+      keepStill({ id: newId(), name, scenario: { ...answer.fitted.scenario, name }, bands: answer.fitted.bands });
   };
 
   return (
     <article class="answer runs-view" aria-labelledby="runs-title">
       <header class="answer-head">
         <h2 id="runs-title">What did it really give?</h2>
-        <p class="answer-lead">Log what came out and when. The model is laid over it, and what it was unsure of is fitted, so that the next plan is better.</p>
+        <p class="answer-lead">
+          Log what came out and when. The model is laid over it, and what it was unsure of is fitted, so that the next
+          plan is better.
+        </p>
         <div class="answer-tools">
           <button type="button" class="is-first" onClick={() => begin()}>
             New log
@@ -92,7 +119,10 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
               if (file) void openFile(file);
             }}
           />
-          <button type="button" onClick={() => saveText(logbookFile(logbook()), 'application/json', fileName('run book', '', 'json'))}>
+          <button
+            type="button"
+            onClick={() => saveText(logbookFile(logbook()), 'application/json', fileName('run book', '', 'json'))}
+          >
             Save the run book
           </button>
         </div>
@@ -125,7 +155,9 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
           </p>
         </Show>
         <Show when={logbook().unread.length > 0}>
-          <p class="answer-quiet">{logbook().unread.length} entries cannot be read by this version; they are kept and saved along.</p>
+          <p class="answer-quiet">
+            {logbook().unread.length} entries cannot be read by this version; they are kept and saved along.
+          </p>
         </Show>
       </header>
       <Show when={logbookState() !== 'opening'} fallback={<p class="answer-quiet">Opening the run book…</p>}>
@@ -156,7 +188,13 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
                   Take out<span class="heard"> this log</span>
                 </button>
               </div>
-              <LogEditor log={log()} desk={props.desk} onChange={(changed) => changeLog(log().id, changed)} onKeep={keep} onLoad={() => void loadOf(log())} />
+              <LogEditor
+                log={log()}
+                desk={props.desk}
+                onChange={(changed) => changeLog(log().id, changed)}
+                onKeep={keep}
+                onLoad={() => void loadOf(log())}
+              />
             </>
           )}
         </Show>

@@ -5,20 +5,27 @@ import { formatNumber, formatQuantity, type UnitSystem } from '../../units/index
 /** Three digits for a factor near one. */
 export const factorNumber = (value: number): string => formatNumber(value, Math.abs(value) < 0.1 ? 3 : 2);
 
-export const rangeWords = ({ low, high }: Pick<FittedFactor, 'low' | 'high'>): string => `${factorNumber(low)} to ${factorNumber(high)}`;
+export const rangeWords = ({ low, high }: Pick<FittedFactor, 'low' | 'high'>): string =>
+  `${factorNumber(low)} to ${factorNumber(high)}`;
 
-const listed = (said: readonly string[]): string => (said.length < 2 ? (said[0] ?? '') : `${said.slice(0, -1).join(', ')} and ${said.at(-1)}`);
+const listed = (said: readonly string[]): string =>
+  said.length < 2 ? (said[0] ?? '') : `${said.slice(0, -1).join(', ')} and ${said.at(-1)}`;
 
 /** Whether the data settle a factor to within a factor of three or so. */
 const SETTLED_RATIO = 3;
 const isSettled = ({ low, high, held }: FittedFactor): boolean => !held && high / low < SETTLED_RATIO;
 
 export function fitLead({ factors, residuals, reducedChiSquare }: Fit): string {
-  const told = factors.filter(isSettled).map(({ title, value }) => `the ${title.toLowerCase()} is ${factorNumber(value)}`);
+  const told = factors
+    .filter(isSettled)
+    .map(({ title, value }) => `the ${title.toLowerCase()} is ${factorNumber(value)}`);
   const unsure = factors.filter((factor) => !isSettled(factor)).map(({ title }) => `the ${title.toLowerCase()}`);
   const readings = `${residuals.length} readings`;
   if (told.length === 0) return `From ${readings} alone one cannot tell ${listed(unsure)}.`;
-  const good = reducedChiSquare < 2 ? 'and the model then follows them as well as they are sure' : 'though the model still misses some of them';
+  const good =
+    reducedChiSquare < 2
+      ? 'and the model then follows them as well as they are sure'
+      : 'though the model still misses some of them';
   const rest = unsure.length === 0 ? '' : ` They cannot tell ${listed(unsure)}.`;
   return `By ${readings} ${listed(told)}, ${good}.${rest}`;
 }
@@ -42,10 +49,18 @@ export function factorMeaning({ name, start, value, held }: FittedFactor): strin
   return `${by} ${what[name]}`;
 }
 
-const READINGS: Readonly<Record<ReadingKind, { readonly title: string; readonly said: (value: number, units: UnitSystem) => string }>> = {
-  oil_mL: { title: 'Oil by volume', said: (value, units) => formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume' }) },
+const READINGS: Readonly<
+  Record<ReadingKind, { readonly title: string; readonly said: (value: number, units: UnitSystem) => string }>
+> = {
+  oil_mL: {
+    title: 'Oil by volume',
+    said: (value, units) => formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume' }),
+  },
   oil_kg: { title: 'Oil by weight', said: (value, units) => formatQuantity(value, 'kg', units, { hint: 'oil' }) },
-  outlet_K: { title: 'Outlet', said: (value, units) => formatQuantity(value, 'K', units, { hint: 'temperatureDifference' }) },
+  outlet_K: {
+    title: 'Outlet',
+    said: (value, units) => formatQuantity(value, 'K', units, { hint: 'temperatureDifference' }),
+  },
   tub_K: { title: 'Tub', said: (value, units) => formatQuantity(value, 'K', units, { hint: 'temperatureDifference' }) },
   distillate_kg: { title: 'Distillate', said: (value, units) => formatQuantity(value, 'kg', units, { hint: 'water' }) },
 };

@@ -30,7 +30,9 @@ const column = (name: ColumnName) => (result: RunResult) => columnOf(result, nam
 /** Before vapour comes there is no distillate to have a temperature. */
 function distillateTemperature(result: RunResult): Float64Array {
   const rate = columnOf(result, 'condensateRate_kg_s');
-  return columnOf(result, 'condensateTemperature_K').map((temperature, row) => ((rate[row] as number) > 0 ? temperature : Number.NaN));
+  return columnOf(result, 'condensateTemperature_K').map((temperature, row) =>
+    (rate[row] as number) > 0 ? temperature : Number.NaN,
+  );
 }
 
 function distillate(result: RunResult): Float64Array {
@@ -42,7 +44,8 @@ function distillate(result: RunResult): Float64Array {
 const LANES: readonly LaneWords[] = [
   {
     kind: 'oil_mL',
-    title: 'Oil in the receiver', short: 'Oil',
+    title: 'Oil in the receiver',
+    short: 'Oil',
     measure: 'oilVolume',
     ink: 'oil',
     fromZero: true,
@@ -50,10 +53,50 @@ const LANES: readonly LaneWords[] = [
     logged: ({ oil_mL }) => (oil_mL === undefined ? undefined : oil_mL * CUBIC_METRES_A_MILLILITRE),
     model: oilVolumeOf,
   },
-  { kind: 'oil_kg', title: 'Oil in the receiver, by weight', short: 'Oil', measure: 'oil', ink: 'oil', fromZero: true, leastSpan: 1, logged: ({ oil_kg }) => oil_kg, model: column('oilCollected_kg') },
-  { kind: 'outlet_K', title: 'Distillate at the outlet', short: 'Outlet', measure: 'temperature', ink: 'copper', fromZero: false, leastSpan: 10, logged: ({ outlet_K }) => outlet_K, model: distillateTemperature },
-  { kind: 'tub_K', title: 'Cooling water', short: 'Tub', measure: 'temperature', ink: 'water', fromZero: false, leastSpan: 10, logged: ({ tub_K }) => tub_K, model: column('tubMean_K') },
-  { kind: 'distillate_kg', title: 'Distillate so far', short: 'Water', measure: 'distillate', ink: 'steam', fromZero: true, leastSpan: 0.5, logged: ({ distillate_kg }) => distillate_kg, model: distillate },
+  {
+    kind: 'oil_kg',
+    title: 'Oil in the receiver, by weight',
+    short: 'Oil',
+    measure: 'oil',
+    ink: 'oil',
+    fromZero: true,
+    leastSpan: 1,
+    logged: ({ oil_kg }) => oil_kg,
+    model: column('oilCollected_kg'),
+  },
+  {
+    kind: 'outlet_K',
+    title: 'Distillate at the outlet',
+    short: 'Outlet',
+    measure: 'temperature',
+    ink: 'copper',
+    fromZero: false,
+    leastSpan: 10,
+    logged: ({ outlet_K }) => outlet_K,
+    model: distillateTemperature,
+  },
+  {
+    kind: 'tub_K',
+    title: 'Cooling water',
+    short: 'Tub',
+    measure: 'temperature',
+    ink: 'water',
+    fromZero: false,
+    leastSpan: 10,
+    logged: ({ tub_K }) => tub_K,
+    model: column('tubMean_K'),
+  },
+  {
+    kind: 'distillate_kg',
+    title: 'Distillate so far',
+    short: 'Water',
+    measure: 'distillate',
+    ink: 'steam',
+    fromZero: true,
+    leastSpan: 0.5,
+    logged: ({ distillate_kg }) => distillate_kg,
+    model: distillate,
+  },
 ];
 
 function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly LoggedPoint[]): LinesLane | null {
@@ -63,7 +106,8 @@ function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly 
   });
   const isOil = words.kind === 'oil_mL';
   if (found.length === 0 && !(isOil && points.every(({ oil_kg }) => oil_kg === undefined))) return null;
-  const logged: readonly LoggedPoints[] = found.length > 0 ? [{ key: 'logged', label: 'Logged', points: found, ink: 'ink' }] : [];
+  const logged: readonly LoggedPoints[] =
+    found.length > 0 ? [{ key: 'logged', label: 'Logged', points: found, ink: 'ink' }] : [];
   const series = lines.flatMap(({ label, result }, place): readonly Series[] => {
     const values = words.model(result);
     if (!values) return [];
@@ -129,9 +173,31 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
     policy: { fromZero: false, leastSpan: 6 },
     parts: 0.5,
     bands: [{ key: 'two', label: 'two uncertainties', xs, low: flat(-2), high: flat(2), ink: 'hair' }],
-    points: [{ key: 'left', label: 'Left over', ink: RESIDUAL_NAMES[kind].ink, points: residuals.filter((left) => left.kind === kind).map(({ time_s, scaled }) => ({ x: time_s, value: scaled })) }],
+    points: [
+      {
+        key: 'left',
+        label: 'Left over',
+        ink: RESIDUAL_NAMES[kind].ink,
+        points: residuals
+          .filter((left) => left.kind === kind)
+          .map(({ time_s, scaled }) => ({ x: time_s, value: scaled })),
+      },
+    ],
     series: [
-      { key: `zero-${kind}`, label: 'No difference', says: 'where reading and model agree', measure: 'number', run: 0, runName: '', xs, values: flat(0), ink: 'ink-2', weight: 0.8, dash: SOLID, labelled: 'none' },
+      {
+        key: `zero-${kind}`,
+        label: 'No difference',
+        says: 'where reading and model agree',
+        measure: 'number',
+        run: 0,
+        runName: '',
+        xs,
+        values: flat(0),
+        ink: 'ink-2',
+        weight: 0.8,
+        dash: SOLID,
+        labelled: 'none',
+      },
     ],
   });
   return {

@@ -83,7 +83,8 @@ let given = 0;
 /** An id that no other entry of this book has. */
 export const newId = (): string => `${Date.now().toString(36)}-${(given += 1)}`;
 
-export const addLogs = (logs: readonly LoggedRun[]): void => change((before) => ({ ...before, logs: [...before.logs, ...logs] }));
+export const addLogs = (logs: readonly LoggedRun[]): void =>
+  change((before) => ({ ...before, logs: [...before.logs, ...logs] }));
 
 export const changeLog = (id: string, changed: Partial<Omit<LoggedRun, 'id'>>): void =>
   change((before) => ({ ...before, logs: before.logs.map((log) => (log.id === id ? { ...log, ...changed } : log)) }));
@@ -98,10 +99,14 @@ export function removeLog(id: string): () => void {
   };
 }
 
-export const keepStill = (still: KeptStill): void => change((before) => ({ ...before, stills: [...before.stills, still] }));
+export const keepStill = (still: KeptStill): void =>
+  change((before) => ({ ...before, stills: [...before.stills, still] }));
 
 export const changeStill = (id: string, changed: Partial<Omit<KeptStill, 'id'>>): void =>
-  change((before) => ({ ...before, stills: before.stills.map((still) => (still.id === id ? { ...still, ...changed } : still)) }));
+  change((before) => ({
+    ...before,
+    stills: before.stills.map((still) => (still.id === id ? { ...still, ...changed } : still)),
+  }));
 
 export function removeStill(id: string): () => void {
   const at = book().stills.findIndex((still) => still.id === id);
@@ -122,7 +127,9 @@ export function addLogbook(added: Logbook): void {
 }
 
 /** What a fit left in doubt, for a still that still has the factors of that fit. */
-export function keptBandsFor({ factors }: Pick<Scenario, 'factors'>): { readonly name: string; readonly bands: OwnBands } | null {
+export function keptBandsFor({
+  factors,
+}: Pick<Scenario, 'factors'>): { readonly name: string; readonly bands: OwnBands } | null {
   const mine = JSON.stringify(factors);
   const found = book().stills.findLast(({ scenario, bands }) => {
     const theirs = (scenario as { readonly factors?: unknown } | null)?.factors;

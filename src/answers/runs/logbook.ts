@@ -1,5 +1,14 @@
 /** The run book: what was logged at real runs, cell by cell as it was typed, and the stills that were fitted to them. */
-import { fieldAt, FIT_NAMES, MOST_FACTORS, readPoints, type FitName, type LoggedPoint, type OwnBands, type ReadPoints } from '../../../sim/index.ts';
+import {
+  fieldAt,
+  FIT_NAMES,
+  MOST_FACTORS,
+  readPoints,
+  type FitName,
+  type LoggedPoint,
+  type OwnBands,
+  type ReadPoints,
+} from '../../../sim/index.ts';
 
 export const LOG_COLUMNS = ['time', 'oil', 'outlet', 'tub', 'distillate'] as const;
 export type LogColumn = (typeof LOG_COLUMNS)[number];
@@ -68,7 +77,8 @@ export const headingsOf = ({ oil, temperature, distillate }: LogUnits): string =
   `time (min);oil (${SPELLED[oil] ?? oil});outlet (${temperature});tub (${temperature});distillate (${distillate})`;
 
 const cellText = (cell: string): string => cell.replace(/[;\t\r\n]/gu, ' ').trim();
-const lineOf = (row: LogRow): string => (isBlank(row) ? '#' : LOG_COLUMNS.map((column) => cellText(row[column])).join(';'));
+const lineOf = (row: LogRow): string =>
+  isBlank(row) ? '#' : LOG_COLUMNS.map((column) => cellText(row[column])).join(';');
 
 export interface ReadRows {
   readonly points: readonly LoggedPoint[];
@@ -128,8 +138,21 @@ export function readPasted(text: string, units: LogUnits): Pasted {
   const bad = read.problems.map(({ line }) => line).filter((line) => line > heading.length);
   const volume = keepsVolume(units);
   const otherOil = read.points.some(({ oil_mL, oil_kg }) => (volume ? oil_kg : oil_mL) !== undefined);
-  const problems = otherOil ? [...read.problems, { line: 1, message: `The log keeps its oil in ${units.oil}; what is ${volume ? 'weighed' : 'measured by volume'} was not taken.` }] : read.problems;
-  const left = read.points.length === 0 || otherOil ? text : bad.length === 0 ? '' : [...heading, ...bad.map((line) => lines[line - 1] ?? '')].join('\n');
+  const problems = otherOil
+    ? [
+        ...read.problems,
+        {
+          line: 1,
+          message: `The log keeps its oil in ${units.oil}; what is ${volume ? 'weighed' : 'measured by volume'} was not taken.`,
+        },
+      ]
+    : read.problems;
+  const left =
+    read.points.length === 0 || otherOil
+      ? text
+      : bad.length === 0
+        ? ''
+        : [...heading, ...bad.map((line) => lines[line - 1] ?? '')].join('\n');
   return { ...read, problems, rows: read.points.map((point) => rowOf(point, units)), left };
 }
 
@@ -159,9 +182,12 @@ export function unitsNamed(text: string, units: LogUnits): LogUnits {
   };
 }
 
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
-const textOf = (value: unknown): string => (typeof value === 'string' ? value : typeof value === 'number' ? String(value) : '');
-const oneOf = <T extends string>(options: readonly T[], value: unknown): T => options.find((option) => option === value) ?? (options[0] as T);
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
+const textOf = (value: unknown): string =>
+  typeof value === 'string' ? value : typeof value === 'number' ? String(value) : '';
+const oneOf = <T extends string>(options: readonly T[], value: unknown): T =>
+  options.find((option) => option === value) ?? (options[0] as T);
 
 function readLog(value: unknown): LoggedRun | null {
   if (!isObject(value) || !Array.isArray(value['rows'])) return null;
@@ -172,10 +198,20 @@ function readLog(value: unknown): LoggedRun | null {
     name: textOf(value['name']),
     notes: textOf(value['notes']),
     scenario: value['scenario'] ?? null,
-    units: { oil: oneOf(LOG_UNITS.oil, units['oil']), temperature: oneOf(LOG_UNITS.temperature, units['temperature']), distillate: oneOf(LOG_UNITS.distillate, units['distillate']) },
+    units: {
+      oil: oneOf(LOG_UNITS.oil, units['oil']),
+      temperature: oneOf(LOG_UNITS.temperature, units['temperature']),
+      distillate: oneOf(LOG_UNITS.distillate, units['distillate']),
+    },
     rows: value['rows'].map((row: unknown) => {
       const cells = isObject(row) ? row : {};
-      return { time: textOf(cells['time']), oil: textOf(cells['oil']), outlet: textOf(cells['outlet']), tub: textOf(cells['tub']), distillate: textOf(cells['distillate']) };
+      return {
+        time: textOf(cells['time']),
+        oil: textOf(cells['oil']),
+        outlet: textOf(cells['outlet']),
+        tub: textOf(cells['tub']),
+        distillate: textOf(cells['distillate']),
+      };
     }),
     draft: textOf(value['draft']),
     factors: FIT_NAMES.filter((name) => factors.includes(name)).slice(0, MOST_FACTORS),
@@ -185,14 +221,20 @@ function readLog(value: unknown): LoggedRun | null {
 function readBands(value: unknown): OwnBands {
   if (!isObject(value)) return {};
   const entries = Object.entries(value).filter(
-    (entry): entry is [string, { low: number; high: number }] => isObject(entry[1]) && typeof entry[1]['low'] === 'number' && typeof entry[1]['high'] === 'number',
+    (entry): entry is [string, { low: number; high: number }] =>
+      isObject(entry[1]) && typeof entry[1]['low'] === 'number' && typeof entry[1]['high'] === 'number',
   );
   return Object.fromEntries(entries);
 }
 
 function readStill(value: unknown): KeptStill | null {
   if (!isObject(value) || !isObject(value['scenario'])) return null;
-  return { id: textOf(value['id']), name: textOf(value['name']), scenario: value['scenario'], bands: readBands(value['bands']) };
+  return {
+    id: textOf(value['id']),
+    name: textOf(value['name']),
+    scenario: value['scenario'],
+    bands: readBands(value['bands']),
+  };
 }
 
 /** Reads a run book from what was kept or from a file; `null` when it is none. What cannot be read of it is kept as it is. */
@@ -210,7 +252,11 @@ export function readLogbook(value: unknown): Logbook | null {
   return { logs, stills, unread };
 }
 
-export const writtenLogbook = (book: Logbook): Readonly<Record<string, unknown>> => ({ kind: LOGBOOK_KIND, version: 1, ...book });
+export const writtenLogbook = (book: Logbook): Readonly<Record<string, unknown>> => ({
+  kind: LOGBOOK_KIND,
+  version: 1,
+  ...book,
+});
 
 /** Title and sentence of a factor that can be fitted. */
 export function factorWords(name: FitName): { readonly title: string; readonly says: string } {

@@ -60,7 +60,10 @@ export function CondenserMap(props: CondenserMapProps) {
     return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units) : null;
   });
   const x = () => clamped(ownX(props.scenario, props.bounds.axis), props.bounds.x);
-  const own = () => ({ x: pixels().x(x()), y: pixels().y(clamped(props.scenario.condenser.length_m, props.bounds.length_m)) });
+  const own = () => ({
+    x: pixels().x(x()),
+    y: pixels().y(clamped(props.scenario.condenser.length_m, props.bounds.length_m)),
+  });
   /** The shapes with their names clear of the reader's own point. */
   const seen = createMemo(() => withClearNames(shapes(), own(), frame()));
   const named = createMemo(() => ownLabel(own(), frame(), seen()));
@@ -74,27 +77,45 @@ export function CondenserMap(props: CondenserMapProps) {
     tooTall: 'too tall for the tub',
     own: 'your still',
   });
-  const place = () => `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis), props.units)}`;
+  const place = () =>
+    `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis), props.units)}`;
 
   const [gesture, setGesture] = createSignal<string | null>(null);
   const move = (length_m: number, at: number, name: string) => {
     const bounds = props.bounds;
-    props.onMove(Number(clamped(length_m, bounds.length_m).toPrecision(4)), coolingAt(props.scenario, bounds.axis, Number(clamped(at, bounds.x).toPrecision(4))), name);
+    props.onMove(
+      Number(clamped(length_m, bounds.length_m).toPrecision(4)),
+      coolingAt(props.scenario, bounds.axis, Number(clamped(at, bounds.x).toPrecision(4))),
+      name,
+    );
   };
   const drag = (event: PointerEvent, svg: SVGSVGElement) => {
     const name = gesture();
     if (name === null) return;
     const box = svg.getBoundingClientRect();
     const { left, top } = frame();
-    const { x: [x0, x1], length_m: [y0, y1] } = props.bounds;
+    const {
+      x: [x0, x1],
+      length_m: [y0, y1],
+    } = props.bounds;
     const across = (event.clientX - box.left - left) / plotWidth(frame());
     const down = (event.clientY - box.top - top) / plotHeight(frame());
     move(y0 + (y1 - y0) * (1 - down), x0 + (x1 - x0) * across, name);
   };
   const key = (event: KeyboardEvent) => {
     const part = event.shiftKey ? LEAP : STEP;
-    const { x: [x0, x1], length_m: [y0, y1] } = props.bounds;
-    const steps: Readonly<Record<string, readonly [number, number]>> = { ArrowUp: [part, 0], ArrowDown: [-part, 0], ArrowRight: [0, part], ArrowLeft: [0, -part], PageUp: [LEAP, 0], PageDown: [-LEAP, 0] };
+    const {
+      x: [x0, x1],
+      length_m: [y0, y1],
+    } = props.bounds;
+    const steps: Readonly<Record<string, readonly [number, number]>> = {
+      ArrowUp: [part, 0],
+      ArrowDown: [-part, 0],
+      ArrowRight: [0, part],
+      ArrowLeft: [0, -part],
+      PageUp: [LEAP, 0],
+      PageDown: [-LEAP, 0],
+    };
     const step = steps[event.key];
     if (!step) return;
     event.preventDefault();
@@ -131,7 +152,15 @@ export function CondenserMap(props: CondenserMapProps) {
   let picture: SVGSVGElement | undefined;
   return (
     <div class="map" ref={setRoot}>
-      <svg class="map-svg" ref={picture} width={frame().width} height={frame().height} viewBox={`0 0 ${frame().width} ${frame().height}`} role="group" aria-label={`${words().title}: ${words().says}`}>
+      <svg
+        class="map-svg"
+        ref={picture}
+        width={frame().width}
+        height={frame().height}
+        viewBox={`0 0 ${frame().width} ${frame().height}`}
+        role="group"
+        aria-label={`${words().title}: ${words().says}`}
+      >
         <defs>
           <clipPath id="map-plot">
             <rect x={frame().left} y={frame().top} width={plotWidth(frame())} height={plotHeight(frame())} />
@@ -155,7 +184,13 @@ export function CondenserMap(props: CondenserMapProps) {
                 <Show when={drawn().tooTallBelow_px}>
                   {(below) => (
                     <>
-                      <rect class="map-too-tall" x={frame().left} y={frame().top} width={plotWidth(frame())} height={below() - frame().top} />
+                      <rect
+                        class="map-too-tall"
+                        x={frame().left}
+                        y={frame().top}
+                        width={plotWidth(frame())}
+                        height={below() - frame().top}
+                      />
                       <path class="map-tallest" d={`M${frame().left},${below()}h${plotWidth(frame())}`} />
                     </>
                   )}
@@ -167,7 +202,12 @@ export function CondenserMap(props: CondenserMapProps) {
             {(tick) => (
               <>
                 <path class="map-axis" d={`M${tick.at_px},${frame().top + plotHeight(frame())}v5`} />
-                <text class="map-tick" x={tick.at_px} y={frame().top + plotHeight(frame()) + 20 * frame().textScale} text-anchor="middle">
+                <text
+                  class="map-tick"
+                  x={tick.at_px}
+                  y={frame().top + plotHeight(frame()) + 20 * frame().textScale}
+                  text-anchor="middle"
+                >
                   {tick.words}
                 </text>
               </>
@@ -183,7 +223,10 @@ export function CondenserMap(props: CondenserMapProps) {
               </>
             )}
           </For>
-          <path class="map-axis" d={`M${frame().left},${frame().top}V${frame().top + plotHeight(frame())}H${frame().left + plotWidth(frame())}`} />
+          <path
+            class="map-axis"
+            d={`M${frame().left},${frame().top}V${frame().top + plotHeight(frame())}H${frame().left + plotWidth(frame())}`}
+          />
           <text class="map-tick" x={frame().left + plotWidth(frame())} y={frame().height - 6} text-anchor="end">
             {axes().acrossTitle}
           </text>
@@ -224,12 +267,26 @@ export function CondenserMap(props: CondenserMapProps) {
         >
           <circle class="map-own-reach" r={22} />
           <circle class="map-own-point" r={7} />
-          <text class="map-own-words" x={named().x - own().x} y={named().y - own().y} text-anchor={named()['text-anchor']}>
+          <text
+            class="map-own-words"
+            x={named().x - own().x}
+            y={named().y - own().y}
+            text-anchor={named()['text-anchor']}
+          >
             {words().own}
           </text>
         </g>
       </svg>
-      <Show when={field()}>{(known) => <SaveBar of="the picture" runName={props.scenario.name} svg={svg} table={() => mapTable(known(), props.units)} />}</Show>
+      <Show when={field()}>
+        {(known) => (
+          <SaveBar
+            of="the picture"
+            runName={props.scenario.name}
+            svg={svg}
+            table={() => mapTable(known(), props.units)}
+          />
+        )}
+      </Show>
     </div>
   );
 }

@@ -34,7 +34,10 @@ const LONGEST_TUBE = 100;
 const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
   ...question,
   condenser: { ...question.condenser, outletLimit_K: 308.15 },
-  cooling: axis === 'flow' ? { ...question.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }] } : { ...question.cooling, tubDiameter_m: 1 },
+  cooling:
+    axis === 'flow'
+      ? { ...question.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }] }
+      : { ...question.cooling, tubDiameter_m: 1 },
 });
 
 /** To three digits, never less: what just holds must not be rounded away. */
@@ -57,8 +60,14 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
   const own = createAsked(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });
-  const hardest = createAsked(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), { urgency: 3, quiet_ms: 500 });
-  const least = createAsked(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { urgency: 3, quiet_ms: 500 });
+  const hardest = createAsked(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), {
+    urgency: 3,
+    quiet_ms: 500,
+  });
+  const least = createAsked(pool, 'leastWater', () => (pictured() ? [scenario()] : null), {
+    urgency: 3,
+    quiet_ms: 500,
+  });
 
   const axis = () => chosenAxis() ?? usualAxis(scenario());
   const nothingComes = () => own.answer()?.verdict === 'no-vapour';
@@ -66,7 +75,11 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
   // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
   const bounds = createMemo<MapBounds>((before) => {
     const next = mapBounds(scenario(), axis(), needed(), before ?? null);
-    const isSame = before?.axis === next.axis && before.x[0] === next.x[0] && before.x[1] === next.x[1] && before.length_m[1] === next.length_m[1];
+    const isSame =
+      before?.axis === next.axis &&
+      before.x[0] === next.x[0] &&
+      before.x[1] === next.x[1] &&
+      before.length_m[1] === next.length_m[1];
     return isSame ? before : next;
   });
   const picture = createMemo(() => pictureOf(question(), axis()), undefined, bySaying);
@@ -74,10 +87,13 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
     on([picture, bounds], ([still, within]) => {
       const of = JSON.stringify([still, within]);
       if (mapOf === of && (map.field() !== null || map.running())) return;
-      const timer = setTimeout(() => {
-        mapOf = of;
-        map.start(still, within);
-      }, mapOf === null ? 0 : QUIET_MS);
+      const timer = setTimeout(
+        () => {
+          mapOf = of;
+          map.start(still, within);
+        },
+        mapOf === null ? 0 : QUIET_MS,
+      );
       onCleanup(() => clearTimeout(timer));
     }),
   );
@@ -88,7 +104,12 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
     // Where nothing comes over every tube holds at any length, which tells no tube from another.
     if (!size || size.verdict === 'no-vapour') return;
     const hopeless = size.verdict === 'coolant-warm' ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
-    tubes.start(tubesOf(size), question(), margin(), tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless));
+    tubes.start(
+      tubesOf(size),
+      question(),
+      margin(),
+      tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless),
+    );
   };
   createEffect(
     on([own.answer, own.asking], ([size, asking]) => {
@@ -109,7 +130,9 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
       'condenser.outsideDiameter_m': tube.outsideDiameter_m,
       'condenser.material': tube.material,
       'condenser.length_m': Number(length.toPrecision(3)),
-      ...(condenser.kind === 'coil-in-tub' ? { 'condenser.coilPitch_m': Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) } : {}),
+      ...(condenser.kind === 'coil-in-tub'
+        ? { 'condenser.coilPitch_m': Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) }
+        : {}),
     });
   };
   const hasTub = () => scenario().condenser.kind === 'coil-in-tub';
@@ -124,7 +147,19 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </Show>
         </p>
         <p class="answer-more">
-          <Show when={own.answer()}>{(size) => <>{[coilWords(size(), scenario(), units()), ownLengthWords(size(), scenario(), units()), condensingWords(scenario(), props.desk.result().summary, units())].filter((said) => said !== null).join(' ')}</>}</Show>
+          <Show when={own.answer()}>
+            {(size) => (
+              <>
+                {[
+                  coilWords(size(), scenario(), units()),
+                  ownLengthWords(size(), scenario(), units()),
+                  condensingWords(scenario(), props.desk.result().summary, units()),
+                ]
+                  .filter((said) => said !== null)
+                  .join(' ')}
+              </>
+            )}
+          </Show>
         </p>
         <div class="size-controls">
           <QuantityField
@@ -134,9 +169,20 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
             min={278.15}
             max={363.15}
             system={units()}
-            onCommit={(value, nudge) => props.desk.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)}
+            onCommit={(value, nudge) =>
+              props.desk.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)
+            }
           />
-          <QuantityField label="Margin on the length" value={margin()} unit="1" hint="share" min={0} max={2} system={units()} onCommit={(value) => void setMargin(value)} />
+          <QuantityField
+            label="Margin on the length"
+            value={margin()}
+            unit="1"
+            hint="share"
+            min={0}
+            max={2}
+            system={units()}
+            onCommit={(value) => void setMargin(value)}
+          />
           <QuantityField
             label="Price of the tube"
             value={scenario().condenser.tubePrice_m}
@@ -144,12 +190,24 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
             min={0}
             max={1000}
             system={units()}
-            onCommit={(value, nudge) => props.desk.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)}
+            onCommit={(value, nudge) =>
+              props.desk.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)
+            }
           />
         </div>
         <div class="answer-tools">
           <WorkingButton topic="condensing-length" scenario={scenario()} units={units()} />
-          <SaveBar of="the size" runName={scenario().name} json={() => ({ scenario: scenario(), margin: margin(), own: own.answer(), hardestBoil: hardest.answer(), leastWater: least.answer() })} />
+          <SaveBar
+            of="the size"
+            runName={scenario().name}
+            json={() => ({
+              scenario: scenario(),
+              margin: margin(),
+              own: own.answer(),
+              hardestBoil: hardest.answer(),
+              leastWater: least.answer(),
+            })}
+          />
         </div>
         <RunAlarms events={props.desk.result().events} />
       </header>
@@ -157,17 +215,28 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
       <section class="size-map" aria-labelledby="map-title">
         <h3 id="map-title">What it depends on</h3>
         <p class="answer-quiet">
-          Lines of equal outlet temperature at its warmest over the whole run. Drag your still, or move it with the arrow keys, and it changes on the bench too.
-          <Show when={axis() === 'flow' && !isConstant(scenario().cooling.flow_kg_s)}> Your tap changes during the run: the point stands at its mean, and moving it sets one flow throughout.</Show>
+          Lines of equal outlet temperature at its warmest over the whole run. Drag your still, or move it with the
+          arrow keys, and it changes on the bench too.
+          <Show when={axis() === 'flow' && !isConstant(scenario().cooling.flow_kg_s)}>
+            {' '}
+            Your tap changes during the run: the point stands at its mean, and moving it sets one flow throughout.
+          </Show>
         </p>
         <Show when={hasTub()}>
           <fieldset class="choice-radios">
             <legend class="heard">Across</legend>
             <label class="choice-radio">
-              <input type="radio" name="map-axis" checked={axis() === 'flow'} onChange={() => setChosenAxis('flow')} /> against cooling-water flow
+              <input type="radio" name="map-axis" checked={axis() === 'flow'} onChange={() => setChosenAxis('flow')} />{' '}
+              against cooling-water flow
             </label>
             <label class="choice-radio">
-              <input type="radio" name="map-axis" checked={axis() === 'tub-volume'} onChange={() => setChosenAxis('tub-volume')} /> against water in the tub
+              <input
+                type="radio"
+                name="map-axis"
+                checked={axis() === 'tub-volume'}
+                onChange={() => setChosenAxis('tub-volume')}
+              />{' '}
+              against water in the tub
             </label>
           </fieldset>
         </Show>
@@ -179,13 +248,23 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           theme={props.desk.theme}
           onMove={(length_m, cooling, gesture) =>
             props.desk.changeMany(
-              { 'condenser.length_m': length_m, ...(bounds().axis === 'flow' ? { 'cooling.flow_kg_s': cooling.flow_kg_s } : { 'cooling.tubDiameter_m': cooling.tubDiameter_m }) },
+              {
+                'condenser.length_m': length_m,
+                ...(bounds().axis === 'flow'
+                  ? { 'cooling.flow_kg_s': cooling.flow_kg_s }
+                  : { 'cooling.tubDiameter_m': cooling.tubDiameter_m }),
+              },
               gesture,
             )
           }
         />
         <p class="map-state answer-quiet" role="status">
-          {map.problem() ?? (map.running() ? (map.field()?.bounds === bounds() ? 'Refining the picture…' : 'Working out the picture…') : '')}
+          {map.problem() ??
+            (map.running()
+              ? map.field()?.bounds === bounds()
+                ? 'Refining the picture…'
+                : 'Working out the picture…'
+              : '')}
         </p>
       </section>
 
@@ -199,13 +278,24 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </p>
           <Show when={hardest.answer()?.setting}>
             {(setting) => (
-              <button type="button" onClick={() => props.desk.changeMany({ 'heat.control': 'schedule', 'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }] })}>
+              <button
+                type="button"
+                onClick={() =>
+                  props.desk.changeMany({
+                    'heat.control': 'schedule',
+                    'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }],
+                  })
+                }
+              >
                 Set the heat to that{scenario().heat.control === 'hold-rate' ? ', instead of holding a rate' : ''}
               </button>
             )}
           </Show>
           <p classList={{ 'is-asking': least.asking() }}>
-            <Show when={!nothingComes()} fallback="Nothing comes over in this run, so it says nothing of the water that a boil needs.">
+            <Show
+              when={!nothingComes()}
+              fallback="Nothing comes over in this run, so it says nothing of the water that a boil needs."
+            >
               <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
                 {(found) => <>{leastWaterWords(found(), scenario(), units())}</>}
               </Show>
@@ -214,7 +304,11 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           <Show when={!nothingComes() && (least.answer()?.flow_kg_s ?? null) !== null}>
             <button
               type="button"
-              onClick={() => props.desk.change('cooling.flow_kg_s', [{ at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' }])}
+              onClick={() =>
+                props.desk.change('cooling.flow_kg_s', [
+                  { at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' },
+                ])
+              }
             >
               Set the tap to that
             </button>
@@ -227,13 +321,24 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
         fallback={
           <section class="tubes" aria-labelledby="tubes-title">
             <h3 id="tubes-title">Which tube</h3>
-            <p class="answer-quiet">Nothing comes over in this run, so any tube would do, and none can be told from another. Give it a run that boils.</p>
+            <p class="answer-quiet">
+              Nothing comes over in this run, so any tube would do, and none can be told from another. Give it a run
+              that boils.
+            </p>
           </section>
         }
       >
         {/* Its hundred rows wait too: drawing them would take time from the first picture. */}
         <Show when={pictured()}>
-          <TubeTable session={tubes} scenario={scenario()} units={units()} filter={filter()} onFilter={setFilter} onStart={startTubes} onUse={use} />
+          <TubeTable
+            session={tubes}
+            scenario={scenario()}
+            units={units()}
+            filter={filter()}
+            onFilter={setFilter}
+            onStart={startTubes}
+            onUse={use}
+          />
         </Show>
       </Show>
     </article>

@@ -37,21 +37,33 @@ export function TubeTable(props: TubeTableProps) {
       return row?.size === size ? row : { tube, size };
     });
   });
-  const size = (value: number | null | undefined) => formatQuantity(value, 'm', props.units, { hint: 'size', bare: true });
+  const size = (value: number | null | undefined) =>
+    formatQuantity(value, 'm', props.units, { hint: 'size', bare: true });
   const bore = (value: number) => formatQuantity(value, 'm', props.units, { hint: 'bore', bare: true });
   const unit = (si: string, hint: string) => displayUnit(si, props.units, hint).label;
   const mass = () => displayUnit('kg', props.units, 'mass');
   const isOwn = ({ tube }: TubeRow) => {
     const { insideDiameter_m, outsideDiameter_m, material } = props.scenario.condenser;
-    return tube.material === material && Math.abs(tube.insideDiameter_m - insideDiameter_m) < 1e-6 && Math.abs(tube.outsideDiameter_m - outsideDiameter_m) < 1e-6;
+    return (
+      tube.material === material &&
+      Math.abs(tube.insideDiameter_m - insideDiameter_m) < 1e-6 &&
+      Math.abs(tube.outsideDiameter_m - outsideDiameter_m) < 1e-6
+    );
   };
   // One's own tube stays for comparison, even where it is not one to buy.
-  const shown = createMemo(() => rows().filter((row) => wanted(row, props.filter) || (isOwn(row) && wanted(row, { ...props.filter, onlyGood: false }))));
+  const shown = createMemo(() =>
+    rows().filter(
+      (row) => wanted(row, props.filter) || (isOwn(row) && wanted(row, { ...props.filter, onlyGood: false })),
+    ),
+  );
   const length = ({ size: found }: TubeRow) => {
     if (!found) return '…';
-    return found.lengthWithMargin_m === null ? VERDICT_WORDS[found.verdict] : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
+    return found.lengthWithMargin_m === null
+      ? VERDICT_WORDS[found.verdict]
+      : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
   };
-  const price = ({ size: found }: TubeRow) => (found?.price === null || found?.price === undefined ? null : found.price * props.scenario.condenser.tubePrice_m);
+  const price = ({ size: found }: TubeRow) =>
+    found?.price === null || found?.price === undefined ? null : found.price * props.scenario.condenser.tubePrice_m;
 
   const noneLeft = () =>
     props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
@@ -59,14 +71,34 @@ export function TubeTable(props: TubeTableProps) {
       : 'No tube is left by these choices.';
 
   const coilColumns = (): readonly TableColumn<TubeRow>[] => [
-    { id: 'turns', title: 'Turns', cell: ({ size: found }) => (found?.turns === null || found?.turns === undefined ? missing : formatNumber(found.turns, 1)), sortBy: ({ size: found }) => found?.turns ?? null },
-    { id: 'height', title: 'Coil height', unit: unit('m', 'size'), cell: ({ size: found }) => size(found?.coilHeight_m), sortBy: ({ size: found }) => found?.coilHeight_m ?? null },
+    {
+      id: 'turns',
+      title: 'Turns',
+      cell: ({ size: found }) =>
+        found?.turns === null || found?.turns === undefined ? missing : formatNumber(found.turns, 1),
+      sortBy: ({ size: found }) => found?.turns ?? null,
+    },
+    {
+      id: 'height',
+      title: 'Coil height',
+      unit: unit('m', 'size'),
+      cell: ({ size: found }) => size(found?.coilHeight_m),
+      sortBy: ({ size: found }) => found?.coilHeight_m ?? null,
+    },
     {
       id: 'fits',
       title: 'In the tub',
       isWords: true,
-      cell: (row) => (row.size?.fitsTub === true ? 'fits' : row.size?.fitsTub === false ? <span class="is-bad">too tall</span> : missing),
-      sortBy: ({ size: found }) => (found?.fitsTub === null || found?.fitsTub === undefined ? null : found.fitsTub ? 0 : 1),
+      cell: (row) =>
+        row.size?.fitsTub === true ? (
+          'fits'
+        ) : row.size?.fitsTub === false ? (
+          <span class="is-bad">too tall</span>
+        ) : (
+          missing
+        ),
+      sortBy: ({ size: found }) =>
+        found?.fitsTub === null || found?.fitsTub === undefined ? null : found.fitsTub ? 0 : 1,
     },
     {
       id: 'bend',
@@ -75,7 +107,12 @@ export function TubeTable(props: TubeTableProps) {
       isWords: true,
       cell: (row) => (
         <>
-          {size(bendRadius(row))} <span classList={{ 'answer-quiet': row.size?.bend !== 'too tight', 'is-bad': row.size?.bend === 'too tight' }}>{row.size?.bend ?? ''}</span>
+          {size(bendRadius(row))}{' '}
+          <span
+            classList={{ 'answer-quiet': row.size?.bend !== 'too tight', 'is-bad': row.size?.bend === 'too tight' }}
+          >
+            {row.size?.bend ?? ''}
+          </span>
         </>
       ),
       sortBy: bendRadius,
@@ -97,13 +134,53 @@ export function TubeTable(props: TubeTableProps) {
       ),
       sortBy: ({ tube }) => tube.name,
     },
-    { id: 'bore', title: 'Bore', unit: unit('m', 'bore'), cell: ({ tube }) => bore(tube.insideDiameter_m), sortBy: ({ tube }) => tube.insideDiameter_m },
-    { id: 'length', title: 'Length', unit: unit('m', 'run'), cell: length, sortBy: ({ size: found }) => found?.lengthWithMargin_m ?? null },
+    {
+      id: 'bore',
+      title: 'Bore',
+      unit: unit('m', 'bore'),
+      cell: ({ tube }) => bore(tube.insideDiameter_m),
+      sortBy: ({ tube }) => tube.insideDiameter_m,
+    },
+    {
+      id: 'length',
+      title: 'Length',
+      unit: unit('m', 'run'),
+      cell: length,
+      sortBy: ({ size: found }) => found?.lengthWithMargin_m ?? null,
+    },
     ...(isCoil() ? coilColumns() : []),
-    { id: 'mass', title: 'Metal', unit: mass().label, cell: ({ size: found }) => formatNumber(mass().fromSI(found?.mass_kg ?? Number.NaN), 2), sortBy: ({ size: found }) => found?.mass_kg ?? null },
-    { id: 'drop', title: 'Pressure drop', unit: 'Pa', cell: ({ size: found }) => (found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0)), sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null },
-    { id: 'price', title: 'Price', unit: `at ${formatQuantity(props.scenario.condenser.tubePrice_m, '1/m', props.units, { decimals: 2 })}`, cell: (row) => { const amount = price(row); return amount === null ? missing : money(amount); }, sortBy: price },
-    { id: 'packs', title: 'To buy', isWords: true, cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing), sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null) },
+    {
+      id: 'mass',
+      title: 'Metal',
+      unit: mass().label,
+      cell: ({ size: found }) => formatNumber(mass().fromSI(found?.mass_kg ?? Number.NaN), 2),
+      sortBy: ({ size: found }) => found?.mass_kg ?? null,
+    },
+    {
+      id: 'drop',
+      title: 'Pressure drop',
+      unit: 'Pa',
+      cell: ({ size: found }) =>
+        found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0),
+      sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null,
+    },
+    {
+      id: 'price',
+      title: 'Price',
+      unit: `at ${formatQuantity(props.scenario.condenser.tubePrice_m, '1/m', props.units, { decimals: 2 })}`,
+      cell: (row) => {
+        const amount = price(row);
+        return amount === null ? missing : money(amount);
+      },
+      sortBy: price,
+    },
+    {
+      id: 'packs',
+      title: 'To buy',
+      isWords: true,
+      cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing),
+      sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null),
+    },
     {
       id: 'use',
       title: 'Choose',
@@ -126,20 +203,85 @@ export function TubeTable(props: TubeTableProps) {
       columns: [
         { title: 'Tube', unit: '', says: '', decimals: 0, values: all.map(({ tube }) => tube.name) },
         { title: 'Standard', unit: '', says: '', decimals: 0, values: all.map(({ tube }) => tube.standard) },
-        { title: 'Bore', unit: 'mm', says: '', decimals: 2, values: numbers(({ tube }) => tube.insideDiameter_m * 1000) },
-        { title: 'Outside', unit: 'mm', says: '', decimals: 2, values: numbers(({ tube }) => tube.outsideDiameter_m * 1000) },
-        { title: 'Verdict', unit: '', says: '', decimals: 0, values: all.map(({ size: found }) => (found ? VERDICT_WORDS[found.verdict] : 'not tried')) },
-        { title: 'Shortest length', unit: 'm', says: '', decimals: 2, values: numbers(({ size: found }) => found?.length_m) },
-        { title: 'Length with margin', unit: 'm', says: '', decimals: 2, values: numbers(({ size: found }) => found?.lengthWithMargin_m) },
+        {
+          title: 'Bore',
+          unit: 'mm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ tube }) => tube.insideDiameter_m * 1000),
+        },
+        {
+          title: 'Outside',
+          unit: 'mm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ tube }) => tube.outsideDiameter_m * 1000),
+        },
+        {
+          title: 'Verdict',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ size: found }) => (found ? VERDICT_WORDS[found.verdict] : 'not tried')),
+        },
+        {
+          title: 'Shortest length',
+          unit: 'm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ size: found }) => found?.length_m),
+        },
+        {
+          title: 'Length with margin',
+          unit: 'm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ size: found }) => found?.lengthWithMargin_m),
+        },
         { title: 'Turns', unit: '', says: '', decimals: 1, values: numbers(({ size: found }) => found?.turns) },
-        { title: 'Coil height', unit: 'm', says: '', decimals: 3, values: numbers(({ size: found }) => found?.coilHeight_m) },
-        { title: 'Fits the tub', unit: '', says: '', decimals: 0, values: all.map(({ size: found }) => (found?.fitsTub === true ? 'yes' : found?.fitsTub === false ? 'no' : '')) },
-        { title: 'Smallest bend radius', unit: 'mm', says: '', decimals: 0, values: numbers((row) => { const radius = bendRadius(row); return radius === null ? null : radius * 1000; }) },
+        {
+          title: 'Coil height',
+          unit: 'm',
+          says: '',
+          decimals: 3,
+          values: numbers(({ size: found }) => found?.coilHeight_m),
+        },
+        {
+          title: 'Fits the tub',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ size: found }) =>
+            found?.fitsTub === true ? 'yes' : found?.fitsTub === false ? 'no' : '',
+          ),
+        },
+        {
+          title: 'Smallest bend radius',
+          unit: 'mm',
+          says: '',
+          decimals: 0,
+          values: numbers((row) => {
+            const radius = bendRadius(row);
+            return radius === null ? null : radius * 1000;
+          }),
+        },
         { title: 'Bending', unit: '', says: '', decimals: 0, values: all.map(({ size: found }) => found?.bend ?? '') },
         { title: 'Metal', unit: 'kg', says: '', decimals: 3, values: numbers(({ size: found }) => found?.mass_kg) },
-        { title: 'Pressure drop', unit: 'Pa', says: '', decimals: 0, values: numbers(({ size: found }) => found?.peakDrop_Pa) },
+        {
+          title: 'Pressure drop',
+          unit: 'Pa',
+          says: '',
+          decimals: 0,
+          values: numbers(({ size: found }) => found?.peakDrop_Pa),
+        },
         { title: 'Price', unit: '', says: '', decimals: 2, values: numbers(price) },
-        { title: 'To buy', unit: '', says: '', decimals: 0, values: all.map(({ size: found }) => (found ? packsWords(found, 'metric') : '')) },
+        {
+          title: 'To buy',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ size: found }) => (found ? packsWords(found, 'metric') : '')),
+        },
       ],
     };
   };
@@ -148,7 +290,8 @@ export function TubeTable(props: TubeTableProps) {
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        Each with the length that holds, margin included, all at your one price by length; whole packs cost more.{isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
+        Each with the length that holds, margin included, all at your one price by length; whole packs cost more.
+        {isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
       </p>
       <div class="tubes-controls">
         <label class="answer-choice">
@@ -168,7 +311,11 @@ export function TubeTable(props: TubeTableProps) {
         </label>
         <label class="answer-choice">
           <span>Bore</span>
-          <select onChange={(event) => props.onFilter({ ...props.filter, bore: BORES[event.currentTarget.selectedIndex]?.id ?? 'any' })}>
+          <select
+            onChange={(event) =>
+              props.onFilter({ ...props.filter, bore: BORES[event.currentTarget.selectedIndex]?.id ?? 'any' })
+            }
+          >
             <For each={BORES}>
               {({ id, from_m, to_m }) => (
                 <option value={id} selected={id === props.filter.bore}>
@@ -182,7 +329,13 @@ export function TubeTable(props: TubeTableProps) {
           only what holds and goes in
         </Toggle>
         <Show when={props.session.total() > 0}>
-          <Progress words="tubes tried" done={props.session.sizes().size} of={props.session.total()} running={props.session.running()} onCancel={() => props.session.stop()} />
+          <Progress
+            words="tubes tried"
+            done={props.session.sizes().size}
+            of={props.session.total()}
+            running={props.session.running()}
+            onCancel={() => props.session.stop()}
+          />
         </Show>
         <Show when={!props.session.running() && props.session.sizes().size < tubes.length}>
           <button type="button" onClick={() => props.onStart()}>
@@ -203,7 +356,9 @@ export function TubeTable(props: TubeTableProps) {
           caption="Standard tubes as the condenser of this still"
           columns={columns()}
           rows={shown()}
-          rowClass={(row) => `${isOwn(row) ? 'is-own' : ''} ${row.size === null ? 'is-untried' : ''} ${row.size !== null && !isGood(row) ? 'is-out' : ''}`}
+          rowClass={(row) =>
+            `${isOwn(row) ? 'is-own' : ''} ${row.size === null ? 'is-untried' : ''} ${row.size !== null && !isGood(row) ? 'is-out' : ''}`
+          }
           firstSort={{ id: 'length', down: false }}
         />
       </Show>

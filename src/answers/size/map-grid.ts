@@ -25,14 +25,16 @@ export function meanFlow({ cooling, run }: Pick<Scenario, 'cooling' | 'run'>): n
   );
 }
 
-export const isConstant = (schedule: Scenario['cooling']['flow_kg_s']): boolean => schedule.every(({ value }) => value === schedule[0]?.value);
+export const isConstant = (schedule: Scenario['cooling']['flow_kg_s']): boolean =>
+  schedule.every(({ value }) => value === schedule[0]?.value);
 
 /** A tub without running water is looked at by its volume, all else by its flow. */
 export const usualAxis = ({ condenser, cooling }: Scenario): MapAxis =>
   condenser.kind === 'coil-in-tub' && cooling.flow_kg_s.every(({ value }) => value === 0) ? 'tub-volume' : 'flow';
 
 /** Where the scenario itself stands on the horizontal axis. */
-export const ownX = (scenario: Scenario, axis: MapAxis): number => (axis === 'flow' ? meanFlow(scenario) : tubVolumeOf(scenario));
+export const ownX = (scenario: Scenario, axis: MapAxis): number =>
+  axis === 'flow' ? meanFlow(scenario) : tubVolumeOf(scenario);
 
 const LEAST_FLOW_SPAN = 0.004;
 /** A point nearer to the ends than these parts of the axis asks for another axis. */
@@ -44,12 +46,18 @@ const roundUp = (value: number): number => scaleLinear().domain([0, value]).nice
 
 /** Axis that spans a value with room to either side; the earlier one stays while it still serves. */
 function spanOf(value: number, least: number, earlier: number | undefined): number {
-  if (earlier !== undefined && value <= TOO_FAR * earlier && (value >= TOO_NEAR * earlier || earlier <= least)) return earlier;
+  if (earlier !== undefined && value <= TOO_FAR * earlier && (value >= TOO_NEAR * earlier || earlier <= least))
+    return earlier;
   return roundUp(Math.max(least, ROOM * value));
 }
 
 /** @param needed_m length that would hold, where it is known, so that the picture shows it */
-export function mapBounds(scenario: Scenario, axis: MapAxis, needed_m: number | null, earlier: MapBounds | null): MapBounds {
+export function mapBounds(
+  scenario: Scenario,
+  axis: MapAxis,
+  needed_m: number | null,
+  earlier: MapBounds | null,
+): MapBounds {
   const before = earlier?.axis === axis ? earlier : null;
   const wanted = Math.max(scenario.condenser.length_m, needed_m === null ? 0 : needed_m * 1.1);
   const length = Math.min(100, spanOf(wanted, 0.5, before?.length_m[1]));
@@ -100,7 +108,10 @@ export interface MapField {
 export const placeOf = (column: number, row: number): number => row * FINEST + column;
 
 /** Places of a stage that no earlier stage has. */
-export function placesOf(stride: number, known: ReadonlyMap<number, OutletReading>): readonly (readonly [column: number, row: number])[] {
+export function placesOf(
+  stride: number,
+  known: ReadonlyMap<number, OutletReading>,
+): readonly (readonly [column: number, row: number])[] {
   const places: (readonly [number, number])[] = [];
   for (let row = 0; row < FINEST; row += stride) {
     for (let column = 0; column < FINEST; column += stride) {
@@ -111,14 +122,22 @@ export function placesOf(stride: number, known: ReadonlyMap<number, OutletReadin
 }
 
 /** Columns at which vapour escapes below some length, with the lengths between which that changes. */
-export function changesOf({ bounds, readings, stride }: MapField): readonly { readonly column: number; readonly fails_m: number; readonly holds_m: number }[] {
+export function changesOf({
+  bounds,
+  readings,
+  stride,
+}: MapField): readonly { readonly column: number; readonly fails_m: number; readonly holds_m: number }[] {
   const changes: { column: number; fails_m: number; holds_m: number }[] = [];
   for (let column = 0; column < FINEST; column += stride) {
     for (let row = FINEST - 1 - stride; row >= 0; row -= stride) {
       const below = readings.get(placeOf(column, row));
       const above = readings.get(placeOf(column, row + stride));
       if (below?.fails === true && above?.fails === false) {
-        changes.push({ column, fails_m: nodeAt(bounds, column, row).length_m, holds_m: nodeAt(bounds, column, row + stride).length_m });
+        changes.push({
+          column,
+          fails_m: nodeAt(bounds, column, row).length_m,
+          holds_m: nodeAt(bounds, column, row + stride).length_m,
+        });
         break;
       }
     }

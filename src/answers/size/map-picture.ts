@@ -34,15 +34,29 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
   const { left, top } = frame;
   const [width, height] = [plotWidth(frame), plotHeight(frame)];
   const bottom = top + height;
-  const halo = { stroke: palette.paper, 'stroke-width': 4, 'stroke-linejoin': 'round', 'paint-order': 'stroke' } as const;
-  const label = (at: At, text: string, fill: string) => (at ? element('text', { x: at.x, y: at.y + 4, 'text-anchor': 'middle', fill, ...halo }, escaped(text)) : '');
+  const halo = {
+    stroke: palette.paper,
+    'stroke-width': 4,
+    'stroke-linejoin': 'round',
+    'paint-order': 'stroke',
+  } as const;
+  const label = (at: At, text: string, fill: string) =>
+    at ? element('text', { x: at.x, y: at.y + 4, 'text-anchor': 'middle', fill, ...halo }, escaped(text)) : '';
   const body = [
     element(
       'defs',
       {},
       element('clipPath', { id: 'plot' }, element('rect', { x: left, y: top, width, height })),
-      element('pattern', { id: 'warm', width: 9, height: 9, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' }, element('path', { d: 'M0,0V9', stroke: palette.copper, 'stroke-width': 0.75 })),
-      element('pattern', { id: 'escapes', width: 5, height: 5, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(-45)' }, element('path', { d: 'M0,0V5', stroke: palette.alarm, 'stroke-width': 1 })),
+      element(
+        'pattern',
+        { id: 'warm', width: 9, height: 9, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)' },
+        element('path', { d: 'M0,0V9', stroke: palette.copper, 'stroke-width': 0.75 }),
+      ),
+      element(
+        'pattern',
+        { id: 'escapes', width: 5, height: 5, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(-45)' },
+        element('path', { d: 'M0,0V5', stroke: palette.alarm, 'stroke-width': 1 }),
+      ),
     ),
     element(
       'g',
@@ -55,18 +69,37 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
       ...(shapes.tooTallBelow_px === null
         ? []
         : [
-            element('rect', { x: left, y: top, width, height: shapes.tooTallBelow_px - top, fill: palette.paper, 'fill-opacity': 0.6 }),
-            element('path', { d: `M${left},${shapes.tooTallBelow_px}h${width}`, stroke: palette['ink-2'], 'stroke-dasharray': '6 4' }),
+            element('rect', {
+              x: left,
+              y: top,
+              width,
+              height: shapes.tooTallBelow_px - top,
+              fill: palette.paper,
+              'fill-opacity': 0.6,
+            }),
+            element('path', {
+              d: `M${left},${shapes.tooTallBelow_px}h${width}`,
+              stroke: palette['ink-2'],
+              'stroke-dasharray': '6 4',
+            }),
           ]),
     ),
-    ...axes.across.map(({ at_px, words: said }) =>
-      element('path', { d: `M${at_px},${bottom}v5`, stroke: palette['ink-2'] }) + element('text', { x: at_px, y: bottom + 20, 'text-anchor': 'middle', fill: palette['ink-2'] }, escaped(said)),
+    ...axes.across.map(
+      ({ at_px, words: said }) =>
+        element('path', { d: `M${at_px},${bottom}v5`, stroke: palette['ink-2'] }) +
+        element('text', { x: at_px, y: bottom + 20, 'text-anchor': 'middle', fill: palette['ink-2'] }, escaped(said)),
     ),
-    ...axes.up.map(({ at_px, words: said }) =>
-      element('path', { d: `M${left},${at_px}h-5`, stroke: palette['ink-2'] }) + element('text', { x: left - 9, y: at_px + 4, 'text-anchor': 'end', fill: palette['ink-2'] }, escaped(said)),
+    ...axes.up.map(
+      ({ at_px, words: said }) =>
+        element('path', { d: `M${left},${at_px}h-5`, stroke: palette['ink-2'] }) +
+        element('text', { x: left - 9, y: at_px + 4, 'text-anchor': 'end', fill: palette['ink-2'] }, escaped(said)),
     ),
     element('path', { d: `M${left},${top}V${bottom}H${left + width}`, fill: 'none', stroke: palette['ink-2'] }),
-    element('text', { x: left + width, y: bottom + 38, 'text-anchor': 'end', fill: palette['ink-2'] }, escaped(axes.acrossTitle)),
+    element(
+      'text',
+      { x: left + width, y: bottom + 38, 'text-anchor': 'end', fill: palette['ink-2'] },
+      escaped(axes.acrossTitle),
+    ),
     element('text', { x: left, y: top - 10, fill: palette['ink-2'] }, escaped(axes.upTitle)),
     ...shapes.isotherms.map(({ label: at, words: said }) => label(at, said, palette.water)),
     label(shapes.warmLabel, words.warm, palette.copper),
@@ -76,7 +109,11 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
     element('circle', { cx: own.x, cy: own.y, r: 7, fill: palette.paper, stroke: palette.copper, 'stroke-width': 3 }),
     element('text', { ...ownLabel(own, frame, shapes), fill: palette.ink, ...halo }, escaped(words.own)),
   ];
-  return picture({ width: frame.width, height: frame.height, title: words.title, says: words.says, subtitle: words.subtitle }, palette, body.join(''));
+  return picture(
+    { width: frame.width, height: frame.height, title: words.title, says: words.says, subtitle: words.subtitle },
+    palette,
+    body.join(''),
+  );
 }
 
 /** Every point that was reckoned. */
@@ -95,10 +132,34 @@ export function mapTable({ bounds, readings, stride }: MapField, units: UnitSyst
     caption: 'Condenser map',
     rows: rows.length,
     columns: [
-      { title: bounds.axis === 'flow' ? 'Cooling-water flow' : 'Water in the tub', unit: xUnit.label, says: '', decimals: 3, values: rows.map(({ x }) => xUnit.fromSI(x)) },
-      { title: 'Length', unit: length.label, says: '', decimals: 3, values: rows.map(({ length_m }) => length.fromSI(length_m)) },
-      { title: 'Warmest distillate', unit: temperature.label, says: '', decimals: 1, values: rows.map(({ outlet_K }) => (outlet_K === null ? Number.NaN : temperature.fromSI(outlet_K))) },
-      { title: 'Fails by', unit: '', says: '', decimals: 0, values: rows.map(({ fails, pressure }) => (pressure ? 'pressure' : fails ? 'escaping vapour' : '')) },
+      {
+        title: bounds.axis === 'flow' ? 'Cooling-water flow' : 'Water in the tub',
+        unit: xUnit.label,
+        says: '',
+        decimals: 3,
+        values: rows.map(({ x }) => xUnit.fromSI(x)),
+      },
+      {
+        title: 'Length',
+        unit: length.label,
+        says: '',
+        decimals: 3,
+        values: rows.map(({ length_m }) => length.fromSI(length_m)),
+      },
+      {
+        title: 'Warmest distillate',
+        unit: temperature.label,
+        says: '',
+        decimals: 1,
+        values: rows.map(({ outlet_K }) => (outlet_K === null ? Number.NaN : temperature.fromSI(outlet_K))),
+      },
+      {
+        title: 'Fails by',
+        unit: '',
+        says: '',
+        decimals: 0,
+        values: rows.map(({ fails, pressure }) => (pressure ? 'pressure' : fails ? 'escaping vapour' : '')),
+      },
     ],
   };
 }

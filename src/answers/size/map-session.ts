@@ -34,7 +34,8 @@ export function createMapSession(pool: AnswersPool): MapSession {
 
   const work = async (scenario: Scenario, bounds: MapBounds, mine: AbortController): Promise<void> => {
     let readings = new Map<number, OutletReading>();
-    const ask = (nodes: readonly MapNode[], urgency: number, detail: MapDetail = 'fine') => pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal: mine.signal, urgency });
+    const ask = (nodes: readonly MapNode[], urgency: number, detail: MapDetail = 'fine') =>
+      pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal: mine.signal, urgency });
     for (const [stage, stride] of STRIDES.entries()) {
       // The first picture is rough, so that it comes at once; the next is reckoned anew.
       const detail = stage === 0 ? 'rough' : 'fine';
@@ -62,7 +63,12 @@ export function createMapSession(pool: AnswersPool): MapSession {
     if (doubt === mine) stop();
   };
 
-  const findEdges = async (bounds: MapBounds, readings: ReadonlyMap<number, OutletReading>, ask: (nodes: readonly MapNode[], urgency: number) => Promise<readonly OutletReading[]>, mine: AbortController) => {
+  const findEdges = async (
+    bounds: MapBounds,
+    readings: ReadonlyMap<number, OutletReading>,
+    ask: (nodes: readonly MapNode[], urgency: number) => Promise<readonly OutletReading[]>,
+    mine: AbortController,
+  ) => {
     const whole: MapField = { bounds, stride: 1, readings, edges: new Map() };
     const edges = new Map<number, number>();
     await Promise.all(

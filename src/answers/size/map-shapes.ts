@@ -54,7 +54,11 @@ export const pixelsOf = (frame: MapFrame, { x: [x0, x1], length_m: [y0, y1] }: M
 
 /** Catmull–Rom between four values, kept within the middle two so that no bump is made up. */
 function between(before: number, from: number, to: number, after: number, share: number): number {
-  const curve = from + 0.5 * share * (to - before + share * (2 * before - 5 * from + 4 * to - after + share * (3 * (from - to) + after - before)));
+  const curve =
+    from +
+    0.5 *
+      share *
+      (to - before + share * (2 * before - 5 * from + 4 * to - after + share * (3 * (from - to) + after - before)));
   return Math.min(Math.max(from, to), Math.max(Math.min(from, to), curve));
 }
 
@@ -78,7 +82,8 @@ function latticeOf({ readings, stride }: MapField): Lattice {
 
 function finer({ size, values }: Lattice, by: number): Lattice {
   const fine = (size - 1) * by + 1;
-  const at = (row: number, column: number): number => values[Math.min(size - 1, Math.max(0, row)) * size + Math.min(size - 1, Math.max(0, column))] as number;
+  const at = (row: number, column: number): number =>
+    values[Math.min(size - 1, Math.max(0, row)) * size + Math.min(size - 1, Math.max(0, column))] as number;
   const out = new Float64Array(fine * fine);
   for (let i = 0; i < fine; i++) {
     const row = Math.min(size - 2, Math.floor(i / by));
@@ -86,7 +91,8 @@ function finer({ size, values }: Lattice, by: number): Lattice {
     for (let k = 0; k < fine; k++) {
       const column = Math.min(size - 2, Math.floor(k / by));
       const across = k / by - column;
-      const along = (r: number) => between(at(r, column - 1), at(r, column), at(r, column + 1), at(r, column + 2), across);
+      const along = (r: number) =>
+        between(at(r, column - 1), at(r, column), at(r, column + 1), at(r, column + 2), across);
       out[i * fine + k] = between(along(row - 1), along(row), along(row + 1), along(row + 2), down);
     }
   }
@@ -94,7 +100,11 @@ function finer({ size, values }: Lattice, by: number): Lattice {
 }
 
 /** Polygons of a contour in pixels, as a path. */
-function pathOf(polygons: readonly (readonly (readonly (readonly number[])[])[])[], { size }: Lattice, frame: MapFrame): string {
+function pathOf(
+  polygons: readonly (readonly (readonly (readonly number[])[])[])[],
+  { size }: Lattice,
+  frame: MapFrame,
+): string {
   const point = ([x = 0, y = 0]: readonly number[]): string => {
     const px = frame.left + (plotWidth(frame) * (x - 0.5)) / (size - 1);
     const py = frame.top + (plotHeight(frame) * (y - 0.5)) / (size - 1);
@@ -135,7 +145,12 @@ function temperaturesToDraw(lattice: Lattice, units: UnitSystem): readonly numbe
 }
 
 /** The middle of the tallest free stretch of a region in the lattice, near the middle of the picture; `null` when it is slim. */
-function roomIn(lattice: Lattice, frame: MapFrame, inside: (row: number, column: number) => boolean, least_px: number): { x: number; y: number } | null {
+function roomIn(
+  lattice: Lattice,
+  frame: MapFrame,
+  inside: (row: number, column: number) => boolean,
+  least_px: number,
+): { x: number; y: number } | null {
   const { size } = lattice;
   const rowHeight = plotHeight(frame) / (size - 1);
   let best: { x: number; y: number; room: number } | null = null;
@@ -146,33 +161,53 @@ function roomIn(lattice: Lattice, frame: MapFrame, inside: (row: number, column:
       if (isIn && from < 0) from = row;
       if (!isIn && from >= 0) {
         const room = (row - from) * rowHeight * (1 - Math.abs(column / size - 0.5) * 0.6);
-        if (room > (best?.room ?? least_px)) best = { x: frame.left + (plotWidth(frame) * column) / (size - 1), y: frame.top + ((from + row - 1) / 2) * rowHeight, room };
+        if (room > (best?.room ?? least_px))
+          best = {
+            x: frame.left + (plotWidth(frame) * column) / (size - 1),
+            y: frame.top + ((from + row - 1) / 2) * rowHeight,
+            room,
+          };
         from = -1;
       }
     }
   }
   const inset = (REGION_ROOM / 2) * frame.textScale;
-  return best && { x: Math.min(frame.left + plotWidth(frame) - inset, Math.max(frame.left + inset, best.x)), y: best.y };
+  return (
+    best && { x: Math.min(frame.left + plotWidth(frame) - inset, Math.max(frame.left + inset, best.x)), y: best.y }
+  );
 }
 
 /**
  * @param limit_K warmest distillate wanted
  * @param longest_m longest coil that goes into the tub, `null` without one
  */
-export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, longest_m: number | null, units: UnitSystem): MapShapes {
+export function mapShapes(
+  field: MapField,
+  frame: MapFrame,
+  limit_K: number,
+  longest_m: number | null,
+  units: UnitSystem,
+): MapShapes {
   const lattice = finer(latticeOf(field), FINER);
   const pixels = pixelsOf(frame, field.bounds);
   const unit = displayUnit('K', units, 'temperature');
   const isotherm = contours().size([lattice.size, lattice.size]);
   const values = [...lattice.values].map((value) => (Number.isFinite(value) ? value : 0));
-  const shape = (temperature: number): string => pathOf(isotherm.contour(values, temperature).coordinates, lattice, frame);
+  const shape = (temperature: number): string =>
+    pathOf(isotherm.contour(values, temperature).coordinates, lattice, frame);
 
-  const edge = escapeLine(field).map(([x, length_m]): [number, number] => [pixels.x(x), Math.max(frame.top - 2, pixels.y(length_m))]);
+  const edge = escapeLine(field).map(([x, length_m]): [number, number] => [
+    pixels.x(x),
+    Math.max(frame.top - 2, pixels.y(length_m)),
+  ]);
   const bottom = frame.top + plotHeight(frame);
   const first = edge[0];
   const last = edge.at(-1);
   const anyEscapes = edge.some(([, y]) => y < bottom);
-  const escapes = first && last && anyEscapes ? `${line().curve(curveMonotoneX)(edge) ?? ''}L${last[0]},${bottom + 2}L${first[0]},${bottom + 2}Z` : '';
+  const escapes =
+    first && last && anyEscapes
+      ? `${line().curve(curveMonotoneX)(edge) ?? ''}L${last[0]},${bottom + 2}L${first[0]},${bottom + 2}Z`
+      : '';
   const edgeY = scaleLinear()
     .domain(edge.map(([x]) => x))
     .range(edge.map(([, y]) => y))
@@ -188,12 +223,21 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, lon
   const room = 34 * frame.textScale;
   /** Rather below the coils that are too tall than among them. */
   const within = (inside: (row: number, column: number) => boolean) =>
-    roomIn(lattice, frame, (row, column) => inside(row, column) && !isTooTall(row), room) ?? roomIn(lattice, frame, inside, room);
+    roomIn(lattice, frame, (row, column) => inside(row, column) && !isTooTall(row), room) ??
+    roomIn(lattice, frame, inside, room);
   const regions = {
-    tooTallLabel: tallest_px - frame.top > TALL_ROOM * frame.textScale ? { x: frame.left + plotWidth(frame) / 2, y: (frame.top + tallest_px) / 2 } : null,
+    tooTallLabel:
+      tallest_px - frame.top > TALL_ROOM * frame.textScale
+        ? { x: frame.left + plotWidth(frame) / 2, y: (frame.top + tallest_px) / 2 }
+        : null,
     warmLabel: within((row, column) => isWarm(row, column) && !isEscaping(row, column)),
     escapesLabel: within(isEscaping),
-    holdsLabel: roomIn(lattice, frame, (row, column) => !isWarm(row, column) && !isEscaping(row, column) && !isTooTall(row), room),
+    holdsLabel: roomIn(
+      lattice,
+      frame,
+      (row, column) => !isWarm(row, column) && !isEscaping(row, column) && !isTooTall(row),
+      room,
+    ),
   };
   const taken = Object.values(regions).filter((at) => at !== null);
   const place = (temperature: number): { x: number; y: number } | null => {
@@ -202,17 +246,31 @@ export function mapShapes(field: MapField, frame: MapFrame, limit_K: number, lon
       const y = crossing(lattice, frame, column, temperature);
       const x = columnX(column);
       if (y === null || y > edgeY(x) - 8 || y < frame.top + 8 || y > bottom - 8) continue;
-      if (taken.some((other) => Math.abs(other.x - x) < LABEL_ROOM * frame.textScale && Math.abs(other.y - y) < 18 * frame.textScale)) continue;
+      if (
+        taken.some(
+          (other) =>
+            Math.abs(other.x - x) < LABEL_ROOM * frame.textScale && Math.abs(other.y - y) < 18 * frame.textScale,
+        )
+      )
+        continue;
       taken.push({ x, y });
       return { x, y };
     }
     return null;
   };
-  const isotherms = [...temperaturesToDraw(lattice, units)].reverse().map((temperature_K): Isotherm => ({
-    temperature_K,
-    path: shape(temperature_K),
-    words: `${Math.round(unit.fromSI(temperature_K))}\u202f${unit.label}`,
-    label: place(temperature_K),
-  }));
-  return { isotherms, warm: shape(limit_K), escapes, tooTallBelow_px: tallest_px > frame.top ? tallest_px : null, ...regions };
+  const isotherms = [...temperaturesToDraw(lattice, units)]
+    .reverse()
+    .map((temperature_K): Isotherm => ({
+      temperature_K,
+      path: shape(temperature_K),
+      words: `${Math.round(unit.fromSI(temperature_K))}\u202f${unit.label}`,
+      label: place(temperature_K),
+    }));
+  return {
+    isotherms,
+    warm: shape(limit_K),
+    escapes,
+    tooTallBelow_px: tallest_px > frame.top ? tallest_px : null,
+    ...regions,
+  };
 }

@@ -18,9 +18,21 @@ const DROP = 4;
 type At = { readonly x: number; readonly y: number };
 
 /** The first place, of right, left, above and below, that is free and within the picture. */
-export function ownLabel(own: At, frame: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>, shapes: MapShapes | null): OwnLabel {
+export function ownLabel(
+  own: At,
+  frame: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>,
+  shapes: MapShapes | null,
+): OwnLabel {
   const scale = frame.textScale;
-  const said = shapes ? [shapes.warmLabel, shapes.escapesLabel, shapes.holdsLabel, shapes.tooTallLabel, ...shapes.isotherms.map(({ label }) => label)].filter((at) => at !== null) : [];
+  const said = shapes
+    ? [
+        shapes.warmLabel,
+        shapes.escapesLabel,
+        shapes.holdsLabel,
+        shapes.tooTallLabel,
+        ...shapes.isotherms.map(({ label }) => label),
+      ].filter((at) => at !== null)
+    : [];
   const right: OwnLabel = { x: own.x + BESIDE, y: own.y + DROP, 'text-anchor': 'start' };
   const places: readonly (OwnLabel & { readonly middle: number })[] = [
     { ...right, middle: own.x + BESIDE + HALF_NAME * scale },
@@ -30,7 +42,13 @@ export function ownLabel(own: At, frame: Pick<MapFrame, 'left' | 'right' | 'widt
   ];
   const free = places.find(({ middle, y }) => {
     const inside = middle - HALF_NAME * scale >= frame.left && middle + HALF_NAME * scale <= frame.width - frame.right;
-    return inside && said.every((other) => Math.abs(other.x - middle) > ROOM.width * scale || Math.abs(other.y - (y - DROP)) > ROOM.height * scale);
+    return (
+      inside &&
+      said.every(
+        (other) =>
+          Math.abs(other.x - middle) > ROOM.width * scale || Math.abs(other.y - (y - DROP)) > ROOM.height * scale,
+      )
+    );
   });
   if (!free) return right;
   return { x: free.x, y: free.y, 'text-anchor': free['text-anchor'] };
@@ -41,7 +59,11 @@ const HALF_REGION = 84;
 const REGION_HEIGHT = 18;
 
 /** The name of a region, moved aside where the reader's own point would stand on it. */
-function clearOf(at: At | null, own: At, { left, right, width, textScale }: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>): At | null {
+function clearOf(
+  at: At | null,
+  own: At,
+  { left, right, width, textScale }: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>,
+): At | null {
   const half = HALF_REGION * textScale;
   if (at === null || Math.abs(at.x - own.x) > half || Math.abs(at.y - own.y) > REGION_HEIGHT * textScale) return at;
   const toRight = own.x + 1.4 * half;
@@ -49,8 +71,16 @@ function clearOf(at: At | null, own: At, { left, right, width, textScale }: Pick
 }
 
 /** The shapes with every region's name clear of the reader's own point. */
-export function withClearNames<T extends Pick<MapShapes, 'warmLabel' | 'escapesLabel' | 'holdsLabel' | 'tooTallLabel'> | null>(shapes: T, own: At, frame: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>): T {
+export function withClearNames<
+  T extends Pick<MapShapes, 'warmLabel' | 'escapesLabel' | 'holdsLabel' | 'tooTallLabel'> | null,
+>(shapes: T, own: At, frame: Pick<MapFrame, 'left' | 'right' | 'width' | 'textScale'>): T {
   if (shapes === null) return shapes;
   const clear = (at: At | null) => clearOf(at, own, frame);
-  return { ...shapes, warmLabel: clear(shapes.warmLabel), escapesLabel: clear(shapes.escapesLabel), holdsLabel: clear(shapes.holdsLabel), tooTallLabel: clear(shapes.tooTallLabel) };
+  return {
+    ...shapes,
+    warmLabel: clear(shapes.warmLabel),
+    escapesLabel: clear(shapes.escapesLabel),
+    holdsLabel: clear(shapes.holdsLabel),
+    tooTallLabel: clear(shapes.tooTallLabel),
+  };
 }

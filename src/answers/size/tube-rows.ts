@@ -41,14 +41,21 @@ const boreFits = ({ insideDiameter_m }: Tube, bore: BoreId): boolean => {
 };
 
 /** Whether a tube is one to buy for this still; what has not been tried may be. */
-export const isGood = ({ size }: TubeRow): boolean => size === null || (size.length_m !== null && size.fitsTub !== false && size.bendOk !== false);
+export const isGood = ({ size }: TubeRow): boolean =>
+  size === null || (size.length_m !== null && size.fitsTub !== false && size.bendOk !== false);
 
 export const wanted = (row: TubeRow, { standard, bore, onlyGood }: TubeFilter): boolean =>
   (standard === '' || row.tube.standard === standard) && boreFits(row.tube, bore) && (!onlyGood || isGood(row));
 
 /** Those that the reader looks at first, each with the length to try first: lengths go roughly with the outside. */
-export function tubesInOrder(filter: TubeFilter, own: TubeSize, canCoilOnly: boolean, hopeless_m: number): readonly { readonly id: string; readonly start_m: number }[] {
-  const rank = (tube: Tube): number => (wanted({ tube, size: null }, filter) ? 0 : 2) + (canCoilOnly && !tube.coilable ? 1 : 0);
+export function tubesInOrder(
+  filter: TubeFilter,
+  own: TubeSize,
+  canCoilOnly: boolean,
+  hopeless_m: number,
+): readonly { readonly id: string; readonly start_m: number }[] {
+  const rank = (tube: Tube): number =>
+    (wanted({ tube, size: null }, filter) ? 0 : 2) + (canCoilOnly && !tube.coilable ? 1 : 0);
   const start = (tube: Tube): number =>
     own.length_m === null ? hopeless_m : 1.25 * own.length_m * (own.outsideDiameter_m / tube.outsideDiameter_m);
   return [...tubes].sort((a, b) => rank(a) - rank(b)).map((tube) => ({ id: tube.id, start_m: start(tube) }));

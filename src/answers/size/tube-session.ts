@@ -13,7 +13,12 @@ export interface TubeSession {
   readonly running: Accessor<boolean>;
   readonly problem: Accessor<string | null>;
   /** @param tubes ids, the first wanted first, each with the length to look at first */
-  start(of: string, scenario: Scenario, margin: number, tubes: readonly { readonly id: string; readonly start_m: number }[]): void;
+  start(
+    of: string,
+    scenario: Scenario,
+    margin: number,
+    tubes: readonly { readonly id: string; readonly start_m: number }[],
+  ): void;
   stop(): void;
 }
 

@@ -13,7 +13,20 @@ export function Formula(props: FormulaProps) {
   let element: HTMLElement | undefined;
   createEffect(() => {
     if (!element) return;
-    katex.render(props.tex, element, { displayMode: props.display === true, throwOnError: false, strict: 'ignore', output: 'htmlAndMathml' });
+    katex.render(props.tex, element, {
+      displayMode: props.display === true,
+      throwOnError: false,
+      strict: 'ignore',
+      output: 'htmlAndMathml',
+    });
   });
-  return <span ref={element} class={props.display === true ? 'formula is-display' : 'formula'} tabindex={props.display === true ? 0 : undefined} role={props.display === true ? 'group' : undefined} aria-label={props.display === true ? 'Equation' : undefined} />;
+  return (
+    <span
+      ref={element}
+      class={props.display === true ? 'formula is-display' : 'formula'}
+      tabindex={props.display === true ? 0 : undefined}
+      role={props.display === true ? 'group' : undefined}
+      aria-label={props.display === true ? 'Equation' : undefined}
+    />
+  );
 }

@@ -35,7 +35,13 @@ export function WorkingButton(props: WorkingButtonProps) {
       </button>
       <Show when={wanted()}>
         <Suspense>
-          <WorkingDialog open={open()} topic={props.topic} scenario={props.scenario} units={props.units} onClose={() => setOpen(false)} />
+          <WorkingDialog
+            open={open()}
+            topic={props.topic}
+            scenario={props.scenario}
+            units={props.units}
+            onClose={() => setOpen(false)}
+          />
         </Suspense>
       </Show>
     </>

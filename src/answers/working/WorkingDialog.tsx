@@ -33,7 +33,10 @@ function resultWords({ id, result: { value, unit } }: WorkingSheet, units: UnitS
 }
 
 export function WorkingDialog(props: WorkingDialogProps) {
-  const asked = createAsked(answersPool(), 'working', () => (props.open ? [props.scenario, null] : null), { urgency: 0, quiet_ms: 0 });
+  const asked = createAsked(answersPool(), 'working', () => (props.open ? [props.scenario, null] : null), {
+    urgency: 0,
+    quiet_ms: 0,
+  });
   const [chosen, setChosen] = createSignal<string>('');
   createEffect(
     on(
@@ -47,7 +50,12 @@ export function WorkingDialog(props: WorkingDialogProps) {
   const missing = () => asked.answer() !== null && sheet() === null;
   const save = () => {
     const found = sheet();
-    if (found) saveText(`${JSON.stringify(found, null, 2)}\n`, 'application/json', fileName(props.scenario.name, `working ${found.title}`, 'json'));
+    if (found)
+      saveText(
+        `${JSON.stringify(found, null, 2)}\n`,
+        'application/json',
+        fileName(props.scenario.name, `working ${found.title}`, 'json'),
+      );
   };
 
   return (
@@ -81,7 +89,17 @@ export function WorkingDialog(props: WorkingDialogProps) {
         </Show>
       </div>
       <div class="working-scroll" tabindex="0" role="region" aria-label="Working">
-        <Show when={sheet()} fallback={<p class="answer-quiet">{asked.problem() ?? (missing() ? 'This run never got so far, so there is nothing to show for this number.' : 'Working it out…')}</p>}>
+        <Show
+          when={sheet()}
+          fallback={
+            <p class="answer-quiet">
+              {asked.problem() ??
+                (missing()
+                  ? 'This run never got so far, so there is nothing to show for this number.'
+                  : 'Working it out…')}
+            </p>
+          }
+        >
           {(found) => (
             <>
               <p class="working-result">
@@ -89,12 +107,19 @@ export function WorkingDialog(props: WorkingDialogProps) {
               </p>
               <p class="answer-quiet">
                 {found().says}
-                <Show when={found().time_s}>{(time_s) => <> Shown at {formatDuration(time_s(), { short: true })}.</>}</Show>
+                <Show when={found().time_s}>
+                  {(time_s) => <> Shown at {formatDuration(time_s(), { short: true })}.</>}
+                </Show>
               </p>
-              <For each={found().steps}>{(step, place) => <WorkingStepView step={step} number={place() + 1} units={props.units} />}</For>
+              <For each={found().steps}>
+                {(step, place) => <WorkingStepView step={step} number={place() + 1} units={props.units} />}
+              </For>
               <p class="working-agrees">
-                The run itself has {plainNumber(found().ofRun.value)} {unitWords(found().result.unit)} ({found().ofRun.from})
-                {Math.abs(found().ofRun.value - found().result.value) <= SAME * Math.abs(found().result.value) ? ', the same number.' : '.'}
+                The run itself has {plainNumber(found().ofRun.value)} {unitWords(found().result.unit)} (
+                {found().ofRun.from})
+                {Math.abs(found().ofRun.value - found().result.value) <= SAME * Math.abs(found().result.value)
+                  ? ', the same number.'
+                  : '.'}
               </p>
             </>
           )}

@@ -47,7 +47,9 @@ export function WorkingStepView(props: WorkingStepProps) {
       </table>
       <Formula tex={props.step.substituted} display />
       <Show when={props.step.result.unit !== '1'}>
-        <p class="working-plain">That is {formatQuantity(props.step.result.value, props.step.result.unit, props.units, { significant: 4 })}.</p>
+        <p class="working-plain">
+          That is {formatQuantity(props.step.result.value, props.step.result.unit, props.units, { significant: 4 })}.
+        </p>
       </Show>
       <Show when={!props.step.valid.inside}>
         <p class="working-outside">Used outside the range that its source gives.</p>

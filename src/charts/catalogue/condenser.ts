@@ -9,7 +9,12 @@ import type { Ink } from '../model/palette.ts';
 import { gridRowAt, momentAt, readLine } from '../model/sample.ts';
 import { columnOf, LONG_DASH, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
 
-const TEMPERATURES: readonly { readonly grid: GridName; readonly label: string; readonly ink: Ink; readonly dash: readonly number[] }[] = [
+const TEMPERATURES: readonly {
+  readonly grid: GridName;
+  readonly label: string;
+  readonly ink: Ink;
+  readonly dash: readonly number[];
+}[] = [
   { grid: 'condenserCoolant_K', label: 'Coolant', ink: 'water', dash: SOLID },
   { grid: 'condenserWall_K', label: 'Wall', ink: 'copper', dash: LONG_DASH },
   { grid: 'condenserInside_K', label: 'Inside', ink: 'steam', dash: SOLID },
@@ -43,7 +48,9 @@ export function condenserChart(runs: readonly NamedRun[], extents: CondenserExte
       parts: 1,
       bands: [],
       points: [],
-      series: runs.flatMap((run, index) => TEMPERATURES.map((words) => profile(run, index, words.grid, 'temperature', words, time_s))),
+      series: runs.flatMap((run, index) =>
+        TEMPERATURES.map((words) => profile(run, index, words.grid, 'temperature', words, time_s)),
+      ),
     },
     {
       kind: 'lines',
@@ -56,7 +63,14 @@ export function condenserChart(runs: readonly NamedRun[], extents: CondenserExte
       bands: [],
       points: [],
       series: runs.map((run, index) =>
-        profile(run, index, 'condenserHeat_W_m', 'heatPerLength', { label: 'Heat', ink: 'copper', dash: SOLID }, time_s),
+        profile(
+          run,
+          index,
+          'condenserHeat_W_m',
+          'heatPerLength',
+          { label: 'Heat', ink: 'copper', dash: SOLID },
+          time_s,
+        ),
       ),
     },
   ];
@@ -105,7 +119,15 @@ export function condensingEnd(result: RunResult, time_s: number, system: UnitSys
   const length = tubeLength(result);
   const used = at(columnOf(result, 'condensingLength_m'));
   if (used >= length)
-    return [{ x: length, words: 'vapour escapes', severity: 'alarm', sentence: 'The tube is too short to condense everything at this moment.', rank: 3 }];
+    return [
+      {
+        x: length,
+        words: 'vapour escapes',
+        severity: 'alarm',
+        sentence: 'The tube is too short to condense everything at this moment.',
+        rank: 3,
+      },
+    ];
   const words = `condensing ends at ${formatQuantity(used, 'm', system, { hint: 'condensingLength_m' })}`;
   return [{ x: used, words, severity: 'note', sentence: `At this moment ${words}.`, rank: 1 }];
 }

@@ -33,8 +33,20 @@ export function coolingChart(runs: readonly NamedRun[]): Chart {
         between: ['coolantIn_K', 'coolantOut_K'],
         series: [
           ...tubLayers(runs),
-          ...columnInRuns(runs, { column: 'coolantIn_K', label: 'In', measure: 'temperature', ink: 'water', dash: DOTS }),
-          ...columnInRuns(runs, { column: 'coolantOut_K', label: 'Out', measure: 'temperature', ink: 'water', dash: SOLID }),
+          ...columnInRuns(runs, {
+            column: 'coolantIn_K',
+            label: 'In',
+            measure: 'temperature',
+            ink: 'water',
+            dash: DOTS,
+          }),
+          ...columnInRuns(runs, {
+            column: 'coolantOut_K',
+            label: 'Out',
+            measure: 'temperature',
+            ink: 'water',
+            dash: SOLID,
+          }),
         ],
       },
       {

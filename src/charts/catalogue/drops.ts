@@ -62,7 +62,13 @@ export function dropsChart(capture: DropCapture): Chart {
         parts: 1,
         series: [
           layer('caught', 'Caught', 'share of the oil in this size that is caught', 'oil-wash', caught),
-          layer('lost', 'Lost', 'share of the oil in this size that passes with the water', 'water-wash', share.map((whole, index) => whole - (caught[index] as number))),
+          layer(
+            'lost',
+            'Lost',
+            'share of the oil in this size that passes with the water',
+            'water-wash',
+            share.map((whole, index) => whole - (caught[index] as number)),
+          ),
         ],
       },
     ],

@@ -19,8 +19,21 @@ export const heatChart = (runs: readonly NamedRun[]): Chart => ({
       bands: [],
       points: [],
       series: [
-        ...columnInRuns(runs, { column: 'lossPower_W', label: 'Lost to air', measure: 'power', ink: 'ink-2', dash: DOTS }),
-        ...columnInRuns(runs, { column: 'sourcePower_W', label: 'Source', measure: 'power', ink: 'copper', dash: LONG_DASH, weight: 1.25 }),
+        ...columnInRuns(runs, {
+          column: 'lossPower_W',
+          label: 'Lost to air',
+          measure: 'power',
+          ink: 'ink-2',
+          dash: DOTS,
+        }),
+        ...columnInRuns(runs, {
+          column: 'sourcePower_W',
+          label: 'Source',
+          measure: 'power',
+          ink: 'copper',
+          dash: LONG_DASH,
+          weight: 1.25,
+        }),
         ...columnInRuns(runs, { column: 'potPower_W', label: 'Into pot', measure: 'power', ink: 'copper' }),
         ...columnInRuns(runs, { column: 'duty_W', label: 'Condenser', measure: 'power', ink: 'water' }),
       ],

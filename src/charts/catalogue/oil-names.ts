@@ -8,7 +8,12 @@ const GREEK: Readonly<Record<string, string>> = { alpha: 'α', beta: 'β', gamma
 export const shortName = (name: string): string =>
   name.replace(/ \(.*\)$/u, '').replace(/^(alpha|beta|gamma)-/u, (_, letter: string) => `${GREEK[letter] ?? letter}-`);
 
-const places = new Map(constituents.map(({ id, name, normalBoilingPoint }) => [id, { name: shortName(name), boiling_K: normalBoilingPoint.value }]));
+const places = new Map(
+  constituents.map(({ id, name, normalBoilingPoint }) => [
+    id,
+    { name: shortName(name), boiling_K: normalBoilingPoint.value },
+  ]),
+);
 
 /** The most volatile first; a constituent without data keeps its id and comes last. */
 export const oilNames = (ids: readonly string[]): readonly OilName[] =>

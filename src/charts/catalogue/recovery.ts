@@ -13,7 +13,11 @@ export interface RecoveryBand {
 /** A share of the oil that somebody weighed. */
 export type RecoveryPoint = LoggedPoints['points'][number];
 
-export function recoveryChart(runs: readonly NamedRun[], band?: RecoveryBand, logged: readonly RecoveryPoint[] = []): Chart {
+export function recoveryChart(
+  runs: readonly NamedRun[],
+  band?: RecoveryBand,
+  logged: readonly RecoveryPoint[] = [],
+): Chart {
   const bands: readonly Band[] = band
     ? [{ key: 'p10-p90', label: '8 runs in 10', xs: band.times, low: band.p10, high: band.p90, ink: 'oil-wash' }]
     : [];
@@ -54,7 +58,14 @@ export function recoveryChart(runs: readonly NamedRun[], band?: RecoveryBand, lo
             : []),
           ...lineInRuns(
             runs,
-            { key: 'recovery', label: 'Collected', says: 'oil collected as a share of the oil in the charge', measure: 'share', ink: 'oil', weight: 2 },
+            {
+              key: 'recovery',
+              label: 'Collected',
+              says: 'oil collected as a share of the oil in the charge',
+              measure: 'share',
+              ink: 'oil',
+              weight: 2,
+            },
             (result) => {
               const inCharge = result.summary.oilInCharge_kg;
               return inCharge > 0 ? columnOf(result, 'oilCollected_kg').map((collected) => collected / inCharge) : null;

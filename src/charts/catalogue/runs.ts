@@ -32,10 +32,15 @@ export interface LineWords {
 
 export const timesOf = ({ record }: RunResult): Float64Array => record.columns.time_s.subarray(0, record.rows);
 
-export const columnOf = ({ record }: RunResult, name: ColumnName): Float64Array => record.columns[name].subarray(0, record.rows);
+export const columnOf = ({ record }: RunResult, name: ColumnName): Float64Array =>
+  record.columns[name].subarray(0, record.rows);
 
 /** The same line in every run. `valuesOf` may answer `null` where a run has no such line. */
-export function lineInRuns(runs: readonly NamedRun[], words: LineWords, valuesOf: (result: RunResult) => Float64Array | null): readonly Series[] {
+export function lineInRuns(
+  runs: readonly NamedRun[],
+  words: LineWords,
+  valuesOf: (result: RunResult) => Float64Array | null,
+): readonly Series[] {
   return runs.flatMap(({ name, result }, run) => {
     const values = valuesOf(result);
     if (values === null) return [];

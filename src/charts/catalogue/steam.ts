@@ -21,11 +21,34 @@ export function steamChart(runs: readonly NamedRun[]): Chart {
         bands: [],
         points: [],
         series: [
-          ...columnInRuns(runs, { column: 'steamRate_kg_s', label: 'Steam made', measure: 'steamRate', ink: 'steam', dash: LONG_DASH }),
-          ...columnInRuns(runs, { column: 'vapourRate_kg_s', label: 'At condenser', measure: 'steamRate', ink: 'steam' }),
-          ...columnInRuns(runs, { column: 'condensateRate_kg_s', label: 'Distillate', measure: 'steamRate', ink: 'water' }),
+          ...columnInRuns(runs, {
+            column: 'steamRate_kg_s',
+            label: 'Steam made',
+            measure: 'steamRate',
+            ink: 'steam',
+            dash: LONG_DASH,
+          }),
+          ...columnInRuns(runs, {
+            column: 'vapourRate_kg_s',
+            label: 'At condenser',
+            measure: 'steamRate',
+            ink: 'steam',
+          }),
+          ...columnInRuns(runs, {
+            column: 'condensateRate_kg_s',
+            label: 'Distillate',
+            measure: 'steamRate',
+            ink: 'water',
+          }),
           ...(escapes
-            ? columnInRuns(runs, { column: 'escapingWater_kg_s', label: 'Escaping', measure: 'steamRate', ink: 'alarm', dash: [4, 2], weight: 2.2 })
+            ? columnInRuns(runs, {
+                column: 'escapingWater_kg_s',
+                label: 'Escaping',
+                measure: 'steamRate',
+                ink: 'alarm',
+                dash: [4, 2],
+                weight: 2.2,
+              })
             : []),
         ],
       },

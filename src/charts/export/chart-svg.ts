@@ -30,7 +30,16 @@ const FLAG_ROW = 18;
 /** Rough width of a letter of 13 px text, for flags in a picture that nothing measures. */
 const LETTER = 6.4;
 
-export function chartPicture({ prepared, labels, flags, palette, system, subtitle, readAt, restingWords }: ChartPicture): string {
+export function chartPicture({
+  prepared,
+  labels,
+  flags,
+  palette,
+  system,
+  subtitle,
+  readAt,
+  restingWords,
+}: ChartPicture): string {
   const { chart, layout } = prepared;
   const valueOf = (label: EndLabel): string => restingWords?.(label) ?? readingWords(chart, label, readAt, system);
   const body = [
@@ -43,7 +52,11 @@ export function chartPicture({ prepared, labels, flags, palette, system, subtitl
     ),
     flagsMarkup(flags, prepared, palette),
   ];
-  return picture({ width: layout.width, height: layout.height + FLAG_ROW, title: chart.title, says: chart.says, subtitle }, palette, body.join(''));
+  return picture(
+    { width: layout.width, height: layout.height + FLAG_ROW, title: chart.title, says: chart.says, subtitle },
+    palette,
+    body.join(''),
+  );
 }
 
 function axesMarkup(prepared: PreparedChart, palette: Palette): string {
@@ -51,11 +64,19 @@ function axesMarkup(prepared: PreparedChart, palette: Palette): string {
   const across = ticks.map(({ at, words: name }) => {
     const x = layout.left + pixelOf(prepared, at);
     return (
-      element('path', { d: `M${x},${layout.lanes[0]?.top ?? 0}V${layout.axisTop}`, stroke: palette.hair, 'stroke-width': 0.5 }) +
-      element('text', { x, y: layout.axisTop + 17, 'text-anchor': 'middle', fill: palette['ink-2'] }, words(name))
+      element('path', {
+        d: `M${x},${layout.lanes[0]?.top ?? 0}V${layout.axisTop}`,
+        stroke: palette.hair,
+        'stroke-width': 0.5,
+      }) + element('text', { x, y: layout.axisTop + 17, 'text-anchor': 'middle', fill: palette['ink-2'] }, words(name))
     );
   });
-  return element('g', { class: 'axes' }, ...across, ...prepared.lanes.map((lane, index) => laneMarkup(lane, layout, index, palette)));
+  return element(
+    'g',
+    { class: 'axes' },
+    ...across,
+    ...prepared.lanes.map((lane, index) => laneMarkup(lane, layout, index, palette)),
+  );
 }
 
 function laneMarkup(lane: PreparedLane, layout: ChartLayout, index: number, palette: Palette): string {
@@ -64,29 +85,53 @@ function laneMarkup(lane: PreparedLane, layout: ChartLayout, index: number, pale
     const y = lane.y.offset + lane.y.slope * tick;
     return (
       element('path', { d: `M${layout.left},${y}H${layout.right}`, stroke: palette.hair, 'stroke-width': 0.5 }) +
-      element('text', { x: layout.left - 8, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] }, words(formatNumber(tick, lane.tickDecimals)))
+      element(
+        'text',
+        { x: layout.left - 8, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] },
+        words(formatNumber(tick, lane.tickDecimals)),
+      )
     );
   });
   return element(
     'g',
     {},
     ...rows,
-    element('text', { x: layout.left - 8, y: top - 10, 'text-anchor': 'end', fill: palette['ink-2'] }, words(lane.unit.label)),
+    element(
+      'text',
+      { x: layout.left - 8, y: top - 10, 'text-anchor': 'end', fill: palette['ink-2'] },
+      words(lane.unit.label),
+    ),
     element('text', { x: layout.left, y: top - 10, fill: palette['ink-2'] }, words(lane.lane.title)),
   );
 }
 
 const tracesMarkup = (prepared: PreparedChart, palette: Palette): string =>
-  element('g', { transform: `translate(${prepared.layout.left} 0)` }, ...shapesOf(prepared).map((shape) => shapeMarkup(shape, palette)));
+  element(
+    'g',
+    { transform: `translate(${prepared.layout.left} 0)` },
+    ...shapesOf(prepared).map((shape) => shapeMarkup(shape, palette)),
+  );
 
-function labelsMarkup(labels: readonly EndLabel[], valueOf: (label: EndLabel) => string, layout: ChartLayout, palette: Palette): string {
+function labelsMarkup(
+  labels: readonly EndLabel[],
+  valueOf: (label: EndLabel) => string,
+  layout: ChartLayout,
+  palette: Palette,
+): string {
   const placed = labels.flatMap((label) => {
     if (label.y === null) return [];
     const x = layout.right + 14;
     const colour = label.patch ? palette.ink : colourOf(palette, label.ink);
     return [
-      element('path', { d: leaderPath(layout, label.endX, label.wantedY, label.y), fill: 'none', stroke: palette.edge, 'stroke-width': 0.75 }),
-      ...(label.patch ? [element('rect', { x, y: label.y - 5, width: 9, height: 9, fill: colourOf(palette, label.ink) })] : []),
+      element('path', {
+        d: leaderPath(layout, label.endX, label.wantedY, label.y),
+        fill: 'none',
+        stroke: palette.edge,
+        'stroke-width': 0.75,
+      }),
+      ...(label.patch
+        ? [element('rect', { x, y: label.y - 5, width: 9, height: 9, fill: colourOf(palette, label.ink) })]
+        : []),
       element('text', { x: label.patch ? x + 14 : x, y: label.y + 4, fill: colour }, words(label.label)),
       element('text', { x: layout.width, y: label.y + 4, 'text-anchor': 'end', fill: colour }, words(valueOf(label))),
     ];
@@ -99,7 +144,8 @@ function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: P
   const inside = flags.filter(({ x }) => x >= prepared.xDomain[0] && x <= prepared.xDomain[1]);
   const wordsOf = prepared.chart.xAxis === 'time' ? timedWords : untimedWords;
   /** An alarm carries a shape as well, at the head of its staff. */
-  const headOf = (at: number, severity: Flag['severity'], colour: string) => (severity === 'alarm' ? element('path', { d: `M${at - 4},7h8L${at},0Z`, fill: colour }) : '');
+  const headOf = (at: number, severity: Flag['severity'], colour: string) =>
+    severity === 'alarm' ? element('path', { d: `M${at - 4},7h8L${at},0Z`, fill: colour }) : '';
   const sides = placeFlags(
     inside.map((flag) => ({ x: pixelOf(prepared, flag.x), width: wordsOf(flag).length * LETTER + 6, rank: flag.rank })),
     layout.plotWidth,
@@ -110,11 +156,25 @@ function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: P
     const colour = severity === 'alarm' ? palette.alarm : palette['ink-2'];
     const side = sides[index];
     return (
-      element('path', { d: `M${at},6V${layout.axisTop + FLAG_ROW}`, stroke: colour, 'stroke-width': severity === 'alarm' ? 1 : 0.75, 'stroke-dasharray': '1 3' }) +
+      element('path', {
+        d: `M${at},6V${layout.axisTop + FLAG_ROW}`,
+        stroke: colour,
+        'stroke-width': severity === 'alarm' ? 1 : 0.75,
+        'stroke-dasharray': '1 3',
+      }) +
       headOf(at, severity, colour) +
       (side === 'none'
         ? element('circle', { cx: at, cy: 8, r: 2.5, fill: colour })
-        : element('text', { x: side === 'right' ? at + 4 : at - 4, y: 13, 'text-anchor': side === 'right' ? 'start' : 'end', fill: colour }, words(wordsOf(flag))))
+        : element(
+            'text',
+            {
+              x: side === 'right' ? at + 4 : at - 4,
+              y: 13,
+              'text-anchor': side === 'right' ? 'start' : 'end',
+              fill: colour,
+            },
+            words(wordsOf(flag)),
+          ))
     );
   });
   return element('g', { class: 'flags' }, ...marks);

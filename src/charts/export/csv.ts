@@ -5,11 +5,13 @@ const LINE_END = '\r\n';
 /** Digits kept of each number: more than any instrument reads. */
 const DIGITS = 7;
 
-export const headerOf = ({ title, unit }: { readonly title: string; readonly unit: string }): string => (unit === '' ? title : `${title} (${unit})`);
+export const headerOf = ({ title, unit }: { readonly title: string; readonly unit: string }): string =>
+  unit === '' ? title : `${title} (${unit})`;
 
 export function csvOf(table: DataTable): string {
   const lines = [table.columns.map((column) => quoted(headerOf(column))).join(',')];
-  for (let row = 0; row < table.rows; row += 1) lines.push(table.columns.map(({ values }) => field(values[row])).join(','));
+  for (let row = 0; row < table.rows; row += 1)
+    lines.push(table.columns.map(({ values }) => field(values[row])).join(','));
   return lines.join(LINE_END) + LINE_END;
 }
 

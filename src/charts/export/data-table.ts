@@ -23,11 +23,18 @@ export interface DataTable {
 
 /** Every line of a chart against the x of the run at hand. */
 export function chartTable(chart: Chart, system: UnitSystem): DataTable {
-  const xs = chart.lanes[0]?.series[0]?.xs ?? (chart.lanes[0]?.kind === 'strip' ? chart.lanes[0].xs : new Float64Array());
+  const xs =
+    chart.lanes[0]?.series[0]?.xs ?? (chart.lanes[0]?.kind === 'strip' ? chart.lanes[0].xs : new Float64Array());
   const columns = chart.lanes.flatMap((lane) => laneColumns(lane, xs, system));
   const derived = chart.derived.map(({ key, label, says, measure }): TableColumn => {
     const unit = shownUnit(measure, system);
-    return { title: label, unit: unit.label, says, decimals: unit.decimals, values: xs.map((x) => unit.fromSI(readKey(chart, key, x))) };
+    return {
+      title: label,
+      unit: unit.label,
+      says,
+      decimals: unit.decimals,
+      values: xs.map((x) => unit.fromSI(readKey(chart, key, x))),
+    };
   });
   return { caption: chart.title, rows: xs.length, columns: [xColumn(chart, xs, system), ...columns, ...derived] };
 }

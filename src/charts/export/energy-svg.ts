@@ -12,7 +12,13 @@ const HEIGHT = 300;
 const TOP = 40;
 
 export function energyPicture(ledger: EnergyLedger, palette: Palette, system: UnitSystem, subtitle: string): string {
-  const { places, flows } = energyDiagram(ledger, { left: 0, right: WIDTH - 180, top: TOP, height: HEIGHT, textScale: 1 });
+  const { places, flows } = energyDiagram(ledger, {
+    left: 0,
+    right: WIDTH - 180,
+    top: TOP,
+    height: HEIGHT,
+    textScale: 1,
+  });
   const bands = flows.map(({ path, width, wash }) =>
     element('path', { d: path, fill: 'none', stroke: palette[wash], 'stroke-width': width, 'stroke-opacity': 0.45 }),
   );
@@ -24,11 +30,19 @@ export function energyPicture(ledger: EnergyLedger, palette: Palette, system: Un
       (label.y === null
         ? ''
         : element('text', { x: label.x, y: label.y - 2, 'text-anchor': label.anchor }, words(name)) +
-          element('text', { x: label.x, y: label.y + 13, 'text-anchor': label.anchor }, words(`${formatQuantity(energy_J, 'J', system)}${share}`)))
+          element(
+            'text',
+            { x: label.x, y: label.y + 13, 'text-anchor': label.anchor },
+            words(`${formatQuantity(energy_J, 'J', system)}${share}`),
+          ))
     );
   });
   const says = 'Where the energy has gone, bands as wide as the energy they carry.';
-  return picture({ width: WIDTH, height: HEIGHT + 2 * TOP, title: 'Energy', says, subtitle }, palette, [...bands, ...bars].join(''));
+  return picture(
+    { width: WIDTH, height: HEIGHT + 2 * TOP, title: 'Energy', says, subtitle },
+    palette,
+    [...bands, ...bars].join(''),
+  );
 }
 
 export function energyTable(ledger: EnergyLedger, system: UnitSystem): DataTable {
@@ -39,10 +53,34 @@ export function energyTable(ledger: EnergyLedger, system: UnitSystem): DataTable
     caption: 'Energy',
     rows: flows.length,
     columns: [
-      { title: 'From', unit: '', says: 'where the energy comes from', decimals: 0, values: flows.map(({ from }) => PLACE_WORDS[from].label) },
-      { title: 'To', unit: '', says: 'where it goes', decimals: 0, values: flows.map(({ to }) => PLACE_WORDS[to].label) },
-      { title: 'Energy', unit: unit.label, says: 'energy so far', decimals: unit.decimals, values: flows.map(({ energy_J }) => unit.fromSI(energy_J)) },
-      { title: 'Share of the fuel', unit: '%', says: 'as a share of what the source took', decimals: 1, values: flows.map(({ energy_J }) => share(energy_J)) },
+      {
+        title: 'From',
+        unit: '',
+        says: 'where the energy comes from',
+        decimals: 0,
+        values: flows.map(({ from }) => PLACE_WORDS[from].label),
+      },
+      {
+        title: 'To',
+        unit: '',
+        says: 'where it goes',
+        decimals: 0,
+        values: flows.map(({ to }) => PLACE_WORDS[to].label),
+      },
+      {
+        title: 'Energy',
+        unit: unit.label,
+        says: 'energy so far',
+        decimals: unit.decimals,
+        values: flows.map(({ energy_J }) => unit.fromSI(energy_J)),
+      },
+      {
+        title: 'Share of the fuel',
+        unit: '%',
+        says: 'as a share of what the source took',
+        decimals: 1,
+        values: flows.map(({ energy_J }) => share(energy_J)),
+      },
     ],
   };
 }

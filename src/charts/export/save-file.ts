@@ -13,7 +13,8 @@ export function saveBlob(blob: Blob, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 60_000);
 }
 
-export const saveText = (text: string, type: string, name: string): void => saveBlob(new Blob([text], { type: `${type};charset=utf-8` }), name);
+export const saveText = (text: string, type: string, name: string): void =>
+  saveBlob(new Blob([text], { type: `${type};charset=utf-8` }), name);
 
 /** Pixels per CSS pixel, so that a picture survives print. */
 const SCALE = 2;
@@ -32,7 +33,10 @@ export async function pngOf(svg: string): Promise<Blob> {
     if (!context) throw new Error('This browser offers no canvas to draw on.');
     context.drawImage(image, 0, 0, canvas.width, canvas.height);
     return await new Promise<Blob>((resolve, reject) =>
-      canvas.toBlob((blob) => (blob ? resolve(blob) : reject(new Error('The picture could not be made.'))), 'image/png'),
+      canvas.toBlob(
+        (blob) => (blob ? resolve(blob) : reject(new Error('The picture could not be made.'))),
+        'image/png',
+      ),
     );
   } finally {
     URL.revokeObjectURL(address);

@@ -24,12 +24,26 @@ export function shapeMarkup(shape: Shape, palette: Palette): string {
         'stroke-linecap': 'round',
       });
     case 'area':
-      return element('path', { d: areaPath(withoutStraights(shape.upper, TOLERANCE), withoutStraights(shape.lower, TOLERANCE)), fill: colourOf(palette, shape.ink), 'fill-opacity': shape.opacity });
+      return element('path', {
+        d: areaPath(withoutStraights(shape.upper, TOLERANCE), withoutStraights(shape.lower, TOLERANCE)),
+        fill: colourOf(palette, shape.ink),
+        'fill-opacity': shape.opacity,
+      });
     case 'dots': {
       const circles: string[] = [];
       for (let at = 0; at + 1 < shape.points.length; at += 2) {
         const [cx, cy] = [shape.points[at] as number, shape.points[at + 1] as number];
-        if (Number.isFinite(cx)) circles.push(element('circle', { cx, cy, r: 3.5, fill: palette.paper, stroke: colourOf(palette, shape.ink), 'stroke-width': 1.5 }));
+        if (Number.isFinite(cx))
+          circles.push(
+            element('circle', {
+              cx,
+              cy,
+              r: 3.5,
+              fill: palette.paper,
+              stroke: colourOf(palette, shape.ink),
+              'stroke-width': 1.5,
+            }),
+          );
       }
       return circles.join('');
     }

@@ -20,7 +20,8 @@ export function element(tag: string, attributes: Attributes, ...children: readon
 export const words = (text: string): string => escaped(text);
 
 /** Faces of the page first; whoever opens the picture elsewhere gets a plain sans serif of the same build. */
-const TEXT_FACE = "'Source Sans 3 Variable', 'Source Sans 3', 'Source Sans Pro', 'Noto Sans', 'Liberation Sans', Arial, sans-serif";
+const TEXT_FACE =
+  "'Source Sans 3 Variable', 'Source Sans 3', 'Source Sans Pro', 'Noto Sans', 'Liberation Sans', Arial, sans-serif";
 const TITLE_FACE = "'Fraunces Variable', Fraunces, 'Noto Serif', 'Liberation Serif', Georgia, serif";
 
 export interface PictureFrame {
@@ -36,7 +37,11 @@ export const HEADER_HEIGHT = 56;
 const MARGIN = 16;
 
 /** A whole picture: ground, title, body. The body's origin lies under the title, inside the margin. */
-export function picture({ width, height, title, says, subtitle }: PictureFrame, palette: Palette, body: string): string {
+export function picture(
+  { width, height, title, says, subtitle }: PictureFrame,
+  palette: Palette,
+  body: string,
+): string {
   const outerWidth = width + 2 * MARGIN;
   const outerHeight = height + HEADER_HEIGHT + MARGIN;
   return element(

@@ -8,16 +8,7 @@ import type { Ink } from './palette.ts';
 import type { XAxis } from './x-axis.ts';
 
 export type ChartId =
-  | 'temperatures'
-  | 'heat'
-  | 'steam'
-  | 'cooling'
-  | 'oil'
-  | 'recovery'
-  | 'bed'
-  | 'condenser'
-  | 'drops'
-  | 'energy';
+  'temperatures' | 'heat' | 'steam' | 'cooling' | 'oil' | 'recovery' | 'bed' | 'condenser' | 'drops' | 'energy';
 
 /** One line. `run` is 0 for the run at hand; other runs are drawn finer, in the dash of their run. */
 export interface Series {

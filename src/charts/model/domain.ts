@@ -22,7 +22,10 @@ const LEAST_USE = 0.5;
 const TICKS = 4;
 
 /** Lowest and highest finite value of several columns, or `null` when there is none. */
-export function extentOf(columns: Iterable<ArrayLike<number>>, convert: (value: number) => number = (value) => value): Domain | null {
+export function extentOf(
+  columns: Iterable<ArrayLike<number>>,
+  convert: (value: number) => number = (value) => value,
+): Domain | null {
   let low = Infinity;
   let high = -Infinity;
   for (const column of columns) {
@@ -68,7 +71,8 @@ export const valueTicks = (domain: Domain, height_px: number): readonly number[]
 export function tickDecimals(ticks: readonly number[]): number {
   for (let decimals = 0; decimals < 6; decimals += 1) {
     const factor = 10 ** decimals;
-    if (ticks.every((tick) => Math.abs(Math.round(tick * factor) / factor - tick) < 1e-9 * Math.max(1, Math.abs(tick)))) return decimals;
+    if (ticks.every((tick) => Math.abs(Math.round(tick * factor) / factor - tick) < 1e-9 * Math.max(1, Math.abs(tick))))
+      return decimals;
   }
   return 6;
 }

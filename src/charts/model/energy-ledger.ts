@@ -2,7 +2,8 @@
 import type { ColumnName, RunRecord } from '../../../sim/index.ts';
 import { momentAt, valueAt } from './sample.ts';
 
-export type EnergyPlace = 'fuel' | 'missed' | 'still' | 'losses' | 'condenser' | 'products' | 'escape' | 'stored' | 'drawn' | 'open';
+export type EnergyPlace =
+  'fuel' | 'missed' | 'still' | 'losses' | 'condenser' | 'products' | 'escape' | 'stored' | 'drawn' | 'open';
 
 export interface EnergyFlow {
   readonly from: EnergyPlace;
@@ -64,7 +65,9 @@ export function energyLedger(record: RunRecord, time_s: number): EnergyLedger {
 }
 
 /** Energy that enters or leaves a place; at a fork both are the same. */
-export const flowInto = (ledger: EnergyLedger, place: EnergyPlace): number => sum(ledger.flows.filter(({ to }) => to === place));
-export const flowOutOf = (ledger: EnergyLedger, place: EnergyPlace): number => sum(ledger.flows.filter(({ from }) => from === place));
+export const flowInto = (ledger: EnergyLedger, place: EnergyPlace): number =>
+  sum(ledger.flows.filter(({ to }) => to === place));
+export const flowOutOf = (ledger: EnergyLedger, place: EnergyPlace): number =>
+  sum(ledger.flows.filter(({ from }) => from === place));
 
 const sum = (flows: readonly EnergyFlow[]): number => flows.reduce((total, { energy_J }) => total + energy_J, 0);

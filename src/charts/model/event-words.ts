@@ -54,5 +54,11 @@ export const untimedWords = ({ words }: Flag): string => words;
 export const flagsOf = (events: readonly RunEvent[]): readonly Flag[] =>
   events
     .filter(({ kind }) => kind !== 'run-ends')
-    .map(({ kind, time_s, severity, sentence }) => ({ x: time_s, severity, sentence, words: EVENT_WORDS[kind], rank: RANK[severity] + (LEADING.has(kind) ? 1.5 : 0) }))
+    .map(({ kind, time_s, severity, sentence }) => ({
+      x: time_s,
+      severity,
+      sentence,
+      words: EVENT_WORDS[kind],
+      rank: RANK[severity] + (LEADING.has(kind) ? 1.5 : 0),
+    }))
     .sort((a, b) => a.x - b.x);

@@ -77,10 +77,17 @@ export function layOut({ width, gutters: { left, right }, textScale, parts, part
 }
 
 /** Height of a lane of one part: a sixth of the width, neither a slit nor a wall. */
-export const partHeight = (width: number, textScale = 1): number => Math.round(Math.max(128, Math.min(width / 6, 220)) * Math.sqrt(textScale));
+export const partHeight = (width: number, textScale = 1): number =>
+  Math.round(Math.max(128, Math.min(width / 6, 220)) * Math.sqrt(textScale));
 
 export const layOutChart = (chart: Chart, width: number, inset: Gutters, textScale: number): ChartLayout =>
-  layOut({ width, gutters: inset, textScale, parts: chart.lanes.map(({ parts }) => parts), partHeight: partHeight(width, textScale) });
+  layOut({
+    width,
+    gutters: inset,
+    textScale,
+    parts: chart.lanes.map(({ parts }) => parts),
+    partHeight: partHeight(width, textScale),
+  });
 
 /** From the end of a line, which may lie before the end of the axis, to its name. */
 export const leaderPath = ({ left, right }: ChartLayout, endX: number, from: number, to: number): string =>

@@ -25,8 +25,11 @@ const MEASURES = {
 
 export type Measure = keyof typeof MEASURES;
 
-export const shownUnit = (measure: Measure, system: UnitSystem): DisplayUnit => displayUnit(MEASURES[measure][0], system, MEASURES[measure][1]);
+export const shownUnit = (measure: Measure, system: UnitSystem): DisplayUnit =>
+  displayUnit(MEASURES[measure][0], system, MEASURES[measure][1]);
 
 /** A number in its shown unit, joined by a thin space. */
 export const shownWords = (shown: number, decimals: number, label: string): string =>
-  label === '' || !Number.isFinite(shown) ? formatNumber(shown, decimals) : `${formatNumber(shown, decimals)}${THIN_SPACE}${label}`;
+  label === '' || !Number.isFinite(shown)
+    ? formatNumber(shown, decimals)
+    : `${formatNumber(shown, decimals)}${THIN_SPACE}${label}`;

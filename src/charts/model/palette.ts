@@ -27,7 +27,10 @@ export type Palette = Readonly<Record<Token, string>>;
 /** Colours of the theme in force at an element. */
 export function readPalette(element: Element): Palette {
   const style = getComputedStyle(element);
-  return Object.fromEntries(TOKENS.map((token) => [token, style.getPropertyValue(`--${token}`).trim()])) as Record<Token, string>;
+  return Object.fromEntries(TOKENS.map((token) => [token, style.getPropertyValue(`--${token}`).trim()])) as Record<
+    Token,
+    string
+  >;
 }
 
 export const oilStep = (share: number): Ink => `oil-step-${Math.round(share * 1000) / 1000}`;
@@ -38,7 +41,8 @@ export function colourOf(palette: Palette, ink: Ink): string {
   return oilScale(palette)(Number(ink.slice('oil-step-'.length)));
 }
 
-const mixOf = (from: string, to: string, share: number): string => scaleLinear<string>().domain([0, 1]).range([from, to])(share);
+const mixOf = (from: string, to: string, share: number): string =>
+  scaleLinear<string>().domain([0, 1]).range([from, to])(share);
 
 /** Light to dark whatever the theme: in a dark theme the oil's wash is its darker tone. */
 function oilScale(palette: Palette): (share: number) => string {
@@ -51,7 +55,9 @@ function oilScale(palette: Palette): (share: number) => string {
 export function lightness(colour: string): number {
   const hex = /^#([0-9a-f]{3}|[0-9a-f]{6})$/iu.exec(colour)?.[1];
   const parts = hex
-    ? (hex.length === 3 ? [...hex].map((digit) => digit + digit) : (hex.match(/../gu) ?? [])).map((pair) => Number.parseInt(pair, 16))
+    ? (hex.length === 3 ? [...hex].map((digit) => digit + digit) : (hex.match(/../gu) ?? [])).map((pair) =>
+        Number.parseInt(pair, 16),
+      )
     : (colour.match(/[\d.]+/gu) ?? []).slice(0, 3).map(Number);
   const [red = 0, green = 0, blue = 0] = parts;
   return 0.3 * red + 0.59 * green + 0.11 * blue;
@@ -61,6 +67,10 @@ export function lightness(colour: string): number {
 export function heatColours(palette: Palette, steps: number): readonly string[] {
   const ramp = scaleLinear<string>()
     .domain([0, 0.5, 1])
-    .range([mixOf(palette.paper, palette['copper-wash'], 0.3), mixOf(palette['copper-wash'], palette.copper, 0.25), palette.copper]);
+    .range([
+      mixOf(palette.paper, palette['copper-wash'], 0.3),
+      mixOf(palette['copper-wash'], palette.copper, 0.25),
+      palette.copper,
+    ]);
   return Array.from({ length: steps }, (_, step) => ramp(steps === 1 ? 1 : step / (steps - 1)));
 }

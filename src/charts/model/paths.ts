@@ -24,8 +24,10 @@ export function traceOnto(context: CanvasRenderingContext2D, points: Polyline): 
 /** Corners of the area between two polylines, which may be thinned differently: along the upper, back along the lower. */
 function outline(upper: Polyline, lower: Polyline): Polyline {
   const corners: number[] = [];
-  for (let at = 0; at < upper.length; at += 2) if (!Number.isNaN(upper[at])) corners.push(upper[at] as number, upper[at + 1] as number);
-  for (let at = lower.length - 2; at >= 0; at -= 2) if (!Number.isNaN(lower[at])) corners.push(lower[at] as number, lower[at + 1] as number);
+  for (let at = 0; at < upper.length; at += 2)
+    if (!Number.isNaN(upper[at])) corners.push(upper[at] as number, upper[at + 1] as number);
+  for (let at = lower.length - 2; at >= 0; at -= 2)
+    if (!Number.isNaN(lower[at])) corners.push(lower[at] as number, lower[at + 1] as number);
   return Float64Array.from(corners);
 }
 

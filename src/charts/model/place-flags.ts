@@ -19,9 +19,15 @@ export function placeFlags(flags: readonly WantedFlag[], rowWidth: number, gap =
     from >= 0 && to <= rowWidth && taken.every(([start, end]) => to + gap <= start || from >= end + gap);
   /** How much the words would be in the way of flags that still wait. */
   const inTheWay = ([from, to]: readonly [number, number], own: number): number =>
-    flags.reduce((sum, { x, rank }, index) => (index !== own && sides[index] === 'none' && x > from - gap && x < to + gap ? sum + rank : sum), 0);
+    flags.reduce(
+      (sum, { x, rank }, index) =>
+        index !== own && sides[index] === 'none' && x > from - gap && x < to + gap ? sum + rank : sum,
+      0,
+    );
 
-  const order = flags.map((_, index) => index).sort((a, b) => flags[b]!.rank - flags[a]!.rank || flags[a]!.x - flags[b]!.x);
+  const order = flags
+    .map((_, index) => index)
+    .sort((a, b) => flags[b]!.rank - flags[a]!.rank || flags[a]!.x - flags[b]!.x);
   for (const own of order) {
     const { x, width } = flags[own]!;
     const right = [x, x + width] as const;

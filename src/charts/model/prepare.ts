@@ -41,12 +41,20 @@ export function settleBounds(chart: Chart, system: UnitSystem, earlier: Bounds =
     chart.lanes.map((lane) => {
       const unit = shownUnit(lane.measure, system);
       const key = boundsKey(lane, unit);
-      return [key, lane.kind === 'strip' ? stripBounds(lane.extent, unit) : settleDomain(earlier[key], laneExtent(lane, unit), lane.policy)];
+      return [
+        key,
+        lane.kind === 'strip'
+          ? stripBounds(lane.extent, unit)
+          : settleDomain(earlier[key], laneExtent(lane, unit), lane.policy),
+      ];
     }),
   );
 }
 
-const stripBounds = ([low, high]: Domain, unit: DisplayUnit): Domain => [unit.fromSI(low), Math.max(unit.fromSI(high), unit.fromSI(low) + 1e-6)];
+const stripBounds = ([low, high]: Domain, unit: DisplayUnit): Domain => [
+  unit.fromSI(low),
+  Math.max(unit.fromSI(high), unit.fromSI(low) + 1e-6),
+];
 
 function laneExtent(lane: LinesLane | StackLane, unit: DisplayUnit): Domain | null {
   if (lane.extent) return [unit.fromSI(lane.extent[0]), unit.fromSI(lane.extent[1])];
@@ -68,7 +76,13 @@ function laneExtent(lane: LinesLane | StackLane, unit: DisplayUnit): Domain | nu
   }
 }
 
-export function prepare(chart: Chart, layout: ChartLayout, bounds: Bounds, xDomain: Domain, system: UnitSystem): PreparedChart {
+export function prepare(
+  chart: Chart,
+  layout: ChartLayout,
+  bounds: Bounds,
+  xDomain: Domain,
+  system: UnitSystem,
+): PreparedChart {
   return {
     chart,
     layout,

@@ -29,7 +29,12 @@ export function valueAt(values: ArrayLike<number>, { row, share }: Moment): numb
 }
 
 /** One row of a grid at a moment, written into `out`. */
-export function gridRowAt(data: ArrayLike<number>, cells: number, { row, share }: Moment, out: Float64Array): Float64Array {
+export function gridRowAt(
+  data: ArrayLike<number>,
+  cells: number,
+  { row, share }: Moment,
+  out: Float64Array,
+): Float64Array {
   for (let cell = 0; cell < cells; cell += 1) {
     const here = data[row * cells + cell] as number;
     out[cell] = share === 0 ? here : here + share * ((data[(row + 1) * cells + cell] as number) - here);
@@ -38,7 +43,11 @@ export function gridRowAt(data: ArrayLike<number>, cells: number, { row, share }
 }
 
 /** One cell of a grid through all rows, as a column of its own. */
-export function gridColumn(grid: { readonly cells: number; readonly data: Float64Array }, cell: number, rows: number): Float64Array {
+export function gridColumn(
+  grid: { readonly cells: number; readonly data: Float64Array },
+  cell: number,
+  rows: number,
+): Float64Array {
   const column = new Float64Array(rows);
   for (let row = 0; row < rows; row += 1) column[row] = grid.data[row * grid.cells + cell] as number;
   return column;

@@ -7,8 +7,20 @@ import { momentAt } from './sample.ts';
 import { stackTops } from './stack.ts';
 
 export type Shape =
-  | { readonly kind: 'line'; readonly points: Polyline; readonly ink: Ink; readonly width: number; readonly dash: readonly number[] }
-  | { readonly kind: 'area'; readonly upper: Polyline; readonly lower: Polyline; readonly ink: Ink; readonly opacity: number }
+  | {
+      readonly kind: 'line';
+      readonly points: Polyline;
+      readonly ink: Ink;
+      readonly width: number;
+      readonly dash: readonly number[];
+    }
+  | {
+      readonly kind: 'area';
+      readonly upper: Polyline;
+      readonly lower: Polyline;
+      readonly ink: Ink;
+      readonly opacity: number;
+    }
   | { readonly kind: 'dots'; readonly points: Polyline; readonly ink: Ink }
   | FieldShape;
 
@@ -36,20 +48,28 @@ export const shapesOf = (prepared: PreparedChart): readonly Shape[] =>
     }
   });
 
-function lineShapes(prepared: PreparedChart, lane: PreparedLane, { series, bands, points, between }: LinesLane): readonly Shape[] {
+function lineShapes(
+  prepared: PreparedChart,
+  lane: PreparedLane,
+  { series, bands, points, between }: LinesLane,
+): readonly Shape[] {
   const shaded = between ? between.map((key) => series.find((line) => line.key === key && line.run === 0)) : [];
   const [first, second] = shaded;
   return [
     ...bands.map(({ xs, low, high, ink }) => areaShape(prepared, lane, xs, high, low, ink, 0.35)),
     ...(first && second ? [areaShape(prepared, lane, first.xs, second.values, first.values, 'water-wash', 0.45)] : []),
     ...tracesOf(prepared, lane, series),
-    ...points.map(
-      ({ points: logged, ink }): Shape => ({
-        kind: 'dots',
-        ink,
-        points: tracePoints(logged.map(({ x }) => x), logged.map(({ value }) => value), prepared.x, lane.y, lane.unit.fromSI),
-      }),
-    ),
+    ...points.map(({ points: logged, ink }): Shape => ({
+      kind: 'dots',
+      ink,
+      points: tracePoints(
+        logged.map(({ x }) => x),
+        logged.map(({ value }) => value),
+        prepared.x,
+        lane.y,
+        lane.unit.fromSI,
+      ),
+    })),
   ];
 }
 
@@ -70,7 +90,15 @@ function stackShapes(prepared: PreparedChart, lane: PreparedLane, { series }: St
       dash: [],
     };
   });
-  return [...areas, ...edges, ...tracesOf(prepared, lane, series.filter(({ run }) => run > 0))];
+  return [
+    ...areas,
+    ...edges,
+    ...tracesOf(
+      prepared,
+      lane,
+      series.filter(({ run }) => run > 0),
+    ),
+  ];
 }
 
 /** Lines, other runs first so that the run at hand lies on top. */
@@ -106,7 +134,11 @@ const areaShape = (
 /** Columns of a field are two pixels wide, so that a long run costs no more than a short one. */
 const FIELD_COLUMN_px = 2;
 
-function fieldShape(prepared: PreparedChart, lane: PreparedLane, { xs, cells, data, valueDomain }: StripLane): FieldShape {
+function fieldShape(
+  prepared: PreparedChart,
+  lane: PreparedLane,
+  { xs, cells, data, valueDomain }: StripLane,
+): FieldShape {
   const last = xs[xs.length - 1] ?? 0;
   const width = Math.max(1, prepared.x.offset + prepared.x.slope * last);
   const columns = Math.max(1, Math.ceil(width / FIELD_COLUMN_px));

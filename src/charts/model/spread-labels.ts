@@ -53,7 +53,9 @@ export function spreadLabels(labels: readonly WantedLabel[], low: number, high: 
 }
 
 function keepWhatFits(labels: readonly WantedLabel[], room: number): number[] {
-  const byRank = labels.map((_, index) => index).sort((a, b) => (labels[b]!.rank ?? 0) - (labels[a]!.rank ?? 0) || a - b);
+  const byRank = labels
+    .map((_, index) => index)
+    .sort((a, b) => (labels[b]!.rank ?? 0) - (labels[a]!.rank ?? 0) || a - b);
   const kept: number[] = [];
   let used = 0;
   for (const index of byRank) {

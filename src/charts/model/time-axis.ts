@@ -2,7 +2,9 @@
 
 const MINUTE = 60;
 const HOUR = 3600;
-const STEPS_S = [10, 30, 60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 10_800, 14_400, 21_600, 43_200, 86_400, 172_800];
+const STEPS_S = [
+  10, 30, 60, 120, 300, 600, 900, 1200, 1800, 3600, 7200, 10_800, 14_400, 21_600, 43_200, 86_400, 172_800,
+];
 
 /** Round times from zero to the end, at most as many as `most`. */
 export function timeTicks(end_s: number, most: number): readonly number[] {

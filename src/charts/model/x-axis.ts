@@ -28,7 +28,10 @@ export function xTicks(axis: XAxis, domain: Domain, width: number, system: UnitS
         .domain([unit.fromSI(domain[0]), unit.fromSI(domain[1])])
         .ticks(most);
       const decimals = tickDecimals(shown);
-      return shown.map((value) => ({ at: unit.toSI(value), words: value === 0 ? '0' : shownWords(value, decimals, unit.label) }));
+      return shown.map((value) => ({
+        at: unit.toSI(value),
+        words: value === 0 ? '0' : shownWords(value, decimals, unit.label),
+      }));
     }
     case 'drop': {
       const unit = shownUnit('dropSize', system);
@@ -70,11 +73,23 @@ export function xUnit(axis: XAxis, system: UnitSystem): XUnit {
       return { title: 'Time', says: 'time since the heat went on', unit: 'min', decimals: 1, shown: (x) => x / 60 };
     case 'tube': {
       const unit = shownUnit('tubeLength', system);
-      return { title: 'Along the tube', says: 'distance from the vapour end of the condenser', unit: unit.label, decimals: unit.decimals, shown: unit.fromSI };
+      return {
+        title: 'Along the tube',
+        says: 'distance from the vapour end of the condenser',
+        unit: unit.label,
+        decimals: unit.decimals,
+        shown: unit.fromSI,
+      };
     }
     case 'drop': {
       const unit = shownUnit('dropSize', system);
-      return { title: 'Drop size', says: 'diameter of the oil drops', unit: unit.label, decimals: 1, shown: (x) => unit.fromSI(10 ** x) };
+      return {
+        title: 'Drop size',
+        says: 'diameter of the oil drops',
+        unit: unit.label,
+        decimals: 1,
+        shown: (x) => unit.fromSI(10 ** x),
+      };
     }
   }
 }

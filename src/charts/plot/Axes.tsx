@@ -19,7 +19,13 @@ export function Axes(props: AxesProps) {
       <For each={props.prepared.ticks}>
         {(tick) => (
           <>
-            <line class="chart-grid" x1={across(tick.at)} x2={across(tick.at)} y1={layout().lanes[0]?.top ?? 0} y2={layout().axisTop} />
+            <line
+              class="chart-grid"
+              x1={across(tick.at)}
+              x2={across(tick.at)}
+              y1={layout().lanes[0]?.top ?? 0}
+              y2={layout().axisTop}
+            />
             <text class="chart-tick" x={across(tick.at)} y={layout().axisTop + layout().line} text-anchor="middle">
               {tick.words}
             </text>
@@ -42,7 +48,12 @@ export function Axes(props: AxesProps) {
                 );
               }}
             </For>
-            <text class="chart-tick" x={layout().left - 8} y={(layout().lanes[index]?.top ?? 0) - layout().line * 0.65} text-anchor="end">
+            <text
+              class="chart-tick"
+              x={layout().left - 8}
+              y={(layout().lanes[index]?.top ?? 0) - layout().line * 0.65}
+              text-anchor="end"
+            >
               {lane().unit.label}
             </text>
             <Show when={props.prepared.lanes.length > 1 || lane().lane.kind === 'strip'}>

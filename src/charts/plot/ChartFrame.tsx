@@ -42,7 +42,13 @@ export function ChartFrame(props: ChartFrameProps) {
     <figure class="chart" aria-label={props.title}>
       <div class="chart-head">
         <h3 class="chart-title">
-          <button type="button" class="chart-fold prints" aria-expanded={props.open} aria-controls={bodyId} onClick={() => props.onToggle(!props.open)}>
+          <button
+            type="button"
+            class="chart-fold prints"
+            aria-expanded={props.open}
+            aria-controls={bodyId}
+            onClick={() => props.onToggle(!props.open)}
+          >
             <span class="chart-fold-mark" aria-hidden="true" />
             {props.title}
           </button>
@@ -54,13 +60,21 @@ export function ChartFrame(props: ChartFrameProps) {
           <div class="chart-actions">
             <Show when={saving()}>
               <span class="chart-saves" id={savesId} role="group" aria-label={`Save ${props.title}`}>
-                <button type="button" class="chart-word" onClick={() => saveText(props.svg(), 'image/svg+xml', name('svg'))}>
+                <button
+                  type="button"
+                  class="chart-word"
+                  onClick={() => saveText(props.svg(), 'image/svg+xml', name('svg'))}
+                >
                   SVG
                 </button>
                 <button type="button" class="chart-word" onClick={() => void savePng()}>
                   PNG
                 </button>
-                <button type="button" class="chart-word" onClick={() => saveText(csvOf(props.table()), 'text/csv', name('csv'))}>
+                <button
+                  type="button"
+                  class="chart-word"
+                  onClick={() => saveText(csvOf(props.table()), 'text/csv', name('csv'))}
+                >
                   CSV
                 </button>
               </span>
@@ -75,7 +89,13 @@ export function ChartFrame(props: ChartFrameProps) {
             >
               Save
             </button>
-            <button type="button" class="chart-word" aria-pressed={tabled()} aria-label={`Table of ${props.title}`} onClick={() => setTabled(!tabled())}>
+            <button
+              type="button"
+              class="chart-word"
+              aria-pressed={tabled()}
+              aria-label={`Table of ${props.title}`}
+              onClick={() => setTabled(!tabled())}
+            >
               Table
             </button>
           </div>

@@ -24,7 +24,9 @@ export function ChartTable(props: ChartTableProps) {
       <table>
         <caption>
           {props.table.caption}
-          {rows().length < props.table.rows ? `, ${rows().length} of ${props.table.rows} rows; the CSV file has them all` : ''}
+          {rows().length < props.table.rows
+            ? `, ${rows().length} of ${props.table.rows} rows; the CSV file has them all`
+            : ''}
         </caption>
         <thead>
           <tr>

@@ -18,9 +18,15 @@ export function EndLabels(props: EndLabelsProps) {
   return (
     <>
       <svg class="chart-leaders" width={props.layout.width} height={props.layout.height} aria-hidden="true">
-        <Index each={placed()}>{(label) => <path d={leaderPath(props.layout, label().endX, label().wantedY, label().y ?? 0)} />}</Index>
+        <Index each={placed()}>
+          {(label) => <path d={leaderPath(props.layout, label().endX, label().wantedY, label().y ?? 0)} />}
+        </Index>
       </svg>
-      <ul class="chart-names" aria-hidden={props.withValues ? undefined : 'true'} style={{ left: `${props.layout.right + 14}px` }}>
+      <ul
+        class="chart-names"
+        aria-hidden={props.withValues ? undefined : 'true'}
+        style={{ left: `${props.layout.right + 14}px` }}
+      >
         <Index each={placed()}>
           {(label) => (
             <li

@@ -23,14 +23,23 @@ export const ENERGY_SAYS =
 export function EnergyChart(props: EnergyChartProps) {
   const { near, watch } = createNearness();
   const scene = () => props.scene;
-  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)), 0);
+  const time_s = createMemo<number>(
+    (before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)),
+    0,
+  );
   const ledger = createMemo(() => energyLedger(props.record, time_s()));
   const scale = () => scene().look().textScale;
   const height = () => Math.round(partHeight(scene().width(), scale()) * 1.5);
   const top = () => Math.round(40 * scale());
   const diagram = createMemo(() => {
     const room = isWide(scene().width(), scale()) ? 168 : 132;
-    return energyDiagram(ledger(), { left: 0, right: scene().width() - Math.round(room * scale()), top: top(), height: height(), textScale: scale() });
+    return energyDiagram(ledger(), {
+      left: 0,
+      right: scene().width() - Math.round(room * scale()),
+      top: top(),
+      height: height(),
+      textScale: scale(),
+    });
   });
   const amount = (energy_J: number) => {
     const share = ledger().fuel_J > 0 ? ` · ${Math.round((energy_J / ledger().fuel_J) * 100)}\u202f%` : '';
@@ -63,7 +72,14 @@ export function EnergyChart(props: EnergyChartProps) {
             height={height() + top() + Math.round(20 * scale())}
           >
             <Index each={diagram().flows}>
-              {(flow) => <path d={flow().path} stroke-width={flow().width} style={{ stroke: `var(--${flow().wash})` }} class="chart-energy-flow" />}
+              {(flow) => (
+                <path
+                  d={flow().path}
+                  stroke-width={flow().width}
+                  style={{ stroke: `var(--${flow().wash})` }}
+                  class="chart-energy-flow"
+                />
+              )}
             </Index>
             <Index each={diagram().places}>
               {(place) => (

@@ -32,11 +32,19 @@ export function FlagRow(props: FlagRowProps) {
   const place = (wordsOf: (flag: Flag) => string): readonly PlacedFlag[] => {
     const wanted = props.flags.map((flag) => ({
       x: props.pixelOf(flag.x),
-      width: textWidth(wordsOf(flag), flag.severity === 'alarm' ? `600 ${props.font}` : props.font) + STAFF_GAP + (flag.severity === 'alarm' ? ALARM_MARK : 0),
+      width:
+        textWidth(wordsOf(flag), flag.severity === 'alarm' ? `600 ${props.font}` : props.font) +
+        STAFF_GAP +
+        (flag.severity === 'alarm' ? ALARM_MARK : 0),
       rank: flag.rank,
     }));
     const sides = placeFlags(wanted, props.width + props.right);
-    return props.flags.map((flag, index) => ({ flag, words: wordsOf(flag), x: wanted[index]?.x ?? 0, side: sides[index] ?? 'none' }));
+    return props.flags.map((flag, index) => ({
+      flag,
+      words: wordsOf(flag),
+      x: wanted[index]?.x ?? 0,
+      side: sides[index] ?? 'none',
+    }));
   };
   const shown = (flags: readonly PlacedFlag[]) => flags.filter(({ side }) => side !== 'none').length;
   /** Where times would cost words their room, the words go without. */
@@ -47,17 +55,31 @@ export function FlagRow(props: FlagRowProps) {
   });
 
   return (
-    <ul class="chart-flags" aria-label={props.timed ? 'Events' : 'Marks'} style={{ 'margin-left': `${props.left}px`, width: `${props.width}px` }}>
+    <ul
+      class="chart-flags"
+      aria-label={props.timed ? 'Events' : 'Marks'}
+      style={{ 'margin-left': `${props.left}px`, width: `${props.width}px` }}
+    >
       <Index each={placed()}>
         {(at) => (
           <li class={`chart-flag is-${at().flag.severity} is-${at().side}`} style={{ left: `${at().x}px` }}>
-            <Show
-              when={at().side !== 'none'}
-              fallback={<span class="heard">{at().words}</span>}
-            >
-              <Show when={props.onPick} fallback={<span class="chart-flag-words" classList={{ 'alarm-mark': at().flag.severity === 'alarm' }}>{at().words}</span>}>
+            <Show when={at().side !== 'none'} fallback={<span class="heard">{at().words}</span>}>
+              <Show
+                when={props.onPick}
+                fallback={
+                  <span class="chart-flag-words" classList={{ 'alarm-mark': at().flag.severity === 'alarm' }}>
+                    {at().words}
+                  </span>
+                }
+              >
                 {(pick) => (
-                  <button type="button" class="chart-flag-words prints" classList={{ 'alarm-mark': at().flag.severity === 'alarm' }} title={at().flag.sentence} onClick={() => pick()(at().flag.x)}>
+                  <button
+                    type="button"
+                    class="chart-flag-words prints"
+                    classList={{ 'alarm-mark': at().flag.severity === 'alarm' }}
+                    title={at().flag.sentence}
+                    onClick={() => pick()(at().flag.x)}
+                  >
                     {at().words}
                   </button>
                 )}

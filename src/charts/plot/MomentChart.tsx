@@ -34,7 +34,10 @@ export function MomentChart(props: MomentChartProps) {
   const { near, watch } = createNearness();
   const scene = () => props.scene;
   const [reading, setReading] = createSignal<number | null>(null);
-  const time_s = createMemo<number>((before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)), 0);
+  const time_s = createMemo<number>(
+    (before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)),
+    0,
+  );
   /** Axes are those of the first moment: what they span holds for the whole run, so the playhead leaves them alone. */
   const newestFirst = createMemo(() => props.chartAt(0));
   const firstChart = createFollowed(() => newestFirst(), near);
@@ -105,7 +108,13 @@ export function MomentChart(props: MomentChartProps) {
           steps={{ small: span() * SMALL, large: span() * LARGE }}
           valueOf={wordsOf}
           onReading={setReading}
-          onSpeak={() => scene().speak(labels().map((label) => `${label.label} ${wordsOf(label)}`).join(', '))}
+          onSpeak={() =>
+            scene().speak(
+              labels()
+                .map((label) => `${label.label} ${wordsOf(label)}`)
+                .join(', '),
+            )
+          }
         />
       </div>
     </ChartFrame>

@@ -47,13 +47,16 @@ export function Plot(props: PlotProps) {
   const shapes = createMemo(() => shapesOf(props.prepared));
   const inked = () => (props.playhead === null ? Infinity : pixelOf(props.frame, props.playhead));
   /** The pane follows the playhead by the minute only: each step is a write to the page. */
-  const paneAt = () => props.reading ?? (props.playhead === null ? props.frame.xDomain[1] : 60 * Math.floor(props.playhead / 60));
+  const paneAt = () =>
+    props.reading ?? (props.playhead === null ? props.frame.xDomain[1] : 60 * Math.floor(props.playhead / 60));
   const strip = () => {
     const lane = props.frame.lanes[0]?.lane;
     return lane?.kind === 'strip' ? lane : undefined;
   };
   const nearFlag = (x: number): string => {
-    const near = props.flags.find((flag) => Math.abs(pixelOf(props.frame, flag.x) - pixelOf(props.frame, x)) <= NEAR_FLAG_px);
+    const near = props.flags.find(
+      (flag) => Math.abs(pixelOf(props.frame, flag.x) - pixelOf(props.frame, x)) <= NEAR_FLAG_px,
+    );
     return near ? ` · ${near.words}` : '';
   };
   const across = (x: number) => `translateX(${Math.round((layout().left + pixelOf(props.frame, x)) * 2) / 2}px)`;
@@ -79,13 +82,35 @@ export function Plot(props: PlotProps) {
           height={layout().axisTop + 2}
           inked={inked()}
         />
-        <EndLabels labels={props.labels} layout={layout()} palette={props.look.palette} withValues={wide()} valueOf={props.valueOf} />
-        <Show when={strip()}>{(lane) => <HeatKey lane={lane()} layout={layout()} palette={props.look.palette} units={props.units} />}</Show>
+        <EndLabels
+          labels={props.labels}
+          layout={layout()}
+          palette={props.look.palette}
+          withValues={wide()}
+          valueOf={props.valueOf}
+        />
+        <Show when={strip()}>
+          {(lane) => <HeatKey lane={lane()} layout={layout()} palette={props.look.palette} units={props.units} />}
+        </Show>
         <Show when={props.playhead !== null}>
-          <div class="chart-playhead" style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: across(props.playhead ?? 0) }} />
+          <div
+            class="chart-playhead"
+            style={{
+              top: `${top()}px`,
+              height: `${layout().axisTop - top()}px`,
+              transform: across(props.playhead ?? 0),
+            }}
+          />
         </Show>
         <Show when={props.reading !== null}>
-          <div class="chart-reading-line" style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: across(props.reading ?? 0) }}>
+          <div
+            class="chart-reading-line"
+            style={{
+              top: `${top()}px`,
+              height: `${layout().axisTop - top()}px`,
+              transform: across(props.reading ?? 0),
+            }}
+          >
             <span class="chart-chip" style={{ transform: chipShift(props.reading ?? 0) }}>
               {xWords(props.frame.chart.xAxis, props.reading ?? 0, props.units)}
               {nearFlag(props.reading ?? 0)}

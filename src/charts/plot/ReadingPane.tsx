@@ -79,7 +79,12 @@ export function ReadingPane(props: ReadingPaneProps) {
       aria-valuemax={domain()[1]}
       aria-valuenow={props.reading}
       aria-valuetext={props.placeWords}
-      style={{ left: `${layout().left}px`, top: `${top()}px`, width: `${layout().plotWidth}px`, height: `${layout().axisTop - top()}px` }}
+      style={{
+        left: `${layout().left}px`,
+        top: `${top()}px`,
+        width: `${layout().plotWidth}px`,
+        height: `${layout().axisTop - top()}px`,
+      }}
       onKeyDown={onKeyDown}
       onBlur={() => props.onReading(null)}
       onPointerDown={startDrag}

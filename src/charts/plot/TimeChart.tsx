@@ -28,7 +28,9 @@ export function TimeChart(props: TimeChartProps) {
   /** A new run is drawn where it is seen; the rest follows when the hand rests. */
   const chart = createFollowed(() => props.chart, near);
   const bounds = createMemo<Bounds>((earlier) => settleBounds(chart(), scene().units(), earlier), {});
-  const prepared = createMemo(() => prepare(chart(), layoutIn(scene(), chart()), bounds(), scene().timeDomain(), scene().units()));
+  const prepared = createMemo(() =>
+    prepare(chart(), layoutIn(scene(), chart()), bounds(), scene().timeDomain(), scene().units()),
+  );
   const labels = createMemo(() => endLabels(prepared()));
   const time_s = createMemo<number>((before) => (near() ? scene().time_s() : (scene().restedTime_s?.() ?? before)), 0);
   /** Numbers that change faster can't be read. */

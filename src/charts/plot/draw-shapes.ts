@@ -65,7 +65,12 @@ function drawField(context: CanvasRenderingContext2D, field: FieldShape, palette
       const share = field.shares[column * field.cells + cell] as number;
       context.fillStyle = colours[Math.round(Math.max(0, Math.min(1, share)) * (FIELD_STEPS - 1))] ?? palette.paper;
       // A hair wider and higher, so that no seam shows between neighbours.
-      context.fillRect(field.left + column * width, field.top + (field.cells - 1 - cell) * height, width + 0.4, height + 0.4);
+      context.fillRect(
+        field.left + column * width,
+        field.top + (field.cells - 1 - cell) * height,
+        width + 0.4,
+        height + 0.4,
+      );
     }
   }
 }

@@ -18,7 +18,10 @@ const SMALL_TEXT_px = 13;
 /** A theme follows the system, a print has its own colours, a window moves between screens. */
 const WATCHED = ['(prefers-color-scheme: dark)', 'print'];
 
-export function createLook(element: Accessor<HTMLElement | undefined>, theme: Accessor<unknown>): Accessor<Look | undefined> {
+export function createLook(
+  element: Accessor<HTMLElement | undefined>,
+  theme: Accessor<unknown>,
+): Accessor<Look | undefined> {
   const [look, setLook] = createSignal<Look>();
 
   const refresh = (): void => {

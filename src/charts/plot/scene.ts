@@ -28,9 +28,11 @@ export interface Scene {
   readonly speak: (words: string) => void;
 }
 
-export const layoutIn = (scene: Scene, chart: Chart): ChartLayout => layOutChart(chart, scene.width(), scene.inset(), scene.look().textScale);
+export const layoutIn = (scene: Scene, chart: Chart): ChartLayout =>
+  layOutChart(chart, scene.width(), scene.inset(), scene.look().textScale);
 
 /** Width of an exported picture, whatever the screen. */
 const PICTURE_WIDTH = 960;
 
-export const pictureLayout = (chart: Chart): ChartLayout => layOutChart(chart, PICTURE_WIDTH, { left: 56, right: 184 }, 1);
+export const pictureLayout = (chart: Chart): ChartLayout =>
+  layOutChart(chart, PICTURE_WIDTH, { left: 56, right: 184 }, 1);

@@ -33,7 +33,18 @@ export const PLACE_WORDS: Record<EnergyPlace, PlaceWords> = {
 };
 
 /** From top to bottom in their column. */
-const ORDER: readonly EnergyPlace[] = ['fuel', 'drawn', 'still', 'condenser', 'products', 'escape', 'losses', 'stored', 'open', 'missed'];
+const ORDER: readonly EnergyPlace[] = [
+  'fuel',
+  'drawn',
+  'still',
+  'condenser',
+  'products',
+  'escape',
+  'losses',
+  'stored',
+  'open',
+  'missed',
+];
 
 export interface DiagramPlace {
   readonly place: EnergyPlace;
@@ -84,7 +95,11 @@ export function energyDiagram(ledger: EnergyLedger, size: DiagramSize): EnergyDi
       [size.right, size.top + size.height],
     ])({
     nodes: used.map((place) => ({ place })),
-    links: ledger.flows.map(({ from, to, energy_J }) => ({ source: used.indexOf(from), target: used.indexOf(to), value: energy_J })),
+    links: ledger.flows.map(({ from, to, energy_J }) => ({
+      source: used.indexOf(from),
+      target: used.indexOf(to),
+      value: energy_J,
+    })),
   });
   const horizontal = sankeyLinkHorizontal<PlaceDatum, FlowDatum>();
   return {
@@ -101,7 +116,8 @@ export function energyDiagram(ledger: EnergyLedger, size: DiagramSize): EnergyDi
 }
 
 const placeAt = (end: Link['source']): EnergyPlace => (end as Node).place;
-const endOrder = (link: Link): number => ORDER.indexOf(placeAt(link.target)) * 100 + ORDER.indexOf(placeAt(link.source));
+const endOrder = (link: Link): number =>
+  ORDER.indexOf(placeAt(link.target)) * 100 + ORDER.indexOf(placeAt(link.source));
 
 /** Columns nearer than this can't hold words side by side. */
 const CLOSE_COLUMNS = 230;
@@ -122,13 +138,23 @@ function withLabels(nodes: readonly Node[], { top, height, textScale }: DiagramS
   const highestBeside = (source: Node): number =>
     Math.min(
       ...nodes
-        .filter((node) => !ends.includes(node) && (node.targetLinks?.length ?? 0) > 0 && (node.x0 ?? 0) - (source.x0 ?? 0) < CLOSE_COLUMNS * textScale)
+        .filter(
+          (node) =>
+            !ends.includes(node) &&
+            (node.targetLinks?.length ?? 0) > 0 &&
+            (node.x0 ?? 0) - (source.x0 ?? 0) < CLOSE_COLUMNS * textScale,
+        )
         .map(middleOf),
     );
   const labelOf = (node: Node): DiagramPlace['label'] => {
     const end = ends.indexOf(node);
     if (end >= 0) return { x: (node.x1 ?? 0) + 8, y: middles[end] ?? null, anchor: 'start' };
-    if (node.targetLinks?.length === 0) return { x: node.x0 ?? 0, y: Math.min((node.y0 ?? 0) - block / 2 - 3, highestBeside(node) - block), anchor: 'start' };
+    if (node.targetLinks?.length === 0)
+      return {
+        x: node.x0 ?? 0,
+        y: Math.min((node.y0 ?? 0) - block / 2 - 3, highestBeside(node) - block),
+        anchor: 'start',
+      };
     return { x: (node.x0 ?? 0) - 8, y: middleOf(node), anchor: 'end' };
   };
   return nodes.map((node) => ({

@@ -65,7 +65,9 @@ export function KnotTable(props: KnotTableProps) {
                     system={props.system}
                     min={props.limits.min}
                     max={props.limits.max}
-                    onCommit={(value, nudge) => props.onEdit(moveKnot(props.schedule, index, knot().at_s, value, props.limits), nudge)}
+                    onCommit={(value, nudge) =>
+                      props.onEdit(moveKnot(props.schedule, index, knot().at_s, value, props.limits), nudge)
+                    }
                   />
                 </td>
                 <td>

@@ -13,7 +13,16 @@ import { xTicks } from '../model/x-axis.ts';
 import { createLook, createWidth } from '../plot/look.ts';
 import { KnotHandle, type KnotMove } from './KnotHandle.tsx';
 import { KnotTable } from './KnotTable.tsx';
-import { addKnot, moveKnot, removeKnot, scheduleProblem, toggleShape, type Edited, type Knot, type ScheduleLimits } from './schedule-edit.ts';
+import {
+  addKnot,
+  moveKnot,
+  removeKnot,
+  scheduleProblem,
+  toggleShape,
+  type Edited,
+  type Knot,
+  type ScheduleLimits,
+} from './schedule-edit.ts';
 import { scheduleDomain, scheduleLine, snapValue, timeStep, valueStep } from './schedule-line.ts';
 import './schedule.css';
 
@@ -83,9 +92,12 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
       .map(({ at_s, value }, index) => `${index === 0 ? 'M' : 'L'}${xOf(at_s)},${yOf(value)}`)
       .join('');
   const shownKnots = createMemo(() => props.schedule.filter(({ at_s }) => at_s <= props.duration_s));
-  const said = (value: number) => formatQuantity(value, props.unit, props.units, props.hint === undefined ? {} : { hint: props.hint });
+  const said = (value: number) =>
+    formatQuantity(value, props.unit, props.units, props.hint === undefined ? {} : { hint: props.hint });
   const knotWords = ({ at_s, value, shape }: Knot) =>
-    shape === 'ramp' ? `evenly to ${said(value)} at ${formatDuration(at_s)}` : `${said(value)} from ${at_s === 0 ? 'the start' : formatDuration(at_s)}`;
+    shape === 'ramp'
+      ? `evenly to ${said(value)} at ${formatDuration(at_s)}`
+      : `${said(value)} from ${at_s === 0 ? 'the start' : formatDuration(at_s)}`;
 
   const hand = (schedule: Schedule, quick: boolean): void => {
     const problem = scheduleProblem(schedule, limits());
@@ -115,7 +127,8 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
     if (!knot) return;
     const times = large ? LARGE_STEP : 1;
     const step = valueStep(bounds());
-    const raised = value === 0 ? knot.value : snapValue(unit().toSI(unit().fromSI(knot.value) + value * times * step), unit(), step);
+    const raised =
+      value === 0 ? knot.value : snapValue(unit().toSI(unit().fromSI(knot.value) + value * times * step), unit(), step);
     moveTo(index, knot.at_s + time * times * timeStep(props.duration_s), raised);
   };
   const addAt = (at_s: number): void => take(addKnot(props.schedule, at_s));
@@ -134,8 +147,8 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
         </button>
       </div>
       <p class="heard" id={helpId}>
-        Left and Right move it in time, Up and Down change the setting, Shift for larger steps. S switches between at once and evenly, Delete
-        removes, Enter adds a change at the playhead.
+        Left and Right move it in time, Up and Down change the setting, Shift for larger steps. S switches between at
+        once and evenly, Delete removes, Enter adds a change at the playhead.
       </p>
       <Show when={width() > 0}>
         <div class="schedule-plot" style={{ height: `${layout().height}px` }} onDblClick={addWhere}>
@@ -144,7 +157,12 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
               {(tick) => (
                 <>
                   <line class="schedule-grid" x1={xOf(tick.at)} x2={xOf(tick.at)} y1={top()} y2={layout().axisTop} />
-                  <text class="schedule-tick" x={xOf(tick.at)} y={layout().axisTop + layout().line} text-anchor="middle">
+                  <text
+                    class="schedule-tick"
+                    x={xOf(tick.at)}
+                    y={layout().axisTop + layout().line}
+                    text-anchor="middle"
+                  >
                     {tick.words}
                   </text>
                 </>
@@ -160,7 +178,13 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
                     y1={y().offset + y().slope * tick}
                     y2={y().offset + y().slope * tick}
                   />
-                  <text class="schedule-tick" x={layout().left - 12} y={y().offset + y().slope * tick} dy="0.32em" text-anchor="end">
+                  <text
+                    class="schedule-tick"
+                    x={layout().left - 12}
+                    y={y().offset + y().slope * tick}
+                    dy="0.32em"
+                    text-anchor="end"
+                  >
                     {formatNumber(tick, tickDecimals(ticks()))}
                   </text>
                 </>
@@ -173,7 +197,11 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
           </svg>
           <div
             class="schedule-playhead"
-            style={{ top: `${top()}px`, height: `${layout().axisTop - top()}px`, transform: `translateX(${Math.round(xOf(Math.min(props.time_s(), props.duration_s)) * 2) / 2}px)` }}
+            style={{
+              top: `${top()}px`,
+              height: `${layout().axisTop - top()}px`,
+              transform: `translateX(${Math.round(xOf(Math.min(props.time_s(), props.duration_s)) * 2) / 2}px)`,
+            }}
           />
           <Index each={shownKnots()}>
             {(knot, index) => (

@@ -14,7 +14,9 @@ export interface ScheduleLimits {
   readonly duration_s: number;
 }
 
-export type Edited = { readonly ok: true; readonly schedule: Schedule; readonly index: number } | { readonly ok: false; readonly because: string };
+export type Edited =
+  | { readonly ok: true; readonly schedule: Schedule; readonly index: number }
+  | { readonly ok: false; readonly because: string };
 
 /** Knots stand at least this far apart. */
 export const LEAST_GAP_s = 1;
@@ -26,17 +28,30 @@ const done = (schedule: Schedule, index: number): Edited => ({ ok: true, schedul
 const refused = (because: string): Edited => ({ ok: false, because });
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value));
 
-const withKnot = (schedule: Schedule, index: number, knot: Knot): Schedule => schedule.map((other, place) => (place === index ? knot : other));
+const withKnot = (schedule: Schedule, index: number, knot: Knot): Schedule =>
+  schedule.map((other, place) => (place === index ? knot : other));
 
 /** Moves a knot as far as its neighbours, the run and the range let it. The first knot keeps its time. */
-export function moveKnot(schedule: Schedule, index: number, at_s: number, value: number, { min, max, duration_s }: ScheduleLimits): Schedule {
+export function moveKnot(
+  schedule: Schedule,
+  index: number,
+  at_s: number,
+  value: number,
+  { min, max, duration_s }: ScheduleLimits,
+): Schedule {
   const knot = schedule[index];
   if (!knot || !Number.isFinite(at_s) || !Number.isFinite(value)) return schedule;
   const before = schedule[index - 1];
   const after = schedule[index + 1];
   const earliest = before ? before.at_s + LEAST_GAP_s : 0;
-  const latest = before ? Math.max(earliest, Math.min(after ? after.at_s - LEAST_GAP_s : Infinity, Math.max(duration_s, knot.at_s))) : 0;
-  return withKnot(schedule, index, { ...knot, at_s: clamp(Math.round(at_s), earliest, latest), value: clamp(value, min, max) });
+  const latest = before
+    ? Math.max(earliest, Math.min(after ? after.at_s - LEAST_GAP_s : Infinity, Math.max(duration_s, knot.at_s)))
+    : 0;
+  return withKnot(schedule, index, {
+    ...knot,
+    at_s: clamp(Math.round(at_s), earliest, latest),
+    value: clamp(value, min, max),
+  });
 }
 
 /** Adds a knot on the line as it runs, so that nothing changes until it is moved. */
@@ -69,14 +84,21 @@ export function toggleShape(schedule: Schedule, index: number): Edited {
 }
 
 /** Takes a typed time, unless it breaks the order of the knots. `words` says times as the reader does. */
-export function setKnotTime(schedule: Schedule, index: number, at_s: number, words: (time_s: number) => string): Edited {
+export function setKnotTime(
+  schedule: Schedule,
+  index: number,
+  at_s: number,
+  words: (time_s: number) => string,
+): Edited {
   const knot = schedule[index];
   const before = schedule[index - 1];
   const after = schedule[index + 1];
   if (!knot || !before) return refused('The first setting holds from the start; its time is 0.');
   if (!Number.isFinite(at_s)) return refused('A time is needed.');
-  if (at_s < before.at_s + LEAST_GAP_s) return refused(`The time must be later than the change before it, at ${words(before.at_s)}.`);
-  if (after && at_s > after.at_s - LEAST_GAP_s) return refused(`The time must be earlier than the change after it, at ${words(after.at_s)}.`);
+  if (at_s < before.at_s + LEAST_GAP_s)
+    return refused(`The time must be later than the change before it, at ${words(before.at_s)}.`);
+  if (after && at_s > after.at_s - LEAST_GAP_s)
+    return refused(`The time must be earlier than the change after it, at ${words(after.at_s)}.`);
   if (at_s > LONGEST_s) return refused(`The time must be at most ${words(LONGEST_s)}.`);
   return done(withKnot(schedule, index, { ...knot, at_s }), index);
 }

@@ -16,7 +16,10 @@ export function scheduleLine(schedule: Schedule, end_s: number): readonly LinePo
     const before = corners.at(-1);
     if (before && at_s > end_s) {
       const share = (end_s - before.at_s) / (at_s - before.at_s);
-      corners.push({ at_s: end_s, value: shape === 'ramp' ? before.value + share * (value - before.value) : before.value });
+      corners.push({
+        at_s: end_s,
+        value: shape === 'ramp' ? before.value + share * (value - before.value) : before.value,
+      });
       return corners;
     }
     if (before && shape === 'step') corners.push({ at_s, value: before.value });
@@ -33,7 +36,13 @@ const WHOLE_UP_TO = 4;
 const HEADROOM = 0.3;
 
 /** Bounds of the value axis in the unit shown: the whole range if the values fill it, else round bounds about them. */
-export function scheduleDomain(earlier: Domain | undefined, schedule: Schedule, unit: DisplayUnit, min: number, max: number): Domain {
+export function scheduleDomain(
+  earlier: Domain | undefined,
+  schedule: Schedule,
+  unit: DisplayUnit,
+  min: number,
+  max: number,
+): Domain {
   const lowest = unit.fromSI(min);
   const highest = unit.fromSI(max);
   const values = schedule.map(({ value }) => unit.fromSI(value));
@@ -41,7 +50,10 @@ export function scheduleDomain(earlier: Domain | undefined, schedule: Schedule, 
   const bottom = Math.min(...values);
   const spread = Math.max(top - bottom, (HEADROOM * (top - lowest)) / (1 + HEADROOM));
   if (highest - lowest <= WHOLE_UP_TO * Math.max(spread, top - lowest)) return [lowest, highest];
-  const wanted: Domain = [lowest === 0 ? 0 : Math.max(lowest, bottom - spread), Math.min(highest, top + HEADROOM * (top - lowest))];
+  const wanted: Domain = [
+    lowest === 0 ? 0 : Math.max(lowest, bottom - spread),
+    Math.min(highest, top + HEADROOM * (top - lowest)),
+  ];
   return settleDomain(earlier, wanted, { fromZero: lowest === 0, leastSpan: (highest - lowest) / 50 });
 }
 

@@ -60,12 +60,15 @@ export const vesselOuter = (size: VesselSize, s: number): number =>
 /** A source reaches a little beyond the vessel it carries. */
 export const SOURCE_OVERHANG = 1.14;
 
-const footprint = (size: VesselSize, s: number): number => Math.max(vesselOuter(size, s), SOURCE_OVERHANG * size.diameter_m * s);
+const footprint = (size: VesselSize, s: number): number =>
+  Math.max(vesselOuter(size, s), SOURCE_OVERHANG * size.diameter_m * s);
 
-export const cabinetWidth = (sizes: TrueSizes, s: number): number => Math.max(34, CABINET_SHARE * sizes.pot.diameter_m * s);
+export const cabinetWidth = (sizes: TrueSizes, s: number): number =>
+  Math.max(34, CABINET_SHARE * sizes.pot.diameter_m * s);
 
 /** A heating element's terminals stand out from the vessel on the left. */
-const terminals = ({ heat, boiler }: TrueSizes): number => (heat.kind === 'immersion-element' || (heat.kind === 'steam-generator' && boiler) ? TERMINAL : 0);
+const terminals = ({ heat, boiler }: TrueSizes): number =>
+  heat.kind === 'immersion-element' || (heat.kind === 'steam-generator' && boiler) ? TERMINAL : 0;
 
 export function potGroup(sizes: TrueSizes, s: number): PotGroup {
   const lead = terminals(sizes);
@@ -74,7 +77,13 @@ export function potGroup(sizes: TrueSizes, s: number): PotGroup {
   if (sizes.boiler) {
     const boiler = lead + footprint(sizes.boiler, s);
     const centre = boiler + PIPE_GAP + outer / 2;
-    return { cabinet: null, boiler: (lead + boiler) / 2, pot: centre, potRight: centre + outer / 2, width: centre + outer / 2 };
+    return {
+      cabinet: null,
+      boiler: (lead + boiler) / 2,
+      pot: centre,
+      potRight: centre + outer / 2,
+      width: centre + outer / 2,
+    };
   }
   if (sizes.heat.kind === 'steam-generator') {
     const cabinet = cabinetWidth(sizes, s);
@@ -85,7 +94,8 @@ export function potGroup(sizes: TrueSizes, s: number): PotGroup {
 }
 
 /** Coil diameter as drawn: a coil wider than its tub is drawn touching the wall. */
-export const drawnCoil = (coil: CoilSize, tubDiameter: number): number => Math.min(coil.coil_m, tubDiameter - coil.tube_m);
+export const drawnCoil = (coil: CoilSize, tubDiameter: number): number =>
+  Math.min(coil.coil_m, tubDiameter - coil.tube_m);
 
 interface Reach {
   readonly inlet: number;
@@ -124,9 +134,18 @@ function straightReach(sizes: TrueSizes, tube: StraightSize, drawn: number, s: n
  * @param tailRoom spare pixels between tub and separator, for words
  * @param apart the group stands in a row of its own, so the tap needs its room within it
  */
-export function condenserGroup(sizes: TrueSizes, tubeDrawn: number, s: number, tailRoom: number, apart = false): CondenserGroup {
+export function condenserGroup(
+  sizes: TrueSizes,
+  tubeDrawn: number,
+  s: number,
+  tailRoom: number,
+  apart = false,
+): CondenserGroup {
   const { condenser, separator, jug, tub } = sizes;
-  const reach = condenser.kind === 'coil' ? coilReach(sizes, condenser, s, tailRoom, apart && sizes.flowing ? TAP_ROOM : 0) : straightReach(sizes, condenser, tubeDrawn, s, apart ? NECK_ROOM : 0);
+  const reach =
+    condenser.kind === 'coil'
+      ? coilReach(sizes, condenser, s, tailRoom, apart && sizes.flowing ? TAP_ROOM : 0)
+      : straightReach(sizes, condenser, tubeDrawn, s, apart ? NECK_ROOM : 0);
   const separatorRight = reach.separator + (separator.bore_m * s) / 2 + GLASS_WALL;
   const jugWidth = jug.diameter_m * s + 2 * GLASS_WALL;
   const jugCentre = separatorRight + LEG_GAP + SPILL + jugWidth / 2;
@@ -151,7 +170,13 @@ export interface WordRoom {
 }
 
 /** Both groups on one floor, joined by the neck; widths only, from the pot group's left edge. */
-export function joinedAlong(sizes: TrueSizes, heights: Heights, tubeDrawn: number, s: number, room: WordRoom): Along & { readonly width: number } {
+export function joinedAlong(
+  sizes: TrueSizes,
+  heights: Heights,
+  tubeDrawn: number,
+  s: number,
+  room: WordRoom,
+): Along & { readonly width: number } {
   const pot = potGroup(sizes, s);
   const condenser = condenserGroup(sizes, tubeDrawn, s, room.tail);
   const trueX = pot.pot + (heights.riseAcross + heights.fallAcross) * s - condenser.inlet;

@@ -22,10 +22,27 @@ export interface CoolingShape {
   readonly box: Box;
 }
 
-export const tubShape = (centreX: number, overflowY: number, baseY: number, inside: number, freeboard: number, pxPerMetre: number): TubShape => {
-  const water = { x: centreX - inside / 2, y: overflowY, width: inside, height: Math.max(2, baseY - TUB_WALL - overflowY) };
+export const tubShape = (
+  centreX: number,
+  overflowY: number,
+  baseY: number,
+  inside: number,
+  freeboard: number,
+  pxPerMetre: number,
+): TubShape => {
+  const water = {
+    x: centreX - inside / 2,
+    y: overflowY,
+    width: inside,
+    height: Math.max(2, baseY - TUB_WALL - overflowY),
+  };
   const rimY = overflowY - Math.max(5, freeboard);
-  return { water, rimY, outer: { x: water.x - TUB_WALL, y: rimY, width: inside + 2 * TUB_WALL, height: baseY - rimY }, pxPerMetre };
+  return {
+    water,
+    rimY,
+    outer: { x: water.x - TUB_WALL, y: rimY, width: inside + 2 * TUB_WALL, height: baseY - rimY },
+    pxPerMetre,
+  };
 };
 
 const HOSE_CORNER = 9;
@@ -37,11 +54,30 @@ export function tubCooling(tub: TubShape, flowing: boolean, floorY: number): Coo
   const tapX = tub.outer.x - 62;
   const tapY = Math.min(foot, floorY - 26);
   const hoseX = right(tub.outer) + 13;
-  const supply = roundCorners([{ x: tapX, y: tapY }, { x: tapX + 26, y: tapY }, { x: tapX + 26, y: foot }, { x: tub.water.x + 8, y: foot }], HOSE_CORNER);
+  const supply = roundCorners(
+    [
+      { x: tapX, y: tapY },
+      { x: tapX + 26, y: tapY },
+      { x: tapX + 26, y: foot },
+      { x: tub.water.x + 8, y: foot },
+    ],
+    HOSE_CORNER,
+  );
   const lip = tub.water.y + 2;
-  const drain = roundCorners([{ x: right(tub.water) - 1, y: lip }, { x: hoseX, y: lip + 2 }, { x: hoseX, y: floorY - 2 }], HOSE_CORNER);
+  const drain = roundCorners(
+    [
+      { x: right(tub.water) - 1, y: lip },
+      { x: hoseX, y: lip + 2 },
+      { x: hoseX, y: floorY - 2 },
+    ],
+    HOSE_CORNER,
+  );
   return {
-    tub, supply, drain, source: 'tap', gully: { x: hoseX, y: floorY },
+    tub,
+    supply,
+    drain,
+    source: 'tap',
+    gully: { x: hoseX, y: floorY },
     box: { x: tapX - 12, y: tub.outer.y, width: hoseX + 8 - (tapX - 12), height: floorY - tub.outer.y },
   };
 }
@@ -54,12 +90,16 @@ interface JacketPlace {
 }
 
 const nozzlesOf = ({ condenser, counterflow }: JacketPlace) => {
-  const [vapourEnd, outletEnd] = condenser.nozzles as readonly [CondenserShape['nozzles'][number], CondenserShape['nozzles'][number]];
+  const [vapourEnd, outletEnd] = condenser.nozzles as readonly [
+    CondenserShape['nozzles'][number],
+    CondenserShape['nozzles'][number],
+  ];
   return counterflow ? { inlet: outletEnd, outlet: vapourEnd } : { inlet: vapourEnd, outlet: outletEnd };
 };
 
 /** Under a very small still a hose would sag below the floor; it lies on it instead. */
-const aboveFloor = (points: readonly Point[], floorY: number): Point[] => points.map(({ x, y }) => ({ x, y: Math.min(y, floorY - 4) }));
+const aboveFloor = (points: readonly Point[], floorY: number): Point[] =>
+  points.map(({ x, y }) => ({ x, y: Math.min(y, floorY - 4) }));
 
 /** A jacket on the tap: water comes from a tap near the floor and runs off into a gully. */
 export function tapCooling(place: JacketPlace): CoolingShape {
@@ -85,13 +125,27 @@ export function tapCooling(place: JacketPlace): CoolingShape {
     const inward = inlet.at.x > outlet.at.x ? -1 : 1;
     tap = { x: inlet.at.x + inward * aside, y: floorY - 28 };
     gully = { x: outlet.at.x - inward * Math.min(24, 0.25 * reach), y: floorY };
-    supply = [tap, { x: tap.x, y: Math.min(tap.y, inlet.away.y + 6) }, { x: inlet.away.x, y: inlet.away.y + 6 }, inlet.at];
-    drain = [outlet.at, { x: outlet.at.x, y: outlet.away.y - 4 }, { x: gully.x, y: outlet.away.y - 4 }, { x: gully.x, y: floorY - 2 }];
+    supply = [
+      tap,
+      { x: tap.x, y: Math.min(tap.y, inlet.away.y + 6) },
+      { x: inlet.away.x, y: inlet.away.y + 6 },
+      inlet.at,
+    ];
+    drain = [
+      outlet.at,
+      { x: outlet.at.x, y: outlet.away.y - 4 },
+      { x: gully.x, y: outlet.away.y - 4 },
+      { x: gully.x, y: floorY - 2 },
+    ];
   }
   const x = Math.min(tap.x, gully.x) - 14;
   const y = Math.min(tap.y - 24, floorY - 60);
   return {
-    tub: null, supply: roundCorners(aboveFloor(supply, floorY), HOSE_CORNER), drain: roundCorners(aboveFloor(drain, floorY), HOSE_CORNER), source: 'tap', gully,
+    tub: null,
+    supply: roundCorners(aboveFloor(supply, floorY), HOSE_CORNER),
+    drain: roundCorners(aboveFloor(drain, floorY), HOSE_CORNER),
+    source: 'tap',
+    gully,
     box: { x, y, width: Math.abs(tap.x - gully.x) + 28, height: floorY - y },
   };
 }
@@ -111,12 +165,21 @@ export function barrelCooling(place: JacketPlace, barrel: TubShape): CoolingShap
   const supply = [pump, ...topOf(inlet, pumpX, lower ? 0 : 10), inlet.at];
   const back = [...topOf(outlet, backX, lower ? 10 : 0)].reverse();
   const drain = [outlet.at, ...back, { x: backX, y: barrel.water.y + 6 }];
-  return { tub: barrel, supply: roundCorners(supply, HOSE_CORNER), drain: roundCorners(drain, HOSE_CORNER), source: 'pump', gully: null, box: barrel.outer };
+  return {
+    tub: barrel,
+    supply: roundCorners(supply, HOSE_CORNER),
+    drain: roundCorners(drain, HOSE_CORNER),
+    source: 'pump',
+    gully: null,
+    box: barrel.outer,
+  };
 }
 
 export const coolingBoxes = (cooling: CoolingShape): Box[] => [
   ...(cooling.tub ? [cooling.tub.outer] : []),
   ...boxesAlong(subdivide(cooling.supply, 30), 8),
   ...boxesAlong(subdivide(cooling.drain, 30), 8),
-  ...(cooling.source === 'tap' && cooling.supply[0] ? [{ x: cooling.supply[0].x - 12, y: cooling.supply[0].y - 16, width: 24, height: 34 }] : []),
+  ...(cooling.source === 'tap' && cooling.supply[0]
+    ? [{ x: cooling.supply[0].x - 12, y: cooling.supply[0].y - 16, width: 24, height: 34 }]
+    : []),
 ];

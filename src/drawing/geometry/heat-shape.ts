@@ -32,7 +32,12 @@ export interface HeatShape {
 const feetUnder = (vessel: VesselShape, floorY: number): Box[] => {
   const width = Math.max(5, vessel.outer.width * 0.07);
   const top = bottom(vessel.outer);
-  return [vessel.outer.x + 4, right(vessel.outer) - 4 - width].map((x) => ({ x, y: top, width, height: Math.max(0, floorY - top) }));
+  return [vessel.outer.x + 4, right(vessel.outer) - 4 - width].map((x) => ({
+    x,
+    y: top,
+    width,
+    height: Math.max(0, floorY - top),
+  }));
 };
 
 function flamesAbove(left: number, rightEdge: number, baseY: number, topY: number, spacing: number): Flame[] {
@@ -56,7 +61,13 @@ function rodIn(vessel: VesselShape, minimumDepth: number): Point[] {
   const high = low - Math.max(4, Math.min(minimumDepth * 0.4, 0.08 * inner.height));
   const far = inner.x + 0.84 * inner.width;
   const enters = inner.x - vessel.wall - vessel.insulation - 2;
-  return [{ x: enters, y: low }, { x: far, y: low }, { x: far + 5, y: (low + high) / 2 }, { x: far, y: high }, { x: enters, y: high }];
+  return [
+    { x: enters, y: low },
+    { x: far, y: low },
+    { x: far + 5, y: (low + high) / 2 },
+    { x: far, y: high },
+    { x: enters, y: high },
+  ];
 }
 
 /**
@@ -91,7 +102,13 @@ export function heatShape(
     case 'wood-fire': {
       const base = floorY - (floorY - topY) * FLAME_BASE[size.kind];
       const reach = size.kind === 'gas-burner' ? 0.72 : 0.9;
-      const flames = flamesAbove(vessel.centreX - half * reach, vessel.centreX + half * reach, base, topY + 1, size.kind === 'wood-fire' ? 22 : 15);
+      const flames = flamesAbove(
+        vessel.centreX - half * reach,
+        vessel.centreX + half * reach,
+        base,
+        topY + 1,
+        size.kind === 'wood-fire' ? 22 : 15,
+      );
       return { ...shared, body: under(size.kind === 'wood-fire' ? SOURCE_OVERHANG : 1.05), flames, rod: [], feet: [] };
     }
     case 'immersion-element':
@@ -103,7 +120,12 @@ export function heatShape(
         const enters = bottom(vessel.inner) - 5;
         const rise = Math.min(enters, body.y + 10);
         const between = (right(body) + vessel.outer.x) / 2;
-        const rod = [{ x: right(body), y: rise }, { x: between, y: rise }, { x: between, y: enters }, { x: vessel.inner.x + 0.8 * vessel.inner.width, y: enters }];
+        const rod = [
+          { x: right(body), y: rise },
+          { x: between, y: rise },
+          { x: between, y: enters },
+          { x: vessel.inner.x + 0.8 * vessel.inner.width, y: enters },
+        ];
         return { ...shared, body, flames: [], rod, feet };
       }
       const rod = rodIn(vessel, minimumDepth);

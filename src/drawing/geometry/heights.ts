@@ -101,12 +101,14 @@ export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): H
   const lowestTip = funnelTop + dropFall(separator.height_m);
   const tub = sizes.tub;
   const isCoil = condenser.kind === 'coil';
-  const least = isCoil && tub
-    ? Math.max(0, lowestTip + TAIL_SLOPE * tub.diameter_m - coilEnd(condenser, tub.height_m))
-    : lowestTip + stub(condenser as StraightSize);
-  const inletAbove = isCoil && tub
-    ? tub.height_m + tub.freeboard_m + Math.max(0.02, neck.bore_m)
-    : straightFall(condenser as StraightSize, tubeDrawn);
+  const least =
+    isCoil && tub
+      ? Math.max(0, lowestTip + TAIL_SLOPE * tub.diameter_m - coilEnd(condenser, tub.height_m))
+      : lowestTip + stub(condenser as StraightSize);
+  const inletAbove =
+    isCoil && tub
+      ? tub.height_m + tub.freeboard_m + Math.max(0.02, neck.bore_m)
+      : straightFall(condenser as StraightSize, tubeDrawn);
   const potBase = sizes.boiler ? Math.max(FEET, 0.08 * pot.diameter_m) : heat.height_m;
   const lid = potBase + pot.height_m + pot.lid_m;
   const bent = bendNeck(lid, least + inletAbove, neck.rising_m, neck.falling_m);

@@ -49,7 +49,11 @@ type WishFor = (id: LabelId, anchor: Box, candidates: readonly Candidate[]) => W
 const point = (x: number, y: number): Box => ({ x: x - 4, y: y - 4, width: 8, height: 8 });
 
 /** The lower part of a vessel, where its water stands. */
-const lower = ({ inner }: VesselShape, share: number): Box => ({ ...inner, y: inner.y + (1 - share) * inner.height, height: share * inner.height });
+const lower = ({ inner }: VesselShape, share: number): Box => ({
+  ...inner,
+  y: inner.y + (1 - share) * inner.height,
+  height: share * inner.height,
+});
 
 function potWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId>[] {
   const { pot, boiler, bed, heat, neck } = shapes;
@@ -58,7 +62,8 @@ function potWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId
   const column = Math.min(first.outer.x, heat.body.x) - 16;
   const potRight = right(pot.outer) + 16;
   const leftTaken = boiler !== null || heat.beside;
-  const beside = (y: number): Candidate[] => (leftTaken ? [rightOf(potRight, y), leftOf(pot.outer.x - 12, y)] : [leftOf(column, y), rightOf(potRight, y)]);
+  const beside = (y: number): Candidate[] =>
+    leftTaken ? [rightOf(potRight, y), leftOf(pot.outer.x - 12, y)] : [leftOf(column, y), rightOf(potRight, y)];
   // Stacked upward from the heat source, so that three labels find room beside a small pot.
   const step = 2 * half + 7;
   const heatY = Math.min(middle(heat.body).y, heat.floorY - half - 5);
@@ -66,7 +71,12 @@ function potWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId
   const bedTop = bed.submerged ? { ...bed.place, height: 0.4 * bed.place.height } : bed.place;
   const wishes = [wish('heat', heat.body, [leftOf(column, heatY), rightOf(potRight, heatY)])];
   if (boiler) {
-    wishes.push(wish('boiler', boiler.inner, [leftOf(column, boiler.inner.y + 0.4 * boiler.inner.height), over(boiler.centreX, boiler.lidTop - half - 10)]));
+    wishes.push(
+      wish('boiler', boiler.inner, [
+        leftOf(column, boiler.inner.y + 0.4 * boiler.inner.height),
+        over(boiler.centreX, boiler.lidTop - half - 10),
+      ]),
+    );
     wishes.push(wish('charge', bedTop, beside(middle(bedTop).y)));
     wishes.push(wish('pot', lower(pot, 0.2), beside(bottom(pot.inner) - 0.1 * pot.inner.height)));
   } else {
@@ -80,7 +90,10 @@ function potWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId
       over(midRun.x, midRun.y + nw + half + 8, 120),
       over(midRun.x, midRun.y - nw - half - 8, 120),
       rightOf(midRun.x + 12, midRun.y - nw - half - 8, 60),
-      { ...leftOf(pot.centreX - nw - 14, pot.lidTop - half - 10, 60), anchor: point(pot.centreX + 2, pot.lidTop - half - 6) },
+      {
+        ...leftOf(pot.centreX - nw - 14, pot.lidTop - half - 10, 60),
+        anchor: point(pot.centreX + 2, pot.lidTop - half - 6),
+      },
       rightOf(right(shapes.condenser.box) + nw + 24, midRun.y, 40),
       rightOf(potRight, midRun.y + nw + half + 12, 160),
     ]),
@@ -95,11 +108,19 @@ function condenserWish(shapes: StillShapes, wish: WishFor, half: number): Wish<L
   const mid = middle(box);
   if (condenser.kind === 'coil' && tub) {
     const y = box.y + 0.3 * box.height;
-    return wish('condenser', box, [rightOf(right(tub.outer) + (cooling.drain.length > 0 ? 30 : 14), y, 160), leftOf(tub.outer.x - 14, y, 160), over(mid.x, tub.outer.y - half - 12)]);
+    return wish('condenser', box, [
+      rightOf(right(tub.outer) + (cooling.drain.length > 0 ? 30 : 14), y, 160),
+      leftOf(tub.outer.x - 14, y, 160),
+      over(mid.x, tub.outer.y - half - 12),
+    ]);
   }
   const onTube = pointAlong(condenser.runs, 0.5) ?? mid;
   const clear = condenser.jacketHalf + half + 22;
-  return wish('condenser', point(onTube.x, onTube.y), [over(onTube.x, onTube.y - clear, 140), rightOf(right(box) + 16, mid.y, 120), over(onTube.x, onTube.y + clear, 140)]);
+  return wish('condenser', point(onTube.x, onTube.y), [
+    over(onTube.x, onTube.y - clear, 140),
+    rightOf(right(box) + 16, mid.y, 120),
+    over(onTube.x, onTube.y + clear, 140),
+  ]);
 }
 
 function coolingWish({ condenser, cooling }: StillShapes, wish: WishFor, half: number): Wish<LabelId> {
@@ -108,7 +129,13 @@ function coolingWish({ condenser, cooling }: StillShapes, wish: WishFor, half: n
   if (!tub) {
     const at = first ?? middle(condenser.box);
     const drain = point((cooling.gully ?? at).x, at.y - 8);
-    return wish('cooling', point(at.x - 5, at.y), [leftOf(at.x - 20, at.y - 8, 120), rightOf(at.x + 24, at.y - 8, 120), { ...leftOf(at.x - 20, at.y - 8, 420), sideways: true, towards: -1 }, { ...leftOf(cooling.box.x - 6, at.y - 8, 120), anchor: drain }, { ...rightOf(right(cooling.box) + 8, at.y - 8, 120), anchor: drain }]);
+    return wish('cooling', point(at.x - 5, at.y), [
+      leftOf(at.x - 20, at.y - 8, 120),
+      rightOf(at.x + 24, at.y - 8, 120),
+      { ...leftOf(at.x - 20, at.y - 8, 420), sideways: true, towards: -1 },
+      { ...leftOf(cooling.box.x - 6, at.y - 8, 120), anchor: drain },
+      { ...rightOf(right(cooling.box) + 8, at.y - 8, 120), anchor: drain },
+    ]);
   }
   const centre = middle(tub.outer);
   if (condenser.kind === 'coil')
@@ -117,7 +144,11 @@ function coolingWish({ condenser, cooling }: StillShapes, wish: WishFor, half: n
       rightOf(right(tub.outer) + (cooling.drain.length > 0 ? 30 : 14), tub.outer.y + half, 130),
       over(centre.x, tub.outer.y - half - 12),
     ]);
-  return wish('cooling', tub.water, [over(centre.x, tub.outer.y - half - 22, 60), rightOf(right(tub.outer) + 10, centre.y), leftOf(tub.outer.x - 12, centre.y)]);
+  return wish('cooling', tub.water, [
+    over(centre.x, tub.outer.y - half - 22, 60),
+    rightOf(right(tub.outer) + 10, centre.y),
+    leftOf(tub.outer.x - 12, centre.y),
+  ]);
 }
 
 function endWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId>[] {
@@ -139,27 +170,54 @@ function endWishes(shapes: StillShapes, wish: WishFor, ts: number): Wish<LabelId
 }
 
 /** The wishes of the pot's row and of the condenser's row. */
-export function labelWishes(shapes: StillShapes, textScale: number): { readonly pot: Wish<LabelId>[]; readonly condenser: Wish<LabelId>[] } {
+export function labelWishes(
+  shapes: StillShapes,
+  textScale: number,
+): { readonly pot: Wish<LabelId>[]; readonly condenser: Wish<LabelId>[] } {
   const wish: WishFor = (id, anchor, candidates) => ({ id, ...labelSize(id, textScale), anchor, candidates });
   return { pot: potWishes(shapes, wish, textScale), condenser: endWishes(shapes, wish, textScale) };
 }
 
 /** Cautions want to stand at the hazard itself; they come after the labels and may find no room. */
-export function hazardWishes(shapes: StillShapes, textScale: number): { readonly pot: Wish<HazardId>[]; readonly condenser: Wish<HazardId>[] } {
+export function hazardWishes(
+  shapes: StillShapes,
+  textScale: number,
+): { readonly pot: Wish<HazardId>[]; readonly condenser: Wish<HazardId>[] } {
   const { pot, boiler, heat, cooling, separator } = shapes;
   const size = { width: HAZARD_WIDTH * textScale, height: HAZARD_HEIGHT * textScale };
   const half = size.height / 2;
   const hot = boiler ?? pot;
   const tip = separator.funnel.topY - 8;
   const tub = cooling.tub;
-  const wish = (id: HazardId, at: Point, candidates: readonly Candidate[]): Wish<HazardId> => ({ id, ...size, anchor: point(at.x, at.y), candidates });
+  const wish = (id: HazardId, at: Point, candidates: readonly Candidate[]): Wish<HazardId> => ({
+    id,
+    ...size,
+    anchor: point(at.x, at.y),
+    candidates,
+  });
   const lid = { x: pot.centreX - 0.3 * pot.inner.width, y: pot.lidTop + 0.3 * (pot.inner.y - pot.lidTop) };
   const base = { x: hot.outer.x, y: bottom(hot.outer) };
   const potWishes = [
-    wish('lid', lid, [leftOf(pot.outer.x - 10, pot.lidTop - 8, 60), leftOf(lid.x - 8, pot.lidTop - half - 10, 40), over(pot.centreX, pot.lidTop - half - 40, 120)]),
-    wish('flame', base, [leftOf(Math.min(hot.outer.x, heat.body.x) - 16, base.y, 90), { ...rightOf(Math.max(right(hot.outer), right(heat.body)) + 16, base.y, 90), anchor: point(right(hot.outer), base.y) }]),
+    wish('lid', lid, [
+      leftOf(pot.outer.x - 10, pot.lidTop - 8, 60),
+      leftOf(lid.x - 8, pot.lidTop - half - 10, 40),
+      over(pot.centreX, pot.lidTop - half - 40, 120),
+    ]),
+    wish('flame', base, [
+      leftOf(Math.min(hot.outer.x, heat.body.x) - 16, base.y, 90),
+      {
+        ...rightOf(Math.max(right(hot.outer), right(heat.body)) + 16, base.y, 90),
+        anchor: point(right(hot.outer), base.y),
+      },
+    ]),
   ];
-  const endWishes = [wish('outlet', { x: separator.centreX + 8, y: tip }, [rightOf(separator.centreX + 26, tip - 10, 90), leftOf(separator.centreX - 26, tip, 90), over(separator.centreX, tip - half - 60, 120)])];
+  const endWishes = [
+    wish('outlet', { x: separator.centreX + 8, y: tip }, [
+      rightOf(separator.centreX + 26, tip - 10, 90),
+      leftOf(separator.centreX - 26, tip, 90),
+      over(separator.centreX, tip - half - 60, 120),
+    ]),
+  ];
   if (tub)
     endWishes.push(
       wish('tub', { x: right(tub.water) - 10, y: tub.rimY + 4 }, [

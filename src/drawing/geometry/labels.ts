@@ -4,7 +4,8 @@
  */
 import { bottom, boxesOverlap, contains, grown, right, type Box, type Point } from './shapes.ts';
 
-export type LabelId = 'heat' | 'boiler' | 'pot' | 'charge' | 'neck' | 'condenser' | 'cooling' | 'separator' | 'receiver';
+export type LabelId =
+  'heat' | 'boiler' | 'pot' | 'charge' | 'neck' | 'condenser' | 'cooling' | 'separator' | 'receiver';
 export type HazardId = 'lid' | 'flame' | 'tub' | 'outlet';
 
 export type Align = 'start' | 'middle' | 'end';
@@ -88,7 +89,11 @@ export interface Placed<Id extends string> {
   readonly left: readonly Wish<Id>[];
 }
 
-export function placeLabels<Id extends string>(wishes: readonly Wish<Id>[], obstacles: readonly Box[], bounds: Box): Placed<Id> {
+export function placeLabels<Id extends string>(
+  wishes: readonly Wish<Id>[],
+  obstacles: readonly Box[],
+  bounds: Box,
+): Placed<Id> {
   const places: Place<Id>[] = [];
   const left: Wish<Id>[] = [];
   const taken: Box[] = [...obstacles];
@@ -112,7 +117,13 @@ export function placeLabels<Id extends string>(wishes: readonly Wish<Id>[], obst
       continue;
     }
     taken.push(found.box);
-    places.push({ id: wish.id, box: found.box, align: found.align, leader: leaderFor(found.anchor, found.box, found.align), caption: false });
+    places.push({
+      id: wish.id,
+      box: found.box,
+      align: found.align,
+      leader: leaderFor(found.anchor, found.box, found.align),
+      caption: false,
+    });
   }
   return { places, left };
 }
@@ -140,7 +151,13 @@ export function captionColumns<Id extends string>(wishes: readonly Wish<Id>[], b
       row++;
       column = 0;
     }
-    places.push({ id: wish.id, box: { x: bounds.x + column * (widest + CAPTION_GAP), y: bounds.y + row * step, width, height: wish.height }, align: 'start', leader: null, caption: true });
+    places.push({
+      id: wish.id,
+      box: { x: bounds.x + column * (widest + CAPTION_GAP), y: bounds.y + row * step, width, height: wish.height },
+      align: 'start',
+      leader: null,
+      caption: true,
+    });
     column++;
   }
   return { places, height: (row + 1) * step - CAPTION_LEADING };
@@ -160,7 +177,13 @@ export function captionRows<Id extends string>(wishes: readonly Wish<Id>[], boun
     const x = Math.max(wanted, ends[row] ?? -Infinity);
     ends[row] = x + width + CAPTION_GAP;
     const y = bounds.y + row * (wish.height + CAPTION_LEADING);
-    places.push({ id: wish.id, box: { x, y, width, height: wish.height }, align: 'start', leader: null, caption: true });
+    places.push({
+      id: wish.id,
+      box: { x, y, width, height: wish.height },
+      align: 'start',
+      leader: null,
+      caption: true,
+    });
     height = Math.max(height, y + wish.height - bounds.y);
   }
   return { places, height };

@@ -35,7 +35,14 @@ function riseCorners(place: NeckPlace): Point[] {
   return [place.lidTop, { x: place.lidTop.x, y: place.lidTop.y - 0.45 * climb }, place.apex];
 }
 
-export function neckShape(bore_m: number, insulation_m: number, s: number, place: NeckPlace, along: Along['neck'], rowEnd: number | null): NeckShape {
+export function neckShape(
+  bore_m: number,
+  insulation_m: number,
+  s: number,
+  place: NeckPlace,
+  along: Along['neck'],
+  rowEnd: number | null,
+): NeckShape {
   const width = neckWidth(bore_m, s);
   const insulation = insulationWidth(insulation_m, s);
   const radius = Math.max(26, 3 * width);
@@ -44,18 +51,28 @@ export function neckShape(bore_m: number, insulation_m: number, s: number, place
     const first = roundCorners([...riseCorners(place), over], radius);
     const drop = Math.min(34, Math.max(18, 0.2 * s));
     const start = { x: Math.max(6, place.inlet.x - 58), y: place.inlet.y - drop };
-    const turned = place.endsUpright ? [start, { x: place.inlet.x, y: start.y + 3 }, place.inlet] : [start, place.inlet];
+    const turned = place.endsUpright
+      ? [start, { x: place.inlet.x, y: start.y + 3 }, place.inlet]
+      : [start, place.inlet];
     const second = roundCorners(turned, radius);
     return {
       width,
       insulation,
       pieces: [first, second],
-      breaks: [{ at: over, dx: 1, dy: 0 }, { at: start, dx: 1, dy: 0 }],
+      breaks: [
+        { at: over, dx: 1, dy: 0 },
+        { at: start, dx: 1, dy: 0 },
+      ],
       midRun: { x: (place.apex.x + over.x) / 2, y: over.y },
     };
   }
-  const elbow = { x: place.inlet.x, y: place.inlet.y - Math.min(Math.max(8, 1.1 * width), Math.max(1, place.inlet.y - place.apex.y)) };
-  const corners = place.endsUpright ? [...riseCorners(place), elbow, place.inlet] : [...riseCorners(place), place.inlet];
+  const elbow = {
+    x: place.inlet.x,
+    y: place.inlet.y - Math.min(Math.max(8, 1.1 * width), Math.max(1, place.inlet.y - place.apex.y)),
+  };
+  const corners = place.endsUpright
+    ? [...riseCorners(place), elbow, place.inlet]
+    : [...riseCorners(place), place.inlet];
   const points = roundCorners(corners, radius);
   const mid = sampleAt(points, 0.62);
   return { width, insulation, pieces: [points], breaks: along === 'true' ? [] : [mid], midRun: mid.at };

@@ -70,7 +70,10 @@ function within(width: number, scale: number, apart: boolean, settle: (scale: nu
       continue;
     }
     const { along } = tried.settled;
-    tried = drawn({ ...tried.settled, along: { ...along, potX: along.potX + potBy, condenserX: along.condenserX + endBy } });
+    tried = drawn({
+      ...tried.settled,
+      along: { ...along, potX: along.potX + potBy, condenserX: along.condenserX + endBy },
+    });
   }
   return tried;
 }
@@ -104,7 +107,13 @@ export function oneRow(sizes: TrueSizes, minimumDepth_m: number, { width, textSc
     const x0 = LEFT_WORDS * textScale + Math.max(0, room - along.width) / 2;
     const frame = { pxPerMetre: s, floorY: 0 };
     return {
-      sizes, heights, tubeDrawn: tube, minimumDepth_m, potFrame: frame, endFrame: frame, rowEnd: null,
+      sizes,
+      heights,
+      tubeDrawn: tube,
+      minimumDepth_m,
+      potFrame: frame,
+      endFrame: frame,
+      rowEnd: null,
       along: { ...along, potX: x0, condenserX: x0 + along.condenserX },
     };
   });
@@ -124,7 +133,10 @@ const ROW_GAP = 34;
 export function twoRows(sizes: TrueSizes, minimumDepth_m: number, { width, textScale }: LayoutOptions): Rows {
   const tube = tubeDrawn(sizes);
   const heights = heightsOf(sizes, tube, false);
-  const potTop = Math.max(heights.apex, sizes.boiler ? sizes.heat.height_m + sizes.boiler.height_m + sizes.boiler.lid_m : 0);
+  const potTop = Math.max(
+    heights.apex,
+    sizes.boiler ? sizes.heat.height_m + sizes.boiler.height_m + sizes.boiler.lid_m : 0,
+  );
   const endTop = Math.max(heights.inlet, sizes.condenser.kind === 'straight' && sizes.tub ? sizes.tub.height_m : 0);
   const room = width - 2 * MARGIN;
   const besides = sizes.boiler ? 0.36 * width : Math.min(WORDS_BESIDE * textScale, 0.5 * width);
@@ -134,9 +146,24 @@ export function twoRows(sizes: TrueSizes, minimumDepth_m: number, { width, textS
   const first = within(width, greatest, true, (s) => {
     const pot = potGroup(sizes, s);
     const condenser = condenserGroup(sizes, tube, s, 0, true);
-    const along: Along = { pot, condenser, potX: MARGIN + 4, condenserX: MARGIN + 4 + Math.max(0, (room - condenser.width) * 0.35), neck: 'continued' };
+    const along: Along = {
+      pot,
+      condenser,
+      potX: MARGIN + 4,
+      condenserX: MARGIN + 4 + Math.max(0, (room - condenser.width) * 0.35),
+      neck: 'continued',
+    };
     const frame = { pxPerMetre: s, floorY: 0 };
-    return { sizes, heights, along, tubeDrawn: tube, minimumDepth_m, potFrame: frame, endFrame: frame, rowEnd: width - MARGIN - 6 };
+    return {
+      sizes,
+      heights,
+      along,
+      tubeDrawn: tube,
+      minimumDepth_m,
+      potFrame: frame,
+      endFrame: frame,
+      rowEnd: width - MARGIN - 6,
+    };
   });
   const potFloor = Math.ceil(Math.max(ROW_OVERHEAD - topEdge(first.obstacles.pot), LEAST_ROW * textScale));
   const endFloor = Math.ceil(potFloor + GROUND_DEPTH + ROW_GAP * textScale - topEdge(first.obstacles.end));

@@ -12,7 +12,13 @@ export interface SeparatorShape {
   readonly surfaceY: number;
   readonly spout: readonly Point[];
   /** Funnel mouth and stem, down to where the condensate enters. */
-  readonly funnel: { readonly topY: number; readonly half: number; readonly neckY: number; readonly stemHalf: number; readonly endY: number };
+  readonly funnel: {
+    readonly topY: number;
+    readonly half: number;
+    readonly neckY: number;
+    readonly stemHalf: number;
+    readonly endY: number;
+  };
   /** Water's way out when oil floats: from the foot up to the crest; when it sinks: over the top. */
   readonly waterLeg: readonly Point[];
   readonly overTop: readonly Point[];
@@ -24,7 +30,13 @@ export interface SeparatorShape {
   readonly pxPerMetre: number;
 }
 
-export function separatorShape(sizes: TrueSizes, heights: Heights, frame: Frame, centreX: number, jug: JugShape): SeparatorShape {
+export function separatorShape(
+  sizes: TrueSizes,
+  heights: Heights,
+  frame: Frame,
+  centreX: number,
+  jug: JugShape,
+): SeparatorShape {
   const { separator } = sizes;
   const s = frame.pxPerMetre;
   const bore = Math.max(6, separator.bore_m * s);
@@ -36,7 +48,10 @@ export function separatorShape(sizes: TrueSizes, heights: Heights, frame: Frame,
   const legWidth = Math.max(3, Math.min(6, 0.1 * bore));
   const wall = right(glass) + GLASS_WALL;
   const legX = wall + 9;
-  const spill = { x: Math.max(legX + 6, jug.glass.x + Math.min(12, 0.3 * jug.glass.width)), y: Math.min(surfaceY + 6, jug.glass.y - 2) };
+  const spill = {
+    x: Math.max(legX + 6, jug.glass.x + Math.min(12, 0.3 * jug.glass.width)),
+    y: Math.min(surfaceY + 6, jug.glass.y - 2),
+  };
   const low = foot - Math.max(4, 0.06 * separator.height_m * s);
   const half = Math.min(separator.funnel_m * s, 0.9 * bore) / 2;
   const neckY = glass.y + Math.max(1, 0.02 * tall);
@@ -46,14 +61,34 @@ export function separatorShape(sizes: TrueSizes, heights: Heights, frame: Frame,
     glass,
     centreX,
     surfaceY,
-    spout: [{ x: glass.x - GLASS_WALL + 1, y: spoutY }, { x: glass.x - GLASS_WALL - 8, y: spoutY + 4 }],
-    funnel: { topY, half: funnelHalf, neckY, stemHalf: Math.max(1.5, Math.min(3, 0.1 * bore)), endY: Math.min(foot - 3, surfaceY + separator.inletDepth_m * s) },
-    waterLeg: roundCorners([{ x: wall - 2, y: low }, { x: legX, y: low }, { x: legX, y: surfaceY }, { x: spill.x, y: surfaceY }, spill], 6),
+    spout: [
+      { x: glass.x - GLASS_WALL + 1, y: spoutY },
+      { x: glass.x - GLASS_WALL - 8, y: spoutY + 4 },
+    ],
+    funnel: {
+      topY,
+      half: funnelHalf,
+      neckY,
+      stemHalf: Math.max(1.5, Math.min(3, 0.1 * bore)),
+      endY: Math.min(foot - 3, surfaceY + separator.inletDepth_m * s),
+    },
+    waterLeg: roundCorners(
+      [{ x: wall - 2, y: low }, { x: legX, y: low }, { x: legX, y: surfaceY }, { x: spill.x, y: surfaceY }, spill],
+      6,
+    ),
     overTop: roundCorners([{ x: wall - 2, y: surfaceY }, { x: spill.x, y: surfaceY }, spill], 6),
-    bottomTap: [{ x: wall - 2, y: low }, { x: wall + 10, y: low }],
+    bottomTap: [
+      { x: wall - 2, y: low },
+      { x: wall + 10, y: low },
+    ],
     legWidth,
     spill,
-    box: { x: glass.x - GLASS_WALL - 9, y: topY, width: Math.max(spill.x, legX) + 3 - (glass.x - GLASS_WALL - 9), height: foot + GLASS_WALL - topY },
+    box: {
+      x: glass.x - GLASS_WALL - 9,
+      y: topY,
+      width: Math.max(spill.x, legX) + 3 - (glass.x - GLASS_WALL - 9),
+      height: foot + GLASS_WALL - topY,
+    },
     pxPerMetre: s,
   };
 }

@@ -63,11 +63,16 @@ const rounded = (value: number): string => (Math.round(value * 10) / 10).toStrin
 
 /** SVG path data through the points. */
 export const pathThrough = (points: readonly Point[], closed = false): string =>
-  points.map((point, index) => `${index === 0 ? 'M' : 'L'}${rounded(point.x)} ${rounded(point.y)}`).join('') + (closed ? 'Z' : '');
+  points.map((point, index) => `${index === 0 ? 'M' : 'L'}${rounded(point.x)} ${rounded(point.y)}`).join('') +
+  (closed ? 'Z' : '');
 
-export const rectPath = (box: Box): string => `M${rounded(box.x)} ${rounded(box.y)}h${rounded(box.width)}v${rounded(box.height)}h${rounded(-box.width)}Z`;
+export const rectPath = (box: Box): string =>
+  `M${rounded(box.x)} ${rounded(box.y)}h${rounded(box.width)}v${rounded(box.height)}h${rounded(-box.width)}Z`;
 
-const between = (a: Point, b: Point, share: number): Point => ({ x: a.x + (b.x - a.x) * share, y: a.y + (b.y - a.y) * share });
+const between = (a: Point, b: Point, share: number): Point => ({
+  x: a.x + (b.x - a.x) * share,
+  y: a.y + (b.y - a.y) * share,
+});
 const distance = (a: Point, b: Point): number => Math.hypot(b.x - a.x, b.y - a.y);
 
 const ARC_STEPS = 8;

@@ -4,7 +4,15 @@
  */
 import type { Scenario } from '../../../sim/index.ts';
 import { hazardWishes, labelWishes } from './label-wishes.ts';
-import { captionColumns, captionRows, placeLabels, type HazardId, type LabelId, type Place, type Wish } from './labels.ts';
+import {
+  captionColumns,
+  captionRows,
+  placeLabels,
+  type HazardId,
+  type LabelId,
+  type Place,
+  type Wish,
+} from './labels.ts';
 import { GROUND_DEPTH, MARGIN, oneRow, twoRows, type LayoutOptions } from './rows.ts';
 import type { Box } from './shapes.ts';
 import type { StillShapes } from './still-shapes.ts';
@@ -44,7 +52,12 @@ interface Words {
   readonly left: readonly Wish<LabelId>[];
 }
 
-function placeWords(wishes: readonly Wish<LabelId>[], hazards: readonly Wish<HazardId>[], obstacles: readonly Box[], bounds: Box): Words {
+function placeWords(
+  wishes: readonly Wish<LabelId>[],
+  hazards: readonly Wish<HazardId>[],
+  obstacles: readonly Box[],
+  bounds: Box,
+): Words {
   const labels = placeLabels(wishes, obstacles, bounds);
   const cautions = placeLabels(hazards, [...obstacles, ...labels.places.map((place) => place.box)], bounds);
   return { labels: labels.places, left: labels.left, hazards: cautions.places };
@@ -55,16 +68,34 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
   const { textScale } = options;
   const sizes = trueSizes(scenario);
   const compact = width < ONE_ROW_FROM * textScale;
-  const { settled, shapes, obstacles, floors } = (compact ? twoRows : oneRow)(sizes, scenario.pot.minimumDepth_m, { width, textScale });
+  const { settled, shapes, obstacles, floors } = (compact ? twoRows : oneRow)(sizes, scenario.pot.minimumDepth_m, {
+    width,
+    textScale,
+  });
   const wishes = labelWishes(shapes, textScale);
   const hazards = hazardWishes(shapes, textScale);
   const everything = [...obstacles.pot, ...obstacles.end];
   const potFloor = floors[0] as number;
   const lowest = floors[floors.length - 1] as number;
-  const within = (from: number, to: number): Box => ({ x: EDGE, y: from + 2, width: width - 2 * EDGE, height: to - from - 4 });
+  const within = (from: number, to: number): Box => ({
+    x: EDGE,
+    y: from + 2,
+    width: width - 2 * EDGE,
+    height: to - from - 4,
+  });
   const rows = compact
-    ? [placeWords(wishes.pot, hazards.pot, everything, within(0, potFloor)), placeWords(wishes.condenser, hazards.condenser, everything, within(potFloor + GROUND_DEPTH, lowest))]
-    : [placeWords([...wishes.pot, ...wishes.condenser], [...hazards.pot, ...hazards.condenser], everything, within(0, potFloor))];
+    ? [
+        placeWords(wishes.pot, hazards.pot, everything, within(0, potFloor)),
+        placeWords(wishes.condenser, hazards.condenser, everything, within(potFloor + GROUND_DEPTH, lowest)),
+      ]
+    : [
+        placeWords(
+          [...wishes.pot, ...wishes.condenser],
+          [...hazards.pot, ...hazards.condenser],
+          everything,
+          within(0, potFloor),
+        ),
+      ];
   const below = lowest + GROUND_DEPTH + 6;
   const left = rows.flatMap((row) => row.left);
   const captions = compact
@@ -72,7 +103,9 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
     : captionRows(left, { x: MARGIN + 4, y: below, width: width - 2 * MARGIN - 8 - BAR_WORDS * textScale, height: 0 });
   return {
     width,
-    height: Math.ceil(below + Math.max(BAR_ROOM * textScale, captions.height + (compact && captions.height > 0 ? BAR_ROOM : 8))),
+    height: Math.ceil(
+      below + Math.max(BAR_ROOM * textScale, captions.height + (compact && captions.height > 0 ? BAR_ROOM : 8)),
+    ),
     pxPerMetre: settled.potFrame.pxPerMetre,
     compact,
     textScale,

@@ -24,8 +24,14 @@ export function herbStrokes(box: Box): string {
       const angle = scatter(n) * Math.PI * 2;
       const reach = spacing * (0.34 + 0.3 * scatter(n + 0.3));
       const bend = (scatter(n + 0.6) - 0.5) * reach * 1.3;
-      const cx = Math.min(right(box) - reach - 1, Math.max(box.x + reach + 1, x + (scatter(n + 0.1) - 0.5) * spacing * 0.8));
-      const cy = Math.min(bottom(box) - reach * 0.8, Math.max(box.y + reach * 0.8, y + (scatter(n + 0.2) - 0.5) * spacing * 0.8));
+      const cx = Math.min(
+        right(box) - reach - 1,
+        Math.max(box.x + reach + 1, x + (scatter(n + 0.1) - 0.5) * spacing * 0.8),
+      );
+      const cy = Math.min(
+        bottom(box) - reach * 0.8,
+        Math.max(box.y + reach * 0.8, y + (scatter(n + 0.2) - 0.5) * spacing * 0.8),
+      );
       const dx = Math.cos(angle) * reach;
       const dy = Math.sin(angle) * reach * 0.8;
       path += `M${one(cx - dx)} ${one(cy - dy)}Q${one(cx - dy * (bend / reach))} ${one(cy + dx * (bend / reach))} ${one(cx + dx)} ${one(cy + dy)}`;

@@ -14,7 +14,8 @@ const circle = (diameter_m: number): number => (Math.PI / 4) * diameter_m ** 2;
 export const coilTurns = (length_m: number, coilDiameter_m: number): number => length_m / (Math.PI * coilDiameter_m);
 
 /** Depth of so much water in an upright cylinder, m. */
-export const waterDepth = (water_kg: number, diameter_m: number): number => water_kg / WATER_DENSITY / circle(diameter_m);
+export const waterDepth = (water_kg: number, diameter_m: number): number =>
+  water_kg / WATER_DENSITY / circle(diameter_m);
 
 /** Height of the packed charge, m. */
 export const bedHeight = (mass_kg: number, bulkDensity_kg_m3: number, diameter_m: number): number =>
@@ -87,7 +88,12 @@ export interface TrueSizes {
   readonly pot: VesselSize;
   readonly boiler: VesselSize | null;
   readonly bed: BedSize;
-  readonly neck: { readonly bore_m: number; readonly rising_m: number; readonly falling_m: number; readonly insulation_m: number };
+  readonly neck: {
+    readonly bore_m: number;
+    readonly rising_m: number;
+    readonly falling_m: number;
+    readonly insulation_m: number;
+  };
   readonly condenser: CoilSize | StraightSize;
   /** Tub of a coil or barrel of a jacket; null for a jacket on the tap. */
   readonly tub: TubSize | null;
@@ -211,7 +217,9 @@ export function trueSizes(scenario: Scenario): TrueSizes {
     bed: bedSize(scenario),
     neck: neckSize(scenario),
     condenser: condenserSize(scenario),
-    tub: hasTub ? { diameter_m: cooling.tubDiameter_m, height_m: cooling.tubHeight_m, freeboard_m: 0.06 * cooling.tubHeight_m } : null,
+    tub: hasTub
+      ? { diameter_m: cooling.tubDiameter_m, height_m: cooling.tubHeight_m, freeboard_m: 0.06 * cooling.tubHeight_m }
+      : null,
     flowing,
     stirred: hasTub && cooling.stir_m_s > 0,
     separator: {

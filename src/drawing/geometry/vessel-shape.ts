@@ -95,7 +95,9 @@ const LEAST_BED = 6;
 export function bedShape(bed: BedSize, pot: VesselShape, depth_m: number, pxPerMetre: number): BedShape {
   const { inner } = pot;
   const foot = bottom(inner) - bed.bottom_m * pxPerMetre;
-  const tall = bed.submerged ? inner.height : Math.min(foot - inner.y, bed.height_m > 0 ? Math.max(LEAST_BED, bed.height_m * pxPerMetre) : 0);
+  const tall = bed.submerged
+    ? inner.height
+    : Math.min(foot - inner.y, bed.height_m > 0 ? Math.max(LEAST_BED, bed.height_m * pxPerMetre) : 0);
   const box = { x: inner.x + 1, y: foot - tall, width: Math.max(1, inner.width - 2), height: tall };
   const deep = Math.max(LEAST_BED, depth_m * pxPerMetre);
   return {

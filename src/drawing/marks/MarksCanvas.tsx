@@ -38,7 +38,15 @@ export function MarksCanvas(props: MarksCanvasProps) {
     context.clearRect(0, 0, props.layout.width, props.layout.height);
     if (!state) return;
     const { pxPerMetre, neckBore_m, potDiameter_m } = sites();
-    if (!props.reducedMotion) advancePhases(phases, state, Math.min(LONGEST_STEP, Math.max(0, (now - lastPaint) / 1000)), pxPerMetre, neckBore_m, potDiameter_m);
+    if (!props.reducedMotion)
+      advancePhases(
+        phases,
+        state,
+        Math.min(LONGEST_STEP, Math.max(0, (now - lastPaint) / 1000)),
+        pxPerMetre,
+        neckBore_m,
+        potDiameter_m,
+      );
     lastPaint = now;
     inks ??= inksOf(canvas);
     drawMarks(createCanvasPainter(context, inks), sites(), state, phases);
@@ -65,5 +73,12 @@ export function MarksCanvas(props: MarksCanvasProps) {
       window.removeEventListener('resize', askForPaint);
     });
   });
-  return <canvas ref={canvas} class="drawing-marks" aria-hidden="true" style={{ width: `${props.layout.width}px`, height: `${props.layout.height}px` }} />;
+  return (
+    <canvas
+      ref={canvas}
+      class="drawing-marks"
+      aria-hidden="true"
+      style={{ width: `${props.layout.width}px`, height: `${props.layout.height}px` }}
+    />
+  );
 }

@@ -30,10 +30,18 @@ const FULL_BOIL = 0.0008;
 const MOTE_AREA = 85;
 const MOST_MOTES = 380;
 
-const boilShare = (state: StillState): number => (state.steam_kg_s <= 0 ? 0 : 0.35 + 0.65 * Math.min(1, state.steam_kg_s / FULL_BOIL));
+const boilShare = (state: StillState): number =>
+  state.steam_kg_s <= 0 ? 0 : 0.35 + 0.65 * Math.min(1, state.steam_kg_s / FULL_BOIL);
 
 /** Motes rising in a box whose top may be a dome. */
-function rising(painter: Painter, box: Box, seed: number, density: number, phase: number, dome: { readonly inner: Box; readonly rise: number } | null): void {
+function rising(
+  painter: Painter,
+  box: Box,
+  seed: number,
+  density: number,
+  phase: number,
+  dome: { readonly inner: Box; readonly rise: number } | null,
+): void {
   const top = dome ? dome.inner.y - dome.rise : box.y;
   const tall = bottom(box) - top;
   if (tall < 2 || box.width < 3) return;
@@ -41,7 +49,8 @@ function rising(painter: Painter, box: Box, seed: number, density: number, phase
   for (let n = 0; n < count; n++) {
     const u = chance(seed + 3 * n);
     const x = box.x + 2 + u * (box.width - 4);
-    const y = bottom(box) - wrap(chance(seed + 3 * n + 1) + (phase * (0.75 + 0.5 * chance(seed + 3 * n + 2))) / tall) * tall;
+    const y =
+      bottom(box) - wrap(chance(seed + 3 * n + 1) + (phase * (0.75 + 0.5 * chance(seed + 3 * n + 2))) / tall) * tall;
     if (dome && y < dome.inner.y) {
       const across = (x - dome.inner.x) / dome.inner.width - 0.5;
       if (dome.inner.y - y > dome.rise * Math.sqrt(Math.max(0, 1 - 4 * across * across)) - 2) continue;
@@ -56,15 +65,39 @@ function steam(painter: Painter, sites: MarkSites, state: StillState, phases: Ph
   const liquidY = bottom(sites.boiling) - state.potDepth_m * sites.pxPerMetre;
   const [overBed, overBoiler] = sites.domes;
   painter.begin('steam');
-  if (overBoiler) rising(painter, { ...sites.boiling, height: Math.max(0, liquidY - sites.boiling.y) }, 11, density, phases.bed, overBoiler);
+  if (overBoiler)
+    rising(
+      painter,
+      { ...sites.boiling, height: Math.max(0, liquidY - sites.boiling.y) },
+      11,
+      density,
+      phases.bed,
+      overBoiler,
+    );
   if (sites.submerged && overBed) {
-    rising(painter, { ...sites.potInner, height: Math.max(0, liquidY - sites.potInner.y) }, 29, density, phases.bed, overBed);
+    rising(
+      painter,
+      { ...sites.potInner, height: Math.max(0, liquidY - sites.potInner.y) },
+      29,
+      density,
+      phases.bed,
+      overBed,
+    );
   } else if (overBed) {
     const foot = bottom(sites.bed);
-    if (!overBoiler && liquidY > foot + 3) rising(painter, { ...sites.potInner, y: foot + 2, height: liquidY - foot - 2 }, 53, density, phases.bed, null);
+    if (!overBoiler && liquidY > foot + 3)
+      rising(painter, { ...sites.potInner, y: foot + 2, height: liquidY - foot - 2 }, 53, density, phases.bed, null);
     const front = Math.min(sites.bed.height, state.frontHeight_m * sites.pxPerMetre);
     rising(painter, { ...sites.bed, y: foot - front, height: front }, 71, density * 0.8, phases.bed, null);
-    if (state.vapour_kg_s > 0) rising(painter, { ...sites.potInner, height: Math.max(0, sites.bed.y - sites.potInner.y) }, 97, density, phases.bed, overBed);
+    if (state.vapour_kg_s > 0)
+      rising(
+        painter,
+        { ...sites.potInner, height: Math.max(0, sites.bed.y - sites.potInner.y) },
+        97,
+        density,
+        phases.bed,
+        overBed,
+      );
   }
   painter.end();
 }
@@ -75,20 +108,36 @@ function bubbles(painter: Painter, sites: MarkSites, state: StillState, phases: 
   const depth = state.potDepth_m * sites.pxPerMetre;
   if (state.steam_kg_s <= 0 || depth < 6) return;
   const box = sites.boiling;
-  const count = Math.min(MOST_BUBBLES, Math.ceil((MOST_BUBBLES * state.steam_kg_s) / FULL_BOIL * Math.min(1, box.width / 200)));
+  const count = Math.min(
+    MOST_BUBBLES,
+    Math.ceil(((MOST_BUBBLES * state.steam_kg_s) / FULL_BOIL) * Math.min(1, box.width / 200)),
+  );
   const largest = Math.min(4.4, depth / 5);
   painter.begin('water');
   for (let n = 0; n < count; n++) {
     const lift = wrap(chance(5 * n) + (phases.bubbles * (0.7 + 0.6 * chance(5 * n + 1))) / depth);
     const radius = largest * (0.32 + 0.4 * chance(5 * n + 2)) * (0.6 + 0.4 * lift);
     const sway = 2.5 * Math.sin(lift * 9 + n);
-    painter.ring(Math.min(right(box) - radius - 1, Math.max(box.x + radius + 1, box.x + chance(5 * n + 3) * box.width + sway)), bottom(box) - radius - lift * (depth - 2 * radius), radius);
+    painter.ring(
+      Math.min(right(box) - radius - 1, Math.max(box.x + radius + 1, box.x + chance(5 * n + 3) * box.width + sway)),
+      bottom(box) - radius - lift * (depth - 2 * radius),
+      radius,
+    );
   }
   painter.end();
 }
 
 /** Motes along a line, scattered across its width. */
-function along(painter: Painter, line: FlowLine, spacing: number, phase: number, width: number, radius: number, seed: number, shown: (at: number) => number): void {
+function along(
+  painter: Painter,
+  line: FlowLine,
+  spacing: number,
+  phase: number,
+  width: number,
+  radius: number,
+  seed: number,
+  shown: (at: number) => number,
+): void {
   const lanes = Math.max(1, Math.min(4, Math.floor(width / 6)));
   const count = Math.floor(line.length / spacing);
   const reach = Math.max(0, width / 2 - 1 - radius);
@@ -104,7 +153,11 @@ function along(painter: Painter, line: FlowLine, spacing: number, phase: number,
       const dx = (line.xs[after] as number) - (line.xs[before] as number);
       const dy = (line.ys[after] as number) - (line.ys[before] as number);
       const size = Math.hypot(dx, dy) || 1;
-      painter.dot((line.xs[index] as number) - (dy / size) * off, (line.ys[index] as number) + (dx / size) * off, radius);
+      painter.dot(
+        (line.xs[index] as number) - (dy / size) * off,
+        (line.ys[index] as number) + (dx / size) * off,
+        radius,
+      );
     }
   }
 }
@@ -125,7 +178,9 @@ function vapour(painter: Painter, sites: MarkSites, state: StillState, phases: P
   const radius = Math.max(1, Math.min(2.1, sites.tubeWidth * 0.19));
   if (sites.feed) along(painter, sites.feed, 6, phases.neck, sites.tubeWidth, radius, 31, always);
   sites.tubes.forEach((run, index) => {
-    along(painter, run, 6.5, phases.neck, sites.tubeWidth, radius, 43 + index * 59, (share) => vapourLeftAt(state, run.from + share * (run.to - run.from)));
+    along(painter, run, 6.5, phases.neck, sites.tubeWidth, radius, 43 + index * 59, (share) =>
+      vapourLeftAt(state, run.from + share * (run.to - run.from)),
+    );
   });
   painter.end();
 }
@@ -154,7 +209,8 @@ function distillate(painter: Painter, sites: MarkSites, state: StillState, phase
   painter.begin('water');
   dropsFrom(painter, sites.tip.x, sites.tip.y, sites.dropEndY, state.dropsPerSecond, phases.drops);
   const jugY = bottom(sites.jug.glass) - Math.min(sites.jug.glass.height, state.hydrosol_kg * sites.jug.pxPerKg);
-  if (state.hydrosol_kg > 0) dropsFrom(painter, sites.spill.x, sites.spill.y, jugY, state.dropsPerSecond, phases.drops + 0.5);
+  if (state.hydrosol_kg > 0)
+    dropsFrom(painter, sites.spill.x, sites.spill.y, jugY, state.dropsPerSecond, phases.drops + 0.5);
   painter.end();
 }
 
@@ -192,7 +248,11 @@ function oilAndHaze(painter: Painter, sites: MarkSites, state: StillState, phase
     for (let n = 0; n < count && span > 3; n++) {
       const part = wrap(chance(7 * n) + (phases.oil * (0.6 + 0.8 * chance(7 * n + 1))) / span);
       const spread = glass.width * 0.42 * Math.min(1, part * 2.2);
-      painter.dot(centreX + (chance(7 * n + 2) * 2 - 1) * spread, inletY + (end - inletY) * part, Math.min(2.2, 0.8 + 1.4 * chance(7 * n + 3)));
+      painter.dot(
+        centreX + (chance(7 * n + 2) * 2 - 1) * spread,
+        inletY + (end - inletY) * part,
+        Math.min(2.2, 0.8 + 1.4 * chance(7 * n + 3)),
+      );
     }
   }
   const cloudy = Math.min(1, state.haze / FULL_HAZE);
@@ -203,7 +263,12 @@ function oilAndHaze(painter: Painter, sites: MarkSites, state: StillState, phase
     const box = inJug ? sites.jug.glass : glass;
     const top = inJug ? jugY : state.oilSinks ? surfaceY : end;
     const tall = bottom(box) - top;
-    if (tall > 3) painter.dot(box.x + 1.5 + chance(11 * n + 1) * (box.width - 3), top + 1.5 + chance(11 * n + 2) * (tall - 3), 0.55);
+    if (tall > 3)
+      painter.dot(
+        box.x + 1.5 + chance(11 * n + 1) * (box.width - 3),
+        top + 1.5 + chance(11 * n + 2) * (tall - 3),
+        0.55,
+      );
   }
   painter.end();
 }
@@ -214,11 +279,24 @@ const PUFF_RISE = 46;
 function escape(painter: Painter, sites: MarkSites, state: StillState, phases: Phases): void {
   if (!state.alarms.escaping) return;
   painter.begin('alarm');
-  along(painter, sites.tail, 5.5, phases.neck, sites.tubeWidth, Math.max(1.1, Math.min(2.2, sites.tubeWidth * 0.2)), 211, always);
+  along(
+    painter,
+    sites.tail,
+    5.5,
+    phases.neck,
+    sites.tubeWidth,
+    Math.max(1.1, Math.min(2.2, sites.tubeWidth * 0.2)),
+    211,
+    always,
+  );
   for (let n = 0; n < PUFFS; n++) {
     const part = wrap(chance(13 * n) + (phases.escape * (0.7 + 0.5 * chance(13 * n + 1))) / PUFF_RISE);
     const spread = 4 + 18 * part;
-    painter.ring(sites.tip.x - 1 + (chance(13 * n + 2) * 2 - 1) * spread + 6 * part, sites.tip.y + 4 - PUFF_RISE * part, 1 + 3.6 * part * (0.6 + 0.4 * chance(13 * n + 3)));
+    painter.ring(
+      sites.tip.x - 1 + (chance(13 * n + 2) * 2 - 1) * spread + 6 * part,
+      sites.tip.y + 4 - PUFF_RISE * part,
+      1 + 3.6 * part * (0.6 + 0.4 * chance(13 * n + 3)),
+    );
   }
   painter.end();
 }

@@ -10,7 +10,9 @@ export interface FlowLine {
 }
 
 export function flowLine(points: readonly Point[]): FlowLine {
-  const legs = points.slice(1).map((point, index) => Math.hypot(point.x - (points[index] as Point).x, point.y - (points[index] as Point).y));
+  const legs = points
+    .slice(1)
+    .map((point, index) => Math.hypot(point.x - (points[index] as Point).x, point.y - (points[index] as Point).y));
   const length = legs.reduce((sum, leg) => sum + leg, 0);
   const count = Math.max(1, Math.floor(length) + 1);
   const xs = new Float32Array(count);

@@ -28,7 +28,12 @@ export interface MarkSites {
   readonly tip: Point;
   readonly dropEndY: number;
   readonly hoses: readonly FlowLine[];
-  readonly separator: { readonly glass: Box; readonly surfaceY: number; readonly inletY: number; readonly centreX: number };
+  readonly separator: {
+    readonly glass: Box;
+    readonly surfaceY: number;
+    readonly inletY: number;
+    readonly centreX: number;
+  };
   readonly spill: Point;
   readonly jug: { readonly glass: Box; readonly pxPerKg: number };
   readonly neckBore_m: number;
@@ -46,7 +51,10 @@ export function markSites(layout: StillLayout): MarkSites {
     boiling: (boiler ?? pot).inner,
     bed: bed.box,
     submerged: bed.submerged,
-    domes: (boiler ? [pot, boiler] : [pot]).map((vessel) => ({ inner: vessel.inner, rise: Math.max(2, vessel.inner.y - vessel.lidTop - vessel.wall) })),
+    domes: (boiler ? [pot, boiler] : [pot]).map((vessel) => ({
+      inner: vessel.inner,
+      rise: Math.max(2, vessel.inner.y - vessel.lidTop - vessel.wall),
+    })),
     steamPipe: lineOrNone(shapes.steamPipe),
     neck: neck.pieces.map(flowLine),
     neckWidth: neck.width,
@@ -57,7 +65,12 @@ export function markSites(layout: StillLayout): MarkSites {
     tip: condenser.tail[condenser.tail.length - 1] as Point,
     dropEndY: separator.funnel.neckY,
     hoses: [cooling.supply, cooling.drain].filter((points) => points.length > 1).map(flowLine),
-    separator: { glass: separator.glass, surfaceY: separator.surfaceY, inletY: separator.funnel.endY, centreX: separator.centreX },
+    separator: {
+      glass: separator.glass,
+      surfaceY: separator.surfaceY,
+      inletY: separator.funnel.endY,
+      centreX: separator.centreX,
+    },
     spill: separator.spill,
     jug,
     neckBore_m: sizes.neck.bore_m,

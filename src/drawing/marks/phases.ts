@@ -43,12 +43,20 @@ const BUBBLE_RISE_M_S = 0.1;
 const HOSE_PACE = 60;
 const HOSE_FLOW = 0.1;
 
-export function advancePhases(phases: Phases, state: StillState, dt_s: number, pxPerMetre: number, neckBore_m: number, potDiameter_m: number): void {
+export function advancePhases(
+  phases: Phases,
+  state: StillState,
+  dt_s: number,
+  pxPerMetre: number,
+  neckBore_m: number,
+  potDiameter_m: number,
+): void {
   phases.neck += neckPace(state, pxPerMetre) * dt_s;
   phases.bed += bedPace(state, pxPerMetre, neckBore_m, potDiameter_m) * dt_s;
   if (state.steam_kg_s > 0) phases.bubbles += clamp(BUBBLE_RISE_M_S * pxPerMetre, 24, 90) * dt_s;
   phases.drops += state.dropsPerSecond * dt_s;
-  phases.coolant += state.coolantFlow_kg_s > 0 ? clamp((HOSE_PACE * state.coolantFlow_kg_s) / HOSE_FLOW, 5, HOSE_PACE) * dt_s : 0;
+  phases.coolant +=
+    state.coolantFlow_kg_s > 0 ? clamp((HOSE_PACE * state.coolantFlow_kg_s) / HOSE_FLOW, 5, HOSE_PACE) * dt_s : 0;
   if (state.oilRate_kg_s > 0) phases.oil += 9 * dt_s;
   if (state.alarms.escaping) phases.escape += 26 * dt_s;
 }

@@ -29,11 +29,25 @@ export function Charge(props: ChargeProps) {
   const id = createUniqueId();
   return (
     <Show when={props.shape.box.height > 0}>
-      <rect class="drawing-plant" classList={{ 'is-submerged': props.shape.submerged }} x={box().x} y={box().y} width={box().width} height={box().height} />
+      <rect
+        class="drawing-plant"
+        classList={{ 'is-submerged': props.shape.submerged }}
+        x={box().x}
+        y={box().y}
+        width={box().width}
+        height={box().height}
+      />
       <Show when={!props.shape.submerged}>
         <Index each={props.warmth}>
           {(warm, index) => (
-            <rect class="drawing-warm" x={box().x} y={bottom(box()) - layer() * (index + 1)} width={box().width} height={layer() + 0.4} style={{ 'fill-opacity': 0.85 * warm() }} />
+            <rect
+              class="drawing-warm"
+              x={box().x}
+              y={bottom(box()) - layer() * (index + 1)}
+              width={box().width}
+              height={layer() + 0.4}
+              style={{ 'fill-opacity': 0.85 * warm() }}
+            />
           )}
         </Index>
       </Show>

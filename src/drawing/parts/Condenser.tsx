@@ -17,10 +17,15 @@ interface CondenserProps {
 }
 
 const percent = (share: number): string => `${Math.round(100 * Math.min(1, Math.max(0, share)))}%`;
-export const warmColour = (share: number): string => `color-mix(in oklab, var(--drawing-warm) ${percent(share)}, var(--water-wash))`;
+export const warmColour = (share: number): string =>
+  `color-mix(in oklab, var(--drawing-warm) ${percent(share)}, var(--water-wash))`;
 
 function Tubes(props: CondenserProps) {
-  const widths = () => ({ wall: `${props.shape.tubeWidth + 2.2}`, bore: `${props.shape.tubeWidth - 0.6}`, liquid: `${Math.max(1.6, Math.min(4, props.shape.tubeWidth * 0.32))}` });
+  const widths = () => ({
+    wall: `${props.shape.tubeWidth + 2.2}`,
+    bore: `${props.shape.tubeWidth - 0.6}`,
+    liquid: `${Math.max(1.6, Math.min(4, props.shape.tubeWidth * 0.32))}`,
+  });
   const liquid = createMemo(() => (props.runsLiquid ? cutRuns(props.shape.runs, props.condensing, 1) : ''));
   return (
     <>
@@ -41,8 +46,16 @@ function Tubes(props: CondenserProps) {
       <For each={props.shape.runs}>
         {(run) => (
           <>
-            <path class="drawing-tube-wall drawing-tube-round" d={pathThrough(run.points)} style={{ 'stroke-width': widths().wall }} />
-            <path class="drawing-tube-bore drawing-tube-round" d={pathThrough(run.points)} style={{ 'stroke-width': widths().bore }} />
+            <path
+              class="drawing-tube-wall drawing-tube-round"
+              d={pathThrough(run.points)}
+              style={{ 'stroke-width': widths().wall }}
+            />
+            <path
+              class="drawing-tube-bore drawing-tube-round"
+              d={pathThrough(run.points)}
+              style={{ 'stroke-width': widths().bore }}
+            />
           </>
         )}
       </For>
@@ -70,15 +83,27 @@ function Jacket(props: CondenserProps) {
   return (
     <>
       <defs>
-        <linearGradient id={id} gradientUnits="userSpaceOnUse" x1={ends()[0].x} y1={ends()[0].y} x2={ends()[1].x} y2={ends()[1].y}>
+        <linearGradient
+          id={id}
+          gradientUnits="userSpaceOnUse"
+          x1={ends()[0].x}
+          y1={ends()[0].y}
+          x2={ends()[1].x}
+          y2={ends()[1].y}
+        >
           <stop offset="0" style={{ 'stop-color': warmColour(props.warmth[0] ?? 0) }} />
           <stop offset="1" style={{ 'stop-color': warmColour(props.warmth[1] ?? 0) }} />
         </linearGradient>
       </defs>
       <path class="drawing-jacket" d={pathThrough(props.shape.jacket, true)} style={{ fill: `url(#${id})` }} />
-      <For each={props.shape.nozzles}>{(nozzle) => <path class="drawing-nozzle" d={pathThrough([nozzle.at, nozzle.away])} />}</For>
+      <For each={props.shape.nozzles}>
+        {(nozzle) => <path class="drawing-nozzle" d={pathThrough([nozzle.at, nozzle.away])} />}
+      </For>
       <Show when={props.flows}>
-        <path class="drawing-arrow drawing-arrow-water" d={arrow(0.36, -lane(), props.counterflow ? -1 : 1) + arrow(0.72, -lane(), props.counterflow ? -1 : 1)} />
+        <path
+          class="drawing-arrow drawing-arrow-water"
+          d={arrow(0.36, -lane(), props.counterflow ? -1 : 1) + arrow(0.72, -lane(), props.counterflow ? -1 : 1)}
+        />
       </Show>
     </>
   );
@@ -113,7 +138,11 @@ export function Condenser(props: CondenserProps) {
       </Show>
       <Tubes {...props} />
       <Bracket {...props} />
-      <Show when={props.shape.breakAt}>{(at) => <BreakMark at={at()} dx={props.shape.axis.dx} dy={props.shape.axis.dy} half={props.shape.jacketHalf + 5} />}</Show>
+      <Show when={props.shape.breakAt}>
+        {(at) => (
+          <BreakMark at={at()} dx={props.shape.axis.dx} dy={props.shape.axis.dy} half={props.shape.jacketHalf + 5} />
+        )}
+      </Show>
     </>
   );
 }

@@ -33,21 +33,50 @@ function TubWater(props: CoolingProps & { readonly tub: TubShape }) {
     const count = Math.min(MOST_ICE, Math.ceil(props.ice_kg / ICE_PIECE_KG));
     const { x, width } = water();
     const size = Math.max(5, Math.min(13, width / 14));
-    return Array.from({ length: count }, (_, index) => ({ x: x + size + scatter(index + 1) * (width - 2 * size), turn: 50 * scatter(index + 9) - 25, size: size * (0.7 + 0.5 * scatter(index + 4)) }));
+    return Array.from({ length: count }, (_, index) => ({
+      x: x + size + scatter(index + 1) * (width - 2 * size),
+      turn: 50 * scatter(index + 9) - 25,
+      size: size * (0.7 + 0.5 * scatter(index + 4)),
+    }));
   });
   return (
     <>
       <defs>
         <linearGradient id={id} x1="0" y1="0" x2="0" y2="1">
-          <Index each={props.warmth}>{(warm, index) => <stop offset={offset(index)} style={{ 'stop-color': warmColour(warm()) }} />}</Index>
+          <Index each={props.warmth}>
+            {(warm, index) => <stop offset={offset(index)} style={{ 'stop-color': warmColour(warm()) }} />}
+          </Index>
         </linearGradient>
       </defs>
-      <path class="drawing-inside" d={`M${water().x} ${props.tub.rimY}h${water().width}V${bottom(water())}h${-water().width}Z`} />
-      <rect x={water().x} y={surface()} width={water().width} height={Math.max(0, bottom(water()) - surface())} style={{ fill: props.warmth.length > 0 ? `url(#${id})` : 'var(--water-wash)' }} />
+      <path
+        class="drawing-inside"
+        d={`M${water().x} ${props.tub.rimY}h${water().width}V${bottom(water())}h${-water().width}Z`}
+      />
+      <rect
+        x={water().x}
+        y={surface()}
+        width={water().width}
+        height={Math.max(0, bottom(water()) - surface())}
+        style={{ fill: props.warmth.length > 0 ? `url(#${id})` : 'var(--water-wash)' }}
+      />
       <path class="drawing-surface" d={wave()} transform={`translate(0 ${surface()}) scale(1 0.8)`} />
-      <For each={pieces()}>{(piece) => <rect class="drawing-ice" x={-piece.size / 2} y={-piece.size / 2} width={piece.size} height={piece.size} transform={`translate(${piece.x} ${surface() + 1}) rotate(${piece.turn})`} />}</For>
+      <For each={pieces()}>
+        {(piece) => (
+          <rect
+            class="drawing-ice"
+            x={-piece.size / 2}
+            y={-piece.size / 2}
+            width={piece.size}
+            height={piece.size}
+            transform={`translate(${piece.x} ${surface() + 1}) rotate(${piece.turn})`}
+          />
+        )}
+      </For>
       <Show when={props.stirred}>
-        <path class="drawing-fine" d={`M${right(water()) - 12} ${props.tub.rimY - 14}V${surface() + 0.55 * (bottom(water()) - surface())}m-7 -4l14 8m0 -8l-14 8`} />
+        <path
+          class="drawing-fine"
+          d={`M${right(water()) - 12} ${props.tub.rimY - 14}V${surface() + 0.55 * (bottom(water()) - surface())}m-7 -4l14 8m0 -8l-14 8`}
+        />
       </Show>
     </>
   );
@@ -73,14 +102,23 @@ export function Cooling(props: CoolingProps) {
         <path class="drawing-hose-wall" d={pathThrough(props.shape.drain)} />
         <path class="drawing-hose-bore" d={pathThrough(props.shape.drain)} />
       </Show>
-      <Show when={props.shape.gully}>{(at) => <path class="drawing-gully" d={`M${at().x - 8} ${at().y}h16m-13 0v5m5 -5v5m5 -5v5`} />}</Show>
+      <Show when={props.shape.gully}>
+        {(at) => <path class="drawing-gully" d={`M${at().x - 8} ${at().y}h16m-13 0v5m5 -5v5m5 -5v5`} />}
+      </Show>
       <Show when={props.shape.tub}>
         {(tub) => (
           <>
             <TubWater {...props} tub={tub()} />
             <path class="drawing-tub" d={cutWall(inside(tub()), TUB_WALL)} />
-            <path class="drawing-outline" classList={{ 'is-hot': props.hot }} d={wallOutline(inside(tub()), TUB_WALL)} />
-            <path class="drawing-rim" d={`M${tub().outer.x - 3} ${tub().rimY}h8M${right(tub().outer) + 3} ${tub().rimY}h-8`} />
+            <path
+              class="drawing-outline"
+              classList={{ 'is-hot': props.hot }}
+              d={wallOutline(inside(tub()), TUB_WALL)}
+            />
+            <path
+              class="drawing-rim"
+              d={`M${tub().outer.x - 3} ${tub().rimY}h8M${right(tub().outer) + 3} ${tub().rimY}h-8`}
+            />
           </>
         )}
       </Show>
@@ -88,7 +126,9 @@ export function Cooling(props: CoolingProps) {
         <path class="drawing-hose-wall" d={pathThrough(props.shape.supply)} />
         <path class="drawing-hose-bore" d={pathThrough(props.shape.supply)} />
       </Show>
-      <Show when={props.shape.source === 'tap' && props.shape.supply[0]}>{(at) => <Tap at={at()} floorY={props.floorY} open={props.flows} />}</Show>
+      <Show when={props.shape.source === 'tap' && props.shape.supply[0]}>
+        {(at) => <Tap at={at()} floorY={props.floorY} open={props.flows} />}
+      </Show>
       <Show when={props.shape.source === 'pump' && props.shape.supply[0]}>
         {(at) => (
           <>

@@ -7,7 +7,15 @@ import { condensingShare } from '../still-state.ts';
 import { Condenser } from './Condenser.tsx';
 import { Cooling } from './Cooling.tsx';
 import { Escape } from './Escape.tsx';
-import { LEVEL_STEP, createPartButton, createStepped, createSteppedList, WARMTH_STEP, warmthOf, type PartContext } from './part-context.ts';
+import {
+  LEVEL_STEP,
+  createPartButton,
+  createStepped,
+  createSteppedList,
+  WARMTH_STEP,
+  warmthOf,
+  type PartContext,
+} from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
 import { Jug, Separator } from './Separator.tsx';
 
@@ -39,11 +47,17 @@ export function EndParts(props: PartContext) {
   const tubHot = createMemo(() => state()?.alarms.tubHot ?? false);
   const sinks = createMemo(() => state()?.oilSinks ?? false);
   const runsLiquid = createMemo(() => (state()?.condensate_kg_s ?? 0) > 0);
-  const tubDepth = createStepped(() => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill, LEVEL_STEP);
+  const tubDepth = createStepped(
+    () => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill,
+    LEVEL_STEP,
+  );
   const ice = createStepped(() => state()?.ice_kg ?? 0, 0.05);
   const oilLayer = createStepped(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
   const hydrosol = createStepped(() => state()?.hydrosol_kg ?? 0, 0.002);
-  const coolingBoxes = createMemo(() => [shapes().cooling.tub?.outer ?? shapes().cooling.box, ...boxesAlong(subdivide(shapes().cooling.supply, 60), 14)]);
+  const coolingBoxes = createMemo(() => [
+    shapes().cooling.tub?.outer ?? shapes().cooling.box,
+    ...boxesAlong(subdivide(shapes().cooling.supply, 60), 14),
+  ]);
   const condensing = createStepped(() => {
     const now = state();
     return now ? condensingShare(now, props.scenario().condenser.length_m) : 0;
@@ -55,7 +69,15 @@ export function EndParts(props: PartContext) {
 
   return (
     <>
-      <PartButton id="cooling" boxes={coolingBoxes()} words={coolingWords.words} place={coolingWords.place()} textScale={props.layout().textScale} selected={coolingWords.selected()} onSelect={coolingWords.choose}>
+      <PartButton
+        id="cooling"
+        boxes={coolingBoxes()}
+        words={coolingWords.words}
+        place={coolingWords.place()}
+        textScale={props.layout().textScale}
+        selected={coolingWords.selected()}
+        onSelect={coolingWords.choose}
+      >
         <Cooling
           shape={shapes().cooling}
           depth_m={tubDepth()}
@@ -67,7 +89,15 @@ export function EndParts(props: PartContext) {
           floorY={props.layout().grounds.at(-1)?.y ?? 0}
         />
       </PartButton>
-      <PartButton id="condenser" boxes={[shapes().condenser.box, ...condenserBoxes(shapes().condenser)]} words={condenserWords.words} place={condenserWords.place()} textScale={props.layout().textScale} selected={condenserWords.selected()} onSelect={condenserWords.choose}>
+      <PartButton
+        id="condenser"
+        boxes={[shapes().condenser.box, ...condenserBoxes(shapes().condenser)]}
+        words={condenserWords.words}
+        place={condenserWords.place()}
+        textScale={props.layout().textScale}
+        selected={condenserWords.selected()}
+        onSelect={condenserWords.choose}
+      >
         <Condenser
           shape={shapes().condenser}
           condensing={condensing()}
@@ -82,10 +112,26 @@ export function EndParts(props: PartContext) {
       <Show when={shapes().returnLine.length > 0}>
         <path class="drawing-return" d={pathThrough(shapes().returnLine)} />
       </Show>
-      <PartButton id="separator" boxes={[shapes().separator.box]} words={separatorWords.words} place={separatorWords.place()} textScale={props.layout().textScale} selected={separatorWords.selected()} onSelect={separatorWords.choose}>
+      <PartButton
+        id="separator"
+        boxes={[shapes().separator.box]}
+        words={separatorWords.words}
+        place={separatorWords.place()}
+        textScale={props.layout().textScale}
+        selected={separatorWords.selected()}
+        onSelect={separatorWords.choose}
+      >
         <Separator shape={shapes().separator} oilLayer_m={oilLayer()} sinks={sinks()} />
       </PartButton>
-      <PartButton id="receiver" boxes={[jugBox(shapes().jug)]} words={receiverWords.words} place={receiverWords.place()} textScale={props.layout().textScale} selected={receiverWords.selected()} onSelect={receiverWords.choose}>
+      <PartButton
+        id="receiver"
+        boxes={[jugBox(shapes().jug)]}
+        words={receiverWords.words}
+        place={receiverWords.place()}
+        textScale={props.layout().textScale}
+        selected={receiverWords.selected()}
+        onSelect={receiverWords.choose}
+      >
         <Jug shape={shapes().jug} hydrosol_kg={hydrosol()} />
       </PartButton>
     </>

@@ -6,7 +6,11 @@ import { LINE_HEIGHT } from '../geometry/label-wishes.ts';
 import type { HazardId, Place } from '../geometry/labels.ts';
 import { breakLines } from '../line-breaks.ts';
 
-export function Hazard(props: { readonly place: Place<HazardId>; readonly caution: Caution | null; readonly textScale: number }) {
+export function Hazard(props: {
+  readonly place: Place<HazardId>;
+  readonly caution: Caution | null;
+  readonly textScale: number;
+}) {
   const lines = createMemo(() => (props.caution ? breakLines(props.caution.words, CAUTION_LETTERS) : []));
   const x = () => {
     const { box, align } = props.place;
@@ -17,8 +21,19 @@ export function Hazard(props: { readonly place: Place<HazardId>; readonly cautio
   return (
     <Show when={props.caution}>
       {(caution) => (
-        <g class="drawing-hazard" classList={{ 'is-care': caution().level === 'care', 'is-alarm': caution().level === 'alarm' }} text-anchor={props.place.align}>
-          <Show when={props.place.leader}>{(leader) => <path class="drawing-hazard-leader" d={`M${leader().from.x} ${leader().from.y}L${leader().to.x} ${leader().to.y}`} />}</Show>
+        <g
+          class="drawing-hazard"
+          classList={{ 'is-care': caution().level === 'care', 'is-alarm': caution().level === 'alarm' }}
+          text-anchor={props.place.align}
+        >
+          <Show when={props.place.leader}>
+            {(leader) => (
+              <path
+                class="drawing-hazard-leader"
+                d={`M${leader().from.x} ${leader().from.y}L${leader().to.x} ${leader().to.y}`}
+              />
+            )}
+          </Show>
           <path class="drawing-hazard-mark" d={`M${anchorX()} ${anchorY() - 7}l6.5 11h-13Z`} />
           <Index each={lines()}>
             {(line, index) => (

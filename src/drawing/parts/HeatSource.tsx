@@ -27,10 +27,17 @@ function Plate(props: HeatSourceProps) {
       <rect class="drawing-solid" x={body().x} y={body().y} width={body().width} height={body().height} rx="3" />
       <path
         class="drawing-heat"
-        d={windings(props.shape.heatedLeft + 6, props.shape.heatedRight - 6, body().y + Math.min(6, body().height * 0.45))}
+        d={windings(
+          props.shape.heatedLeft + 6,
+          props.shape.heatedRight - 6,
+          body().y + Math.min(6, body().height * 0.45),
+        )}
         style={{ 'stroke-opacity': glow(props.share) }}
       />
-      <path class="drawing-fine" d={`M${body().x + 8} ${bottom(body()) - Math.min(5, body().height * 0.25)}H${right(body()) - 8}`} />
+      <path
+        class="drawing-fine"
+        d={`M${body().x + 8} ${bottom(body()) - Math.min(5, body().height * 0.25)}H${right(body()) - 8}`}
+      />
     </>
   );
 }
@@ -47,7 +54,12 @@ function Induction(props: HeatSourceProps) {
   const fields = () => {
     const { heatedLeft, heatedRight, topY } = props.shape;
     const quarter = (heatedRight - heatedLeft) / 4;
-    return [1, 3].map((part) => `M${heatedLeft + quarter * (part - 0.6)} ${y()}q${quarter * 0.6} ${(topY - y()) * 2.4} ${quarter * 1.2} 0`).join('');
+    return [1, 3]
+      .map(
+        (part) =>
+          `M${heatedLeft + quarter * (part - 0.6)} ${y()}q${quarter * 0.6} ${(topY - y()) * 2.4} ${quarter * 1.2} 0`,
+      )
+      .join('');
   };
   return (
     <>
@@ -58,7 +70,13 @@ function Induction(props: HeatSourceProps) {
         {(x) => (
           <>
             <circle class="drawing-solid drawing-thin" cx={x} cy={y()} r={Math.min(3.4, body().height * 0.2)} />
-            <circle class="drawing-heat-dot" cx={x} cy={y()} r={Math.min(1.5, body().height * 0.1)} style={{ 'fill-opacity': glow(props.share) }} />
+            <circle
+              class="drawing-heat-dot"
+              cx={x}
+              cy={y()}
+              r={Math.min(1.5, body().height * 0.1)}
+              style={{ 'fill-opacity': glow(props.share) }}
+            />
           </>
         )}
       </For>
@@ -70,7 +88,9 @@ function Flames(props: HeatSourceProps) {
   return (
     <For each={props.shape.flames}>
       {(flame) => (
-        <g transform={`translate(${flame.x} ${flame.baseY}) scale(1 ${props.share <= 0.005 ? 0 : 0.22 + 0.78 * props.share})`}>
+        <g
+          transform={`translate(${flame.x} ${flame.baseY}) scale(1 ${props.share <= 0.005 ? 0 : 0.22 + 0.78 * props.share})`}
+        >
           <path class="drawing-flame" d={flamePath(flame.half, flame.height)} />
           <path class="drawing-flame-heart" d={flamePath(flame.half * 0.4, flame.height * 0.5)} />
         </g>
@@ -91,8 +111,18 @@ function GasRing(props: HeatSourceProps) {
   return (
     <>
       <path class="drawing-line-ink" d={trivet()} />
-      <path class="drawing-fine" d={`M${shape().body.x - 9} ${low()}v-3v6v-3H${(shape().heatedLeft + shape().heatedRight) / 2}V${base() + 4}`} />
-      <rect class="drawing-solid" x={shape().heatedLeft + 4} y={base()} width={Math.max(4, shape().heatedRight - shape().heatedLeft - 8)} height={Math.max(3, Math.min(7, (shape().floorY - base()) * 0.4))} rx="2" />
+      <path
+        class="drawing-fine"
+        d={`M${shape().body.x - 9} ${low()}v-3v6v-3H${(shape().heatedLeft + shape().heatedRight) / 2}V${base() + 4}`}
+      />
+      <rect
+        class="drawing-solid"
+        x={shape().heatedLeft + 4}
+        y={base()}
+        width={Math.max(4, shape().heatedRight - shape().heatedLeft - 8)}
+        height={Math.max(3, Math.min(7, (shape().floorY - base()) * 0.4))}
+        rx="2"
+      />
       <Flames {...props} />
     </>
   );
@@ -115,7 +145,10 @@ function GasBurner(props: HeatSourceProps) {
   return (
     <>
       <path class="drawing-line-ink" d={legs()} />
-      <path class="drawing-fine" d={`M${shape().body.x - 9} ${shape().floorY - 4}v-3v6v-3q${0.5 * (centre() - shape().body.x)} 0 ${centre() - shape().body.x + 9} ${-(shape().floorY - base()) * 0.6}`} />
+      <path
+        class="drawing-fine"
+        d={`M${shape().body.x - 9} ${shape().floorY - 4}v-3v6v-3q${0.5 * (centre() - shape().body.x)} 0 ${centre() - shape().body.x + 9} ${-(shape().floorY - base()) * 0.6}`}
+      />
       <path class="drawing-solid" d={cup()} />
       <Flames {...props} />
     </>
@@ -131,7 +164,10 @@ function WoodFire(props: HeatSourceProps) {
     const radius = Math.max(3, Math.min(10, width / 9, tall() * 0.16));
     const count = Math.max(2, Math.min(5, Math.floor(width / (radius * 3))));
     const left = shape().body.x + stone() + 4;
-    return Array.from({ length: count }, (_, index) => ({ x: left + (width * (index + 0.5)) / count, r: radius * (index % 2 === 0 ? 1 : 0.8) }));
+    return Array.from({ length: count }, (_, index) => ({
+      x: left + (width * (index + 0.5)) / count,
+      r: radius * (index % 2 === 0 ? 1 : 0.8),
+    }));
   };
   const stones = () => {
     const { body, topY } = shape();
@@ -139,14 +175,27 @@ function WoodFire(props: HeatSourceProps) {
   };
   return (
     <>
-      <For each={stones()}>{(box) => <path class="drawing-solid drawing-hatched" d={`M${box.x + 2} ${box.y}h${box.width - 4}l2 ${box.height * 0.4}l-1 ${box.height * 0.6}h${-box.width + 1}l-1 ${-box.height * 0.5}Z`} />}</For>
+      <For each={stones()}>
+        {(box) => (
+          <path
+            class="drawing-solid drawing-hatched"
+            d={`M${box.x + 2} ${box.y}h${box.width - 4}l2 ${box.height * 0.4}l-1 ${box.height * 0.6}h${-box.width + 1}l-1 ${-box.height * 0.5}Z`}
+          />
+        )}
+      </For>
       <Flames {...props} />
       <For each={logs()}>
         {(log) => (
           <>
             <circle class="drawing-solid drawing-thin" cx={log.x} cy={shape().floorY - log.r} r={log.r} />
             <circle class="drawing-fine" cx={log.x} cy={shape().floorY - log.r} r={log.r * 0.55} />
-            <circle class="drawing-heat-dot" cx={log.x} cy={shape().floorY - log.r} r={log.r * 0.25} style={{ 'fill-opacity': glow(props.share) }} />
+            <circle
+              class="drawing-heat-dot"
+              cx={log.x}
+              cy={shape().floorY - log.r}
+              r={log.r * 0.25}
+              style={{ 'fill-opacity': glow(props.share) }}
+            />
           </>
         )}
       </For>
@@ -159,7 +208,11 @@ function Rod(props: HeatSourceProps) {
   const path = () => pathThrough(props.shape.rod);
   return (
     <>
-      <For each={props.shape.feet}>{(foot) => <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />}</For>
+      <For each={props.shape.feet}>
+        {(foot) => (
+          <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />
+        )}
+      </For>
       <path class="drawing-rod" d={path()} />
       <path class="drawing-rod-heat" d={path()} style={{ 'stroke-opacity': glow(props.share) }} />
       <rect class="drawing-solid" x={body().x} y={body().y} width={body().width} height={body().height} rx="2" />
@@ -173,17 +226,28 @@ function Generator(props: HeatSourceProps) {
   const path = () => pathThrough(props.shape.rod);
   return (
     <>
-      <For each={props.shape.feet}>{(foot) => <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />}</For>
+      <For each={props.shape.feet}>
+        {(foot) => (
+          <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />
+        )}
+      </For>
       <path class="drawing-tube-wall" d={path()} style={{ 'stroke-width': '8' }} />
       <path class="drawing-tube-bore" d={path()} style={{ 'stroke-width': '5.5' }} />
       <rect class="drawing-solid" x={body().x} y={body().y} width={body().width} height={body().height} rx="4" />
-      <path class="drawing-fine" d={`M${body().x + 7} ${body().y + 24}V${bottom(body()) - 9}M${body().x + 7} ${bottom(body()) - 9}H${right(body()) - 7}`} />
+      <path
+        class="drawing-fine"
+        d={`M${body().x + 7} ${body().y + 24}V${bottom(body()) - 9}M${body().x + 7} ${bottom(body()) - 9}H${right(body()) - 7}`}
+      />
       <circle class="drawing-solid drawing-thin" cx={body().x + body().width / 2} cy={body().y + 15} r="7" />
       <path
         class="drawing-heat"
         d={`M${body().x + body().width / 2} ${body().y + 15}l${5 * Math.sin(2.4 * (props.share - 0.5) * 2)} ${-5 * Math.cos(2.4 * (props.share - 0.5) * 2)}`}
       />
-      <path class="drawing-heat" d={windings(body().x + 12, right(body()) - 6, bottom(body()) - 18)} style={{ 'stroke-opacity': glow(props.share) }} />
+      <path
+        class="drawing-heat"
+        d={windings(body().x + 12, right(body()) - 6, bottom(body()) - 18)}
+        style={{ 'stroke-opacity': glow(props.share) }}
+      />
     </>
   );
 }

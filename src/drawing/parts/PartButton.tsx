@@ -41,9 +41,21 @@ export function PartButton(props: PartButtonProps) {
       onClick={() => props.onSelect()}
       onKeyDown={onKeyDown}
     >
-      <For each={targets()}>{(box) => <rect class="drawing-target" x={box.x} y={box.y} width={box.width} height={box.height} />}</For>
+      <For each={targets()}>
+        {(box) => <rect class="drawing-target" x={box.x} y={box.y} width={box.width} height={box.height} />}
+      </For>
       {props.children}
-      <Show when={props.place}>{(place) => <PartLabel place={place()} words={props.words} id={props.id} textScale={props.textScale} selected={props.selected} />}</Show>
+      <Show when={props.place}>
+        {(place) => (
+          <PartLabel
+            place={place()}
+            words={props.words}
+            id={props.id}
+            textScale={props.textScale}
+            selected={props.selected}
+          />
+        )}
+      </Show>
       <rect class="drawing-ring" x={ring().x} y={ring().y} width={ring().width} height={ring().height} rx="3" />
     </g>
   );

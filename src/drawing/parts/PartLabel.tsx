@@ -31,13 +31,26 @@ export function PartLabel(props: PartLabelProps) {
       <Show when={props.place.leader}>
         {(leader) => (
           <>
-            <path class="drawing-leader" d={`M${leader().from.x} ${leader().from.y}L${leader().to.x} ${leader().to.y}`} />
+            <path
+              class="drawing-leader"
+              d={`M${leader().from.x} ${leader().from.y}L${leader().to.x} ${leader().to.y}`}
+            />
             <circle class="drawing-leader-end" cx={leader().to.x} cy={leader().to.y} r="1.8" />
           </>
         )}
       </Show>
-      <g class={`drawing-label drawing-label-${props.id}`} classList={{ 'is-alarm': props.words.alarm }} text-anchor={props.place.align}>
-        <rect class="drawing-target" x={props.place.box.x} y={props.place.box.y} width={props.place.box.width} height={props.place.box.height} />
+      <g
+        class={`drawing-label drawing-label-${props.id}`}
+        classList={{ 'is-alarm': props.words.alarm }}
+        text-anchor={props.place.align}
+      >
+        <rect
+          class="drawing-target"
+          x={props.place.box.x}
+          y={props.place.box.y}
+          width={props.place.box.width}
+          height={props.place.box.height}
+        />
         <g class="drawing-underline" text-decoration={props.selected ? 'underline' : 'none'}>
           <text class="drawing-name" x={textX()} y={nameY()}>
             {props.words.name}

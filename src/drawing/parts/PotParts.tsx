@@ -21,13 +21,20 @@ export function PotParts(props: PartContext) {
   const chargeWords = createPartButton(props, 'charge');
   const neckWords = createPartButton(props, 'neck');
   const inWater = () => shapes().heat.rod.length > 0;
-  const depth = createStepped(() => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m, LEVEL_STEP);
+  const depth = createStepped(
+    () => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m,
+    LEVEL_STEP,
+  );
   const boil = createStepped(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
   const heatShare = createStepped(() => state()?.heatShare ?? 0, 0.02);
   const front = createStepped(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
   const waterAlarm = createMemo(() => (state()?.alarms.potDry ? 'dry' : state()?.alarms.potLow ? 'low' : 'none'));
   const pressure = createMemo(() => state()?.alarms.pressure ?? false);
-  const vesselBox = (vessel: VesselShape) => ({ ...vessel.outer, y: vessel.lidTop, height: bottom(vessel.outer) - vessel.lidTop });
+  const vesselBox = (vessel: VesselShape) => ({
+    ...vessel.outer,
+    y: vessel.lidTop,
+    height: bottom(vessel.outer) - vessel.lidTop,
+  });
   const surfaceY = () => bottom(shapes().pot.inner) - depth() * props.layout().pxPerMetre;
   const warmth = createSteppedList(() => {
     const now = state();
@@ -40,10 +47,25 @@ export function PotParts(props: PartContext) {
     const { neck } = shapes();
     return neck.pieces.flatMap((piece) => boxesAlong(subdivide(piece, 40), neck.width + 8));
   });
-  const neckRing = createMemo(() => boxAround(shapes().neck.midRun.x, shapes().neck.midRun.y - shapes().neck.width / 2 - 4, 60, shapes().neck.width + 8));
+  const neckRing = createMemo(() =>
+    boxAround(
+      shapes().neck.midRun.x,
+      shapes().neck.midRun.y - shapes().neck.width / 2 - 4,
+      60,
+      shapes().neck.width + 8,
+    ),
+  );
 
   const heat = () => (
-    <PartButton id="heat" boxes={[shapes().heat.body]} words={heatWords.words} place={heatWords.place()} textScale={props.layout().textScale} selected={heatWords.selected()} onSelect={heatWords.choose}>
+    <PartButton
+      id="heat"
+      boxes={[shapes().heat.body]}
+      words={heatWords.words}
+      place={heatWords.place()}
+      textScale={props.layout().textScale}
+      selected={heatWords.selected()}
+      onSelect={heatWords.choose}
+    >
       <HeatSource shape={shapes().heat} share={heatShare()} />
     </PartButton>
   );
@@ -53,13 +75,35 @@ export function PotParts(props: PartContext) {
       <Show when={!inWater()}>{heat()}</Show>
       <Show when={shapes().boiler}>
         {(boiler) => (
-          <PartButton id="boiler" boxes={[vesselBox(boiler())]} words={boilerWords.words} place={boilerWords.place()} textScale={props.layout().textScale} selected={boilerWords.selected()} onSelect={boilerWords.choose}>
-            <VesselBody shape={boiler()} pxPerMetre={props.layout().pxPerMetre} depth_m={depth()} boil={boil()} waterAlarm={waterAlarm()} />
+          <PartButton
+            id="boiler"
+            boxes={[vesselBox(boiler())]}
+            words={boilerWords.words}
+            place={boilerWords.place()}
+            textScale={props.layout().textScale}
+            selected={boilerWords.selected()}
+            onSelect={boilerWords.choose}
+          >
+            <VesselBody
+              shape={boiler()}
+              pxPerMetre={props.layout().pxPerMetre}
+              depth_m={depth()}
+              boil={boil()}
+              waterAlarm={waterAlarm()}
+            />
             <VesselLid shape={boiler()} pressureAlarm={pressure()} />
           </PartButton>
         )}
       </Show>
-      <PartButton id="pot" boxes={[vesselBox(shapes().pot)]} words={potWords.words} place={potWords.place()} textScale={props.layout().textScale} selected={potWords.selected()} onSelect={potWords.choose}>
+      <PartButton
+        id="pot"
+        boxes={[vesselBox(shapes().pot)]}
+        words={potWords.words}
+        place={potWords.place()}
+        textScale={props.layout().textScale}
+        selected={potWords.selected()}
+        onSelect={potWords.choose}
+      >
         <VesselBody
           shape={shapes().pot}
           pxPerMetre={props.layout().pxPerMetre}
@@ -76,10 +120,32 @@ export function PotParts(props: PartContext) {
         </Show>
       </PartButton>
       <Show when={inWater()}>{heat()}</Show>
-      <PartButton id="charge" boxes={[shapes().bed.place]} words={chargeWords.words} place={chargeWords.place()} textScale={props.layout().textScale} selected={chargeWords.selected()} onSelect={chargeWords.choose}>
-        <Charge shape={shapes().bed} pxPerMetre={props.layout().pxPerMetre} front_m={front()} warmth={warmth()} surfaceY={shapes().bed.submerged ? surfaceY() : null} />
+      <PartButton
+        id="charge"
+        boxes={[shapes().bed.place]}
+        words={chargeWords.words}
+        place={chargeWords.place()}
+        textScale={props.layout().textScale}
+        selected={chargeWords.selected()}
+        onSelect={chargeWords.choose}
+      >
+        <Charge
+          shape={shapes().bed}
+          pxPerMetre={props.layout().pxPerMetre}
+          front_m={front()}
+          warmth={warmth()}
+          surfaceY={shapes().bed.submerged ? surfaceY() : null}
+        />
       </PartButton>
-      <PartButton id="neck" boxes={[neckRing(), ...neckBoxes()]} words={neckWords.words} place={neckWords.place()} textScale={props.layout().textScale} selected={neckWords.selected()} onSelect={neckWords.choose}>
+      <PartButton
+        id="neck"
+        boxes={[neckRing(), ...neckBoxes()]}
+        words={neckWords.words}
+        place={neckWords.place()}
+        textScale={props.layout().textScale}
+        selected={neckWords.selected()}
+        onSelect={neckWords.choose}
+      >
         <Neck shape={shapes().neck} />
       </PartButton>
     </>

@@ -17,15 +17,25 @@ export function Separator(props: SeparatorProps) {
   const shape = () => props.shape;
   const glass = () => shape().glass;
   const deep = () => bottom(glass()) - shape().surfaceY;
-  const layer = () => (props.oilLayer_m <= 0 ? 0 : Math.min(deep(), Math.max(LEAST_LAYER, props.oilLayer_m * shape().pxPerMetre)));
+  const layer = () =>
+    props.oilLayer_m <= 0 ? 0 : Math.min(deep(), Math.max(LEAST_LAYER, props.oilLayer_m * shape().pxPerMetre));
   const layerY = () => (props.sinks ? bottom(glass()) - layer() : shape().surfaceY);
   const interfaceY = () => (props.sinks ? layerY() : layerY() + layer());
   const funnel = () => shape().funnel;
   const leg = () => (props.sinks ? shape().overTop : shape().waterLeg);
   return (
     <>
-      <path class="drawing-inside" d={`M${glass().x} ${glass().y}h${glass().width}V${bottom(glass())}h${-glass().width}Z`} />
-      <rect class="drawing-water" x={glass().x} y={shape().surfaceY} width={glass().width} height={Math.max(0, deep())} />
+      <path
+        class="drawing-inside"
+        d={`M${glass().x} ${glass().y}h${glass().width}V${bottom(glass())}h${-glass().width}Z`}
+      />
+      <rect
+        class="drawing-water"
+        x={glass().x}
+        y={shape().surfaceY}
+        width={glass().width}
+        height={Math.max(0, deep())}
+      />
       <Show when={layer() > 0}>
         <rect class="drawing-oil" x={glass().x} y={layerY()} width={glass().width} height={layer()} />
         <path class="drawing-oil-line" d={`M${glass().x} ${interfaceY()}H${right(glass())}`} />
@@ -33,7 +43,10 @@ export function Separator(props: SeparatorProps) {
       <path class="drawing-surface drawing-thin" d={`M${glass().x} ${shape().surfaceY}H${right(glass())}`} />
       <path class="drawing-leg-wall" d={pathThrough(leg())} style={{ 'stroke-width': `${shape().legWidth + 2}` }} />
       <path class="drawing-leg-bore" d={pathThrough(leg())} style={{ 'stroke-width': `${shape().legWidth}` }} />
-      <path class="drawing-glass" d={`M${glass().x - GLASS_WALL / 2} ${glass().y}V${bottom(glass()) + GLASS_WALL / 2}H${right(glass()) + GLASS_WALL / 2}V${glass().y}`} />
+      <path
+        class="drawing-glass"
+        d={`M${glass().x - GLASS_WALL / 2} ${glass().y}V${bottom(glass()) + GLASS_WALL / 2}H${right(glass()) + GLASS_WALL / 2}V${glass().y}`}
+      />
       <Show when={props.sinks} fallback={<path class="drawing-spout" d={pathThrough(shape().spout)} />}>
         <path class="drawing-spout" d={`${pathThrough(shape().bottomTap)}m-4 -4v8`} />
       </Show>
@@ -55,12 +68,24 @@ export function Jug(props: JugProps) {
   const level = () => Math.min(glass().height, props.hydrosol_kg * props.shape.pxPerKg);
   return (
     <>
-      <path class="drawing-inside" d={`M${glass().x} ${glass().y}h${glass().width}V${bottom(glass())}h${-glass().width}Z`} />
+      <path
+        class="drawing-inside"
+        d={`M${glass().x} ${glass().y}h${glass().width}V${bottom(glass())}h${-glass().width}Z`}
+      />
       <Show when={level() > 0.2}>
-        <rect class="drawing-water" x={glass().x} y={bottom(glass()) - level()} width={glass().width} height={level()} />
+        <rect
+          class="drawing-water"
+          x={glass().x}
+          y={bottom(glass()) - level()}
+          width={glass().width}
+          height={level()}
+        />
         <path class="drawing-surface drawing-thin" d={`M${glass().x} ${bottom(glass()) - level()}H${right(glass())}`} />
       </Show>
-      <path class="drawing-glass" d={`M${glass().x - GLASS_WALL / 2 - 3} ${glass().y - 3}q3 0 3 4V${bottom(glass()) + GLASS_WALL / 2}H${right(glass()) + GLASS_WALL / 2}V${glass().y - 3}`} />
+      <path
+        class="drawing-glass"
+        d={`M${glass().x - GLASS_WALL / 2 - 3} ${glass().y - 3}q3 0 3 4V${bottom(glass()) + GLASS_WALL / 2}H${right(glass()) + GLASS_WALL / 2}V${glass().y - 3}`}
+      />
     </>
   );
 }

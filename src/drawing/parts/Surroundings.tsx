@@ -23,17 +23,32 @@ export function Stands(props: { readonly stands: readonly Stand[] }) {
       {(stand) => (
         <Switch>
           <Match when={stand.kind === 'table'}>
-            <rect class="drawing-solid drawing-thin" x={stand.box.x} y={stand.box.y} width={stand.box.width} height={Math.min(BOARD, stand.box.height)} />
+            <rect
+              class="drawing-solid drawing-thin"
+              x={stand.box.x}
+              y={stand.box.y}
+              width={stand.box.width}
+              height={Math.min(BOARD, stand.box.height)}
+            />
             <path
               class="drawing-stand"
               d={`M${stand.box.x + 8} ${stand.box.y + BOARD}V${bottom(stand.box)}m5 0V${stand.box.y + BOARD}M${right(stand.box) - 8} ${stand.box.y + BOARD}V${bottom(stand.box)}m-5 0V${stand.box.y + BOARD}`}
             />
           </Match>
           <Match when={stand.kind === 'block'}>
-            <rect class="drawing-solid drawing-thin drawing-hatched" x={stand.box.x} y={stand.box.y} width={stand.box.width} height={stand.box.height} />
+            <rect
+              class="drawing-solid drawing-thin drawing-hatched"
+              x={stand.box.x}
+              y={stand.box.y}
+              width={stand.box.width}
+              height={stand.box.height}
+            />
           </Match>
           <Match when={stand.kind === 'rod'}>
-            <path class="drawing-stand" d={`M${stand.box.x + 1.5} ${stand.box.y}V${bottom(stand.box)}M${stand.box.x - 10} ${bottom(stand.box)}h23M${stand.box.x - 3} ${stand.box.y + 1}h9`} />
+            <path
+              class="drawing-stand"
+              d={`M${stand.box.x + 1.5} ${stand.box.y}V${bottom(stand.box)}M${stand.box.x - 10} ${bottom(stand.box)}h23M${stand.box.x - 3} ${stand.box.y + 1}h9`}
+            />
           </Match>
         </Switch>
       )}
@@ -48,7 +63,13 @@ const BARS: Readonly<Record<UnitSystem, readonly number[]>> = {
 };
 const LONGEST_BAR = 110;
 
-export function ScaleBar(props: { readonly x: number; readonly y: number; readonly pxPerMetre: number; readonly units: UnitSystem; readonly textScale: number }) {
+export function ScaleBar(props: {
+  readonly x: number;
+  readonly y: number;
+  readonly pxPerMetre: number;
+  readonly units: UnitSystem;
+  readonly textScale: number;
+}) {
   const length_m = createMemo(() => {
     const longest_m = LONGEST_BAR / props.pxPerMetre;
     const bars = BARS[props.units];
@@ -58,7 +79,10 @@ export function ScaleBar(props: { readonly x: number; readonly y: number; readon
   const words = () => formatQuantity(length_m(), 'm', props.units, { significant: 2 }).replace(/\.0(?=\u202f)/u, '');
   return (
     <g class="drawing-scale" text-anchor="end">
-      <path class="drawing-fine" d={`M${props.x - width()} ${props.y + 4}v-8M${props.x} ${props.y + 4}v-8M${props.x - width()} ${props.y}h${width()}M${props.x - width() / 2} ${props.y}v-4`} />
+      <path
+        class="drawing-fine"
+        d={`M${props.x - width()} ${props.y + 4}v-8M${props.x} ${props.y + 4}v-8M${props.x - width()} ${props.y}h${width()}M${props.x - width() / 2} ${props.y}v-4`}
+      />
       <path class="drawing-scale-fill" d={`M${props.x - width()} ${props.y - 2}h${width() / 2}v2h${-width() / 2}Z`} />
       <text class="drawing-line" x={props.x} y={props.y + 18 * props.textScale}>
         {words()}

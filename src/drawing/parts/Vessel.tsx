@@ -21,17 +21,33 @@ export function VesselBody(props: VesselProps) {
   return (
     <>
       <Show when={props.shape.insulationPath}>{(path) => <path class="drawing-lagging" d={path()} />}</Show>
-      <path class="drawing-inside" d={`M${inner().x} ${inner().y}h${inner().width}v${inner().height}h${-inner().width}Z`} />
+      <path
+        class="drawing-inside"
+        d={`M${inner().x} ${inner().y}h${inner().width}v${inner().height}h${-inner().width}Z`}
+      />
       <path class="drawing-inside" d={props.shape.lidInside} />
       <Show when={props.depth_m !== null && props.depth_m > 0.0002}>
-        <rect class="drawing-water" x={inner().x} y={surface()} width={inner().width} height={bottom(inner()) - surface()} />
-        <path class="drawing-surface" d={wave()} transform={`translate(0 ${surface()}) scale(1 ${0.35 + 1.3 * props.boil})`} />
+        <rect
+          class="drawing-water"
+          x={inner().x}
+          y={surface()}
+          width={inner().width}
+          height={bottom(inner()) - surface()}
+        />
+        <path
+          class="drawing-surface"
+          d={wave()}
+          transform={`translate(0 ${surface()}) scale(1 ${0.35 + 1.3 * props.boil})`}
+        />
       </Show>
       <path class="drawing-wall" d={props.shape.wallPath} />
       <path class="drawing-outline" d={props.shape.outline} />
       <Show when={props.waterAlarm !== 'none'}>
         <path class="drawing-alarm-line" d={`M${inner().x} ${bottom(inner()) - 2}H${right(inner())}`} />
-        <path class="drawing-alarm-line drawing-alarm-dash" d={`M${inner().x} ${bottom(inner()) - 7}H${right(inner())}`} />
+        <path
+          class="drawing-alarm-line drawing-alarm-dash"
+          d={`M${inner().x} ${bottom(inner()) - 7}H${right(inner())}`}
+        />
       </Show>
     </>
   );
@@ -46,7 +62,10 @@ export function VesselLid(props: { readonly shape: VesselShape; readonly pressur
   return (
     <>
       <path class="drawing-lid" d={lid().lidPath} />
-      <path class="drawing-rim" d={`M${lid().inner.x - lid().wall - 4} ${lid().inner.y}H${lid().inner.x + 2}M${right(lid().inner) - 2} ${lid().inner.y}H${right(lid().inner) + lid().wall + 4}`} />
+      <path
+        class="drawing-rim"
+        d={`M${lid().inner.x - lid().wall - 4} ${lid().inner.y}H${lid().inner.x + 2}M${right(lid().inner) - 2} ${lid().inner.y}H${right(lid().inner) + lid().wall + 4}`}
+      />
       <Show when={props.pressureAlarm}>
         <path class="drawing-alarm-line" d={lid().lidPath} />
         <path class="drawing-alarm-line" d={arrows()} />

@@ -70,6 +70,7 @@ const COLD_K = 283.15;
 const HOT_K = 368.15;
 
 /** How warm water is drawn: 0 at tap temperature, 1 near the boil. */
-export const warmthOf = (temperature_K: number): number => Math.min(1, Math.max(0, (temperature_K - COLD_K) / (HOT_K - COLD_K)));
+export const warmthOf = (temperature_K: number): number =>
+  Math.min(1, Math.max(0, (temperature_K - COLD_K) / (HOT_K - COLD_K)));
 /** Warmth of water in hundredths. */
 export const WARMTH_STEP = 0.01;

@@ -66,7 +66,13 @@ export function LibraryPicker(props: LibraryPickerProps) {
         <div class="picker-find">
           <label class="picker-search">
             Find{' '}
-            <input type="search" class="text-input" autocomplete="off" value={typed()} onInput={(event) => setTyped(event.currentTarget.value)} />
+            <input
+              type="search"
+              class="text-input"
+              autocomplete="off"
+              value={typed()}
+              onInput={(event) => setTyped(event.currentTarget.value)}
+            />
           </label>
           <Show when={props.groups}>
             {(label) => (
@@ -94,7 +100,12 @@ export function LibraryPicker(props: LibraryPickerProps) {
             {(entry) => (
               <li class="picker-row">
                 <div class="picker-name">
-                  <button type="button" class="word" aria-current={props.isInUse(entry.values)} onClick={() => pick(entry.id, entry.values)}>
+                  <button
+                    type="button"
+                    class="word"
+                    aria-current={props.isInUse(entry.values)}
+                    onClick={() => pick(entry.id, entry.values)}
+                  >
                     {entry.name}
                   </button>
                   <span class="picker-aside">your own{props.isInUse(entry.values) ? ', in use' : ''}</span>
@@ -102,15 +113,30 @@ export function LibraryPicker(props: LibraryPickerProps) {
                     remove<span class="heard"> {entry.name}</span>
                   </button>
                 </div>
-                <Show when={refusalOf(entry.id)}>{(words) => <p class="field-error picker-line" role="alert">{words()}</p>}</Show>
+                <Show when={refusalOf(entry.id)}>
+                  {(words) => (
+                    <p class="field-error picker-line" role="alert">
+                      {words()}
+                    </p>
+                  )}
+                </Show>
               </li>
             )}
           </For>
           <For each={found()}>
             {(row) => (
-              <li class="picker-row" classList={{ 'is-in-use': props.isInUse(row.values) }} ref={(element) => showIfInUse(element, row)}>
+              <li
+                class="picker-row"
+                classList={{ 'is-in-use': props.isInUse(row.values) }}
+                ref={(element) => showIfInUse(element, row)}
+              >
                 <div class="picker-name">
-                  <button type="button" class="word" aria-current={props.isInUse(row.values)} onClick={() => pick(row.id, row.values)}>
+                  <button
+                    type="button"
+                    class="word"
+                    aria-current={props.isInUse(row.values)}
+                    onClick={() => pick(row.id, row.values)}
+                  >
                     {row.name}
                   </button>
                   <span class="picker-aside">
@@ -145,7 +171,13 @@ export function LibraryPicker(props: LibraryPickerProps) {
                     </For>
                   </ul>
                 </details>
-                <Show when={refusalOf(row.id)}>{(words) => <p class="field-error picker-line" role="alert">{words()}</p>}</Show>
+                <Show when={refusalOf(row.id)}>
+                  {(words) => (
+                    <p class="field-error picker-line" role="alert">
+                      {words()}
+                    </p>
+                  )}
+                </Show>
               </li>
             )}
           </For>
@@ -162,9 +194,24 @@ export function LibraryPicker(props: LibraryPickerProps) {
         }}
       >
         <label for={`${id}-name`}>Keep the present settings as your own</label>
-        <input id={`${id}-name`} class="text-input" type="text" maxlength="60" placeholder="name" autocomplete="off" value={name()} onInput={(event) => setName(event.currentTarget.value)} />
+        <input
+          id={`${id}-name`}
+          class="text-input"
+          type="text"
+          maxlength="60"
+          placeholder="name"
+          autocomplete="off"
+          value={name()}
+          onInput={(event) => setName(event.currentTarget.value)}
+        />
         <button type="submit">Keep</button>
-        <Show when={keepWords()}>{(words) => <p class="picker-kept" role="status">{words()}</p>}</Show>
+        <Show when={keepWords()}>
+          {(words) => (
+            <p class="picker-kept" role="status">
+              {words()}
+            </p>
+          )}
+        </Show>
       </form>
     </Dialog>
   );

@@ -17,11 +17,18 @@ export interface PartPickersProps {
 export function PartPickers(props: PartPickersProps) {
   const [open, setOpen] = createSignal<PickerId | null>(null);
   const [told, setTold] = createSignal<{ readonly part: ScenarioPart; readonly words: string } | null>(null);
-  const pickers = createMemo(() => PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.desk.scenario)));
+  const pickers = createMemo(() =>
+    PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.desk.scenario)),
+  );
   const pick = (values: Values): string | null => {
     const fitted = madeToFit(props.desk.scenario, values, props.desk.units);
     const refused = props.desk.editMany(fitted.values);
-    if (refused === null) setTold(fitted.notes.length === 0 ? null : { part: props.part, words: `To make it fit, this also set ${fitted.notes.join(' and ')}.` });
+    if (refused === null)
+      setTold(
+        fitted.notes.length === 0
+          ? null
+          : { part: props.part, words: `To make it fit, this also set ${fitted.notes.join(' and ')}.` },
+      );
     return refused;
   };
   return (

@@ -22,14 +22,16 @@ const SUITS = { floating: 'oils that float', sinking: 'oils that sink', both: 'e
 const size = (value: number, units: UnitSystem) => formatQuantity(value, 'm', units, { hint: 'size' });
 const thin = (value: number, units: UnitSystem) => formatQuantity(value, 'm', units, { hint: 'wall' });
 const volume = (value: number, units: UnitSystem) => formatQuantity(value, 'm³', units);
-const number = (value: number, unit: string, units: UnitSystem, hint: string) => formatQuantity(value, unit, units, { hint, bare: true });
+const number = (value: number, unit: string, units: UnitSystem, hint: string) =>
+  formatQuantity(value, unit, units, { hint, bare: true });
 
 const band = (values: Band, unit: string, units: UnitSystem, hint: string): string =>
   `${number(values.low, unit, units, hint)}–${formatQuantity(values.high, unit, units, { hint })}`;
 
 const materialName = (id: string): string => findMaterial(id).name;
 
-const bendWords = (least: number | null, units: UnitSystem): string => (least === null ? 'can’t be bent' : size(least, units));
+const bendWords = (least: number | null, units: UnitSystem): string =>
+  least === null ? 'can’t be bent' : size(least, units);
 
 /** Tubes that can be wound come first. */
 const coilableFirst = [...tubes].sort((a, b) => Number(b.coilable) - Number(a.coilable));

@@ -39,8 +39,16 @@ interface Adjustment {
 function fillingFor(scenario: Scenario, units: UnitSystem): readonly Adjustment[] {
   const { pot, boiler, charge } = scenario;
   const section = (Math.PI / 4) * pot.diameter_m ** 2;
-  const water = (kg: number): Adjustment => ({ path: 'pot.water_kg', value: kg, says: `the water to ${formatQuantity(kg, 'kg', units, { hint: 'water' })}` });
-  const plant = (kg: number): Adjustment => ({ path: 'charge.mass_kg', value: kg, says: `the charge to ${formatQuantity(kg, 'kg', units)}` });
+  const water = (kg: number): Adjustment => ({
+    path: 'pot.water_kg',
+    value: kg,
+    says: `the water to ${formatQuantity(kg, 'kg', units, { hint: 'water' })}`,
+  });
+  const plant = (kg: number): Adjustment => ({
+    path: 'charge.mass_kg',
+    value: kg,
+    says: `the charge to ${formatQuantity(kg, 'kg', units)}`,
+  });
   if (pot.layout === 'water') {
     const room = section * pot.height_m * WATER_KG_M3 * ROOM_USED;
     const present = pot.water_kg + charge.mass_kg;
@@ -50,8 +58,14 @@ function fillingFor(scenario: Scenario, units: UnitSystem): readonly Adjustment[
   const found: Adjustment[] = [];
   const onGrid = pot.layout === 'water-and-steam';
   const grid = onGrid ? Math.min(pot.gridHeight_m, rounded(pot.height_m / 3)) : 0;
-  if (onGrid && grid < pot.gridHeight_m) found.push({ path: 'pot.gridHeight_m', value: grid, says: `the grid to ${formatQuantity(grid, 'm', units, { hint: 'size' })}` });
-  const waterRoom = (onGrid ? section * grid : (Math.PI / 4) * boiler.diameter_m ** 2 * boiler.height_m) * WATER_KG_M3 * ROOM_USED;
+  if (onGrid && grid < pot.gridHeight_m)
+    found.push({
+      path: 'pot.gridHeight_m',
+      value: grid,
+      says: `the grid to ${formatQuantity(grid, 'm', units, { hint: 'size' })}`,
+    });
+  const waterRoom =
+    (onGrid ? section * grid : (Math.PI / 4) * boiler.diameter_m ** 2 * boiler.height_m) * WATER_KG_M3 * ROOM_USED;
   if (pot.water_kg > waterRoom) found.push(water(roundedDown(waterRoom)));
   const bedRoom = section * (pot.height_m - grid) * charge.bulkDensity_kg_m3 * ROOM_USED;
   if (charge.mass_kg > bedRoom) found.push(plant(roundedDown(bedRoom)));
@@ -66,13 +80,16 @@ function spacingFor({ condenser }: Scenario, units: UnitSystem): readonly Adjust
   if (condenser.kind === 'coil-in-tub') {
     const pitch = rounded(outside * PITCH_OF_TUBE);
     const coil = rounded(outside * COIL_OF_TUBE);
-    if (condenser.coilPitch_m < outside) found.push({ path: 'condenser.coilPitch_m', value: pitch, says: `the coil pitch to ${words(pitch)}` });
-    if (condenser.coilDiameter_m < 2 * outside) found.push({ path: 'condenser.coilDiameter_m', value: coil, says: `the coil diameter to ${words(coil)}` });
+    if (condenser.coilPitch_m < outside)
+      found.push({ path: 'condenser.coilPitch_m', value: pitch, says: `the coil pitch to ${words(pitch)}` });
+    if (condenser.coilDiameter_m < 2 * outside)
+      found.push({ path: 'condenser.coilDiameter_m', value: coil, says: `the coil diameter to ${words(coil)}` });
     return found;
   }
   const width = condenser.kind === 'bundle' ? outside * Math.sqrt(condenser.tubes * 1.2) : outside;
   const jacket = rounded(width * JACKET_OF_TUBE);
-  if (condenser.jacketDiameter_m < width * 1.02) found.push({ path: 'condenser.jacketDiameter_m', value: jacket, says: `the jacket bore to ${words(jacket)}` });
+  if (condenser.jacketDiameter_m < width * 1.02)
+    found.push({ path: 'condenser.jacketDiameter_m', value: jacket, says: `the jacket bore to ${words(jacket)}` });
   return found;
 }
 

@@ -26,12 +26,15 @@ const KEY = 'limbeck.own';
 export const MOST_OWN = 100;
 export const LONGEST_NAME = 60;
 
-const isObject = (value: unknown): value is Record<string, unknown> => typeof value === 'object' && value !== null && !Array.isArray(value);
+const isObject = (value: unknown): value is Record<string, unknown> =>
+  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const asEntry = (value: unknown): OwnEntry[] => {
   if (!isObject(value)) return [];
   const { id, name, values } = value;
-  return typeof id === 'string' && typeof name === 'string' && isObject(values) ? [{ id, name: name.slice(0, LONGEST_NAME), values }] : [];
+  return typeof id === 'string' && typeof name === 'string' && isObject(values)
+    ? [{ id, name: name.slice(0, LONGEST_NAME), values }]
+    : [];
 };
 
 /** Reads what was kept; what can't be read is left out. */
@@ -39,7 +42,9 @@ function readAll(store: TextStore): Record<string, OwnEntry[]> {
   try {
     const kept: unknown = JSON.parse(store.getItem(KEY) ?? '{}');
     if (!isObject(kept)) return {};
-    return Object.fromEntries(Object.entries(kept).map(([picker, entries]) => [picker, Array.isArray(entries) ? entries.flatMap(asEntry) : []]));
+    return Object.fromEntries(
+      Object.entries(kept).map(([picker, entries]) => [picker, Array.isArray(entries) ? entries.flatMap(asEntry) : []]),
+    );
   } catch {
     return {};
   }

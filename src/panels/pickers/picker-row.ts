@@ -27,11 +27,17 @@ export interface PickerRow {
 export const underPart = (part: string, values: Readonly<Record<string, unknown>>): Record<string, unknown> =>
   Object.fromEntries(Object.entries(values).map(([key, value]) => [`${part}.${key}`, value]));
 
-const plain = (text: string): string => text.toLowerCase().normalize('NFKD').replace(/[\u0300-\u036f]/gu, '');
+const plain = (text: string): string =>
+  text
+    .toLowerCase()
+    .normalize('NFKD')
+    .replace(/[\u0300-\u036f]/gu, '');
 
 /** Rows in which every typed word occurs in a name, group or line. */
 export function matching(rows: readonly PickerRow[], typed: string, group: string): readonly PickerRow[] {
-  const words = plain(typed).split(/\s+/u).filter((word) => word !== '');
+  const words = plain(typed)
+    .split(/\s+/u)
+    .filter((word) => word !== '');
   return rows.filter((row) => {
     if (group !== '' && row.group !== group) return false;
     const text = plain([row.name, row.aside, row.group, row.line, ...row.facts].join(' '));
@@ -43,10 +49,14 @@ export function matching(rows: readonly PickerRow[], typed: string, group: strin
 const SAME = 1e-9;
 
 const isSameValue = (a: unknown, b: unknown): boolean => {
-  if (typeof a === 'number' && typeof b === 'number') return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b));
+  if (typeof a === 'number' && typeof b === 'number')
+    return Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b));
   return a === b || JSON.stringify(a) === JSON.stringify(b);
 };
 
 /** Whether a scenario holds what a row writes, judged by the paths it is known by or by all of them. */
-export const isInUse = (values: PickerRow['values'], knownBy: readonly string[] | null, valueAt: (path: string) => unknown): boolean =>
-  (knownBy ?? Object.keys(values)).every((path) => isSameValue(valueAt(path), values[path]));
+export const isInUse = (
+  values: PickerRow['values'],
+  knownBy: readonly string[] | null,
+  valueAt: (path: string) => unknown,
+): boolean => (knownBy ?? Object.keys(values)).every((path) => isSameValue(valueAt(path), values[path]));

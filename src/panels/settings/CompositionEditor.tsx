@@ -47,7 +47,11 @@ export function CompositionEditor(props: CompositionEditorProps) {
                 aria-label={`Constituent ${index + 1}`}
                 onChange={(event) => put(withConstituent(rows(), index, event.currentTarget.value))}
               >
-                <For each={constituentIds.filter((id) => id === row().constituent || !rows().some(({ constituent }) => constituent === id))}>
+                <For
+                  each={constituentIds.filter(
+                    (id) => id === row().constituent || !rows().some(({ constituent }) => constituent === id),
+                  )}
+                >
                   {(id) => (
                     <option value={id} selected={id === row().constituent}>
                       {constituentName(id)}
@@ -66,7 +70,12 @@ export function CompositionEditor(props: CompositionEditorProps) {
                 max={1}
                 onCommit={(share) => put(withShare(rows(), index, share))}
               />
-              <button type="button" class="word" disabled={rows().length === 1} onClick={() => put(without(rows(), index))}>
+              <button
+                type="button"
+                class="word"
+                disabled={rows().length === 1}
+                onClick={() => put(without(rows(), index))}
+              >
                 remove<span class="heard"> {constituentName(row().constituent)}</span>
               </button>
             </li>
@@ -86,7 +95,12 @@ export function CompositionEditor(props: CompositionEditorProps) {
             leave it as it was
           </button>
         </Show>
-        <button type="button" class="word" disabled={rows().length >= MOST_CONSTITUENTS} onClick={() => put(withAnother(rows(), constituentIds))}>
+        <button
+          type="button"
+          class="word"
+          disabled={rows().length >= MOST_CONSTITUENTS}
+          onClick={() => put(withAnother(rows(), constituentIds))}
+        >
           add a constituent
         </button>
       </div>

@@ -22,7 +22,9 @@ export interface FieldFrameProps {
 }
 
 /** Sentences that say it better where a picker stands beside the field. */
-const SAYS_HERE: Readonly<Record<string, string>> = { 'charge.botanical': 'Picked from the library; its figures fill the fields below and may be changed.' };
+const SAYS_HERE: Readonly<Record<string, string>> = {
+  'charge.botanical': 'Picked from the library; its figures fill the fields below and may be changed.',
+};
 
 export function FieldFrame(props: FieldFrameProps) {
   const value = () => valueAtPath(props.desk.scenario, props.field.path);
@@ -30,7 +32,9 @@ export function FieldFrame(props: FieldFrameProps) {
   const standard = () => defaultOf(props.field, props.desk.scenario);
   const words = (what: unknown) => valueWords(what, props.field, props.desk.units);
   const ownProblem = () => {
-    const problem = props.desk.problems.find(({ path }) => path === props.field.path || path.startsWith(`${props.field.path}.`));
+    const problem = props.desk.problems.find(
+      ({ path }) => path === props.field.path || path.startsWith(`${props.field.path}.`),
+    );
     return problem ? problemWords(problem, props.desk.units) : null;
   };
   const allowed = () => {

@@ -79,13 +79,24 @@ function ScheduleRow(props: FieldRowProps) {
       when={knots().length > 1}
       fallback={<NumberRow {...props} path={`${props.field.path}.0.value`} withSchedule />}
     >
-      <FieldFrame {...props} as="group" id={id} error={refused()} note={null} onSet={(value) => setRefused(props.desk.edit(props.field.path, value))}>
+      <FieldFrame
+        {...props}
+        as="group"
+        id={id}
+        error={refused()}
+        note={null}
+        onSet={(value) => setRefused(props.desk.edit(props.field.path, value))}
+      >
         <p>{scheduleWords(knots(), props.field, props.desk.units)}.</p>
         <div class="settings-schedule">
           <button type="button" onClick={() => props.desk.editSchedule(props.field.path)}>
             Edit over time<span class="heard">: {props.field.title}</span>
           </button>
-          <button type="button" class="word" onClick={() => setRefused(props.desk.edit(props.field.path, knots().slice(0, 1)))}>
+          <button
+            type="button"
+            class="word"
+            onClick={() => setRefused(props.desk.edit(props.field.path, knots().slice(0, 1)))}
+          >
             hold the first setting<span class="heard"> of {props.field.title}</span>
           </button>
         </div>
@@ -98,7 +109,8 @@ function ChoiceRow(props: FieldRowProps) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
   const [note, setNote] = createSignal<string | null>(null);
-  const options = () => (props.field.options ?? []).map((value) => ({ value, words: choiceWords(props.field.path, value) }));
+  const options = () =>
+    (props.field.options ?? []).map((value) => ({ value, words: choiceWords(props.field.path, value) }));
   const set = (value: unknown) => {
     const along = whatGoesAlong(props.field.path, value, props.desk.scenario);
     const words = along === null ? props.desk.edit(props.field.path, value) : props.desk.editMany(along.values);
@@ -106,8 +118,21 @@ function ChoiceRow(props: FieldRowProps) {
     setNote(words === null ? (along?.says ?? null) : null);
   };
   return (
-    <FieldFrame {...props} as={options().length <= MOST_RADIOS ? 'group' : 'single'} id={id} error={refused()} note={note()} onSet={set}>
-      <ChoiceInput id={id} options={options()} value={valueAtPath(props.desk.scenario, props.field.path) as string} describedBy={describedBy(id)} onChoose={set} />
+    <FieldFrame
+      {...props}
+      as={options().length <= MOST_RADIOS ? 'group' : 'single'}
+      id={id}
+      error={refused()}
+      note={note()}
+      onSet={set}
+    >
+      <ChoiceInput
+        id={id}
+        options={options()}
+        value={valueAtPath(props.desk.scenario, props.field.path) as string}
+        describedBy={describedBy(id)}
+        onChoose={set}
+      />
     </FieldFrame>
   );
 }
@@ -122,10 +147,25 @@ function TextRow(props: FieldRowProps) {
       <Show
         when={props.field.path === 'note'}
         fallback={
-          <input id={id} class="text-input" type="text" autocomplete="off" aria-describedby={describedBy(id)} value={value()} onChange={(event) => set(event.currentTarget.value)} />
+          <input
+            id={id}
+            class="text-input"
+            type="text"
+            autocomplete="off"
+            aria-describedby={describedBy(id)}
+            value={value()}
+            onChange={(event) => set(event.currentTarget.value)}
+          />
         }
       >
-        <textarea id={id} class="text-input" rows={3} aria-describedby={describedBy(id)} value={value()} onChange={(event) => set(event.currentTarget.value)} />
+        <textarea
+          id={id}
+          class="text-input"
+          rows={3}
+          aria-describedby={describedBy(id)}
+          value={value()}
+          onChange={(event) => set(event.currentTarget.value)}
+        />
       </Show>
     </FieldFrame>
   );
@@ -135,8 +175,18 @@ function TextRow(props: FieldRowProps) {
 function PlantRow(props: FieldRowProps) {
   const id = createUniqueId();
   return (
-    <FieldFrame {...props} as="group" id={id} error={null} note={null} onSet={(value) => props.desk.edit(props.field.path, value)}>
-      {valueWords(valueAtPath(props.desk.scenario, props.field.path), props.field, props.desk.units).replace(/[“”]/gu, '')}
+    <FieldFrame
+      {...props}
+      as="group"
+      id={id}
+      error={null}
+      note={null}
+      onSet={(value) => props.desk.edit(props.field.path, value)}
+    >
+      {valueWords(valueAtPath(props.desk.scenario, props.field.path), props.field, props.desk.units).replace(
+        /[“”]/gu,
+        '',
+      )}
     </FieldFrame>
   );
 }
@@ -149,7 +199,9 @@ function ListRow(props: FieldRowProps) {
     <FieldFrame {...props} as="group" id={id} error={refused()} note={null} onSet={set}>
       <Show
         when={props.field.path === 'cooling.ice'}
-        fallback={<CompositionEditor rows={props.desk.scenario.charge.composition} units={props.desk.units} onChange={set} />}
+        fallback={
+          <CompositionEditor rows={props.desk.scenario.charge.composition} units={props.desk.units} onChange={set} />
+        }
       >
         <IceEditor lots={props.desk.scenario.cooling.ice} units={props.desk.units} onChange={set} />
       </Show>

@@ -52,7 +52,12 @@ export function IceEditor(props: IceEditorProps) {
             Together {formatQuantity(sum(), 'kg', props.units)}
           </Show>
         </span>
-        <button type="button" class="word" disabled={props.lots.length >= MOST_LOTS} onClick={() => props.onChange(withAnotherLot(props.lots))}>
+        <button
+          type="button"
+          class="word"
+          disabled={props.lots.length >= MOST_LOTS}
+          onClick={() => props.onChange(withAnotherLot(props.lots))}
+        >
           add ice
         </button>
       </div>

@@ -24,14 +24,25 @@ export function SettingsPanel(props: SettingsPanelProps) {
   // The list depends on the part alone, so that a change of the scenario never rebuilds a row that is typed in.
   const sections = createMemo(() => sectionsOf(props.part));
   const isShown = (field: FieldInfo) => showsAll() || isRelevant(field.path, props.scenario);
-  const hidden = createMemo(() => sections().flatMap(({ fields }) => fields).filter((field) => !isRelevant(field.path, props.scenario)).length);
+  const hidden = createMemo(
+    () =>
+      sections()
+        .flatMap(({ fields }) => fields)
+        .filter((field) => !isRelevant(field.path, props.scenario)).length,
+  );
   const isChanged = (part: ScenarioPart) =>
-    scenarioFields.some((field) => (field.part ?? 'run') === part && !isSame(valueAtPath(desk.scenario, field.path), valueAtPath(desk.loaded, field.path)));
+    scenarioFields.some(
+      (field) =>
+        (field.part ?? 'run') === part &&
+        !isSame(valueAtPath(desk.scenario, field.path), valueAtPath(desk.loaded, field.path)),
+    );
   const tabs = createMemo(() =>
-    PARTS.filter(({ part }) => showsAll() || part === props.part || isRelevantPart(part, props.scenario)).map(({ part, short }) => {
-      const changed = isChanged(part);
-      return { id: part, words: short, marked: changed, heard: changed ? ', changed' : '' };
-    }),
+    PARTS.filter(({ part }) => showsAll() || part === props.part || isRelevantPart(part, props.scenario)).map(
+      ({ part, short }) => {
+        const changed = isChanged(part);
+        return { id: part, words: short, marked: changed, heard: changed ? ', changed' : '' };
+      },
+    ),
   );
   const says = () => PARTS.find(({ part }) => part === props.part)?.says;
   return (
@@ -41,10 +52,14 @@ export function SettingsPanel(props: SettingsPanelProps) {
         <PartPickers part={props.part} desk={desk} />
         <For each={sections()}>{(section) => <SettingsSection section={section} desk={desk} isShown={isShown} />}</For>
         <div class="settings-foot">
-          <p class="settings-how">Numbers take any unit: 3/8 in, 2.5 gal, 1.2 kW, 65 F, 1 h 30. Arrow keys nudge, Escape gives back.</p>
+          <p class="settings-how">
+            Numbers take any unit: 3/8 in, 2.5 gal, 1.2 kW, 65 F, 1 h 30. Arrow keys nudge, Escape gives back.
+          </p>
           <Toggle on={showsAll()} onChange={setShowsAll}>
             Show all fields
-            <Show when={hidden() > 0 && !showsAll()}>, also {hidden() === 1 ? 'the one that doesn’t' : `the ${hidden()} that don’t`} matter here</Show>
+            <Show when={hidden() > 0 && !showsAll()}>
+              , also {hidden() === 1 ? 'the one that doesn’t' : `the ${hidden()} that don’t`} matter here
+            </Show>
           </Toggle>
         </div>
       </Tabs>

@@ -15,7 +15,10 @@ export const addsUp = (rows: Composition): boolean => rows.length > 0 && Math.ab
 export function normalised(rows: Composition): Composition {
   const sum = shareSum(rows);
   if (rows.length === 0) return rows;
-  const scaled = rows.map((row) => ({ ...row, share: sum > 0 ? Number((row.share / sum).toPrecision(12)) : 1 / rows.length }));
+  const scaled = rows.map((row) => ({
+    ...row,
+    share: sum > 0 ? Number((row.share / sum).toPrecision(12)) : 1 / rows.length,
+  }));
   const [largest] = [...scaled].sort((a, b) => b.share - a.share);
   // What rounding leaves goes to the largest share.
   return scaled.map((row) => (row === largest ? { ...row, share: row.share + (1 - shareSum(scaled)) } : row));
@@ -24,8 +27,10 @@ export function normalised(rows: Composition): Composition {
 const replaced = (rows: Composition, index: number, change: Partial<Composition[number]>): Composition =>
   rows.map((row, at) => (at === index ? { ...row, ...change } : row));
 
-export const withShare = (rows: Composition, index: number, share: number): Composition => replaced(rows, index, { share });
-export const withConstituent = (rows: Composition, index: number, constituent: string): Composition => replaced(rows, index, { constituent });
+export const withShare = (rows: Composition, index: number, share: number): Composition =>
+  replaced(rows, index, { share });
+export const withConstituent = (rows: Composition, index: number, constituent: string): Composition =>
+  replaced(rows, index, { constituent });
 export const without = (rows: Composition, index: number): Composition => rows.filter((_, at) => at !== index);
 
 /** One more constituent, the first that is not there yet, with what is missing to one. */

@@ -6,4 +6,6 @@ const NAMES: ReadonlyMap<string, string> = new Map(constituents.map(({ id, name 
 export const constituentName = (id: string): string => NAMES.get(id) ?? id;
 
 /** By name, Greek letters and numbers in front counted like the rest. */
-export const constituentIds: readonly string[] = [...NAMES.keys()].sort((a, b) => constituentName(a).localeCompare(constituentName(b), 'en'));
+export const constituentIds: readonly string[] = [...NAMES.keys()].sort((a, b) =>
+  constituentName(a).localeCompare(constituentName(b), 'en'),
+);

@@ -15,7 +15,8 @@ type Ice = Scenario['cooling']['ice'];
 /** The default of a field; the figures of a plant are those of the chosen plant in its state. */
 export function defaultOf(field: FieldInfo, scenario: Scenario): unknown {
   const { botanical, state } = scenario.charge;
-  if (field.part !== 'charge' || field.path === 'charge.botanical' || !botanicals.some(({ id }) => id === botanical)) return field.default;
+  if (field.part !== 'charge' || field.path === 'charge.botanical' || !botanicals.some(({ id }) => id === botanical))
+    return field.default;
   const preset = { charge: chargeFromBotanical(botanical, state) };
   return valueAtPath(preset, field.path) ?? field.default;
 }
@@ -34,7 +35,9 @@ const listWords = (value: unknown, field: FieldInfo, units: UnitSystem): string 
   if (field.path === 'cooling.ice') {
     const ice = value as Ice;
     const sum = ice.reduce((total, entry) => total + entry.mass_kg, 0);
-    return ice.length === 0 ? 'none' : `${formatQuantity(sum, 'kg', units)} in ${ice.length} lot${ice.length === 1 ? '' : 's'}`;
+    return ice.length === 0
+      ? 'none'
+      : `${formatQuantity(sum, 'kg', units)} in ${ice.length} lot${ice.length === 1 ? '' : 's'}`;
   }
   const largest = [...(value as Composition)].sort((a, b) => b.share - a.share);
   const first = largest.slice(0, 2).map(({ constituent }) => constituentName(constituent));
@@ -56,7 +59,8 @@ export function valueWords(value: unknown, field: FieldInfo, units: UnitSystem):
       return listWords(value, field, units);
     case 'text': {
       const text = value as string;
-      const named = field.path === 'charge.botanical' ? (botanicals.find(({ id }) => id === text)?.name.value ?? text) : text;
+      const named =
+        field.path === 'charge.botanical' ? (botanicals.find(({ id }) => id === text)?.name.value ?? text) : text;
       if (named === '') return 'empty';
       return named.length > LONGEST_TEXT ? `“${named.slice(0, LONGEST_TEXT - 1)}…”` : `“${named}”`;
     }

@@ -21,6 +21,8 @@ export const withoutLot = (lots: IceLots, index: number): IceLots => lots.filter
 export function withAnotherLot(lots: IceLots): IceLots {
   const last = lots.at(-1);
   if (lots.length >= MOST_LOTS) return lots;
-  const next = last ? { at_s: Math.min(LATEST_S, last.at_s + USUAL_GAP_S), mass_kg: last.mass_kg } : { at_s: FIRST_AT_S, mass_kg: USUAL_LOT_KG };
+  const next = last
+    ? { at_s: Math.min(LATEST_S, last.at_s + USUAL_GAP_S), mass_kg: last.mass_kg }
+    : { at_s: FIRST_AT_S, mass_kg: USUAL_LOT_KG };
   return inOrder([...lots, next]);
 }

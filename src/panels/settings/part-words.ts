@@ -20,8 +20,16 @@ export const PARTS: readonly PartWords[] = [
   { part: 'cooling', short: 'Cooling', says: 'The water that cools it.' },
   { part: 'separator', short: 'Separator', says: 'The vessel in which oil and water part.' },
   { part: 'run', short: 'Run', says: 'What it is called, how long it runs, and when it stops.' },
-  { part: 'factors', short: 'Factors', says: 'Multipliers on the model, for fitting it to what your own still does. One leaves it as it is.' },
-  { part: 'advanced', short: 'Model', says: 'How finely the model divides time, bed, tub and tube. The defaults serve every still here.' },
+  {
+    part: 'factors',
+    short: 'Factors',
+    says: 'Multipliers on the model, for fitting it to what your own still does. One leaves it as it is.',
+  },
+  {
+    part: 'advanced',
+    short: 'Model',
+    says: 'How finely the model divides time, bed, tub and tube. The defaults serve every still here.',
+  },
 ];
 
 const CHOICE_WORDS: Readonly<Record<string, string>> = {
@@ -42,4 +50,5 @@ const CHOICE_WORDS: Readonly<Record<string, string>> = {
   'cooling.jacketSupply:barrel': 'round and round, from a barrel',
 };
 
-export const choiceWords = (path: string, option: string): string => CHOICE_WORDS[`${path}:${option}`] ?? option.replace(/-/gu, ' ');
+export const choiceWords = (path: string, option: string): string =>
+  CHOICE_WORDS[`${path}:${option}`] ?? option.replace(/-/gu, ' ');

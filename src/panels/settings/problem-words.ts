@@ -21,4 +21,5 @@ export function problemWords(problem: Problem, units: UnitSystem): string {
   return `${field.title}: ${typeof value === 'number' ? valueWords(value, field, units) : 'this'} is not possible; ${allowed}.`;
 }
 
-export const problemsInWords = (problems: readonly Problem[], units: UnitSystem): string => problems.map((problem) => problemWords(problem, units)).join(' ');
+export const problemsInWords = (problems: readonly Problem[], units: UnitSystem): string =>
+  problems.map((problem) => problemWords(problem, units)).join(' ');

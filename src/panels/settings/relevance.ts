@@ -9,8 +9,11 @@ const hasVessel = (scenario: Scenario): boolean => isCoil(scenario) || scenario.
 /** Whether the source hangs on a circuit. */
 export const isElectric = ({ heat }: Scenario): boolean => !FUEL.has(heat.kind);
 const isInsulated = ({ pot, boiler, neck }: Scenario): boolean =>
-  pot.insulationThickness_m > 0 || neck.insulationThickness_m > 0 || (pot.layout === 'steam' && boiler.insulationThickness_m > 0);
-const hasEster = ({ charge }: Scenario): boolean => charge.composition.some(({ constituent }) => constituent === 'linalyl_acetate');
+  pot.insulationThickness_m > 0 ||
+  neck.insulationThickness_m > 0 ||
+  (pot.layout === 'steam' && boiler.insulationThickness_m > 0);
+const hasEster = ({ charge }: Scenario): boolean =>
+  charge.composition.some(({ constituent }) => constituent === 'linalyl_acetate');
 
 /** Conditions by path; a field that stands nowhere here always matters. */
 const CONDITIONS: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
@@ -53,4 +56,5 @@ export function isRelevant(path: string, scenario: Scenario): boolean {
   return CONDITIONS[path]?.(scenario) ?? true;
 }
 
-export const isRelevantPart = (part: ScenarioPart, scenario: Scenario): boolean => part !== 'boiler' || scenario.pot.layout === 'steam';
+export const isRelevantPart = (part: ScenarioPart, scenario: Scenario): boolean =>
+  part !== 'boiler' || scenario.pot.layout === 'steam';

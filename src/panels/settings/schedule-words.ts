@@ -10,9 +10,13 @@ export function scheduleWords(schedule: Schedule, field: Pick<FieldInfo, 'unit' 
   const [first, ...rest] = schedule;
   if (!first) return 'not set';
   if (rest.length === 0) return `${said(first.value)} throughout`;
-  const told = rest.slice(0, MOST_TOLD - 1).map((knot) =>
-    knot.shape === 'ramp' ? `then evenly to ${said(knot.value)} at ${formatDuration(knot.at_s)}` : `from ${formatDuration(knot.at_s)} ${said(knot.value)}`,
-  );
+  const told = rest
+    .slice(0, MOST_TOLD - 1)
+    .map((knot) =>
+      knot.shape === 'ramp'
+        ? `then evenly to ${said(knot.value)} at ${formatDuration(knot.at_s)}`
+        : `from ${formatDuration(knot.at_s)} ${said(knot.value)}`,
+    );
   const untold = rest.length - told.length;
   return [said(first.value), ...told, ...(untold > 0 ? [`and ${untold} more`] : [])].join(', ');
 }

@@ -23,32 +23,66 @@ const PLANS: Readonly<Partial<Record<ScenarioPart, readonly SectionPlan[]>>> = {
     { title: 'Circuit and cost', paths: ['heat.supplyVolts_V', 'heat.supplyAmps_A', 'heat.energyPrice_J'] },
   ],
   pot: [
-    { title: '', paths: ['pot.layout', 'pot.water_kg', 'pot.waterTemperature_K', 'pot.gridHeight_m', 'pot.minimumDepth_m'] },
-    { title: 'Vessel', paths: ['pot.diameter_m', 'pot.height_m', 'pot.wallThickness_m', 'pot.material', 'pot.emissivity'] },
+    {
+      title: '',
+      paths: ['pot.layout', 'pot.water_kg', 'pot.waterTemperature_K', 'pot.gridHeight_m', 'pot.minimumDepth_m'],
+    },
+    {
+      title: 'Vessel',
+      paths: ['pot.diameter_m', 'pot.height_m', 'pot.wallThickness_m', 'pot.material', 'pot.emissivity'],
+    },
     { title: 'Insulation', paths: ['pot.insulation'] },
   ],
   charge: [
-    { title: '', paths: ['charge.botanical', 'charge.state', 'charge.mass_kg', 'charge.moisture', 'charge.oilContent'] },
-    { title: 'Packing', paths: ['charge.bulkDensity_kg_m3', 'charge.voidShare', 'charge.bypass', 'charge.particleSize_m'] },
+    {
+      title: '',
+      paths: ['charge.botanical', 'charge.state', 'charge.mass_kg', 'charge.moisture', 'charge.oilContent'],
+    },
+    {
+      title: 'Packing',
+      paths: ['charge.bulkDensity_kg_m3', 'charge.voidShare', 'charge.bypass', 'charge.particleSize_m'],
+    },
     { title: '', paths: ['charge.composition'] },
     { title: 'Giving up the oil', folded: true, paths: ['charge.release', 'charge.hydrolysis'] },
-    { title: 'Heat and water of the plant', folded: true, paths: ['charge.heatCapacity_J_kgK', 'charge.holding_kg_kg'] },
+    {
+      title: 'Heat and water of the plant',
+      folded: true,
+      paths: ['charge.heatCapacity_J_kgK', 'charge.holding_kg_kg'],
+    },
   ],
   condenser: [
     { title: '', paths: ['condenser.kind', 'condenser.length_m', 'condenser.tubes', 'condenser.outletLimit_K'] },
-    { title: 'Tube', paths: ['condenser.insideDiameter_m', 'condenser.outsideDiameter_m', 'condenser.material', 'condenser.tubePrice_m'] },
+    {
+      title: 'Tube',
+      paths: [
+        'condenser.insideDiameter_m',
+        'condenser.outsideDiameter_m',
+        'condenser.material',
+        'condenser.tubePrice_m',
+      ],
+    },
     { title: 'Coil', paths: ['condenser.coil'] },
-    { title: 'Jacket', paths: ['condenser.jacketDiameter_m', 'condenser.flow', 'condenser.orientation', 'condenser.slope_rad'] },
+    {
+      title: 'Jacket',
+      paths: ['condenser.jacketDiameter_m', 'condenser.flow', 'condenser.orientation', 'condenser.slope_rad'],
+    },
     { title: 'Judgement', folded: true, paths: ['condenser.fouling_m2K_W', 'condenser.oilFilmFactor'] },
   ],
   cooling: [
-    { title: '', paths: ['cooling.jacketSupply', 'cooling.flow_kg_s', 'cooling.tapTemperature_K', 'cooling.waterPrice_m3'] },
+    {
+      title: '',
+      paths: ['cooling.jacketSupply', 'cooling.flow_kg_s', 'cooling.tapTemperature_K', 'cooling.waterPrice_m3'],
+    },
     { title: 'Tub or barrel', paths: ['cooling.tub', 'cooling.startTemperature_K', 'cooling.stir_m_s'] },
     { title: '', paths: ['cooling.ice'] },
   ],
   separator: [
     { title: '', paths: ['separator.bore_m', 'separator.height_m', 'separator.inletDepth_m', 'separator.returnShare'] },
-    { title: 'Drops', folded: true, paths: ['separator.drop', 'separator.turbulenceFactor', 'separator.interfaceMobility'] },
+    {
+      title: 'Drops',
+      folded: true,
+      paths: ['separator.drop', 'separator.turbulenceFactor', 'separator.interfaceMobility'],
+    },
   ],
   run: [
     { title: '', paths: ['name', 'note'] },
@@ -64,7 +98,9 @@ const partOf = (field: FieldInfo): ScenarioPart => field.part ?? 'run';
 export function sectionsOf(part: ScenarioPart): readonly Section[] {
   const left = new Set(scenarioFields.filter((field) => partOf(field) === part));
   const take = (paths: readonly string[]): FieldInfo[] => {
-    const taken = paths.flatMap((path) => [...left].filter((field) => field.path === path || field.path.startsWith(path)));
+    const taken = paths.flatMap((path) =>
+      [...left].filter((field) => field.path === path || field.path.startsWith(path)),
+    );
     const once = [...new Set(taken)];
     once.forEach((field) => left.delete(field));
     return once;

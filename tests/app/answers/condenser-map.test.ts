@@ -1,6 +1,22 @@
 import { describe, expect, test } from 'vitest';
 import { coilHeight, type Scenario } from '../../../sim/index.ts';
-import { changesOf, escapeLine, failureWords, FINEST, isConstant, longestCoil, mapBounds, meanFlow, nodeAt, ownX, placeOf, placesOf, STRIDES, usualAxis, type MapField } from '../../../src/answers/size/map-grid.ts';
+import {
+  changesOf,
+  escapeLine,
+  failureWords,
+  FINEST,
+  isConstant,
+  longestCoil,
+  mapBounds,
+  meanFlow,
+  nodeAt,
+  ownX,
+  placeOf,
+  placesOf,
+  STRIDES,
+  usualAxis,
+  type MapField,
+} from '../../../src/answers/size/map-grid.ts';
 import { mapShapes, pixelsOf, type MapFrame } from '../../../src/answers/size/map-shapes.ts';
 import { ownLabel, withClearNames } from '../../../src/answers/size/own-label.ts';
 import { mapTable } from '../../../src/answers/size/map-picture.ts';
@@ -11,7 +27,8 @@ import { outletsAt } from '../../../src/worker/answers-map.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
 const FRAME: MapFrame = { width: 700, height: 400, left: 50, right: 10, top: 20, bottom: 40, textScale: 1 };
-const coil = (): Scenario => scenarioWith({ condenser: { length_m: 2 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }] } });
+const coil = (): Scenario =>
+  scenarioWith({ condenser: { length_m: 2 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }] } });
 
 /** A made-up condenser: 300 K plus what length and flow take off, escaping below a line. */
 function madeUp(stride: number): MapField {
@@ -20,7 +37,12 @@ function madeUp(stride: number): MapField {
   for (const [column, row] of placesOf(stride, readings)) {
     const node = nodeAt(bounds, column, row);
     const escapes = node.length_m < 1.2 - 30 * node.x;
-    readings.set(placeOf(column, row), { ...node, outlet_K: escapes ? 372 : 350 - 12 * node.length_m - 500 * node.x, fails: escapes, pressure: false });
+    readings.set(placeOf(column, row), {
+      ...node,
+      outlet_K: escapes ? 372 : 350 - 12 * node.length_m - 500 * node.x,
+      fails: escapes,
+      pressure: false,
+    });
   }
   return { bounds, stride, readings, edges: new Map() };
 }
@@ -30,7 +52,8 @@ describe('the grid behind the picture', () => {
     const known = new Map<number, OutletReading>();
     const counts = STRIDES.map((stride) => {
       const places = placesOf(stride, known);
-      for (const [column, row] of places) known.set(placeOf(column, row), { x: 0, length_m: 0, outlet_K: 300, fails: false, pressure: false });
+      for (const [column, row] of places)
+        known.set(placeOf(column, row), { x: 0, length_m: 0, outlet_K: 300, fails: false, pressure: false });
       return places.length;
     });
     expect(counts).toEqual([25, 56, 208]);
@@ -62,16 +85,32 @@ describe('the grid behind the picture', () => {
     const still = scenarioWith({ cooling: { flow_kg_s: [{ at_s: 0, value: 0 }] } });
     expect(usualAxis(still)).toBe('tub-volume');
     expect(usualAxis(coil())).toBe('flow');
-    expect(usualAxis(scenarioWith({ condenser: { kind: 'jacketed-tube' }, cooling: { flow_kg_s: [{ at_s: 0, value: 0 }] } }))).toBe('flow');
+    expect(
+      usualAxis(
+        scenarioWith({ condenser: { kind: 'jacketed-tube' }, cooling: { flow_kg_s: [{ at_s: 0, value: 0 }] } }),
+      ),
+    ).toBe('flow');
     const { x } = mapBounds(still, 'tub-volume', null, null);
     const narrowest = coolingAt(still, 'tub-volume', x[0]);
     expect(narrowest.tubDiameter_m).toBeGreaterThan(still.condenser.coilDiameter_m);
     expect(ownX(still, 'tub-volume')).toBeCloseTo(tubVolumeOf(still), 9);
-    expect(coolingAt(still, 'tub-volume', tubVolumeOf(still)).tubDiameter_m).toBeCloseTo(still.cooling.tubDiameter_m, 9);
+    expect(coolingAt(still, 'tub-volume', tubVolumeOf(still)).tubDiameter_m).toBeCloseTo(
+      still.cooling.tubDiameter_m,
+      9,
+    );
   });
 
   test('takes a tap that changes as its mean over the run', () => {
-    const scenario = scenarioWith({ run: { duration_s: 4000 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }, { at_s: 1000, value: 0.02 }, { at_s: 5000, value: 1 }] } });
+    const scenario = scenarioWith({
+      run: { duration_s: 4000 },
+      cooling: {
+        flow_kg_s: [
+          { at_s: 0, value: 0.01 },
+          { at_s: 1000, value: 0.02 },
+          { at_s: 5000, value: 1 },
+        ],
+      },
+    });
     expect(meanFlow(scenario)).toBeCloseTo(0.0175, 9);
     expect(isConstant(scenario.cooling.flow_kg_s)).toBe(false);
     expect(isConstant(coil().cooling.flow_kg_s)).toBe(true);
@@ -94,7 +133,11 @@ describe('the grid behind the picture', () => {
     expect(escapeLine({ ...field, edges })[first?.column ?? 0]?.[1]).toBe(1.05);
     const line = escapeLine(field);
     expect(line).toHaveLength(FINEST);
-    const all = (fails: boolean) => escapeLine({ ...field, readings: new Map([...field.readings].map(([place, reading]) => [place, { ...reading, fails }])) });
+    const all = (fails: boolean) =>
+      escapeLine({
+        ...field,
+        readings: new Map([...field.readings].map(([place, reading]) => [place, { ...reading, fails }])),
+      });
     expect(all(true).every(([, length]) => length === field.bounds.length_m[1])).toBe(true);
     expect(all(false).every(([, length]) => length === 0)).toBe(true);
   });
@@ -103,7 +146,9 @@ describe('the grid behind the picture', () => {
 describe('the picture of a condenser', () => {
   /** Points of a path that lie inside the plot. */
   const inside = (path: string): (readonly [number, number])[] =>
-    [...path.matchAll(/(-?[\d.]+),(-?[\d.]+)/gu)].map(([, x, y]): readonly [number, number] => [Number(x), Number(y)]).filter(([x, y]) => x > 51 && x < 689 && y > 21 && y < 359);
+    [...path.matchAll(/(-?[\d.]+),(-?[\d.]+)/gu)]
+      .map(([, x, y]): readonly [number, number] => [Number(x), Number(y)])
+      .filter(([x, y]) => x > 51 && x < 689 && y > 21 && y < 359);
 
   test('has its contours where the outlet has that temperature', () => {
     const field = madeUp(1);
@@ -114,7 +159,8 @@ describe('the picture of a condenser', () => {
     for (const { temperature_K, path } of shapes.isotherms) {
       for (const [px, py] of inside(path)) {
         const x = (px - pixels.x(0)) / scale;
-        const length = field.bounds.length_m[0] + ((360 - py) / 340) * (field.bounds.length_m[1] - field.bounds.length_m[0]);
+        const length =
+          field.bounds.length_m[0] + ((360 - py) / 340) * (field.bounds.length_m[1] - field.bounds.length_m[0]);
         if (length < 1.6 - 30 * x) continue;
         checked += 1;
         expect(350 - 12 * length - 500 * x).toBeCloseTo(temperature_K, 0);
@@ -129,8 +175,11 @@ describe('the picture of a condenser', () => {
     const labels = metric.flatMap(({ label }) => (label ? [label] : []));
     expect(labels.length).toBeGreaterThan(3);
     for (const [place, a] of labels.entries())
-      for (const b of labels.slice(place + 1)) expect(Math.abs(a.x - b.x) >= 64 || Math.abs(a.y - b.y) >= 18).toBe(true);
-    expect(mapShapes(madeUp(1), FRAME, 330, null, 'us').isotherms.every(({ words }) => /^\d*0\u202f°F$/u.test(words))).toBe(true);
+      for (const b of labels.slice(place + 1))
+        expect(Math.abs(a.x - b.x) >= 64 || Math.abs(a.y - b.y) >= 18).toBe(true);
+    expect(
+      mapShapes(madeUp(1), FRAME, 330, null, 'us').isotherms.every(({ words }) => /^\d*0\u202f°F$/u.test(words)),
+    ).toBe(true);
   });
 
   test('labels the regions inside themselves', () => {
@@ -142,7 +191,10 @@ describe('the picture of a condenser', () => {
 
   test('shades nothing where nothing fails, and all where all fails', () => {
     const field = madeUp(4);
-    const all = (fails: boolean) => new Map([...field.readings].map(([place, reading]) => [place, { ...reading, fails, outlet_K: fails ? 372 : 300 }]));
+    const all = (fails: boolean) =>
+      new Map(
+        [...field.readings].map(([place, reading]) => [place, { ...reading, fails, outlet_K: fails ? 372 : 300 }]),
+      );
     const good = mapShapes({ ...field, readings: all(false) }, FRAME, 330, null, 'metric');
     expect(good.escapes).toBe('');
     expect(good.warm).toBe('');
@@ -166,13 +218,24 @@ describe('the picture of a condenser', () => {
     const scenario = coil();
     const { coilDiameter_m, coilPitch_m, outsideDiameter_m, coilTopDepth_m } = scenario.condenser;
     const longest = longestCoil(scenario) ?? 0;
-    expect(coilTopDepth_m + coilHeight(longest, coilDiameter_m, coilPitch_m, outsideDiameter_m)).toBeCloseTo(scenario.cooling.tubHeight_m, 9);
+    expect(coilTopDepth_m + coilHeight(longest, coilDiameter_m, coilPitch_m, outsideDiameter_m)).toBeCloseTo(
+      scenario.cooling.tubHeight_m,
+      9,
+    );
     expect(longestCoil(scenarioWith({ condenser: { kind: 'jacketed-tube' } }))).toBe(null);
   });
 
   test('says whether it is vapour or pressure that fails', () => {
     const { readings } = madeUp(4);
-    const by = (pressure: (escapes: boolean) => boolean) => failureWords({ readings: new Map([...readings].map(([place, reading]) => [place, { ...reading, pressure: pressure(reading.fails), fails: reading.fails || pressure(reading.fails) }])) });
+    const by = (pressure: (escapes: boolean) => boolean) =>
+      failureWords({
+        readings: new Map(
+          [...readings].map(([place, reading]) => [
+            place,
+            { ...reading, pressure: pressure(reading.fails), fails: reading.fails || pressure(reading.fails) },
+          ]),
+        ),
+      });
     expect(by(() => false)).toBe('vapour escapes');
     expect(by(() => true)).toBe('pressure lifts the lid');
     expect(by((escapes) => !escapes)).toBe('vapour escapes or lifts the lid');
@@ -193,7 +256,9 @@ describe('the picture of a condenser', () => {
 
   test('stands where nothing comes over at all', () => {
     const field = madeUp(4);
-    const empty = new Map([...field.readings].map(([place, reading]) => [place, { ...reading, fails: false, outlet_K: null }]));
+    const empty = new Map(
+      [...field.readings].map(([place, reading]) => [place, { ...reading, fails: false, outlet_K: null }]),
+    );
     expect(mapShapes({ ...field, readings: empty }, FRAME, 330, null, 'metric').isotherms).toEqual([]);
   });
 
@@ -218,14 +283,25 @@ describe('a point of the picture', () => {
       charge: { mass_kg: 0.5 },
       run: { duration_s: 1800 },
     });
-    const nodes = [{ x: 0.02, length_m: 5 }, { x: 0.02, length_m: 2 }, { x: 0.004, length_m: 2 }, { x: 0.001, length_m: 0.1 }];
+    const nodes = [
+      { x: 0.02, length_m: 5 },
+      { x: 0.02, length_m: 2 },
+      { x: 0.004, length_m: 2 },
+      { x: 0.001, length_m: 0.1 },
+    ];
     const [best, shorter, drier, worst] = outletsAt(scenario, 'flow', nodes, 'fine');
     expect(best?.fails).toBe(false);
     expect(best?.outlet_K ?? 0).toBeLessThan(shorter?.outlet_K ?? 0);
     expect(shorter?.outlet_K ?? 0).toBeLessThanOrEqual(drier?.outlet_K ?? 0);
     expect(worst?.fails).toBe(true);
-    const narrow = { ...scenario, condenser: { ...scenario.condenser, insideDiameter_m: 0.003, outsideDiameter_m: 0.005 } };
-    expect(outletsAt(narrow, 'flow', [{ x: 0.02, length_m: 5 }], 'fine')[0]).toMatchObject({ fails: true, pressure: true });
+    const narrow = {
+      ...scenario,
+      condenser: { ...scenario.condenser, insideDiameter_m: 0.003, outsideDiameter_m: 0.005 },
+    };
+    expect(outletsAt(narrow, 'flow', [{ x: 0.02, length_m: 5 }], 'fine')[0]).toMatchObject({
+      fails: true,
+      pressure: true,
+    });
     const [rough] = outletsAt(scenario, 'flow', nodes.slice(0, 1), 'rough');
     expect(Math.abs((rough?.outlet_K ?? 0) - (best?.outlet_K ?? 0))).toBeLessThan(3);
   });

@@ -32,7 +32,10 @@ describe('the likely runs', () => {
     expect(session.problem()).toBe(null);
     expect(session.finished()).toBe(session.total());
     const design = ensembleDesign(scenario, 8, 3);
-    const whole = summariseEnsemble(design, design.rows.map((_, place) => runMember(design, place)));
+    const whole = summariseEnsemble(
+      design,
+      design.rows.map((_, place) => runMember(design, place)),
+    );
     expect(session.summary()?.headline).toEqual(whole.headline);
     expect(session.summary()?.influences.oil_mL).toEqual(whole.influences.oil_mL);
   });

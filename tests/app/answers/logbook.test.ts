@@ -1,13 +1,33 @@
 import { describe, expect, test } from 'vitest';
 import { openLogFile } from '../../../src/answers/runs/log-files.ts';
 import {
-  EMPTY_ROW, factorWords, readLogbook, readPasted, readRows, rowOf, unitsFor, unitsNamed, withBlankRows, writtenLogbook, type Logbook, type LoggedRun, type LogRow, type LogUnits,
+  EMPTY_ROW,
+  factorWords,
+  readLogbook,
+  readPasted,
+  readRows,
+  rowOf,
+  unitsFor,
+  unitsNamed,
+  withBlankRows,
+  writtenLogbook,
+  type Logbook,
+  type LoggedRun,
+  type LogRow,
+  type LogUnits,
 } from '../../../src/answers/runs/logbook.ts';
 
 const METRIC: LogUnits = { oil: 'mL', temperature: '°C', distillate: 'L' };
 const row = (cells: Partial<LogRow>): LogRow => ({ ...EMPTY_ROW, ...cells });
 const log = (rows: readonly LogRow[], units: LogUnits = METRIC): LoggedRun => ({
-  id: 'a', name: 'First of June', notes: 'windy', scenario: { name: 'a still' }, units, rows, draft: '', factors: ['oilContent'],
+  id: 'a',
+  name: 'First of June',
+  notes: 'windy',
+  scenario: { name: 'a still' },
+  units,
+  rows,
+  draft: '',
+  factors: ['oilContent'],
 });
 
 describe('the units of a log', () => {
@@ -25,19 +45,29 @@ describe('the units of a log', () => {
   });
 
   test('are those of the file when a log is opened from one, so that nothing is converted', async () => {
-    const opened = await openLogFile(new File(['time (min), oil (mL), outlet (°C), distillate (L)\n30, 2.6, 27, 0.1\n'], 'june.csv'), US);
-    expect(opened).toMatchObject({ kind: 'log', log: { units: METRIC, rows: [{ time: '30', oil: '2.6', outlet: '27', distillate: '0.1' }] } });
+    const opened = await openLogFile(
+      new File(['time (min), oil (mL), outlet (°C), distillate (L)\n30, 2.6, 27, 0.1\n'], 'june.csv'),
+      US,
+    );
+    expect(opened).toMatchObject({
+      kind: 'log',
+      log: { units: METRIC, rows: [{ time: '30', oil: '2.6', outlet: '27', distillate: '0.1' }] },
+    });
   });
 });
 
 describe('a log', () => {
   test('reads what was typed in the units it is kept in', () => {
-    const { points, problems } = readRows(log([row({ time: '30', oil: '2.5', outlet: '28', tub: '18', distillate: '0.6' })]));
+    const { points, problems } = readRows(
+      log([row({ time: '30', oil: '2.5', outlet: '28', tub: '18', distillate: '0.6' })]),
+    );
     expect(problems.size).toBe(0);
     expect(points).toHaveLength(1);
     expect(points[0]).toMatchObject({ time_s: 1800, oil_mL: 2.5, distillate_kg: 0.6 });
     expect(points[0]?.outlet_K).toBeCloseTo(301.15, 9);
-    const us = readRows(log([row({ time: '1:05', oil: '0.5', outlet: '86' })], { oil: 'fl oz', temperature: '°F', distillate: 'qt' })).points[0];
+    const us = readRows(
+      log([row({ time: '1:05', oil: '0.5', outlet: '86' })], { oil: 'fl oz', temperature: '°F', distillate: 'qt' }),
+    ).points[0];
     expect(us?.time_s).toBe(3900);
     expect(us?.oil_mL).toBeCloseTo(14.787, 3);
     expect(us?.outlet_K).toBeCloseTo(303.15, 6);
@@ -55,7 +85,9 @@ describe('a log', () => {
     ['something below nothing', row({ time: '30', oil: '-2' }), /below zero/],
     ['a cell with the signs that part columns', row({ time: '3;0\t', oil: '1' }), /not a number/],
   ])('tells %s, on its own line, and keeps the others', (_what, wrong, told) => {
-    const { points, problems } = readRows(log([row({ time: '10', oil: '1' }), EMPTY_ROW, wrong, row({ time: '20', oil: '2' })]));
+    const { points, problems } = readRows(
+      log([row({ time: '10', oil: '1' }), EMPTY_ROW, wrong, row({ time: '20', oil: '2' })]),
+    );
     expect([...problems.keys()]).toEqual([2]);
     expect(problems.get(2)).toMatch(told);
     expect(points.map(({ time_s }) => time_s)).toEqual([600, 1200]);
@@ -75,12 +107,18 @@ describe('a log', () => {
   test('gives each point back as it would be typed', () => {
     const point = { time_s: 1800, oil_mL: 14.787, outlet_K: 303.15, distillate_kg: 0.946_352_946 };
     expect(rowOf(point, METRIC)).toEqual({ time: '30', oil: '14.787', outlet: '30', tub: '', distillate: '0.946353' });
-    expect(rowOf(point, { oil: 'fl oz', temperature: '°F', distillate: 'qt' })).toMatchObject({ outlet: '86', distillate: '1' });
+    expect(rowOf(point, { oil: 'fl oz', temperature: '°F', distillate: 'qt' })).toMatchObject({
+      outlet: '86',
+      distillate: '1',
+    });
     expect(rowOf({ time_s: 60, oil_kg: 0.0021 }, { ...METRIC, oil: 'g' }).oil).toBe('2.1');
   });
 
   test('has words for every factor that can be fitted', () => {
-    expect(factorWords('release')).toMatchObject({ title: 'Release factor', says: expect.stringContaining('rates') as string });
+    expect(factorWords('release')).toMatchObject({
+      title: 'Release factor',
+      says: expect.stringContaining('rates') as string,
+    });
   });
 });
 
@@ -88,7 +126,10 @@ describe('pasted columns', () => {
   test('become lines; what cannot be read stays behind under its headings, with the reason', () => {
     const text = 'time (min), oil (mL)\n30, 2.1\n45, x\n60, 23';
     const pasted = readPasted(text, METRIC);
-    expect(pasted.rows.map(({ time, oil }) => [time, oil])).toEqual([['30', '2.1'], ['60', '23']]);
+    expect(pasted.rows.map(({ time, oil }) => [time, oil])).toEqual([
+      ['30', '2.1'],
+      ['60', '23'],
+    ]);
     expect(pasted.left).toBe('time (min), oil (mL)\n45, x');
     expect(pasted.problems.map(({ message }) => message).join(' ')).toContain('x');
     expect(readPasted(pasted.left, METRIC).problems.length).toBe(1);
@@ -114,7 +155,9 @@ describe('pasted columns', () => {
     const text = 'time (min);oil (mL);oil (g)\n30;2.3;2.1';
     const { rows, problems, left } = readPasted(text, METRIC);
     expect(rows[0]?.oil).toBe('2.3');
-    expect(problems.map(({ message }) => message)).toEqual(['The log keeps its oil in mL; what is weighed was not taken.']);
+    expect(problems.map(({ message }) => message)).toEqual([
+      'The log keeps its oil in mL; what is weighed was not taken.',
+    ]);
     expect(left).toBe(text);
   });
 });
@@ -131,7 +174,12 @@ describe('the run book', () => {
   });
 
   test('keeps what it cannot read, untouched, and hands it on', () => {
-    const odd = { kind: 'limbeck-run-book', logs: [{ id: 'z', rows: 'many' }, writtenLogbook(book)['logs']], stills: [3, null], later: true };
+    const odd = {
+      kind: 'limbeck-run-book',
+      logs: [{ id: 'z', rows: 'many' }, writtenLogbook(book)['logs']],
+      stills: [3, null],
+      later: true,
+    };
     const read = readLogbook(odd);
     expect(read?.logs).toEqual([]);
     expect(read?.unread).toEqual([{ id: 'z', rows: 'many' }, writtenLogbook(book)['logs'], 3, null]);
@@ -143,7 +191,16 @@ describe('the run book', () => {
   });
 
   test('fits no more than three factors and only known ones, whatever a file says', () => {
-    const raw = { kind: 'limbeck-run-book', logs: [{ rows: [{ time: 5 }], units: { oil: 'pints' }, factors: ['dropSize', 'luck', 'release', 'heatLoss', 'fouling'] }] };
+    const raw = {
+      kind: 'limbeck-run-book',
+      logs: [
+        {
+          rows: [{ time: 5 }],
+          units: { oil: 'pints' },
+          factors: ['dropSize', 'luck', 'release', 'heatLoss', 'fouling'],
+        },
+      ],
+    };
     const [only] = readLogbook(raw)?.logs ?? [];
     expect(only?.factors).toEqual(['release', 'heatLoss', 'fouling']);
     expect(only?.units.oil).toBe('mL');
@@ -155,11 +212,27 @@ describe('a file that is opened', () => {
   const file = (text: string, name = 'runs.txt') => new File([text], name);
 
   test('is a run book, columns of one run, or refused in words', async () => {
-    const book = await openLogFile(file(JSON.stringify(writtenLogbook({ logs: [log([])], stills: [], unread: [] }))), METRIC);
+    const book = await openLogFile(
+      file(JSON.stringify(writtenLogbook({ logs: [log([])], stills: [], unread: [] }))),
+      METRIC,
+    );
     expect(book.kind).toBe('book');
     const columns = await openLogFile(file('time (min);oil (mL)\n10;1,5\n20;oops', 'june.csv'), METRIC);
-    expect(columns).toMatchObject({ kind: 'log', name: 'june', log: { rows: [{ time: '10', oil: '1.5' }], draft: 'time (min);oil (mL)\n20;oops' } });
-    for (const [text, told] of [['{"a":', /not JSON/], ['{"a":1}', /no run book/], ['[]', /no run book/], ['', /no readings/], ['good day', /no readings/]] as const)
-      expect(await openLogFile(file(text), METRIC)).toMatchObject({ kind: 'refused', message: expect.stringMatching(told) as string });
+    expect(columns).toMatchObject({
+      kind: 'log',
+      name: 'june',
+      log: { rows: [{ time: '10', oil: '1.5' }], draft: 'time (min);oil (mL)\n20;oops' },
+    });
+    for (const [text, told] of [
+      ['{"a":', /not JSON/],
+      ['{"a":1}', /no run book/],
+      ['[]', /no run book/],
+      ['', /no readings/],
+      ['good day', /no readings/],
+    ] as const)
+      expect(await openLogFile(file(text), METRIC)).toMatchObject({
+        kind: 'refused',
+        message: expect.stringMatching(told) as string,
+      });
   });
 });

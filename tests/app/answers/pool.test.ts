@@ -1,5 +1,10 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { createAnswersPool, wasGivenUp, type AnswersPool, type AnswersPoolParts } from '../../../src/worker/answers-pool.ts';
+import {
+  createAnswersPool,
+  wasGivenUp,
+  type AnswersPool,
+  type AnswersPoolParts,
+} from '../../../src/worker/answers-pool.ts';
 import { StagedWorkers, type AskedOfWorker } from './staged-workers.ts';
 
 let workers = new StagedWorkers();
@@ -19,7 +24,8 @@ afterEach(() => {
 });
 
 /** Tasks are told apart by the first thing they are given; what they mean does not matter here. */
-const ask = (what: string, options: Parameters<AnswersPool['ask']>[2] = {}) => pool.ask('run', [what], options) as Promise<unknown>;
+const ask = (what: string, options: Parameters<AnswersPool['ask']>[2] = {}) =>
+  pool.ask('run', [what], options) as Promise<unknown>;
 const at = (what: string): Promise<AskedOfWorker> =>
   vi.waitFor(() => {
     const found = workers.open().find(({ given }) => given[0] === what);
@@ -56,7 +62,13 @@ describe('the pool of workers', () => {
 
   test('takes the most urgent first, and those alike in their order', async () => {
     open({ size: 1 });
-    const answers = [ask('first'), ask('later', { urgency: 6 }), ask('usual'), ask('usual too'), ask('now', { urgency: 0 })];
+    const answers = [
+      ask('first'),
+      ask('later', { urgency: 6 }),
+      ask('usual'),
+      ask('usual too'),
+      ask('now', { urgency: 0 }),
+    ];
     const order: unknown[] = [];
     for (let count = 0; count < 5; count++) {
       const task = await vi.waitFor(() => {

@@ -59,7 +59,9 @@ export class StagedWorker extends EventTarget {
       },
       this.#theirs,
     );
-    this.#ours.addEventListener('message', (event) => this.dispatchEvent(new MessageEvent('message', { data: event.data as unknown })));
+    this.#ours.addEventListener('message', (event) =>
+      this.dispatchEvent(new MessageEvent('message', { data: event.data as unknown })),
+    );
     this.#ours.start();
   }
 

@@ -9,7 +9,10 @@ describe('the working of every example', () => {
     for (const { steps } of sheets) {
       for (const step of steps) {
         for (const tex of [step.tex, step.substituted, step.result.tex, ...step.symbols.map((symbol) => symbol.tex)])
-          expect(() => katex.renderToString(tex, { throwOnError: true, strict: 'ignore', displayMode: true }), tex).not.toThrow();
+          expect(
+            () => katex.renderToString(tex, { throwOnError: true, strict: 'ignore', displayMode: true }),
+            tex,
+          ).not.toThrow();
       }
     }
   });

@@ -7,7 +7,15 @@ import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
 const still = { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined };
-const saved = { time_s: 0, speed: 60, units: 'metric', theme: 'auto', foldedCharts: [], hintsDismissed: false, keysOn: true } as const;
+const saved = {
+  time_s: 0,
+  speed: 60,
+  units: 'metric',
+  theme: 'auto',
+  foldedCharts: [],
+  hintsDismissed: false,
+  keysOn: true,
+} as const;
 
 const paper = { onPaper: () => false, print: () => Promise.resolve() };
 
@@ -24,21 +32,37 @@ function askedClient() {
     await Promise.resolve();
     await Promise.resolve();
   };
-  const ran = (place: number, scenario: Scenario, care: Care = 'full') => answer(place, { kind: 'ran', result: madeUpRun({ scenario }), care });
+  const ran = (place: number, scenario: Scenario, care: Care = 'full') =>
+    answer(place, { kind: 'ran', result: madeUpRun({ scenario }), care });
   return { client, asked, answer, ran };
 }
 
 const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
   createRoot(async (dispose) => {
     const asked = askedClient();
-    const bench = createBench({ client: asked.client, lengthThatHolds: () => Promise.resolve(null), clock: still, first: madeUpRun(), saved, paper, firstIsQuick: false });
+    const bench = createBench({
+      client: asked.client,
+      lengthThatHolds: () => Promise.resolve(null),
+      clock: still,
+      first: madeUpRun(),
+      saved,
+      paper,
+      firstIsQuick: false,
+    });
     await check({ bench, ...asked });
     dispose();
   });
 
 const invalid: RunReply = {
   kind: 'invalid',
-  problems: [{ path: 'pot.water_kg', value: 99, allowed: 'at most 9', message: 'Water in the pot (pot.water_kg): 99 is not allowed; at most 9.' }],
+  problems: [
+    {
+      path: 'pot.water_kg',
+      value: 99,
+      allowed: 'at most 9',
+      message: 'Water in the pot (pot.water_kg): 99 is not allowed; at most 9.',
+    },
+  ],
 };
 
 describe('a change', () => {
@@ -63,7 +87,11 @@ describe('a change', () => {
       bench.changeMany({ 'condenser.length_m': 3, 'pot.diameter_m': 0.4 });
       expect(asked).toHaveLength(1);
       bench.undo();
-      expect([bench.scenario().condenser.length_m, bench.scenario().pot.diameter_m, bench.canUndo()]).toEqual([5, 0.32, false]);
+      expect([bench.scenario().condenser.length_m, bench.scenario().pot.diameter_m, bench.canUndo()]).toEqual([
+        5,
+        0.32,
+        false,
+      ]);
     }));
 
   test('by dragging is one step back, however many runs it took', () =>
@@ -144,7 +172,15 @@ describe('a quick look', () => {
   test('at the opening is followed by the full run', () =>
     createRoot(async (dispose) => {
       const { client, asked, ran } = askedClient();
-      const bench = createBench({ client, lengthThatHolds: () => Promise.resolve(null), clock: still, first: madeUpRun(), saved, paper, firstIsQuick: true });
+      const bench = createBench({
+        client,
+        lengthThatHolds: () => Promise.resolve(null),
+        clock: still,
+        first: madeUpRun(),
+        saved,
+        paper,
+        firstIsQuick: true,
+      });
       expect(bench.running()).toBe(true);
       await vi.waitFor(() => expect(cares(asked)).toEqual(['full']));
       await ran(0, bench.scenario());
@@ -162,7 +198,12 @@ describe('another scenario', () => {
       expect(bench.scenario().name).toBe('Untitled still');
       await ran(0, scenarioWith({ name: 'Another' }));
       expect(await loading).toBeNull();
-      expect([bench.scenario().name, bench.loaded().name, bench.time_s(), bench.selected()]).toEqual(['Another', 'Another', 0, null]);
+      expect([bench.scenario().name, bench.loaded().name, bench.time_s(), bench.selected()]).toEqual([
+        'Another',
+        'Another',
+        0,
+        null,
+      ]);
       bench.undo();
       expect(bench.scenario().name).toBe('Untitled still');
     }));
@@ -180,8 +221,18 @@ describe('another scenario', () => {
 
 test('the events before and after the playhead are the ones to jump to', () =>
   createRoot((dispose) => {
-    const first = madeUpRun({ events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)] });
-    const bench = createBench({ client: askedClient().client, lengthThatHolds: () => Promise.resolve(null), clock: still, first, saved, paper, firstIsQuick: false });
+    const first = madeUpRun({
+      events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)],
+    });
+    const bench = createBench({
+      client: askedClient().client,
+      lengthThatHolds: () => Promise.resolve(null),
+      clock: still,
+      first,
+      saved,
+      paper,
+      firstIsQuick: false,
+    });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);
     bench.setTime(9000);

@@ -14,7 +14,10 @@ describe('a file to open', () => {
 
   test('is not even read when it is far too large', async () => {
     const large = { size: 3_000_000, text: () => Promise.reject(new Error('was read')) } as unknown as Blob;
-    expect(await readScenarioFile(large)).toEqual({ ok: false, message: 'This file is larger than two megabytes, so it is not a scenario.' });
+    expect(await readScenarioFile(large)).toEqual({
+      ok: false,
+      message: 'This file is larger than two megabytes, so it is not a scenario.',
+    });
   });
 
   test('that the disk will not give is told of', async () => {
@@ -30,9 +33,14 @@ test('file names are plain whatever the title', () => {
 });
 
 test('the table has a named column for each column of the record and a line for each row, blanks for what is not a number', () => {
-  const columns = Object.fromEntries(COLUMN_NAMES.map((name, place) => [name, Float64Array.of(place, 1 / 3, Number.NaN)])) as Record<ColumnName, Float64Array>;
+  const columns = Object.fromEntries(
+    COLUMN_NAMES.map((name, place) => [name, Float64Array.of(place, 1 / 3, Number.NaN)]),
+  ) as Record<ColumnName, Float64Array>;
   const table = recordTable({ rows: 3, columns, grids: {}, constituents: [] } as unknown as RunRecord);
-  const lines = table.trimEnd().split('\r\n').map((line) => line.split(','));
+  const lines = table
+    .trimEnd()
+    .split('\r\n')
+    .map((line) => line.split(','));
   expect(lines).toHaveLength(4);
   expect(lines[0]).toEqual(COLUMN_NAMES);
   expect(lines[1]?.[3]).toBe('3');

@@ -1,7 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { commandFor, KEYS, type Focus, type KeyPress } from '../../../src/app/keyboard.ts';
 
-const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({ key, ctrlKey: false, metaKey: false, altKey: false, shiftKey: false, ...held });
+const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({
+  key,
+  ctrlKey: false,
+  metaKey: false,
+  altKey: false,
+  shiftKey: false,
+  ...held,
+});
 
 describe('the keys', () => {
   test.each([

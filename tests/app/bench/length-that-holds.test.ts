@@ -8,7 +8,15 @@ import { DEFAULT_MARGIN, type Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
 const events = [eventOf('vapour-escapes', 2820, { severity: 'alarm' })];
-const saved = { time_s: 0, speed: 60, units: 'metric', theme: 'auto', foldedCharts: [], hintsDismissed: false, keysOn: true } as const;
+const saved = {
+  time_s: 0,
+  speed: 60,
+  units: 'metric',
+  theme: 'auto',
+  foldedCharts: [],
+  hintsDismissed: false,
+  keysOn: true,
+} as const;
 const found: LengthThatHolds = { length_m: 6.4, because: null };
 
 test.each([
@@ -31,12 +39,19 @@ beforeEach(() => void vi.useFakeTimers());
 afterEach(() => void vi.useRealTimers());
 
 /** A bench whose every run leaks, and what it has asked for. */
-function leakyBench(check: (parts: { bench: ReturnType<typeof createBench>; searches: AbortSignal[]; answer: (place: number) => Promise<void> }) => Promise<void>) {
+function leakyBench(
+  check: (parts: {
+    bench: ReturnType<typeof createBench>;
+    searches: AbortSignal[];
+    answer: (place: number) => Promise<void>;
+  }) => Promise<void>,
+) {
   return createRoot(async (dispose) => {
     const searches: AbortSignal[] = [];
     const answers: ((found: LengthThatHolds) => void)[] = [];
     const client: RunClient = {
-      run: (scenario) => Promise.resolve({ kind: 'ran', care: 'full', result: madeUpRun({ scenario: scenario as Scenario, events }) }),
+      run: (scenario) =>
+        Promise.resolve({ kind: 'ran', care: 'full', result: madeUpRun({ scenario: scenario as Scenario, events }) }),
       examples: () => Promise.resolve([]),
       dispose: () => undefined,
     };

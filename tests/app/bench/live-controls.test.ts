@@ -8,7 +8,12 @@ const planned = [
   { at_s: 3600, value: 0.4, shape: 'step' },
 ] as const;
 
-const control = (id: LiveControl['id'], input: unknown, reach: 'stretch' | 'from-here' = 'stretch', time_s = 0): LiveControl => {
+const control = (
+  id: LiveControl['id'],
+  input: unknown,
+  reach: 'stretch' | 'from-here' = 'stretch',
+  time_s = 0,
+): LiveControl => {
   const scenario = scenarioWith(input);
   const found = liveControls(scenario, scenario, reach, time_s).find((one) => one.id === id);
   if (!found) throw new Error(`no control ${id}`);
@@ -25,7 +30,11 @@ describe('the heat', () => {
   test('turned for its stretch writes that stretch; turned from here writes a step at that minute', () => {
     const heat = control('heat', { heat: { setting: planned } });
     expect(fieldValue(heat, 1, 'stretch', 900)).toEqual([{ at_s: 0, value: 1, shape: 'step' }, planned[1]]);
-    expect(fieldValue(heat, 1, 'from-here', 900)).toEqual([planned[0], { at_s: 900, value: 1, shape: 'step' }, planned[1]]);
+    expect(fieldValue(heat, 1, 'from-here', 900)).toEqual([
+      planned[0],
+      { at_s: 900, value: 1, shape: 'step' },
+      planned[1],
+    ]);
   });
 
   test('says in words what a turn changes', () => {
@@ -55,7 +64,9 @@ test('length and charge are plain numbers, whatever the playhead', () => {
 
 test('the ends of the sliders stay where they were when the scenario was put on the bench', () => {
   const loaded = scenarioWith({ condenser: { length_m: 4 } });
-  const ends = [1, 4, 9].map((length_m) => liveControls(scenarioWith({ condenser: { length_m } }), loaded, 'stretch', 0)[2]?.sliderMax);
+  const ends = [1, 4, 9].map(
+    (length_m) => liveControls(scenarioWith({ condenser: { length_m } }), loaded, 'stretch', 0)[2]?.sliderMax,
+  );
   expect(ends).toEqual([10, 10, 10]);
   expect([4, 9, 40].map((value) => roomyEnd(value, 10))).toEqual([10, 20, 80]);
 });

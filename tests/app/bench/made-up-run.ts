@@ -1,5 +1,14 @@
 /** A run that no model made: enough of a result to test what the page says and does with one. */
-import { COLUMN_NAMES, readScenario, type ColumnName, type RunEvent, type RunRecord, type RunResult, type Scenario, type Summary } from '../../../sim/index.ts';
+import {
+  COLUMN_NAMES,
+  readScenario,
+  type ColumnName,
+  type RunEvent,
+  type RunRecord,
+  type RunResult,
+  type Scenario,
+  type Summary,
+} from '../../../sim/index.ts';
 
 export function scenarioWith(input: unknown = {}): Scenario {
   const read = readScenario(input);
@@ -51,7 +60,10 @@ const ROWS = 10;
 
 /** Condensing length peaks in row 6 (6000 s), the cooling water in row 8 (8000 s). */
 function record(end_s: number): RunRecord {
-  const columns = Object.fromEntries(COLUMN_NAMES.map((name) => [name, new Float64Array(ROWS)])) as Record<ColumnName, Float64Array>;
+  const columns = Object.fromEntries(COLUMN_NAMES.map((name) => [name, new Float64Array(ROWS)])) as Record<
+    ColumnName,
+    Float64Array
+  >;
   columns.time_s.set(Array.from({ length: ROWS }, (_, row) => Math.min(row * 1000, end_s)));
   columns.condensingLength_m.set([0, 0, 1, 2, 2, 2, 3.2, 2, 2, 2]);
   columns.coolantOut_K.set([288, 288, 300, 305, 306, 307, 310, 314, 317.15, 316]);
@@ -82,7 +94,11 @@ export function madeUpRun(parts: MadeUp = {}): RunResult {
   return {
     scenario: parts.scenario ?? scenarioWith({ condenser: { length_m: 5 } }),
     record: record(whole.end_s),
-    events: parts.events ?? [eventOf('first-boil', 1320), eventOf('first-drop', 1860), eventOf('run-ends', whole.end_s)],
+    events: parts.events ?? [
+      eventOf('first-boil', 1320),
+      eventOf('first-drop', 1860),
+      eventOf('run-ends', whole.end_s),
+    ],
     summary: whole,
     balance: {} as RunResult['balance'],
     failure: parts.failure ?? null,

@@ -27,7 +27,9 @@ function handClock() {
   return { clock, frames, asksForFrames: () => waiting !== null };
 }
 
-function inPlayback(check: (parts: { playback: Playback; setEnd: (end_s: number) => void } & ReturnType<typeof handClock>) => void) {
+function inPlayback(
+  check: (parts: { playback: Playback; setEnd: (end_s: number) => void } & ReturnType<typeof handClock>) => void,
+) {
   createRoot((dispose) => {
     const hand = handClock();
     const [end_s, setEnd] = createSignal(3600);

@@ -17,7 +17,11 @@ describe('a link', () => {
   });
 
   test('keeps letters of any script in the name and the note', async () => {
-    const scenario = { ...exampleScenario('gentle-lavender'), name: 'Lavendel – ラベンダー', note: 'première passe ½ “süß”' };
+    const scenario = {
+      ...exampleScenario('gentle-lavender'),
+      name: 'Lavendel – ラベンダー',
+      note: 'première passe ½ “süß”',
+    };
     const read = await readShareHash(await shareHash(scenario));
     expect(read).toMatchObject({ ok: true, json: { name: scenario.name, note: scenario.note } });
   });
@@ -26,9 +30,15 @@ describe('a link', () => {
     expect((await shareHash(exampleScenario('gentle-lavender'))).length).toBeLessThan(4000);
   });
 
-  test.each(['#still=1.', '#still=1.%%%', '#still=1.AAAA', '#still=1.abcdefghijklmnop'])('that is damaged (%s) is refused in words', async (hash) => {
-    expect(await readShareHash(hash)).toEqual({ ok: false, message: 'It is not whole: a letter is missing or has changed on the way.' });
-  });
+  test.each(['#still=1.', '#still=1.%%%', '#still=1.AAAA', '#still=1.abcdefghijklmnop'])(
+    'that is damaged (%s) is refused in words',
+    async (hash) => {
+      expect(await readShareHash(hash)).toEqual({
+        ok: false,
+        message: 'It is not whole: a letter is missing or has changed on the way.',
+      });
+    },
+  );
 
   test('cut short is refused', async () => {
     const hash = await shareHash(exampleScenario('gentle-lavender'));

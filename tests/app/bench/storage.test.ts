@@ -18,7 +18,15 @@ describe('what was kept', () => {
   });
 
   test('comes back in part where it is damaged', () => {
-    const damaged = { scenario: 1, time_s: 'noon', speed: 7, units: 'stone', theme: null, foldedCharts: [1, 'oil'], hintsDismissed: 'yes' };
+    const damaged = {
+      scenario: 1,
+      time_s: 'noon',
+      speed: 7,
+      units: 'stone',
+      theme: null,
+      foldedCharts: [1, 'oil'],
+      hintsDismissed: 'yes',
+    };
     expect(readSavedBench(damaged)).toEqual({
       scenario: 1,
       time_s: 0,

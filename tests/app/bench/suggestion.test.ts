@@ -15,14 +15,26 @@ test('a coil that holds invites more heat', () => {
 });
 
 test('at full heat it invites less water, and without water less heat', () => {
-  expect(suggest({}, { heat: 1, tap_kg_s: 0.02 })).toEqual({ kind: 'tap', words: 'Turn the tap down by half', flow_kg_s: 0.01 });
+  expect(suggest({}, { heat: 1, tap_kg_s: 0.02 })).toEqual({
+    kind: 'tap',
+    words: 'Turn the tap down by half',
+    flow_kg_s: 0.01,
+  });
   expect(suggest({}, { heat: 1, tap_kg_s: 0 })).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.6 });
 });
 
 test('a coil that fails invites less heat, or the length that would hold once it is known', () => {
-  expect(suggest(fails, undefined, { length_m: null, because: 'coolant-warm' })).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
+  expect(suggest(fails, undefined, { length_m: null, because: 'coolant-warm' })).toEqual({
+    kind: 'heat',
+    words: 'Turn the heat down',
+    setting: 0.36,
+  });
   expect(suggest(fails)).toEqual({ kind: 'heat', words: 'Turn the heat down', setting: 0.36 });
-  expect(suggest(fails, undefined, { length_m: 6.4, because: null })).toEqual({ kind: 'coil', words: 'Give it 6.4 m', length_m: 6.4 });
+  expect(suggest(fails, undefined, { length_m: 6.4, because: null })).toEqual({
+    kind: 'coil',
+    words: 'Give it 6.4 m',
+    length_m: 6.4,
+  });
 });
 
 test('where a controller holds the rate there is no heat to turn', () => {

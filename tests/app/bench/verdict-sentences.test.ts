@@ -4,8 +4,15 @@ import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts'
 
 /** Thin and narrow spaces read as spaces, so that the sentences can be read here too. */
 const read = (text: string): string => text.replace(/[\u202f\u00a0]/g, ' ');
-const all = (verdict: Verdict): readonly VerdictSentence[] => [verdict.lead, ...verdict.paragraphs.flat(), ...verdict.warnings];
-const said = (parts: MadeUp, units: 'metric' | 'us' = 'metric'): string => all(verdictOf(madeUpRun(parts), units)).map(({ text }) => read(text)).join(' ');
+const all = (verdict: Verdict): readonly VerdictSentence[] => [
+  verdict.lead,
+  ...verdict.paragraphs.flat(),
+  ...verdict.warnings,
+];
+const said = (parts: MadeUp, units: 'metric' | 'us' = 'metric'): string =>
+  all(verdictOf(madeUpRun(parts), units))
+    .map(({ text }) => read(text))
+    .join(' ');
 const find = (verdict: Verdict, id: string): VerdictSentence => {
   const found = all(verdict).find((sentence) => sentence.id === id);
   if (!found) throw new Error(`no sentence ${id}`);
@@ -16,7 +23,9 @@ describe('the verdict of a run that goes well', () => {
   const verdict = verdictOf(madeUpRun(), 'metric');
 
   test('leads with the coil and how much of it condenses, and points to the moment when most does', () => {
-    expect(read(verdict.lead.text)).toBe('The coil condenses everything in the first 3.2 m of its 5.0 m; the rest cools the distillate.');
+    expect(read(verdict.lead.text)).toBe(
+      'The coil condenses everything in the first 3.2 m of its 5.0 m; the rest cools the distillate.',
+    );
     expect(verdict.lead).toMatchObject({ part: 'condenser', time_s: 6000, severity: 'good' });
   });
 
@@ -46,7 +55,11 @@ describe('the verdict of a run that goes well', () => {
   });
 
   test('has the next few things to know in few words', () => {
-    expect(verdict.facts.map(({ text }) => read(text))).toEqual(['first drops at 31 min', '9 of the 10 mL of oil by 1 h 52', '34 L of cooling water']);
+    expect(verdict.facts.map(({ text }) => read(text))).toEqual([
+      'first drops at 31 min',
+      '9 of the 10 mL of oil by 1 h 52',
+      '34 L of cooling water',
+    ]);
   });
 
   test('warns of nothing, and every sentence leads to a part and to a minute inside the run', () => {
@@ -76,12 +89,16 @@ describe('a coil that is too short', () => {
 
   test('says by how much, once the length that would hold is known', () => {
     const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: 6.4, because: null });
-    expect(read(lead.text)).toBe('The coil is too short by 1.40 m: from 47 min on, vapour leaves the outlet. 6.40 m would hold.');
+    expect(read(lead.text)).toBe(
+      'The coil is too short by 1.40 m: from 47 min on, vapour leaves the outlet. 6.40 m would hold.',
+    );
   });
 
   test('says that no length would, where cooling lacks', () => {
     const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: null, because: 'coolant-warm' });
-    expect(read(lead.text)).toBe('The coil is not enough: from 47 min on, vapour leaves the outlet. No length would hold; it wants more cooling water.');
+    expect(read(lead.text)).toBe(
+      'The coil is not enough: from 47 min on, vapour leaves the outlet. No length would hold; it wants more cooling water.',
+    );
   });
 
   test('is not told of a second time among the warnings', () => {
@@ -102,13 +119,27 @@ test('a straight condenser is not called a coil', () => {
 
 describe('a run that does not get far', () => {
   test('a pot that never boils is the first thing to say, and drops and oil are passed over', () => {
-    const words = said({ summary: { firstBoil_s: null, firstDrop_s: null, oilCollected_mL: 0, oilCollected_kg: 0, oilHaze_kg: 0, t90_s: null, condensatePeak_C: null }, events: [] });
+    const words = said({
+      summary: {
+        firstBoil_s: null,
+        firstDrop_s: null,
+        oilCollected_mL: 0,
+        oilCollected_kg: 0,
+        oilHaze_kg: 0,
+        t90_s: null,
+        condensatePeak_C: null,
+      },
+      events: [],
+    });
     expect(words).toMatch(/^The pot never boils in 2 h 30, so nothing comes over\./);
     expect(words).not.toMatch(/first drops|receiver|separator|distillate leaves/);
   });
 
   test('a pot that runs dry is told before the condenser', () => {
-    const events = [eventOf('vapour-escapes', 2000, { severity: 'alarm' }), eventOf('pot-dry', 4320, { severity: 'alarm', part: 'pot' })];
+    const events = [
+      eventOf('vapour-escapes', 2000, { severity: 'alarm' }),
+      eventOf('pot-dry', 4320, { severity: 'alarm', part: 'pot' }),
+    ];
     const verdict = verdictOf(madeUpRun({ events, summary: { endReason: 'pot-dry', end_s: 4320 } }), 'metric');
     expect(read(verdict.lead.text)).toBe('The pot runs dry at 1 h 12, and the run stops there.');
     expect(verdict.warnings.map(({ id }) => id)).toEqual(['vapour-escapes']);
@@ -123,29 +154,40 @@ describe('a run that does not get far', () => {
   });
 
   test('a model that breaks off says where and in which number', () => {
-    const { lead } = verdictOf(madeUpRun({ failure: { variable: 'the temperature of layer 3', time_s: 600 } }), 'metric');
+    const { lead } = verdictOf(
+      madeUpRun({ failure: { variable: 'the temperature of layer 3', time_s: 600 } }),
+      'metric',
+    );
     expect(read(lead.text)).toBe('The model breaks off at 10 min: the temperature of layer 3 is no longer a number.');
   });
 });
 
 test('oil that is not collected is said plainly', () => {
-  expect(said({ summary: { oilCollected_mL: 0, oilCollected_kg: 0, oilHaze_kg: 0, t90_s: null } })).toContain('No oil is collected.');
+  expect(said({ summary: { oilCollected_mL: 0, oilCollected_kg: 0, oilHaze_kg: 0, t90_s: null } })).toContain(
+    'No oil is collected.',
+  );
 });
 
 test('a separator that is overrun is told with its minute and its share', () => {
   const events = [eventOf('separator-overrun', 3600, { severity: 'care', part: 'separator' })];
   const verdict = verdictOf(madeUpRun({ events, summary: { oilHaze_kg: 0.003 } }), 'metric');
-  expect(read(find(verdict, 'separator').text)).toBe('The separator is overrun from 1 h: it catches only 75 % of the oil drops.');
+  expect(read(find(verdict, 'separator').text)).toBe(
+    'The separator is overrun from 1 h: it catches only 75 % of the oil drops.',
+  );
   expect(verdict.warnings).toEqual([]);
 });
 
 test('a distillate warmer than wanted is held against the limit that was set', () => {
   const verdict = verdictOf(madeUpRun({ summary: { condensatePeak_C: 46 } }), 'metric');
-  expect(read(find(verdict, 'outlet-temperature').text)).toBe('The distillate leaves at up to 46 °C, warmer than the 35 °C you want.');
+  expect(read(find(verdict, 'outlet-temperature').text)).toBe(
+    'The distillate leaves at up to 46 °C, warmer than the 35 °C you want.',
+  );
 });
 
 test('a tub without running water is said to warm, not to use water', () => {
-  expect(said({ summary: { coolantUsed_kg: 0, coolantPeakOut_C: 61 } })).toContain('No tap water runs; the tub warms to 61 °C.');
+  expect(said({ summary: { coolantUsed_kg: 0, coolantPeakOut_C: 61 } })).toContain(
+    'No tap water runs; the tub warms to 61 °C.',
+  );
 });
 
 test('warnings come once each, the dangerous ones first, with what to do', () => {

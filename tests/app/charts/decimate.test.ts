@@ -3,14 +3,17 @@ import { describe, expect, it } from 'vitest';
 import { linearMap, tracePoints, withoutStraights } from '../../../src/charts/model/decimate.ts';
 
 const identity = { slope: 1, offset: 0 };
-const evenly = (count: number, width: number): Float64Array => Float64Array.from({ length: count }, (_, index) => (index * width) / count);
+const evenly = (count: number, width: number): Float64Array =>
+  Float64Array.from({ length: count }, (_, index) => (index * width) / count);
 /** Without the negative zero, which no line tells from zero. */
 const finite = fc.double({ min: -1e6, max: 1e6, noNaN: true }).map((value) => value + 0);
 const ys = (points: Float64Array): number[] => [...points].filter((_, at) => at % 2 === 1);
 
 describe('a trace in pixels', () => {
   it('keeps every point while pixels are plenty', () => {
-    expect([...tracePoints([0, 10, 20], [5, 7, 6], identity, { slope: -1, offset: 100 })]).toEqual([0, 95, 10, 93, 20, 94]);
+    expect([...tracePoints([0, 10, 20], [5, 7, 6], identity, { slope: -1, offset: 100 })]).toEqual([
+      0, 95, 10, 93, 20, 94,
+    ]);
   });
 
   it('keeps a spike of one row among ten thousand', () => {
@@ -31,33 +34,40 @@ describe('a trace in pixels', () => {
   });
 
   it('converts values to the unit shown before it maps them', () => {
-    expect([...tracePoints([0], [300.15], identity, identity, (kelvin) => kelvin - 273.15)]).toEqual([0, expect.closeTo(27, 9)]);
+    expect([...tracePoints([0], [300.15], identity, identity, (kelvin) => kelvin - 273.15)]).toEqual([
+      0,
+      expect.closeTo(27, 9),
+    ]);
   });
 
   it('keeps lowest and highest value of every pixel column, and first and last point, for any data', () => {
     fc.assert(
-      fc.property(fc.array(finite, { minLength: 1, maxLength: 400 }), fc.integer({ min: 1, max: 40 }), (data, width) => {
-        const times = evenly(data.length, width);
-        const points = tracePoints(times, data, identity, identity);
-        const columns = new Map<number, number[]>();
-        data.forEach((value, index) => {
-          const column = Math.floor(times[index] as number);
-          columns.set(column, [...(columns.get(column) ?? []), value]);
-        });
-        const kept = new Map<number, number[]>();
-        for (let at = 0; at < points.length; at += 2) {
-          const column = Math.floor(points[at] as number);
-          kept.set(column, [...(kept.get(column) ?? []), points[at + 1] as number]);
-        }
-        for (const [column, values] of columns) {
-          const here = kept.get(column) ?? [];
-          expect(Math.min(...here)).toBe(Math.min(...values));
-          expect(Math.max(...here)).toBe(Math.max(...values));
-          expect(here.length).toBeLessThanOrEqual(4);
-        }
-        expect(points[1]).toBe(data[0]);
-        expect(points[points.length - 1]).toBe(data.at(-1));
-      }),
+      fc.property(
+        fc.array(finite, { minLength: 1, maxLength: 400 }),
+        fc.integer({ min: 1, max: 40 }),
+        (data, width) => {
+          const times = evenly(data.length, width);
+          const points = tracePoints(times, data, identity, identity);
+          const columns = new Map<number, number[]>();
+          data.forEach((value, index) => {
+            const column = Math.floor(times[index] as number);
+            columns.set(column, [...(columns.get(column) ?? []), value]);
+          });
+          const kept = new Map<number, number[]>();
+          for (let at = 0; at < points.length; at += 2) {
+            const column = Math.floor(points[at] as number);
+            kept.set(column, [...(kept.get(column) ?? []), points[at + 1] as number]);
+          }
+          for (const [column, values] of columns) {
+            const here = kept.get(column) ?? [];
+            expect(Math.min(...here)).toBe(Math.min(...values));
+            expect(Math.max(...here)).toBe(Math.max(...values));
+            expect(here.length).toBeLessThanOrEqual(4);
+          }
+          expect(points[1]).toBe(data[0]);
+          expect(points[points.length - 1]).toBe(data.at(-1));
+        },
+      ),
     );
   });
 });
@@ -90,7 +100,12 @@ describe('leaving out points on a straight line', () => {
         expect(kept[0]).toBe(0);
         expect(kept[kept.length - 2]).toBe(data.length - 1);
         for (let at = 2; at < kept.length; at += 2) {
-          const [x0, y0, x1, y1] = [kept[at - 2], kept[at - 1], kept[at], kept[at + 1]] as [number, number, number, number];
+          const [x0, y0, x1, y1] = [kept[at - 2], kept[at - 1], kept[at], kept[at + 1]] as [
+            number,
+            number,
+            number,
+            number,
+          ];
           for (let x = x0; x <= x1; x += 1) {
             const line = y0 + ((y1 - y0) * (x - x0)) / (x1 - x0);
             expect(Math.abs((data[x] as number) - line)).toBeLessThanOrEqual(tolerance + 1e-9);

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { extentOf, niceDomain, settleDomain, tickDecimals, valueTicks, type DomainPolicy } from '../../../src/charts/model/domain.ts';
+import {
+  extentOf,
+  niceDomain,
+  settleDomain,
+  tickDecimals,
+  valueTicks,
+  type DomainPolicy,
+} from '../../../src/charts/model/domain.ts';
 
 const free: DomainPolicy = { fromZero: false, leastSpan: 10 };
 const fromZero: DomainPolicy = { fromZero: true, leastSpan: 0.1 };

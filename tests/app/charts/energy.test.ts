@@ -48,31 +48,39 @@ describe('the energy diagram', () => {
   it('draws bands as wide as their energy, filling each bar exactly on both sides, for any division of the fuel', () => {
     const energy = fc.integer({ min: 0, max: 1_000_000 });
     fc.assert(
-      fc.property(energy, energy, energy, energy, energy, fc.integer({ min: -500_000, max: 1_000_000 }), (missed, duty, loss, product, escape, stored) => {
-        const fuel = missed + duty + loss + product + escape + stored;
-        fc.pre(fuel - missed > 0);
-        const run = handMadeRun({
-          fuelEnergy_J: [0, fuel],
-          sourceLossEnergy_J: [0, missed],
-          dutyEnergy_J: [0, duty],
-          lossEnergy_J: [0, loss],
-          productEnergy_J: [0, product],
-          escapeEnergy_J: [0, escape],
-          storedEnergy_J: [0, stored],
-        });
-        const { places, flows } = energyDiagram(energyLedger(run.record, END_s), SIZE);
-        const perJoule = (flows[0]?.width ?? 0) / (flows[0]?.energy_J ?? 1);
-        for (const { width, energy_J } of flows) expect(width).toBeCloseTo(perJoule * energy_J, 6);
-        const still = places.find(({ place }) => place === 'still');
-        const into = flows.filter(({ to }) => to === 'still').reduce((sum, { width }) => sum + width, 0);
-        const outOf = flows.filter(({ from }) => from === 'still').reduce((sum, { width }) => sum + width, 0);
-        expect(into).toBeCloseTo(outOf, 6);
-        expect(still?.height).toBeCloseTo(into, 6);
-        for (const { top, height } of places) {
-          expect(top).toBeGreaterThanOrEqual(SIZE.top - 1e-6);
-          expect(top + height).toBeLessThanOrEqual(SIZE.top + SIZE.height + 1e-6);
-        }
-      }),
+      fc.property(
+        energy,
+        energy,
+        energy,
+        energy,
+        energy,
+        fc.integer({ min: -500_000, max: 1_000_000 }),
+        (missed, duty, loss, product, escape, stored) => {
+          const fuel = missed + duty + loss + product + escape + stored;
+          fc.pre(fuel - missed > 0);
+          const run = handMadeRun({
+            fuelEnergy_J: [0, fuel],
+            sourceLossEnergy_J: [0, missed],
+            dutyEnergy_J: [0, duty],
+            lossEnergy_J: [0, loss],
+            productEnergy_J: [0, product],
+            escapeEnergy_J: [0, escape],
+            storedEnergy_J: [0, stored],
+          });
+          const { places, flows } = energyDiagram(energyLedger(run.record, END_s), SIZE);
+          const perJoule = (flows[0]?.width ?? 0) / (flows[0]?.energy_J ?? 1);
+          for (const { width, energy_J } of flows) expect(width).toBeCloseTo(perJoule * energy_J, 6);
+          const still = places.find(({ place }) => place === 'still');
+          const into = flows.filter(({ to }) => to === 'still').reduce((sum, { width }) => sum + width, 0);
+          const outOf = flows.filter(({ from }) => from === 'still').reduce((sum, { width }) => sum + width, 0);
+          expect(into).toBeCloseTo(outOf, 6);
+          expect(still?.height).toBeCloseTo(into, 6);
+          for (const { top, height } of places) {
+            expect(top).toBeGreaterThanOrEqual(SIZE.top - 1e-6);
+            expect(top + height).toBeLessThanOrEqual(SIZE.top + SIZE.height + 1e-6);
+          }
+        },
+      ),
     );
   });
 

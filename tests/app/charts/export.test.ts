@@ -1,6 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { bedChart } from '../../../src/charts/catalogue/bed.ts';
-import { condenserChart, condenserExtents, condensingEnd, tubeLength } from '../../../src/charts/catalogue/condenser.ts';
+import {
+  condenserChart,
+  condenserExtents,
+  condensingEnd,
+  tubeLength,
+} from '../../../src/charts/catalogue/condenser.ts';
 import { coolingChart } from '../../../src/charts/catalogue/cooling.ts';
 import { oilChart } from '../../../src/charts/catalogue/oil.ts';
 import { oilNames } from '../../../src/charts/catalogue/oil-names.ts';
@@ -28,8 +33,22 @@ const runs = [{ name: result.scenario.name, result }];
 const END_s = 540;
 
 function pictureOf(chart: Chart, xDomain: Domain, flags: readonly Flag[], system: UnitSystem = 'metric'): string {
-  const prepared = prepare(chart, layOutChart(chart, 960, { left: 56, right: 184 }, 1), settleBounds(chart, system), xDomain, system);
-  return chartPicture({ prepared, labels: endLabels(prepared), flags, palette: lightPalette, system, subtitle: 'Tern Hollow', readAt: xDomain[1] });
+  const prepared = prepare(
+    chart,
+    layOutChart(chart, 960, { left: 56, right: 184 }, 1),
+    settleBounds(chart, system),
+    xDomain,
+    system,
+  );
+  return chartPicture({
+    prepared,
+    labels: endLabels(prepared),
+    flags,
+    palette: lightPalette,
+    system,
+    subtitle: 'Tern Hollow',
+    readAt: xDomain[1],
+  });
 }
 
 const pictures: Record<string, () => string> = {
@@ -37,7 +56,12 @@ const pictures: Record<string, () => string> = {
   cooling: () => pictureOf(coolingChart(runs), [0, END_s], flagsOf(result.events)),
   oil: () => pictureOf(oilChart(runs, oilNames(result.record.constituents)), [0, END_s], flagsOf(result.events)),
   bed: () => pictureOf(bedChart(runs, 0.18), [0, END_s], flagsOf(result.events)),
-  condenser: () => pictureOf(condenserChart(runs, condenserExtents(result), 300), [0, tubeLength(result)], condensingEnd(result, 300, 'metric')),
+  condenser: () =>
+    pictureOf(
+      condenserChart(runs, condenserExtents(result), 300),
+      [0, tubeLength(result)],
+      condensingEnd(result, 300, 'metric'),
+    ),
   energy: () => energyPicture(energyLedger(result.record, END_s), lightPalette, 'metric', 'Tern Hollow'),
 };
 
@@ -83,7 +107,9 @@ describe('what stands in an exported picture', () => {
   });
 
   it('is escaped, so that a name may hold any sign', () => {
-    expect(element('text', { 'data-name': 'a"b<c' }, words('Tom & <Co>'))).toBe('<text data-name="a&quot;b&lt;c">Tom &amp; &lt;Co&gt;</text>');
+    expect(element('text', { 'data-name': 'a"b<c' }, words('Tom & <Co>'))).toBe(
+      '<text data-name="a&quot;b&lt;c">Tom &amp; &lt;Co&gt;</text>',
+    );
   });
 });
 
@@ -91,7 +117,9 @@ describe('the CSV file of a chart', () => {
   const lines = csvOf(chartTable(temperaturesChart(runs), 'metric')).split('\r\n');
 
   it('has a header with units and one line for every row of the record', () => {
-    expect(lines[0]).toBe('Time (min),Cooling in (°C),Tub mean (°C),Water out (°C),Distillate (°C),Vapour (°C),Pot (°C)');
+    expect(lines[0]).toBe(
+      'Time (min),Cooling in (°C),Tub mean (°C),Water out (°C),Distillate (°C),Vapour (°C),Pot (°C)',
+    );
     expect(lines).toHaveLength(1 + ROWS + 1);
     expect(lines.at(-1)).toBe('');
   });

@@ -1,5 +1,14 @@
 /** A small run with numbers one can check by hand: ten rows a minute apart, every value different. */
-import { COLUMN_NAMES, GRID_NAMES, readScenario, type ColumnName, type Grid, type GridName, type RunEvent, type RunResult } from '../../../sim/index.ts';
+import {
+  COLUMN_NAMES,
+  GRID_NAMES,
+  readScenario,
+  type ColumnName,
+  type Grid,
+  type GridName,
+  type RunEvent,
+  type RunResult,
+} from '../../../sim/index.ts';
 
 export const ROWS = 10;
 export const TIMES = Float64Array.from({ length: ROWS }, (_, row) => row * 60);

@@ -34,23 +34,29 @@ describe('names at the ends of lines', () => {
 
   it('never overlap, never leave the chart and never change order, for any ends', () => {
     fc.assert(
-      fc.property(fc.array(fc.record({ at: fc.double({ min: -50, max: 350, noNaN: true }), size: fc.integer({ min: 4, max: 30 }) }), { maxLength: 12 }), (labels) => {
-        const placed = spreadLabels(labels, 0, 300);
-        const boxes = labels
-          .map((label, index) => ({ ...label, middle: placed[index] ?? null }))
-          .filter((label): label is typeof label & { middle: number } => label.middle !== null)
-          .sort((a, b) => a.middle - b.middle);
-        const room = labels.reduce((sum, label) => sum + label.size, 0);
-        if (room <= 300) expect(boxes).toHaveLength(labels.length);
-        boxes.forEach((box, index) => {
-          expect(box.middle - box.size / 2).toBeGreaterThanOrEqual(-1e-9);
-          expect(box.middle + box.size / 2).toBeLessThanOrEqual(300 + 1e-9);
-          const before = boxes[index - 1];
-          if (!before) return;
-          expect(box.middle - box.size / 2).toBeGreaterThanOrEqual(before.middle + before.size / 2 - 1e-9);
-          expect(box.at).toBeGreaterThanOrEqual(before.at);
-        });
-      }),
+      fc.property(
+        fc.array(
+          fc.record({ at: fc.double({ min: -50, max: 350, noNaN: true }), size: fc.integer({ min: 4, max: 30 }) }),
+          { maxLength: 12 },
+        ),
+        (labels) => {
+          const placed = spreadLabels(labels, 0, 300);
+          const boxes = labels
+            .map((label, index) => ({ ...label, middle: placed[index] ?? null }))
+            .filter((label): label is typeof label & { middle: number } => label.middle !== null)
+            .sort((a, b) => a.middle - b.middle);
+          const room = labels.reduce((sum, label) => sum + label.size, 0);
+          if (room <= 300) expect(boxes).toHaveLength(labels.length);
+          boxes.forEach((box, index) => {
+            expect(box.middle - box.size / 2).toBeGreaterThanOrEqual(-1e-9);
+            expect(box.middle + box.size / 2).toBeLessThanOrEqual(300 + 1e-9);
+            const before = boxes[index - 1];
+            if (!before) return;
+            expect(box.middle - box.size / 2).toBeGreaterThanOrEqual(before.middle + before.size / 2 - 1e-9);
+            expect(box.at).toBeGreaterThanOrEqual(before.at);
+          });
+        },
+      ),
     );
   });
 });
@@ -81,13 +87,23 @@ describe('words of event flags', () => {
   });
 
   it('never overlap and never leave the row, for any flags', () => {
-    const flag = fc.record({ x: fc.integer({ min: 0, max: 500 }), width: fc.integer({ min: 10, max: 120 }), rank: fc.integer({ min: 1, max: 3 }) });
+    const flag = fc.record({
+      x: fc.integer({ min: 0, max: 500 }),
+      width: fc.integer({ min: 10, max: 120 }),
+      rank: fc.integer({ min: 1, max: 3 }),
+    });
     fc.assert(
       fc.property(fc.array(flag, { maxLength: 14 }), (flags) => {
         const sides = placeFlags(flags, 500);
         expect(sides).toHaveLength(flags.length);
         const boxes = flags
-          .flatMap(({ x, width }, index) => (sides[index] === 'right' ? [[x, x + width] as const] : sides[index] === 'left' ? [[x - width, x] as const] : []))
+          .flatMap(({ x, width }, index) =>
+            sides[index] === 'right'
+              ? [[x, x + width] as const]
+              : sides[index] === 'left'
+                ? [[x - width, x] as const]
+                : [],
+          )
           .sort(([a], [b]) => a - b);
         boxes.forEach(([from, to], index) => {
           expect(from).toBeGreaterThanOrEqual(0);

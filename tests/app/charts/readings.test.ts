@@ -24,7 +24,13 @@ import { darkPalette, lightPalette } from './palettes.ts';
 const result = handMadeRun();
 const runs = [{ name: 'by hand', result }];
 const preparedOf = (chart: Chart, width = 960): PreparedChart =>
-  prepare(chart, layOutChart(chart, width, { left: 52, right: 152 }, 1), settleBounds(chart, 'metric'), [0, 540], 'metric');
+  prepare(
+    chart,
+    layOutChart(chart, width, { left: 52, right: 152 }, 1),
+    settleBounds(chart, 'metric'),
+    [0, 540],
+    'metric',
+  );
 
 describe('a reading', () => {
   it('lies on the straight line between two rows', () => {
@@ -88,7 +94,9 @@ describe('a chart of two runs', () => {
     const chart = coolingChart([...runs, { name: 'before', result: hotter }]);
     const behind = chart.lanes[0]?.series.filter(({ run }) => run === 1) ?? [];
     expect(behind.map(({ key }) => key)).toEqual(['coolantIn_K', 'coolantOut_K']);
-    expect(behind.every(({ labelled, dash, says }) => labelled === 'none' && dash.length > 0 && says.endsWith('(before)'))).toBe(true);
+    expect(
+      behind.every(({ labelled, dash, says }) => labelled === 'none' && dash.length > 0 && says.endsWith('(before)')),
+    ).toBe(true);
     expect(settleBounds(chart, 'metric')['temperature °C']?.[1]).toBeGreaterThan(89);
   });
 });
@@ -113,7 +121,9 @@ describe('recovery', () => {
 
 describe('the condenser at a moment', () => {
   it('flags where condensing ends', () => {
-    expect(condensingEnd(result, 270, 'metric')).toMatchObject([{ x: expect.closeTo(0.9, 9) as number, severity: 'note', words: 'condensing ends at 0.90\u202fm' }]);
+    expect(condensingEnd(result, 270, 'metric')).toMatchObject([
+      { x: expect.closeTo(0.9, 9) as number, severity: 'note', words: 'condensing ends at 0.90\u202fm' },
+    ]);
   });
 
   it('raises an alarm when the tube is too short, and says nothing before vapour comes', () => {
@@ -139,7 +149,8 @@ describe('drop sizes at a moment', () => {
     const [flag] = cutSizeFlag(capture, 'metric');
     expect(flag?.words).toBe('catches all over 50\u202fµm');
     expect(flag?.x).toBeCloseTo(Math.log10(5e-5), 9);
-    const total = Number.parseInt(captureWords(capture, 'caught'), 10) + Number.parseInt(captureWords(capture, 'lost'), 10);
+    const total =
+      Number.parseInt(captureWords(capture, 'caught'), 10) + Number.parseInt(captureWords(capture, 'lost'), 10);
     expect(total).toBe(100);
   });
 
@@ -152,7 +163,11 @@ describe('drop sizes at a moment', () => {
 
 describe('constituents of the oil', () => {
   it('come most volatile first, whatever their order in the record', () => {
-    expect(oilNames(['beta_caryophyllene', 'linalool', 'alpha_pinene']).map(({ id }) => id)).toEqual(['alpha_pinene', 'linalool', 'beta_caryophyllene']);
+    expect(oilNames(['beta_caryophyllene', 'linalool', 'alpha_pinene']).map(({ id }) => id)).toEqual([
+      'alpha_pinene',
+      'linalool',
+      'beta_caryophyllene',
+    ]);
   });
 
   it('keep an unknown id as it is, after the known ones', () => {
@@ -215,8 +230,19 @@ describe('the time axis', () => {
 
 describe('the other axes', () => {
   it('say metres or feet along the tube, and micrometres by decades', () => {
-    expect(xTicks('tube', [0, 5], 400, 'metric').map(({ words }) => words)).toEqual(['0', '1\u202fm', '2\u202fm', '3\u202fm', '4\u202fm', '5\u202fm']);
+    expect(xTicks('tube', [0, 5], 400, 'metric').map(({ words }) => words)).toEqual([
+      '0',
+      '1\u202fm',
+      '2\u202fm',
+      '3\u202fm',
+      '4\u202fm',
+      '5\u202fm',
+    ]);
     expect(xWords('tube', 1.524, 'us')).toBe('5.0\u202fft');
-    expect(xTicks('drop', [-5, -3], 300, 'metric').map(({ words }) => words)).toEqual(['10\u202fµm', '100\u202fµm', '1000\u202fµm']);
+    expect(xTicks('drop', [-5, -3], 300, 'metric').map(({ words }) => words)).toEqual([
+      '10\u202fµm',
+      '100\u202fµm',
+      '1000\u202fµm',
+    ]);
   });
 });

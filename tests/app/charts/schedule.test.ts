@@ -1,8 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readScenario, scheduleValue, type Schedule } from '../../../sim/index.ts';
-import { addKnot, moveKnot, removeKnot, scheduleProblem, setKnotTime, toggleShape, type Edited } from '../../../src/charts/schedule/schedule-edit.ts';
-import { scheduleDomain, scheduleLine, snapValue, timeStep, valueStep } from '../../../src/charts/schedule/schedule-line.ts';
+import {
+  addKnot,
+  moveKnot,
+  removeKnot,
+  scheduleProblem,
+  setKnotTime,
+  toggleShape,
+  type Edited,
+} from '../../../src/charts/schedule/schedule-edit.ts';
+import {
+  scheduleDomain,
+  scheduleLine,
+  snapValue,
+  timeStep,
+  valueStep,
+} from '../../../src/charts/schedule/schedule-line.ts';
 import { displayUnit, formatDuration } from '../../../src/units/index.ts';
 
 const LIMITS = { min: 0, max: 1, duration_s: 7200 };
@@ -46,7 +60,8 @@ describe('adding a knot', () => {
     for (const at_s of [900, 2700, 5000]) {
       const added = scheduleOf(addKnot(THREE, at_s));
       expect(added).toHaveLength(4);
-      for (let time_s = 0; time_s <= 7200; time_s += 100) expect(scheduleValue(added, time_s)).toBeCloseTo(scheduleValue(THREE, time_s), 12);
+      for (let time_s = 0; time_s <= 7200; time_s += 100)
+        expect(scheduleValue(added, time_s)).toBeCloseTo(scheduleValue(THREE, time_s), 12);
     }
     expect(scheduleOf(addKnot(THREE, 2700))[2]).toEqual({ at_s: 2700, value: 0.75, shape: 'ramp' });
   });
@@ -77,8 +92,12 @@ describe('typing a time', () => {
   });
 
   it('says which neighbour is in the way', () => {
-    expect(refusalOf(setKnotTime(THREE, 2, 1200, formatDuration))).toBe('The time must be later than the change before it, at 30\u202fmin.');
-    expect(refusalOf(setKnotTime(THREE, 1, 3600, formatDuration))).toBe('The time must be earlier than the change after it, at 1\u202fh.');
+    expect(refusalOf(setKnotTime(THREE, 2, 1200, formatDuration))).toBe(
+      'The time must be later than the change before it, at 30\u202fmin.',
+    );
+    expect(refusalOf(setKnotTime(THREE, 1, 3600, formatDuration))).toBe(
+      'The time must be earlier than the change after it, at 1\u202fh.',
+    );
     expect(refusalOf(setKnotTime(THREE, 0, 60, formatDuration))).toContain('its time is 0');
   });
 });
@@ -154,7 +173,10 @@ describe('the line of a schedule', () => {
       const after = corners.findIndex(({ at_s }) => at_s > time_s);
       const [a, b] = [corners[after - 1], corners[after]];
       if (!a || !b) throw new Error('the line has a hole');
-      expect(a.value + ((b.value - a.value) * (time_s - a.at_s)) / (b.at_s - a.at_s)).toBeCloseTo(scheduleValue(THREE, time_s), 12);
+      expect(a.value + ((b.value - a.value) * (time_s - a.at_s)) / (b.at_s - a.at_s)).toBeCloseTo(
+        scheduleValue(THREE, time_s),
+        12,
+      );
     }
   });
 });

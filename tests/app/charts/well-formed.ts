@@ -8,7 +8,7 @@ const ESCAPED = /^&(?:amp|lt|gt|quot);/u;
 export function tagsOf(xml: string): readonly string[] {
   const found: string[] = [];
   const open: string[] = [];
-  for (let at = 0; at < xml.length; ) {
+  for (let at = 0; at < xml.length;) {
     const rest = xml.slice(at);
     if (xml[at] === '<') {
       const tag = TAG.exec(rest);

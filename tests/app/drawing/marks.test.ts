@@ -21,21 +21,29 @@ function marksOf(run: typeof quickRun, state: StillState, phases = stillPhases()
     begin: (next) => void (ink = next),
     dot: (x, y) => void marks.push({ ink, shape: 'dot', x, y }),
     ring: (x, y) => void marks.push({ ink, shape: 'ring', x, y }),
-    line: (x1, y1, x2, y2) => void marks.push({ ink, shape: 'line', x: x1, y: y1 }, { ink, shape: 'line', x: x2, y: y2 }),
+    line: (x1, y1, x2, y2) =>
+      void marks.push({ ink, shape: 'line', x: x1, y: y1 }, { ink, shape: 'line', x: x2, y: y2 }),
     end: () => undefined,
   };
   drawMarks(painter, markSites(layoutStill(run().scenario, { width, textScale: 1 })), state, phases);
   return marks;
 }
 
-const count = (marks: readonly Mark[], ink: Ink, shape?: Mark['shape']) => marks.filter((mark) => mark.ink === ink && (shape === undefined || mark.shape === shape)).length;
+const count = (marks: readonly Mark[], ink: Ink, shape?: Mark['shape']) =>
+  marks.filter((mark) => mark.ink === ink && (shape === undefined || mark.shape === shape)).length;
 
 describe('marks', () => {
   const late = () => stillStateAt(quickRun(), 2300);
 
   test('there is no steam, bubble, drop or vapour while nothing boils; cooling water runs', () => {
     const marks = marksOf(quickRun, stillStateAt(quickRun(), 1));
-    expect([count(marks, 'steam'), count(marks, 'heat'), count(marks, 'water', 'ring'), count(marks, 'water', 'dot'), count(marks, 'oil')]).toEqual([0, 0, 0, 0, 0]);
+    expect([
+      count(marks, 'steam'),
+      count(marks, 'heat'),
+      count(marks, 'water', 'ring'),
+      count(marks, 'water', 'dot'),
+      count(marks, 'oil'),
+    ]).toEqual([0, 0, 0, 0, 0]);
     expect(count(marks, 'water', 'line')).toBeGreaterThan(4);
   });
 
@@ -57,7 +65,8 @@ describe('marks', () => {
   test('as many drops are let go as the rate and the time give', () => {
     const phases = stillPhases();
     const before = phases.drops;
-    for (let frame = 0; frame < 300; frame++) advancePhases(phases, { ...late(), dropsPerSecond: 3 }, 1 / 60, 500, 0.025, 0.32);
+    for (let frame = 0; frame < 300; frame++)
+      advancePhases(phases, { ...late(), dropsPerSecond: 3 }, 1 / 60, 500, 0.025, 0.32);
     expect(phases.drops - before).toBeCloseTo(15, 6);
   });
 
@@ -78,7 +87,11 @@ describe('marks', () => {
     const layout = layoutStill(quickRun().scenario, { width: 1440, textScale: 1 });
     const tubeTop = layout.shapes.condenser.box.y;
     const share = state.condensingLength_m / quickRun().scenario.condenser.length_m;
-    const lowest = Math.max(...marksOf(quickRun, state).filter(({ ink }) => ink === 'heat').map(({ y }) => y));
+    const lowest = Math.max(
+      ...marksOf(quickRun, state)
+        .filter(({ ink }) => ink === 'heat')
+        .map(({ y }) => y),
+    );
     expect(lowest).toBeLessThan(tubeTop + layout.shapes.condenser.box.height * (share + 0.25));
   });
 
@@ -86,7 +99,12 @@ describe('marks', () => {
     const result = simulate(exampleScenario(id));
     for (const width of [390, 1440]) {
       const { height } = layoutStill(result.scenario, { width, textScale: 1 });
-      const marks = marksOf(() => result, stillStateAt(result, result.summary.end_s * 0.6), { neck: 1234.5, bed: 987.6, bubbles: 555.5, drops: 77.7, coolant: 345.6, oil: 66.6, escape: 44.4 }, width);
+      const marks = marksOf(
+        () => result,
+        stillStateAt(result, result.summary.end_s * 0.6),
+        { neck: 1234.5, bed: 987.6, bubbles: 555.5, drops: 77.7, coolant: 345.6, oil: 66.6, escape: 44.4 },
+        width,
+      );
       expect(marks.filter(({ x, y }) => !(x >= -1 && x <= width + 1 && y >= -1 && y <= height + 1))).toEqual([]);
       expect(marks.length).toBeLessThan(2500);
     }

@@ -3,12 +3,21 @@ import * as fc from 'fast-check';
 import { readScenario, type Scenario } from '../../../sim/index.ts';
 
 /** Log-uniform, so that small sizes come up as often as large ones. */
-const between = (low: number, high: number) => fc.integer({ min: 0, max: 1000 }).map((step) => Math.min(high, Math.max(low, low * (high / low) ** (step / 1000))));
+const between = (low: number, high: number) =>
+  fc.integer({ min: 0, max: 1000 }).map((step) => Math.min(high, Math.max(low, low * (high / low) ** (step / 1000))));
 
 const share = fc.integer({ min: 0, max: 1000 }).map((step) => step / 1000);
 
 const parts = fc.record({
-  kind: fc.constantFrom('electric-plate', 'immersion-element', 'induction', 'gas-ring', 'gas-burner', 'wood-fire', 'steam-generator'),
+  kind: fc.constantFrom(
+    'electric-plate',
+    'immersion-element',
+    'induction',
+    'gas-ring',
+    'gas-burner',
+    'wood-fire',
+    'steam-generator',
+  ),
   layout: fc.constantFrom('water', 'water-and-steam', 'steam'),
   potDiameter: between(0.05, 1.5),
   potHeight: between(0.05, 2.5),
@@ -51,7 +60,12 @@ function asScenario(p: Parts): Scenario | null {
   const potArea = (Math.PI / 4) * p.potDiameter ** 2;
   const boilerArea = (Math.PI / 4) * p.boilerDiameter ** 2;
   const gridHeight = Math.min(2, (0.1 + 0.7 * p.gridShare) * p.potHeight);
-  const room = p.layout === 'steam' ? 0.85 * boilerArea * p.boilerHeight : p.layout === 'water' ? 0.7 * potArea * p.potHeight : 0.98 * potArea * gridHeight;
+  const room =
+    p.layout === 'steam'
+      ? 0.85 * boilerArea * p.boilerHeight
+      : p.layout === 'water'
+        ? 0.7 * potArea * p.potHeight
+        : 0.98 * potArea * gridHeight;
   const bedRoom = potArea * (p.potHeight - (p.layout === 'water-and-steam' ? gridHeight : 0));
   const mass = (p.layout === 'water' ? 0.15 * potArea * p.potHeight * 1000 : 0.95 * bedRoom * 150) * p.chargeShare;
   const outside = Math.min(p.outside, 0.1);
@@ -59,18 +73,53 @@ function asScenario(p: Parts): Scenario | null {
   const spread = p.condenser === 'bundle' ? Math.sqrt(p.tubes * 1.2) : 1;
   const read = readScenario({
     heat: { kind: p.kind },
-    pot: { layout: p.layout, diameter_m: p.potDiameter, height_m: p.potHeight, insulationThickness_m: p.insulation, gridHeight_m: gridHeight, water_kg: Math.max(0.05, room * 1000 * (0.05 + 0.95 * p.waterShare)) },
+    pot: {
+      layout: p.layout,
+      diameter_m: p.potDiameter,
+      height_m: p.potHeight,
+      insulationThickness_m: p.insulation,
+      gridHeight_m: gridHeight,
+      water_kg: Math.max(0.05, room * 1000 * (0.05 + 0.95 * p.waterShare)),
+    },
     charge: { botanical: 'own', mass_kg: Math.min(1000, mass), bulkDensity_kg_m3: 150 },
     boiler: { diameter_m: p.boilerDiameter, height_m: p.boilerHeight, drain: p.drain },
-    neck: { bore_m: p.neckBore, length_m: p.neckLength, risingLength_m: p.neckLength * p.rising, insulationThickness_m: p.neckInsulation },
-    condenser: {
-      kind: p.condenser, insideDiameter_m: 0.8 * outside, outsideDiameter_m: outside, length_m: p.length, tubes: p.tubes, coilDiameter_m: Math.max(p.coilDiameter, 2.01 * outside),
-      coilPitch_m: pitch, coilTopDepth_m: p.topDepth, orientation: p.orientation, slope_rad: p.slope, jacketDiameter_m: outside * spread * p.jacket, flow: p.flow,
+    neck: {
+      bore_m: p.neckBore,
+      length_m: p.neckLength,
+      risingLength_m: p.neckLength * p.rising,
+      insulationThickness_m: p.neckInsulation,
     },
-    cooling: { jacketSupply: p.supply, flow_kg_s: [{ at_s: 0, value: p.coolant, shape: 'step' }], tubDiameter_m: p.tubDiameter, tubHeight_m: p.tubHeight, tubFill: p.fill },
-    separator: { bore_m: p.bore, height_m: p.separatorHeight, inletDepth_m: Math.min(1, 0.95 * p.inletShare * p.separatorHeight), returnShare: p.returns },
+    condenser: {
+      kind: p.condenser,
+      insideDiameter_m: 0.8 * outside,
+      outsideDiameter_m: outside,
+      length_m: p.length,
+      tubes: p.tubes,
+      coilDiameter_m: Math.max(p.coilDiameter, 2.01 * outside),
+      coilPitch_m: pitch,
+      coilTopDepth_m: p.topDepth,
+      orientation: p.orientation,
+      slope_rad: p.slope,
+      jacketDiameter_m: outside * spread * p.jacket,
+      flow: p.flow,
+    },
+    cooling: {
+      jacketSupply: p.supply,
+      flow_kg_s: [{ at_s: 0, value: p.coolant, shape: 'step' }],
+      tubDiameter_m: p.tubDiameter,
+      tubHeight_m: p.tubHeight,
+      tubFill: p.fill,
+    },
+    separator: {
+      bore_m: p.bore,
+      height_m: p.separatorHeight,
+      inletDepth_m: Math.min(1, 0.95 * p.inletShare * p.separatorHeight),
+      returnShare: p.returns,
+    },
   });
   return read.ok ? read.scenario : null;
 }
 
-export const anyScenario: fc.Arbitrary<Scenario> = parts.map(asScenario).filter((scenario): scenario is Scenario => scenario !== null);
+export const anyScenario: fc.Arbitrary<Scenario> = parts
+  .map(asScenario)
+  .filter((scenario): scenario is Scenario => scenario !== null);

@@ -5,7 +5,13 @@ import { scenarioOf } from './scenario-of.ts';
 /** A small, quick still that boils, runs and drips within the quarter of an hour. */
 export const quickStill = () =>
   scenarioOf({
-    heat: { kind: 'gas-ring', ratedPower_W: 3000, lag_s: 5, shareToPot: 0.6, setting: [{ at_s: 0, value: 0.8, shape: 'step' }] },
+    heat: {
+      kind: 'gas-ring',
+      ratedPower_W: 3000,
+      lag_s: 5,
+      shareToPot: 0.6,
+      setting: [{ at_s: 0, value: 0.8, shape: 'step' }],
+    },
     pot: { diameter_m: 0.2, height_m: 0.25, gridHeight_m: 0.08, water_kg: 2, waterTemperature_K: 350 },
     charge: { mass_kg: 0.4 },
     run: { duration_s: 2400 },
@@ -28,4 +34,10 @@ export const escapingRun = (): RunResult =>
 
 let dry: RunResult | undefined;
 export const dryRun = (): RunResult =>
-  (dry ??= simulate(scenarioOf({ ...quickStill(), pot: { ...quickStill().pot, water_kg: 0.6 }, run: { ...quickStill().run, duration_s: 3600 } })));
+  (dry ??= simulate(
+    scenarioOf({
+      ...quickStill(),
+      pot: { ...quickStill().pot, water_kg: 0.6 },
+      run: { ...quickStill().run, duration_s: 3600 },
+    }),
+  ));

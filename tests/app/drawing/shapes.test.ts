@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { coilShape, cutRuns, pointAlong, straightShape, tubesInSection } from '../../../src/drawing/geometry/condenser-shape.ts';
+import {
+  coilShape,
+  cutRuns,
+  pointAlong,
+  straightShape,
+  tubesInSection,
+} from '../../../src/drawing/geometry/condenser-shape.ts';
 import { layoutStill } from '../../../src/drawing/geometry/still-layout.ts';
 import { bottom, boxesAlong, cutPath, pathLength, right, roundCorners } from '../../../src/drawing/geometry/shapes.ts';
 import { flowLine } from '../../../src/drawing/marks/flow-lines.ts';
@@ -7,7 +13,11 @@ import { breakLines } from '../../../src/drawing/line-breaks.ts';
 import { scenarioOf } from './scenario-of.ts';
 
 describe('lines', () => {
-  const bent = [{ x: 0, y: 0 }, { x: 30, y: 0 }, { x: 30, y: 40 }];
+  const bent = [
+    { x: 0, y: 0 },
+    { x: 30, y: 0 },
+    { x: 30, y: 40 },
+  ];
 
   test('a cut from a third to all of a 70 px line is two thirds as long and ends where the line ends', () => {
     const cut = cutPath(bent, 1 / 3, 1);
@@ -35,11 +45,23 @@ describe('lines', () => {
   });
 
   test('boxes along a level tube cover its width and nothing beyond its ends', () => {
-    expect(boxesAlong([{ x: 10, y: 5 }, { x: 30, y: 5 }], 8)).toEqual([{ x: 10, y: 1, width: 20, height: 8 }]);
+    expect(
+      boxesAlong(
+        [
+          { x: 10, y: 5 },
+          { x: 30, y: 5 },
+        ],
+        8,
+      ),
+    ).toEqual([{ x: 10, y: 1, width: 20, height: 8 }]);
   });
 
   test('words break into lines no longer than asked', () => {
-    expect(breakLines('Steam scalds: open the lid only when the pot has cooled.', 20)).toEqual(['Steam scalds: open', 'the lid only when', 'the pot has cooled.']);
+    expect(breakLines('Steam scalds: open the lid only when the pot has cooled.', 20)).toEqual([
+      'Steam scalds: open',
+      'the lid only when',
+      'the pot has cooled.',
+    ]);
   });
 });
 
@@ -48,7 +70,16 @@ const tub = { diameter_m: 0.42, height_m: 0.5, freeboard_m: 0.03 };
 const place = { centreX: 300, overflowY: 100, tubBaseY: 350, inletTop: { x: 240, y: 80 }, tip: { x: 480, y: 330 } };
 
 describe('the coil', () => {
-  const coil = { kind: 'coil' as const, tube_m: 0.012, coil_m: 0.25, pitch_m: 0.045, turns: 6.4, height_m: 0.288, topDepth_m: 0.05, length_m: 6.4 * Math.PI * 0.25 };
+  const coil = {
+    kind: 'coil' as const,
+    tube_m: 0.012,
+    coil_m: 0.25,
+    pitch_m: 0.045,
+    turns: 6.4,
+    height_m: 0.288,
+    topDepth_m: 0.05,
+    length_m: 6.4 * Math.PI * 0.25,
+  };
   const shape = coilShape(coil, tub, frame, place);
 
   test('shows a front half for each of 6.4 turns, begun or whole', () => {
@@ -84,10 +115,23 @@ describe('the coil', () => {
 });
 
 describe('a straight condenser', () => {
-  const tube = { kind: 'straight' as const, tube_m: 0.012, tubes: 1, jacket_m: 0.03, length_m: 1, upright: false, slope_rad: 0.1, counterflow: true };
+  const tube = {
+    kind: 'straight' as const,
+    tube_m: 0.012,
+    tubes: 1,
+    jacket_m: 0.03,
+    length_m: 1,
+    upright: false,
+    slope_rad: 0.1,
+    counterflow: true,
+  };
 
   test('is drawn at its length and slope', () => {
-    const shape = straightShape(tube, 1, frame, { inlet: { x: 100, y: 100 }, tip: { x: 620, y: 200 }, hosesAbove: false });
+    const shape = straightShape(tube, 1, frame, {
+      inlet: { x: 100, y: 100 },
+      tip: { x: 620, y: 200 },
+      hosesAbove: false,
+    });
     const [start, end] = shape.runs[0]?.points ?? [];
     expect(Math.hypot((end?.x ?? 0) - (start?.x ?? 0), (end?.y ?? 0) - (start?.y ?? 0))).toBeCloseTo(500, 6);
     expect(((end?.y ?? 0) - (start?.y ?? 0)) / 500).toBeCloseTo(Math.sin(0.1), 6);
@@ -95,12 +139,20 @@ describe('a straight condenser', () => {
   });
 
   test('bears a break where it is drawn shorter than it is', () => {
-    const shape = straightShape({ ...tube, length_m: 9 }, 3, frame, { inlet: { x: 100, y: 100 }, tip: { x: 1700, y: 300 }, hosesAbove: false });
+    const shape = straightShape({ ...tube, length_m: 9 }, 3, frame, {
+      inlet: { x: 100, y: 100 },
+      tip: { x: 1700, y: 300 },
+      hosesAbove: false,
+    });
     expect(shape.breakAt).not.toBeNull();
   });
 
   test('lets the water out on its upper side', () => {
-    const shape = straightShape(tube, 1, frame, { inlet: { x: 100, y: 100 }, tip: { x: 620, y: 200 }, hosesAbove: false });
+    const shape = straightShape(tube, 1, frame, {
+      inlet: { x: 100, y: 100 },
+      tip: { x: 620, y: 200 },
+      hosesAbove: false,
+    });
     const [vapourEnd, outletEnd] = shape.nozzles;
     expect(vapourEnd?.away.y).toBeLessThan(vapourEnd?.at.y ?? 0);
     expect(outletEnd?.away.y).toBeGreaterThan(outletEnd?.at.y ?? 0);
@@ -112,7 +164,8 @@ describe('a straight condenser', () => {
 });
 
 describe('the neck between pot and condenser', () => {
-  const neckOf = (neck: { length_m: number; risingLength_m: number }, width: number) => layoutStill(scenarioOf({ neck }), { width, textScale: 1 }).shapes.neck;
+  const neckOf = (neck: { length_m: number; risingLength_m: number }, width: number) =>
+    layoutStill(scenarioOf({ neck }), { width, textScale: 1 }).shapes.neck;
 
   test('has no break at an ordinary length', () => {
     expect(neckOf({ length_m: 0.8, risingLength_m: 0.25 }, 1440).breaks).toHaveLength(0);
@@ -132,7 +185,10 @@ describe('the neck between pot and condenser', () => {
 
 describe('levels and separator', () => {
   test('the separator stands at its true height and its surface just below the oil spout', () => {
-    const { shapes, pxPerMetre } = layoutStill(scenarioOf({ separator: { height_m: 0.22, bore_m: 0.08 } }), { width: 1440, textScale: 1 });
+    const { shapes, pxPerMetre } = layoutStill(scenarioOf({ separator: { height_m: 0.22, bore_m: 0.08 } }), {
+      width: 1440,
+      textScale: 1,
+    });
     const { glass, surfaceY } = shapes.separator;
     expect(glass.width / pxPerMetre).toBeCloseTo(0.08, 6);
     expect((bottom(glass) - surfaceY) / pxPerMetre).toBeCloseTo(0.96 * 0.22, 6);

@@ -31,7 +31,12 @@ describe('the state of the moving parts at a time', () => {
 
   test('nothing flows before the first boil', () => {
     const before = stillStateAt(quickRun(), firstTime('first-boil') - 15);
-    expect([before.steam_kg_s, before.vapour_kg_s, before.dropsPerSecond, before.frontHeight_m > 0.2]).toEqual([0, 0, 0, false]);
+    expect([before.steam_kg_s, before.vapour_kg_s, before.dropsPerSecond, before.frontHeight_m > 0.2]).toEqual([
+      0,
+      0,
+      0,
+      false,
+    ]);
     expect(condensingShare(before, 5)).toBe(0);
     expect(vapourLeftAt(before, 0.1)).toBe(0);
   });
@@ -50,7 +55,10 @@ describe('the state of the moving parts at a time', () => {
 
   test('a drop is a twentieth of a gram: the count follows the distillate rate', () => {
     const state = stillStateAt(quickRun(), 2300);
-    expect(state.dropsPerSecond).toBeCloseTo(columnAt(quickRun().record, 'condensateRate_kg_s', 2300) / DROP_MASS_KG, 9);
+    expect(state.dropsPerSecond).toBeCloseTo(
+      columnAt(quickRun().record, 'condensateRate_kg_s', 2300) / DROP_MASS_KG,
+      9,
+    );
     expect(state.dropsPerSecond).toBeGreaterThan(1);
   });
 
@@ -80,7 +88,11 @@ describe('alarms', () => {
   });
 
   test('a run that keeps its vapour never shows it', () => {
-    expect([600, 1200, 2400].map((time_s) => stillStateAt(quickRun(), time_s).alarms.escaping)).toEqual([false, false, false]);
+    expect([600, 1200, 2400].map((time_s) => stillStateAt(quickRun(), time_s).alarms.escaping)).toEqual([
+      false,
+      false,
+      false,
+    ]);
   });
 
   test('low water comes before the dry pot, which ends the run', () => {

@@ -12,7 +12,9 @@ describe('sizes of the parts', () => {
   });
 
   test('the coil stands as high as its turns times their pitch', () => {
-    const { condenser } = trueSizes(scenarioOf({ condenser: { length_m: 5, coilDiameter_m: 0.25, coilPitch_m: 0.045 } }));
+    const { condenser } = trueSizes(
+      scenarioOf({ condenser: { length_m: 5, coilDiameter_m: 0.25, coilPitch_m: 0.045 } }),
+    );
     expect(condenser.kind === 'coil' && condenser.height_m).toBeCloseTo(6.3662 * 0.045, 4);
   });
 
@@ -63,7 +65,9 @@ describe('heights above the floor', () => {
   test('a pot too low for its condenser is put on a stand, and a tub too low for its pot likewise', () => {
     const tallTub = trueSizes(scenarioOf({ cooling: { tubHeight_m: 1.2 } }));
     expect(heightsOf(tallTub, 0).potStand).toBeGreaterThan(0.5);
-    const tallPot = trueSizes(scenarioOf({ pot: { height_m: 2, gridHeight_m: 0.12 }, neck: { length_m: 0.5, risingLength_m: 0.2 } }));
+    const tallPot = trueSizes(
+      scenarioOf({ pot: { height_m: 2, gridHeight_m: 0.12 }, neck: { length_m: 0.5, risingLength_m: 0.2 } }),
+    );
     expect(heightsOf(tallPot, 0).condenser).toBeGreaterThan(1);
   });
 });

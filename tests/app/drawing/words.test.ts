@@ -1,7 +1,13 @@
 import { describe, expect, test } from 'vitest';
 import { examples, exampleScenario, simulate } from '../../../sim/index.ts';
 import { cautionAt } from '../../../src/drawing/cautions.ts';
-import { labelSize, LINE_LETTER, LINE_SIZE, NAME_LETTER, NAME_SIZE } from '../../../src/drawing/geometry/label-wishes.ts';
+import {
+  labelSize,
+  LINE_LETTER,
+  LINE_SIZE,
+  NAME_LETTER,
+  NAME_SIZE,
+} from '../../../src/drawing/geometry/label-wishes.ts';
 import type { LabelId } from '../../../src/drawing/geometry/labels.ts';
 import { breakLines } from '../../../src/drawing/line-breaks.ts';
 import { CAUTION_LETTERS, CAUTION_LINES } from '../../../src/drawing/caution-room.ts';
@@ -12,7 +18,17 @@ import { scenarioOf } from './scenario-of.ts';
 
 const thin = (words: string) => words.replaceAll('\u202f', ' ');
 const late = () => stillStateAt(quickRun(), 2300);
-const IDS: readonly LabelId[] = ['heat', 'boiler', 'pot', 'charge', 'neck', 'condenser', 'cooling', 'separator', 'receiver'];
+const IDS: readonly LabelId[] = [
+  'heat',
+  'boiler',
+  'pot',
+  'charge',
+  'neck',
+  'condenser',
+  'cooling',
+  'separator',
+  'receiver',
+];
 
 describe('words beside the parts', () => {
   test('without a run they say what the scenario holds', () => {
@@ -24,8 +40,12 @@ describe('words beside the parts', () => {
 
   test('with a run they say the moment', () => {
     expect(thin(partLine('pot', quickRun().scenario, late(), 'metric'))).toMatch(/^\d+(\.\d+)? (L|mL) water, 100 °C$/u);
-    expect(thin(partLine('condenser', quickRun().scenario, late(), 'metric'))).toMatch(/^condenses in \d\.\d m of 5\.0 m$/u);
-    expect(thin(partLine('cooling', quickRun().scenario, late(), 'metric'))).toMatch(/^1\.50 L\/min, 15 °C to \d+ °C$/u);
+    expect(thin(partLine('condenser', quickRun().scenario, late(), 'metric'))).toMatch(
+      /^condenses in \d\.\d m of 5\.0 m$/u,
+    );
+    expect(thin(partLine('cooling', quickRun().scenario, late(), 'metric'))).toMatch(
+      /^1\.50 L\/min, 15 °C to \d+ °C$/u,
+    );
     expect(thin(partLine('charge', quickRun().scenario, late(), 'metric'))).toBe('400 g, steam through');
   });
 
@@ -36,11 +56,15 @@ describe('words beside the parts', () => {
   test('they say in words that vapour escapes', () => {
     const state = stillStateAt(escapingRun(), escapingRun().summary.end_s - 60);
     expect(thin(partLine('condenser', escapingRun().scenario, state, 'metric'))).toBe('all 0.6 m are not enough');
-    expect(partSentence('condenser', escapingRun().scenario, state, 'metric')).toContain('vapour is escaping from the outlet');
+    expect(partSentence('condenser', escapingRun().scenario, state, 'metric')).toContain(
+      'vapour is escaping from the outlet',
+    );
   });
 
   test('a screen reader hears units as words', () => {
-    expect(spoken('7.9\u202fL water, 99\u202f°C, 1.5\u202fL/min, 3\u202fm/s, 2\u202fm')).toBe('7.9 litres water, 99 °C, 1.5 litres a minute, 3 metres a second, 2 metres');
+    expect(spoken('7.9\u202fL water, 99\u202f°C, 1.5\u202fL/min, 3\u202fm/s, 2\u202fm')).toBe(
+      '7.9 litres water, 99 °C, 1.5 litres a minute, 3 metres a second, 2 metres',
+    );
     expect(partSentence('charge', scenarioOf(), null, 'metric')).toContain('lavender');
   });
 
@@ -56,7 +80,8 @@ describe('words beside the parts', () => {
             const { width } = labelSize(part, 1);
             const name = partName(part, scenario);
             const line = partLine(part, scenario, state, units);
-            if (name.length * NAME_SIZE * NAME_LETTER > width || line.length * LINE_SIZE * LINE_LETTER > width) tooLong.push(`${id} ${part}: ${name} / ${line}`);
+            if (name.length * NAME_SIZE * NAME_LETTER > width || line.length * LINE_SIZE * LINE_LETTER > width)
+              tooLong.push(`${id} ${part}: ${name} / ${line}`);
           }
         }
       }
@@ -66,21 +91,34 @@ describe('words beside the parts', () => {
 });
 
 describe('cautions at the hazard', () => {
-  const words = (hazard: 'lid' | 'flame' | 'tub' | 'outlet', part: 'heat' | 'pot' | 'condenser' | 'separator' | 'cooling' | null, state = late()) =>
-    cautionAt(hazard, quickRun().scenario, state, part, 'metric');
+  const words = (
+    hazard: 'lid' | 'flame' | 'tub' | 'outlet',
+    part: 'heat' | 'pot' | 'condenser' | 'separator' | 'cooling' | null,
+    state = late(),
+  ) => cautionAt(hazard, quickRun().scenario, state, part, 'metric');
 
   test('are silent while nothing is picked and nothing is wrong', () => {
     const state = stillStateAt(quickRun(), 0);
-    expect((['lid', 'flame', 'tub', 'outlet'] as const).map((hazard) => words(hazard, null, state))).toEqual([null, null, null, null]);
+    expect((['lid', 'flame', 'tub', 'outlet'] as const).map((hazard) => words(hazard, null, state))).toEqual([
+      null,
+      null,
+      null,
+      null,
+    ]);
   });
 
   test('say never to close the outlet when the condenser is picked', () => {
-    expect(words('outlet', 'condenser')).toEqual({ words: 'Never close the outlet: the still breathes here.', level: 'general' });
+    expect(words('outlet', 'condenser')).toEqual({
+      words: 'Never close the outlet: the still breathes here.',
+      level: 'general',
+    });
   });
 
   test('keep flames from the receiver only where there is a flame', () => {
     expect(words('flame', 'heat')?.words).toContain('flame');
-    expect(cautionAt('flame', scenarioOf({ heat: { kind: 'induction' } }), null, 'heat', 'metric')?.words).not.toContain('flame');
+    expect(
+      cautionAt('flame', scenarioOf({ heat: { kind: 'induction' } }), null, 'heat', 'metric')?.words,
+    ).not.toContain('flame');
   });
 
   test('warn of scalding steam at the lid when the pot is picked', () => {
@@ -95,21 +133,49 @@ describe('cautions at the hazard', () => {
   });
 
   test('become an alarm at the base when the pot runs dry', () => {
-    const caution = cautionAt('flame', dryRun().scenario, stillStateAt(dryRun(), dryRun().summary.end_s), null, 'metric');
-    expect(caution).toEqual({ words: 'The pot is dry. Heat off, and let it cool before you add water.', level: 'alarm' });
+    const caution = cautionAt(
+      'flame',
+      dryRun().scenario,
+      stillStateAt(dryRun(), dryRun().summary.end_s),
+      null,
+      'metric',
+    );
+    expect(caution).toEqual({
+      words: 'The pot is dry. Heat off, and let it cool before you add water.',
+      level: 'alarm',
+    });
   });
 
   test('say what a coil too tall or too wide for its tub would need', () => {
-    const tall = cautionAt('tub', scenarioOf({ condenser: { length_m: 15 }, cooling: { tubHeight_m: 0.5 } }), null, null, 'metric');
+    const tall = cautionAt(
+      'tub',
+      scenarioOf({ condenser: { length_m: 15 }, cooling: { tubHeight_m: 0.5 } }),
+      null,
+      null,
+      'metric',
+    );
     expect(thin(tall?.words ?? '')).toBe('19.1 turns need 921 mm of water; the tub has 500 mm.');
-    const wide = cautionAt('tub', scenarioOf({ condenser: { coilDiameter_m: 0.5 }, cooling: { tubDiameter_m: 0.42 } }), null, null, 'metric');
+    const wide = cautionAt(
+      'tub',
+      scenarioOf({ condenser: { coilDiameter_m: 0.5 }, cooling: { tubDiameter_m: 0.42 } }),
+      null,
+      null,
+      'metric',
+    );
     expect(thin(wide?.words ?? '')).toBe('The coil is 512 mm across; the tub is 420 mm.');
   });
 
   test('fit the lines kept for them', () => {
-    const state = { ...late(), escaping_kg_s: 0.00345, potGauge_Pa: 12_345, alarms: { escaping: true, pressure: true, potLow: true, potDry: false, tubHot: true } };
+    const state = {
+      ...late(),
+      escaping_kg_s: 0.00345,
+      potGauge_Pa: 12_345,
+      alarms: { escaping: true, pressure: true, potLow: true, potDry: false, tubHot: true },
+    };
     const all = (['lid', 'flame', 'tub', 'outlet'] as const).flatMap((hazard) =>
-      (['heat', 'pot', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) => [late(), state].map((now) => cautionAt(hazard, quickRun().scenario, now, part, 'us')?.words ?? '')),
+      (['heat', 'pot', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) =>
+        [late(), state].map((now) => cautionAt(hazard, quickRun().scenario, now, part, 'us')?.words ?? ''),
+      ),
     );
     expect(all.filter((text) => breakLines(text, CAUTION_LETTERS).length > CAUTION_LINES)).toEqual([]);
   });

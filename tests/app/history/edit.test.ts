@@ -39,7 +39,10 @@ describe('an edit of one field', () => {
 });
 
 describe('a scenario that is already wrong somewhere', () => {
-  const overfull = (): Scenario => ({ ...still(), neck: { ...still().neck, risingLength_m: still().neck.length_m + 1 } });
+  const overfull = (): Scenario => ({
+    ...still(),
+    neck: { ...still().neck, risingLength_m: still().neck.length_m + 1 },
+  });
 
   test('may still be edited elsewhere', () => {
     const edit = change(overfull(), 'pot.emissivity', 0.5);
@@ -56,7 +59,10 @@ describe('an edit of several fields', () => {
   test('is judged as a whole: bore and outside may grow together', () => {
     const { outsideDiameter_m } = still().condenser;
     expect(change(still(), 'condenser.insideDiameter_m', outsideDiameter_m + 0.001).ok).toBe(false);
-    const both = changeMany(still(), { 'condenser.insideDiameter_m': outsideDiameter_m + 0.001, 'condenser.outsideDiameter_m': outsideDiameter_m + 0.003 });
+    const both = changeMany(still(), {
+      'condenser.insideDiameter_m': outsideDiameter_m + 0.001,
+      'condenser.outsideDiameter_m': outsideDiameter_m + 0.003,
+    });
     expect(both.ok && both.scenario.condenser.insideDiameter_m).toBe(outsideDiameter_m + 0.001);
   });
 

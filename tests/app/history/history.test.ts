@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { createHistory, MOST_STEPS, ONE_STEP_MS, pushed, redone, startHistory, undone, type HistoryState } from '../../../src/app/history.ts';
+import {
+  createHistory,
+  MOST_STEPS,
+  ONE_STEP_MS,
+  pushed,
+  redone,
+  startHistory,
+  undone,
+  type HistoryState,
+} from '../../../src/app/history.ts';
 
 interface Step {
   readonly n: number;

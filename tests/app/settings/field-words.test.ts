@@ -27,8 +27,22 @@ describe('a value in words', () => {
     ['charge.botanical', 'rosemary', '“rosemary”'],
     ['note', '', 'empty'],
     ['cooling.ice', [], 'none'],
-    ['cooling.ice', [{ at_s: 0, mass_kg: 4 }, { at_s: 60, mass_kg: 6 }], '10 kg in 2 lots'],
-    ['charge.composition', [{ constituent: 'linalool', share: 0.7 }, { constituent: 'camphor', share: 0.3 }], 'linalool and camphor'],
+    [
+      'cooling.ice',
+      [
+        { at_s: 0, mass_kg: 4 },
+        { at_s: 60, mass_kg: 6 },
+      ],
+      '10 kg in 2 lots',
+    ],
+    [
+      'charge.composition',
+      [
+        { constituent: 'linalool', share: 0.7 },
+        { constituent: 'camphor', share: 0.3 },
+      ],
+      'linalool and camphor',
+    ],
   ])('%s %o', (path, value, expected) => {
     expect(said(valueWords(value, field(path), 'metric'))).toBe(expected);
   });
@@ -36,7 +50,8 @@ describe('a value in words', () => {
   test('every field can say its own value and default, in both systems', () => {
     const scenario = still();
     for (const each of scenarioFields)
-      for (const units of ['metric', 'us'] as const) expect(valueWords(defaultOf(each, scenario), each, units)).not.toMatch(/undefined|NaN|object/u);
+      for (const units of ['metric', 'us'] as const)
+        expect(valueWords(defaultOf(each, scenario), each, units)).not.toMatch(/undefined|NaN|object/u);
   });
 });
 
@@ -44,18 +59,26 @@ describe('the default of a plant’s figure', () => {
   test('is that of the chosen plant in its state', () => {
     const scenario = still({ 'charge.botanical': 'rosemary', 'charge.state': 'dry' });
     expect(defaultOf(field('charge.moisture'), scenario)).toBe(chargeFromBotanical('rosemary', 'dry').moisture);
-    expect(defaultOf(field('charge.release.heldRate_1_s.oxygenate'), scenario)).toBe(chargeFromBotanical('rosemary', 'dry').release?.heldRate_1_s.oxygenate);
+    expect(defaultOf(field('charge.release.heldRate_1_s.oxygenate'), scenario)).toBe(
+      chargeFromBotanical('rosemary', 'dry').release?.heldRate_1_s.oxygenate,
+    );
   });
 
   test('is the schema’s for a plant of one’s own and for the weight', () => {
-    expect(defaultOf(field('charge.moisture'), still({ 'charge.botanical': 'own' }))).toBe(field('charge.moisture').default);
+    expect(defaultOf(field('charge.moisture'), still({ 'charge.botanical': 'own' }))).toBe(
+      field('charge.moisture').default,
+    );
     expect(defaultOf(field('charge.mass_kg'), still())).toBe(field('charge.mass_kg').default);
   });
 });
 
 describe('turning fresh into dried', () => {
   test('brings the dried plant’s figures and keeps the weight', () => {
-    const along = whatGoesAlong('charge.state', 'dry', still({ 'charge.botanical': 'rosemary', 'charge.state': 'fresh' }));
+    const along = whatGoesAlong(
+      'charge.state',
+      'dry',
+      still({ 'charge.botanical': 'rosemary', 'charge.state': 'fresh' }),
+    );
     expect(along?.values['charge.moisture']).toBe(chargeFromBotanical('rosemary', 'dry').moisture);
     expect(Object.keys(along?.values ?? {})).not.toContain('charge.mass_kg');
   });
@@ -70,21 +93,39 @@ describe('a schedule in one line', () => {
   const heat = field('heat.setting');
   test.each([
     [[{ at_s: 0, value: 1, shape: 'step' as const }], '100 % throughout'],
-    [[{ at_s: 0, value: 1, shape: 'step' as const }, { at_s: 1920, value: 0.6, shape: 'step' as const }], '100 %, from 32 min 60 %'],
-    [[{ at_s: 0, value: 1, shape: 'step' as const }, { at_s: 4200, value: 0.4, shape: 'ramp' as const }], '100 %, then evenly to 40 % at 1 h 10 min'],
+    [
+      [
+        { at_s: 0, value: 1, shape: 'step' as const },
+        { at_s: 1920, value: 0.6, shape: 'step' as const },
+      ],
+      '100 %, from 32 min 60 %',
+    ],
+    [
+      [
+        { at_s: 0, value: 1, shape: 'step' as const },
+        { at_s: 4200, value: 0.4, shape: 'ramp' as const },
+      ],
+      '100 %, then evenly to 40 % at 1 h 10 min',
+    ],
   ])('%o', (knots, expected) => {
     expect(said(scheduleWords(knots, heat, 'metric'))).toBe(expected);
   });
 
   test('counts what would make it long', () => {
-    const many = Array.from({ length: 9 }, (_, index) => ({ at_s: index * 600, value: 1 - index / 10, shape: 'step' as const }));
+    const many = Array.from({ length: 9 }, (_, index) => ({
+      at_s: index * 600,
+      value: 1 - index / 10,
+      shape: 'step' as const,
+    }));
     expect(scheduleWords(many, heat, 'metric')).toMatch(/, and 4 more$/u);
   });
 });
 
 describe('a problem in the units on the screen', () => {
   test('names field, value and allowed range', () => {
-    expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'metric'))).toBe('Pot diameter: 9000 mm is not possible; allowed is 50–1500 mm.');
+    expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'metric'))).toBe(
+      'Pot diameter: 9000 mm is not possible; allowed is 50–1500 mm.',
+    );
     expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'us'))).toContain('allowed is 1.969–59.05 in');
   });
 

@@ -21,7 +21,12 @@ describe('every field of a scenario', () => {
 
   test('has a label, a sentence and a source', () => {
     for (const field of scenarioFields) {
-      expect([field.path, field.title.length > 0, field.says.length > 10, field.source.length > 0]).toEqual([field.path, true, true, true]);
+      expect([field.path, field.title.length > 0, field.says.length > 10, field.source.length > 0]).toEqual([
+        field.path,
+        true,
+        true,
+        true,
+      ]);
     }
   });
 

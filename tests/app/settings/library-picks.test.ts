@@ -14,7 +14,9 @@ const picker = (id: string) => {
   return found;
 };
 const row = (pickerId: string, id: string) => {
-  const found = picker(pickerId).rows('metric').find((each) => each.id === id);
+  const found = picker(pickerId)
+    .rows('metric')
+    .find((each) => each.id === id);
   if (!found) throw new Error(`no row ${id}`);
   return found;
 };
@@ -38,7 +40,11 @@ describe('whatever is picked from the library', () => {
     const { columns, rows } = picker(id);
     for (const units of ['metric', 'us'] as const) {
       for (const each of rows(units)) {
-        expect([each.id, each.facts.length, each.facts.filter((fact) => fact === '' || /NaN|undefined|–$/u.test(fact))]).toEqual([each.id, columns.length, []]);
+        expect([
+          each.id,
+          each.facts.length,
+          each.facts.filter((fact) => fact === '' || /NaN|undefined|–$/u.test(fact)),
+        ]).toEqual([each.id, columns.length, []]);
         expect(each.origins.every(({ provenance }) => provenance.source.length > 0)).toBe(true);
       }
     }
@@ -49,14 +55,21 @@ describe('whatever is picked from the library', () => {
     const { rows, knownBy } = picker(id);
     for (const { id: rowId, values } of rows('metric')) {
       const edit = changeMany(scenario, madeToFit(scenario, values, 'metric').values);
-      expect([rowId, edit.ok && isInUse(values, knownBy, (path) => valueAtPath(edit.scenario, path))]).toEqual([rowId, true]);
+      expect([rowId, edit.ok && isInUse(values, knownBy, (path) => valueAtPath(edit.scenario, path))]).toEqual([
+        rowId,
+        true,
+      ]);
     }
   });
 });
 
 describe('a pick that needs more than itself', () => {
   test('a small pot takes less water and plant, and says so', () => {
-    const { values, notes } = madeToFit(still({ 'pot.water_kg': 8, 'charge.mass_kg': 2 }), row('vessel', 'catering-pot-20').values, 'metric');
+    const { values, notes } = madeToFit(
+      still({ 'pot.water_kg': 8, 'charge.mass_kg': 2 }),
+      row('vessel', 'catering-pot-20').values,
+      'metric',
+    );
     expect(Number(values['pot.water_kg'])).toBeLessThan(3);
     expect(said(notes.join('; '))).toMatch(/the water to .* L/u);
   });
@@ -109,7 +122,9 @@ describe('entries of one’s own', () => {
     const store = memory();
     const own = createOwnEntries(store);
     expect(own.keep('tube', '  Scrap yard coil ', { 'condenser.insideDiameter_m': 0.009 })).toBe(true);
-    expect(createOwnEntries(store).list('tube')).toEqual([{ id: 'scrap-yard-coil', name: 'Scrap yard coil', values: { 'condenser.insideDiameter_m': 0.009 } }]);
+    expect(createOwnEntries(store).list('tube')).toEqual([
+      { id: 'scrap-yard-coil', name: 'Scrap yard coil', values: { 'condenser.insideDiameter_m': 0.009 } },
+    ]);
     expect(own.list('tub')).toEqual([]);
     expect(own.remove('tube', 'scrap-yard-coil')).toBe(true);
     expect(own.list('tube')).toEqual([]);
@@ -123,11 +138,14 @@ describe('entries of one’s own', () => {
     expect(own.keep('vessel', '  ', {})).toBe(false);
   });
 
-  test.each(['not json', '[]', '{"tube":7}', '{"tube":[{"id":1}]}', 'null'])('that were damaged (%s) are left out without a word', (text) => {
-    const store = memory();
-    store.kept.set('limbeck.own', text);
-    expect(createOwnEntries(store).list('tube')).toEqual([]);
-  });
+  test.each(['not json', '[]', '{"tube":7}', '{"tube":[{"id":1}]}', 'null'])(
+    'that were damaged (%s) are left out without a word',
+    (text) => {
+      const store = memory();
+      store.kept.set('limbeck.own', text);
+      expect(createOwnEntries(store).list('tube')).toEqual([]);
+    },
+  );
 
   test('that a full browser refuses are reported', () => {
     const full: TextStore = {

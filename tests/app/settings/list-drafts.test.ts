@@ -2,7 +2,16 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { constituents } from '../../../sim/index.ts';
 import { change } from '../../../src/app/edit.ts';
-import { addsUp, normalised, shareSum, withAnother, withConstituent, without, withShare, type Composition } from '../../../src/panels/settings/composition-draft.ts';
+import {
+  addsUp,
+  normalised,
+  shareSum,
+  withAnother,
+  withConstituent,
+  without,
+  withShare,
+  type Composition,
+} from '../../../src/panels/settings/composition-draft.ts';
 import { constituentIds, constituentName } from '../../../src/panels/settings/constituent-names.ts';
 import { withAnotherLot, withLot, withoutLot } from '../../../src/panels/settings/ice-lots.ts';
 import { still } from './still.ts';
@@ -20,11 +29,15 @@ describe('shares of an oil', () => {
   test('scaled to one are taken by the model, whatever they were', () => {
     const share = fc.double({ min: 0.0001, max: 1, noNaN: true });
     fc.assert(
-      fc.property(fc.uniqueArray(fc.constantFrom(...constituentIds), { minLength: 1, maxLength: 12 }), fc.array(share, { minLength: 12, maxLength: 12 }), (ids, shares) => {
-        const rows = normalised(ids.map((constituent, index) => ({ constituent, share: shares[index] ?? 0.1 })));
-        expect(Math.abs(shareSum(rows) - 1)).toBeLessThan(1e-12);
-        expect(change(still(), 'charge.composition', rows).ok).toBe(true);
-      }),
+      fc.property(
+        fc.uniqueArray(fc.constantFrom(...constituentIds), { minLength: 1, maxLength: 12 }),
+        fc.array(share, { minLength: 12, maxLength: 12 }),
+        (ids, shares) => {
+          const rows = normalised(ids.map((constituent, index) => ({ constituent, share: shares[index] ?? 0.1 })));
+          expect(Math.abs(shareSum(rows) - 1)).toBeLessThan(1e-12);
+          expect(change(still(), 'charge.composition', rows).ok).toBe(true);
+        },
+      ),
       { numRuns: 60 },
     );
   });
@@ -34,7 +47,12 @@ describe('shares of an oil', () => {
   });
 
   test('rounded on the screen still add up', () => {
-    expect(addsUp([{ constituent: 'linalool', share: 0.3333 }, { constituent: 'camphor', share: 0.66668 }])).toBe(true);
+    expect(
+      addsUp([
+        { constituent: 'linalool', share: 0.3333 },
+        { constituent: 'camphor', share: 0.66668 },
+      ]),
+    ).toBe(true);
     expect(addsUp(two)).toBe(false);
   });
 
@@ -58,7 +76,10 @@ describe('shares of an oil', () => {
 
 describe('lots of ice', () => {
   test('stay in the order they go in', () => {
-    const lots = [{ at_s: 600, mass_kg: 5 }, { at_s: 1200, mass_kg: 3 }];
+    const lots = [
+      { at_s: 600, mass_kg: 5 },
+      { at_s: 1200, mass_kg: 3 },
+    ];
     expect(withLot(lots, 0, { at_s: 1800 }).map(({ at_s }) => at_s)).toEqual([1200, 1800]);
     expect(withoutLot(lots, 0)).toEqual([lots[1]]);
   });

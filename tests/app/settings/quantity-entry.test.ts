@@ -7,7 +7,11 @@ import type { AskedQuantity } from '../../../src/units/index.ts';
 const diameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 
 /** A field over a plain variable that refuses what `refuse` says. */
-function field(value: number | null, asked: AskedQuantity = diameter, refuse: (value: number | null) => string | null = () => null) {
+function field(
+  value: number | null,
+  asked: AskedQuantity = diameter,
+  refuse: (value: number | null) => string | null = () => null,
+) {
   const kept = { value, commits: [] as (number | null)[], nudges: 0 };
   const entry: QuantityEntry = createQuantityEntry({
     get value() {
@@ -70,7 +74,14 @@ describe('a number field', () => {
   });
 
   test('left open is empty and is null', async () => {
-    const barometer: AskedQuantity = { title: 'Barometer', unit: 'Pa', path: 'site.barometer_Pa', min: 55_000, max: 108_000, nullable: true };
+    const barometer: AskedQuantity = {
+      title: 'Barometer',
+      unit: 'Pa',
+      path: 'site.barometer_Pa',
+      min: 55_000,
+      max: 108_000,
+      nullable: true,
+    };
     const { kept, entry } = field(101_300, barometer);
     entry.type('');
     await entry.finish();
@@ -109,7 +120,15 @@ describe('a number field', () => {
 
 describe('a nudge', () => {
   test.each([
-    [320, 1, 330], [320, -1, 310], [1.5, 1, 1.6], [1.4, 1, 1.5], [100, -1, 99], [99, 1, 100], [0.25, -1, 0.24], [33, 1, 34], [-5, 1, -4.9],
+    [320, 1, 330],
+    [320, -1, 310],
+    [1.5, 1, 1.6],
+    [1.4, 1, 1.5],
+    [100, -1, 99],
+    [99, 1, 100],
+    [0.25, -1, 0.24],
+    [33, 1, 34],
+    [-5, 1, -4.9],
   ] as const)('of %d by %d is %d', (from, direction, to) => {
     expect(nudged(from, direction)).toBe(to);
   });

@@ -12,12 +12,36 @@ math.createUnit('inH2O', { definition: '249.08891 Pa' });
 
 /** Our labels in mathjs notation, written out by hand. */
 const IN_MATHJS: Readonly<Record<string, string>> = {
-  'µm': 'um', '°': 'deg', 'fl oz': 'floz', 'fl oz/min': 'floz/min', 'in Hg': 'inHg', 'in H₂O': 'inH2O', 'kg/m³': 'kg/m^3', 'lb/ft³': 'lb/ft^3',
-  'kW/m²': 'kW/m^2', 'W/in²': 'W/in^2', 'm² K/W': 'm^2 K/W', 'ft² h °F/BTU': 'ft^2 h degR/BTU', 'BTU/(h ft °F)': 'BTU/(h ft degR)',
-  'BTU/(lb °F)': 'BTU/(lb degR)', '1/min': 'min^-1', '1/h': 'hour^-1', 'per kWh': 'kWh^-1', 'per m': 'm^-1', 'per ft': 'ft^-1', 'per m³': 'm^-3',
+  µm: 'um',
+  '°': 'deg',
+  'fl oz': 'floz',
+  'fl oz/min': 'floz/min',
+  'in Hg': 'inHg',
+  'in H₂O': 'inH2O',
+  'kg/m³': 'kg/m^3',
+  'lb/ft³': 'lb/ft^3',
+  'kW/m²': 'kW/m^2',
+  'W/in²': 'W/in^2',
+  'm² K/W': 'm^2 K/W',
+  'ft² h °F/BTU': 'ft^2 h degR/BTU',
+  'BTU/(h ft °F)': 'BTU/(h ft degR)',
+  'BTU/(lb °F)': 'BTU/(lb degR)',
+  '1/min': 'min^-1',
+  '1/h': 'hour^-1',
+  'per kWh': 'kWh^-1',
+  'per m': 'm^-1',
+  'per ft': 'ft^-1',
+  'per m³': 'm^-3',
 };
 const SI_IN_MATHJS: Readonly<Record<string, string>> = {
-  'm³': 'm^3', 'kg/m³': 'kg/m^3', 'W/m²': 'W/m^2', 'm² K/W': 'm^2 K/W', '1/s': 's^-1', '1/J': 'J^-1', '1/m': 'm^-1', '1/m³': 'm^-3',
+  'm³': 'm^3',
+  'kg/m³': 'kg/m^3',
+  'W/m²': 'W/m^2',
+  'm² K/W': 'm^2 K/W',
+  '1/s': 's^-1',
+  '1/J': 'J^-1',
+  '1/m': 'm^-1',
+  '1/m³': 'm^-3',
 };
 const LITRES_FOR_KILOGRAMS = new Set(['water', 'coolantFlow', 'distillateFlow']);
 
@@ -33,7 +57,9 @@ function sizeByMathjs(label: string, kindName: string, si: string): number {
 }
 
 const shownScales = Object.entries<Kind>(KINDS).flatMap(([name, kind]) =>
-  [...new Set([...kind.metric, ...kind.us])].filter(({ label }) => label !== '').map((scale) => ({ name, si: kind.si, scale, label: scale.label })),
+  [...new Set([...kind.metric, ...kind.us])]
+    .filter(({ label }) => label !== '')
+    .map((scale) => ({ name, si: kind.si, scale, label: scale.label })),
 );
 
 describe('the size of every shown unit agrees with mathjs', () => {

@@ -9,6 +9,9 @@ const diameter = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min
 
 test('when the file that knows units can\u2019t be fetched, the field says so and still takes bare numbers', async () => {
   const parsed = await parseQuantity('12 in', diameter, 'metric');
-  expect(parsed).toEqual({ ok: false, message: "Pot diameter: other units can't be read just now; type the number in mm; allowed is 50–1500\u202fmm." });
+  expect(parsed).toEqual({
+    ok: false,
+    message: "Pot diameter: other units can't be read just now; type the number in mm; allowed is 50–1500\u202fmm.",
+  });
   expect(await parseQuantity('400', diameter, 'metric')).toEqual({ ok: true, value: 0.4, note: null });
 });

@@ -20,7 +20,11 @@ const within = (min: number, max: number): fc.Arbitrary<number> =>
   );
 
 /** Half of the last digit printed, in the shown unit; spans of time are printed to the minute from ten minutes up. */
-const halfOfLastDigit = (text: string, value: number, field: { readonly path: string; readonly unit: string }): number => {
+const halfOfLastDigit = (
+  text: string,
+  value: number,
+  field: { readonly path: string; readonly unit: string },
+): number => {
   if (field.unit === 's' && FIELD_KINDS[field.path] === undefined) return value >= 599 ? 0.5 : 0.5 / 60;
   const decimals = /\.(\d+)/u.exec(text)?.[1]?.length ?? 0;
   return 0.5 * 10 ** -decimals;

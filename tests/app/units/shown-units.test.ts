@@ -1,5 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { displayUnit, formatDuration, formatQuantity, formatRange, formatTemperatureDifference, type UnitSystem } from '../../../src/units/index.ts';
+import {
+  displayUnit,
+  formatDuration,
+  formatQuantity,
+  formatRange,
+  formatTemperatureDifference,
+  type UnitSystem,
+} from '../../../src/units/index.ts';
 
 /** Thin space (U+2009) between value and unit, as a reader of these tests sees it: a plain space. */
 const said = (text: string): string => text.replace(/[\u202f\u00a0]/gu, ' ');
@@ -57,7 +64,8 @@ describe('a quantity is said as people say it', () => {
   });
 
   test('a missing, infinite or broken number is a dash, never “NaN”', () => {
-    for (const value of [null, undefined, Number.NaN, Infinity]) expect(formatQuantity(value, 'kg', 'metric')).toBe('–');
+    for (const value of [null, undefined, Number.NaN, Infinity])
+      expect(formatQuantity(value, 'kg', 'metric')).toBe('–');
   });
 
   test('a unit that is not known is shown as it stands', () => {
@@ -71,8 +79,18 @@ describe('a quantity is said as people say it', () => {
 
 describe('a span of time', () => {
   test.each([
-    [0, '0 s'], [0.5, '0.50 s'], [45, '45 s'], [59.8, '1 min'], [90, '1 min 30 s'], [599.7, '10 min'], [3120, '52 min'],
-    [3599, '1 h'], [6720, '1 h 52 min'], [7200, '2 h'], [259_200, '72 h'], [-90, '−1 min 30 s'],
+    [0, '0 s'],
+    [0.5, '0.50 s'],
+    [45, '45 s'],
+    [59.8, '1 min'],
+    [90, '1 min 30 s'],
+    [599.7, '10 min'],
+    [3120, '52 min'],
+    [3599, '1 h'],
+    [6720, '1 h 52 min'],
+    [7200, '2 h'],
+    [259_200, '72 h'],
+    [-90, '−1 min 30 s'],
   ])('%d s is %s', (seconds, expected) => {
     expect(said(formatDuration(seconds))).toBe(expected);
   });

@@ -5,7 +5,13 @@ import { parseQuantity, type AskedQuantity, type UnitSystem } from '../../../src
 const potDiameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 const length: AskedQuantity = { title: 'Length', unit: 'm', path: 'size' };
 const power: AskedQuantity = { title: 'Rated power', unit: 'W', path: 'heat.ratedPower_W', min: 50, max: 60_000 };
-const air: AskedQuantity = { title: 'Air temperature', unit: 'K', path: 'site.airTemperature_K', min: 253.15, max: 318.15 };
+const air: AskedQuantity = {
+  title: 'Air temperature',
+  unit: 'K',
+  path: 'site.airTemperature_K',
+  min: 253.15,
+  max: 318.15,
+};
 const rise: AskedQuantity = { title: 'Rise', unit: 'K', path: 'temperatureDifference' };
 const water: AskedQuantity = { title: 'Water in the pot', unit: 'kg', path: 'pot.water_kg', min: 0.05, max: 1500 };
 const charge: AskedQuantity = { title: 'Charge', unit: 'kg', path: 'charge.mass_kg', min: 0, max: 1000 };
@@ -14,7 +20,14 @@ const runLength: AskedQuantity = { title: 'Run length', unit: 's', path: 'run.du
 const fill: AskedQuantity = { title: 'Tub filled to', unit: '1', path: 'cooling.tubFill', min: 0.1, max: 1 };
 const oilContent: AskedQuantity = { title: 'Oil content', unit: 'kg/kg', path: 'charge.oilContent', min: 0, max: 0.3 };
 const tubes: AskedQuantity = { title: 'Tubes', unit: '1', path: 'condenser.tubes', min: 1, max: 200, kind: 'integer' };
-const barometer: AskedQuantity = { title: 'Barometer', unit: 'Pa', path: 'site.barometer_Pa', min: 55_000, max: 108_000, nullable: true };
+const barometer: AskedQuantity = {
+  title: 'Barometer',
+  unit: 'Pa',
+  path: 'site.barometer_Pa',
+  min: 55_000,
+  max: 108_000,
+  nullable: true,
+};
 
 const read = async (typed: string, asked: AskedQuantity, system: UnitSystem = 'metric') => {
   const parsed = await parseQuantity(typed, asked, system);
@@ -122,7 +135,12 @@ describe('a refusal names field, value and allowed range in the shown unit', () 
     ['5 m', potDiameter, 'us', 'Pot diameter: 196.9 in is too much; allowed is 1.969–59.05 in.'],
     ['1 mm', potDiameter, 'metric', 'Pot diameter: 1 mm is too little; allowed is 50–1500 mm.'],
     ['1.2 kW', potDiameter, 'metric', 'Pot diameter: “1.2 kW” is not a length; allowed is 50–1500 mm.'],
-    ['2 parsnips', potDiameter, 'metric', 'Pot diameter: the unit “parsnips” is not known here; allowed is 50–1500 mm.'],
+    [
+      '2 parsnips',
+      potDiameter,
+      'metric',
+      'Pot diameter: the unit “parsnips” is not known here; allowed is 50–1500 mm.',
+    ],
     ['', potDiameter, 'metric', 'Pot diameter: a number is needed; allowed is 50–1500 mm.'],
     ['2.5', tubes, 'metric', 'Tubes: 2.5 is not a whole number; allowed is 1–200.'],
     ['30', barometer, 'metric', 'Barometer: 30 hPa is too little; allowed is 550–1080 hPa, or leave it empty.'],
@@ -145,13 +163,49 @@ describe('a refusal names field, value and allowed range in the shown unit', () 
 
 describe('whatever is typed', () => {
   test('ends in a finite number inside the range or in a sentence, never in an exception', async () => {
-    const pieces = fc.array(fc.constantFrom('1', '0', '/', ' ', '.', ',', '-', 'mm', 'in', 'kW', 'h', '°', 'C', '(', ')', '^', '²', 'per', '%', 'constructor', 'e', '½'), { maxLength: 8 });
+    const pieces = fc.array(
+      fc.constantFrom(
+        '1',
+        '0',
+        '/',
+        ' ',
+        '.',
+        ',',
+        '-',
+        'mm',
+        'in',
+        'kW',
+        'h',
+        '°',
+        'C',
+        '(',
+        ')',
+        '^',
+        '²',
+        'per',
+        '%',
+        'constructor',
+        'e',
+        '½',
+      ),
+      { maxLength: 8 },
+    );
     await fc.assert(
-      fc.asyncProperty(fc.oneof(fc.string({ unit: 'grapheme', maxLength: 20 }), pieces.map((list) => list.join(''))), fc.constantFrom(potDiameter, power, air, runLength, fill), async (typed, asked) => {
-        const parsed = await parseQuantity(typed, asked, 'metric');
-        if (parsed.ok) expect(parsed.value).toSatisfy((value: number) => value >= (asked.min ?? -Infinity) && value <= (asked.max ?? Infinity));
-        else expect(parsed.message.startsWith(`${asked.title}: `)).toBe(true);
-      }),
+      fc.asyncProperty(
+        fc.oneof(
+          fc.string({ unit: 'grapheme', maxLength: 20 }),
+          pieces.map((list) => list.join('')),
+        ),
+        fc.constantFrom(potDiameter, power, air, runLength, fill),
+        async (typed, asked) => {
+          const parsed = await parseQuantity(typed, asked, 'metric');
+          if (parsed.ok)
+            expect(parsed.value).toSatisfy(
+              (value: number) => value >= (asked.min ?? -Infinity) && value <= (asked.max ?? Infinity),
+            );
+          else expect(parsed.message.startsWith(`${asked.title}: `)).toBe(true);
+        },
+      ),
       { numRuns: 1500 },
     );
   });

@@ -5,7 +5,8 @@ import { scenarioWith } from '../bench/made-up-run.ts';
 
 describe('running a scenario', () => {
   test('that holds mistakes answers with them, whatever it is', () => {
-    for (const input of [null, 'text', [], { pot: { diameter_m: -1 } }]) expect(runScenario(input).kind).toBe('invalid');
+    for (const input of [null, 'text', [], { pot: { diameter_m: -1 } }])
+      expect(runScenario(input).kind).toBe('invalid');
   });
 
   test('in full keeps the step of the scenario', () => {
@@ -27,6 +28,8 @@ describe('running a scenario', () => {
 
 test('a quick look is not made where it gains nothing', () => {
   expect(quickLook(scenarioWith({ run: { duration_s: 1200 } }))).toBeNull();
-  expect(quickLook(scenarioWith({ advanced: { step_s: 10, recordEvery_s: 10 }, run: { duration_s: 86_400 } }))).toBeNull();
+  expect(
+    quickLook(scenarioWith({ advanced: { step_s: 10, recordEvery_s: 10 }, run: { duration_s: 86_400 } })),
+  ).toBeNull();
   expect(quickLook(scenarioWith({ advanced: { step_s: 0.5, recordEvery_s: 1 } }))?.advanced.step_s).toBe(1);
 });

@@ -1,5 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { calibrate, chargeFromBotanical, heatFromSource, publishedCurves, readScenario, simulate, type Fit, type FitName, type LoggedPoint, type Scenario } from '../../../sim/index.ts';
+import {
+  calibrate,
+  chargeFromBotanical,
+  heatFromSource,
+  publishedCurves,
+  readScenario,
+  simulate,
+  type Fit,
+  type FitName,
+  type LoggedPoint,
+  type Scenario,
+} from '../../../sim/index.ts';
 
 /**
  * A stand-in for the laboratory still of the juniper curves (Semerdjieva and others, Molecules 24 (2019) 986): 0.1 kg
@@ -10,10 +21,26 @@ function laboratory(): Scenario {
   const read = readScenario({
     name: 'Ground juniper in a two-litre flask',
     heat: { ...heatFromSource('electric-plate'), ratedPower_W: 500, lag_s: 60 },
-    pot: { layout: 'water', diameter_m: 0.16, height_m: 0.17, material: 'borosilicate-glass', wallThickness_m: 0.002, emissivity: 0.9, water_kg: 1.2, minimumDepth_m: 0.01 },
+    pot: {
+      layout: 'water',
+      diameter_m: 0.16,
+      height_m: 0.17,
+      material: 'borosilicate-glass',
+      wallThickness_m: 0.002,
+      emissivity: 0.9,
+      water_kg: 1.2,
+      minimumDepth_m: 0.01,
+    },
     charge: { ...chargeFromBotanical('juniper-berry', 'dry'), mass_kg: 0.1 },
     neck: { bore_m: 0.012, length_m: 0.3, risingLength_m: 0.1, material: 'borosilicate-glass' },
-    condenser: { kind: 'jacketed-tube', insideDiameter_m: 0.01, outsideDiameter_m: 0.013, material: 'borosilicate-glass', length_m: 0.6, jacketDiameter_m: 0.028 },
+    condenser: {
+      kind: 'jacketed-tube',
+      insideDiameter_m: 0.01,
+      outsideDiameter_m: 0.013,
+      material: 'borosilicate-glass',
+      length_m: 0.6,
+      jacketDiameter_m: 0.028,
+    },
     separator: { bore_m: 0.03, height_m: 0.12, inletDepth_m: 0.03, returnShare: 1 },
     run: { duration_s: 18_000 },
     advanced: { step_s: 4, segments: 20 },
@@ -30,7 +57,10 @@ const stated = { oil_kg: { absolute: 0.02e-2 * dry, relative: 0.03 } };
 
 function fitTo(id: string): Fit {
   const curve = publishedCurves.find((entry) => entry.id === id);
-  const points: LoggedPoint[] = (curve?.points ?? []).map(([minutes, percent]) => ({ time_s: firstDrop + minutes * 60, oil_kg: (percent / 100) * dry }));
+  const points: LoggedPoint[] = (curve?.points ?? []).map(([minutes, percent]) => ({
+    time_s: firstDrop + minutes * 60,
+    oil_kg: (percent / 100) * dry,
+  }));
   const fit = calibrate(scenario, points, ['oilContent', 'release'], stated);
   if (!fit.ok) throw new Error(fit.message);
   return fit;

@@ -1,5 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { compareRuns, exampleScenario, gentleAgainstHard, simulate, type CompareRow, type RunResult } from '../../../sim/index.ts';
+import {
+  compareRuns,
+  exampleScenario,
+  gentleAgainstHard,
+  simulate,
+  type CompareRow,
+  type RunResult,
+} from '../../../sim/index.ts';
 
 const runs = ['gentle-lavender', 'hard-boiled-lavender', 'rosemary-jacket'].map((id) => simulate(exampleScenario(id)));
 const [gentle, hard] = runs as [RunResult, RunResult, RunResult];
@@ -19,7 +26,8 @@ describe('the table of a comparison', () => {
 
   it('has a share for every constituent of any of the oils, adding to one in each run', () => {
     const shares = comparison.rows.filter(({ id }) => id.startsWith('share-'));
-    for (let run = 0; run < 3; run++) expect(shares.reduce((sum, { values }) => sum + (values[run] as number), 0)).toBeCloseTo(1, 9);
+    for (let run = 0; run < 3; run++)
+      expect(shares.reduce((sum, { values }) => sum + (values[run] as number), 0)).toBeCloseTo(1, 9);
     expect(row('share-linalool').values[0]).toBeGreaterThan(0.2);
     expect(row('share-cineole_1_8').title).toContain('in the oil');
   });
@@ -32,7 +40,10 @@ describe('the table of a comparison', () => {
   });
 
   it('tells runs of one name apart', () => {
-    expect(compareRuns([gentle, gentle]).runs.map(({ name }) => name)).toEqual(['Gentle lavender (1)', 'Gentle lavender (2)']);
+    expect(compareRuns([gentle, gentle]).runs.map(({ name }) => name)).toEqual([
+      'Gentle lavender (1)',
+      'Gentle lavender (2)',
+    ]);
   });
 
   it('compares two to four runs, no fewer and no more', () => {
@@ -63,7 +74,8 @@ describe('gentle against hard', () => {
   });
 
   it('sends 40 % of full power’s steam to the condenser', () => {
-    const middle = (result: RunResult, name: 'vapourRate_kg_s') => result.record.columns[name][Math.floor(result.record.rows * 0.7)] as number;
+    const middle = (result: RunResult, name: 'vapourRate_kg_s') =>
+      result.record.columns[name][Math.floor(result.record.rows * 0.7)] as number;
     expect(middle(soft, 'vapourRate_kg_s') / middle(fierce, 'vapourRate_kg_s')).toBeCloseTo(0.4, 1);
   });
 
@@ -75,14 +87,22 @@ describe('gentle against hard', () => {
   });
 
   it('doubles and halves the rate of a controller that holds one', () => {
-    const holding = gentleAgainstHard({ ...gentle.scenario, heat: { ...gentle.scenario.heat, control: 'hold-rate', targetRate_kg_s: 0.0003 } });
+    const holding = gentleAgainstHard({
+      ...gentle.scenario,
+      heat: { ...gentle.scenario.heat, control: 'hold-rate', targetRate_kg_s: 0.0003 },
+    });
     expect(holding.gentle.heat.targetRate_kg_s).toBeCloseTo(0.00015, 12);
     expect(holding.hard.heat.targetRate_kg_s).toBeCloseTo(0.0006, 12);
   });
 
   it('keeps the duration of a still that never boils', () => {
     const cold = gentleAgainstHard({ ...gentle.scenario, run: { ...gentle.scenario.run, duration_s: 300 } });
-    expect(cold.gentle.run).toEqual({ duration_s: 300, stopAtShare: null, stopAtOilRate_kg_s: null, stopAtDistillate_kg: null });
+    expect(cold.gentle.run).toEqual({
+      duration_s: 300,
+      stopAtShare: null,
+      stopAtOilRate_kg_s: null,
+      stopAtDistillate_kg: null,
+    });
     expect(cold.gentle.heat.setting).toEqual([{ at_s: 0, value: 0.4, shape: 'step' }]);
   });
 

@@ -6,7 +6,8 @@ describe('the generator', () => {
   it('gives the words of the authors’ reference program from the states 0, 1, 2, 3 and four arbitrary words', () => {
     const small = new Xoshiro128([0, 1, 2, 3]);
     expect(Array.from({ length: 13 }, () => small.word())).toEqual([
-      5760, 17280, 2966400, 32451840, 2604340873, 3891234569, 1254043636, 216095511, 3291724652, 2070429911, 3403762308, 371730125, 2871333640,
+      5760, 17280, 2966400, 32451840, 2604340873, 3891234569, 1254043636, 216095511, 3291724652, 2070429911, 3403762308,
+      371730125, 2871333640,
     ]);
     const large = new Xoshiro128([0x964d4a0c, 0xd40ab895, 0xad7fdecb, 0x3006f0f0]);
     expect(Array.from({ length: 4 }, () => large.word())).toEqual([0xf1391922, 0x6fe53806, 0xa5be2840, 0xf510ee70]);
@@ -34,7 +35,8 @@ describe('the generator', () => {
 
 describe('normal scores', () => {
   it('turn the normal distribution round to a part in 1e13, also in the tails', () => {
-    for (const p of [1e-300, 1e-100, 1e-20, 1e-9, 1e-4, 0.05, 0.3, 0.5]) expect(normalShareBelow(normalScore(p)) / p).toBeCloseTo(1, 12);
+    for (const p of [1e-300, 1e-100, 1e-20, 1e-9, 1e-4, 0.05, 0.3, 0.5])
+      expect(normalShareBelow(normalScore(p)) / p).toBeCloseTo(1, 12);
     for (let k = 1; k < 200; k++) expect(normalScore(k / 200)).toBeCloseTo(-normalScore(1 - k / 200), 11);
   });
 
@@ -47,7 +49,9 @@ describe('the Latin hypercube', () => {
   it('has one point in every slice of every dimension', () => {
     const points = latinHypercube(50, 4, Xoshiro128.fromSeed(3));
     for (let d = 0; d < 4; d++)
-      expect(points.map((point) => Math.floor((point[d] as number) * 50)).sort((a, b) => a - b)).toEqual(Array.from({ length: 50 }, (_, k) => k));
+      expect(points.map((point) => Math.floor((point[d] as number) * 50)).sort((a, b) => a - b)).toEqual(
+        Array.from({ length: 50 }, (_, k) => k),
+      );
   });
 
   it('does not tie one dimension to another', () => {

@@ -1,9 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { UNCERTAIN_IDS, uncertainties, valueAtShare, withDrawn, type Uncertain } from '../../../sim/answers/ensemble-factors.ts';
+import {
+  UNCERTAIN_IDS,
+  uncertainties,
+  valueAtShare,
+  withDrawn,
+  type Uncertain,
+} from '../../../sim/answers/ensemble-factors.ts';
 import { exampleScenario, findBotanical, readScenario, type Scenario } from '../../../sim/index.ts';
 
 const lavender = exampleScenario('gentle-lavender');
-const doubt = (scenario: Scenario, id: (typeof UNCERTAIN_IDS)[number]): Uncertain => uncertainties(scenario).find((entry) => entry.id === id) as Uncertain;
+const doubt = (scenario: Scenario, id: (typeof UNCERTAIN_IDS)[number]): Uncertain =>
+  uncertainties(scenario).find((entry) => entry.id === id) as Uncertain;
 
 describe('doubts about a plan', () => {
   it('take their width from the library’s bands where the plant has one', () => {
@@ -17,7 +24,8 @@ describe('doubts about a plan', () => {
 
   it('fall back on stated judgement for a plant of one’s own', () => {
     const own = { ...lavender, charge: { ...lavender.charge, botanical: 'own' } };
-    for (const entry of uncertainties(own)) expect(entry.source, entry.id).toMatch(/judgement|assumption|nobody has measured/);
+    for (const entry of uncertainties(own))
+      expect(entry.source, entry.id).toMatch(/judgement|assumption|nobody has measured/);
   });
 
   it('state a source and a width about no change, every one', () => {
@@ -48,8 +56,14 @@ describe('a scenario with drawn values', () => {
     const fitted = { ...lavender, factors: { ...lavender.factors, oilContent: 1.2 } };
     const drawn = withDrawn(fitted, { oilContent: 0.5, heldRate: 2, tapTemperature: 3 });
     expect(drawn.factors.oilContent).toBeCloseTo(0.6, 12);
-    expect(drawn.charge.release.heldRate_1_s.oxygenate).toBeCloseTo(2 * lavender.charge.release.heldRate_1_s.oxygenate, 12);
-    expect(drawn.cooling.tapTemperature_K[0]?.value).toBeCloseTo((lavender.cooling.tapTemperature_K[0]?.value as number) + 3, 9);
+    expect(drawn.charge.release.heldRate_1_s.oxygenate).toBeCloseTo(
+      2 * lavender.charge.release.heldRate_1_s.oxygenate,
+      12,
+    );
+    expect(drawn.cooling.tapTemperature_K[0]?.value).toBeCloseTo(
+      (lavender.cooling.tapTemperature_K[0]?.value as number) + 3,
+      9,
+    );
     expect(drawn.cooling.startTemperature_K).toBeCloseTo(lavender.cooling.startTemperature_K + 3, 9);
   });
 

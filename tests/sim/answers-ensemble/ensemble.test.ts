@@ -1,5 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { coarseScenario, ensembleDesign, ensembleTimes, GRID_POINTS, headlineOf, HEADLINE_NAMES, memberScenario, runMember } from '../../../sim/answers/ensemble.ts';
+import {
+  coarseScenario,
+  ensembleDesign,
+  ensembleTimes,
+  GRID_POINTS,
+  headlineOf,
+  HEADLINE_NAMES,
+  memberScenario,
+  runMember,
+} from '../../../sim/answers/ensemble.ts';
 import { summariseEnsemble } from '../../../sim/answers/ensemble-summary.ts';
 import { examples, exampleScenario, simulate } from '../../../sim/index.ts';
 
@@ -8,7 +17,11 @@ const design = ensembleDesign(lavender, 24, 42);
 
 describe('a design', () => {
   it('begins with the plan as it stands, then every doubt alone both ways, then the draws', () => {
-    expect(design.rows.map(({ kind }) => kind)).toEqual(['as-planned', ...Array<string>(20).fill('swing'), ...Array<string>(24).fill('draw')]);
+    expect(design.rows.map(({ kind }) => kind)).toEqual([
+      'as-planned',
+      ...Array<string>(20).fill('swing'),
+      ...Array<string>(24).fill('draw'),
+    ]);
     expect(memberScenario(design, 0)).toEqual(lavender);
   });
 
@@ -44,7 +57,10 @@ describe('a member', () => {
   it.each(examples.map(({ id }) => id))('is within half a percent of the run at one-second steps: %s', (id) => {
     const scenario = exampleScenario(id);
     const interval = scenario.run.duration_s / (GRID_POINTS - 1);
-    const fine = simulate({ ...scenario, advanced: { ...scenario.advanced, step_s: interval / Math.ceil(interval), recordEvery_s: interval } });
+    const fine = simulate({
+      ...scenario,
+      advanced: { ...scenario.advanced, step_s: interval / Math.ceil(interval), recordEvery_s: interval },
+    });
     const exact = headlineOf(fine, ensembleTimes(scenario));
     const member = runMember(ensembleDesign(scenario, 1, 1), 0);
     const oil = fine.summary.oilInCharge_kg;
@@ -61,7 +77,9 @@ describe('a member', () => {
   it('takes fewer steps, not the user’s finest', () => {
     const fine = coarseScenario({ ...lavender, advanced: { ...lavender.advanced, step_s: 0.1 } });
     expect(fine.advanced.step_s).toBeGreaterThan(0.9);
-    expect(coarseScenario({ ...lavender, advanced: { ...lavender.advanced, step_s: 8 } }).advanced.step_s).toBeGreaterThan(4);
+    expect(
+      coarseScenario({ ...lavender, advanced: { ...lavender.advanced, step_s: 8 } }).advanced.step_s,
+    ).toBeGreaterThan(4);
   });
 });
 
@@ -114,8 +132,15 @@ describe('what an ensemble says', () => {
   });
 
   it('takes no rounding for an influence', () => {
-    const rounded = members.map((member) => ({ ...member, headline: { ...member.headline, coolantUsed_kg: 42.9 + (member.index % 3) * 1e-14 } }));
+    const rounded = members.map((member) => ({
+      ...member,
+      headline: { ...member.headline, coolantUsed_kg: 42.9 + (member.index % 3) * 1e-14 },
+    }));
     expect(new Set(rounded.map(({ headline }) => headline.coolantUsed_kg)).size).toBe(3);
-    expect(summariseEnsemble(small, rounded).influences.coolantUsed_kg.every(({ swing, spearman }) => swing === 0 && spearman === null)).toBe(true);
+    expect(
+      summariseEnsemble(small, rounded).influences.coolantUsed_kg.every(
+        ({ swing, spearman }) => swing === 0 && spearman === null,
+      ),
+    ).toBe(true);
   });
 });

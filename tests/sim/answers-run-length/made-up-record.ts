@@ -1,7 +1,10 @@
 /** A run whose oil follows a chosen curve, for tests of what is read off a run. */
 import { COLUMN_NAMES, exampleScenario, simulate, type RunEvent, type RunResult } from '../../../sim/index.ts';
 
-const short = simulate({ ...exampleScenario('class-glass'), run: { duration_s: 60, stopAtShare: null, stopAtOilRate_kg_s: null, stopAtDistillate_kg: null } });
+const short = simulate({
+  ...exampleScenario('class-glass'),
+  run: { duration_s: 60, stopAtShare: null, stopAtOilRate_kg_s: null, stopAtDistillate_kg: null },
+});
 
 export interface MadeUp {
   readonly end_s: number;
@@ -19,7 +22,10 @@ export interface MadeUp {
 
 export function madeUpRun({ end_s, every_s, oil, inPlant, power, tap, steam, events = [] }: MadeUp): RunResult {
   const rows = Math.round(end_s / every_s) + 1;
-  const columns = Object.fromEntries(COLUMN_NAMES.map((name) => [name, new Float64Array(rows)])) as Record<(typeof COLUMN_NAMES)[number], Float64Array>;
+  const columns = Object.fromEntries(COLUMN_NAMES.map((name) => [name, new Float64Array(rows)])) as Record<
+    (typeof COLUMN_NAMES)[number],
+    Float64Array
+  >;
   for (let row = 0; row < rows; row++) {
     const time = row * every_s;
     columns.time_s[row] = time;
@@ -35,6 +41,12 @@ export function madeUpRun({ end_s, every_s, oil, inPlant, power, tap, steam, eve
     ...short,
     record: { ...short.record, rows, columns },
     events,
-    summary: { ...short.summary, oilCollected_kg: oil(end_s), oilDensity_kg_m3: 900, oilCollected_mL: (oil(end_s) / 900) * 1e6, end_s },
+    summary: {
+      ...short.summary,
+      oilCollected_kg: oil(end_s),
+      oilDensity_kg_m3: 900,
+      oilCollected_mL: (oil(end_s) / 900) * 1e6,
+      end_s,
+    },
   };
 }

@@ -4,14 +4,23 @@ import { madeUpRun } from './made-up-record.ts';
 
 /** 18 g of oil, first-order with a time constant of 1000 s after a wait of 600 s. */
 const oil = (time: number) => 0.018 * (time > 600 ? 1 - Math.exp(-(time - 600) / 1000) : 0);
-const whole = madeUpRun({ end_s: 10_200, every_s: 10, oil, inPlant: (time) => 0.018 - oil(time), power: 2000, tap: 0.01, steam: 0.0005 });
+const whole = madeUpRun({
+  end_s: 10_200,
+  every_s: 10,
+  oil,
+  inPlant: (time) => 0.018 - oil(time),
+  power: 2000,
+  tap: 0.01,
+  steam: 0.0005,
+});
 
 describe('time to shares of the obtainable oil', () => {
   const answer = runLength(whole);
 
   it('finds the times of a first-order curve: 600 s and 1000 s times −ln(1 − share)', () => {
     expect(answer.ranOut).toBe(true);
-    for (const { share, at } of answer.shares) expect(at?.time_s, `${share}`).toBeCloseTo(600 - 1000 * Math.log(1 - share * (1 - Math.exp(-9.6))), -1);
+    for (const { share, at } of answer.shares)
+      expect(at?.time_s, `${share}`).toBeCloseTo(600 - 1000 * Math.log(1 - share * (1 - Math.exp(-9.6))), -1);
     expect(answer.shares.map(({ share }) => share)).toEqual([...OIL_SHARES]);
   });
 
@@ -28,19 +37,41 @@ describe('time to shares of the obtainable oil', () => {
   });
 
   it('adds what would still come to a run that was cut short', () => {
-    const cut = runLength(madeUpRun({ end_s: 2600, every_s: 10, oil, inPlant: (time) => 0.018 - oil(time), power: 2000, tap: 0.01, steam: 0.0005 }));
+    const cut = runLength(
+      madeUpRun({
+        end_s: 2600,
+        every_s: 10,
+        oil,
+        inPlant: (time) => 0.018 - oil(time),
+        power: 2000,
+        tap: 0.01,
+        steam: 0.0005,
+      }),
+    );
     expect(cut.ranOut).toBe(false);
     expect(cut.obtainable_kg).toBeCloseTo(0.018, 9);
     expect(cut.shares.map(({ at }) => at === null)).toEqual([false, false, true, true, true]);
   });
 
   it('counts of it only the share that is caught, when half of what leaves the plant is lost', () => {
-    const lossy = runLength(madeUpRun({ end_s: 2600, every_s: 10, oil: (time) => 0.5 * oil(time), inPlant: (time) => 0.018 - oil(time), power: 2000, tap: 0.01, steam: 0.0005 }));
+    const lossy = runLength(
+      madeUpRun({
+        end_s: 2600,
+        every_s: 10,
+        oil: (time) => 0.5 * oil(time),
+        inPlant: (time) => 0.018 - oil(time),
+        power: 2000,
+        tap: 0.01,
+        steam: 0.0005,
+      }),
+    );
     expect(lossy.obtainable_kg).toBeCloseTo(0.009, 9);
   });
 
   it('says nothing of a run without oil', () => {
-    const none = runLength(madeUpRun({ end_s: 3000, every_s: 10, oil: () => 0, inPlant: () => 0.018, power: 2000, tap: 0.01, steam: 0 }));
+    const none = runLength(
+      madeUpRun({ end_s: 3000, every_s: 10, oil: () => 0, inPlant: () => 0.018, power: 2000, tap: 0.01, steam: 0 }),
+    );
     expect(none).toMatchObject({ obtainable_kg: 0, ranOut: false });
     expect(none.shares.every(({ at }) => at === null)).toBe(true);
   });
@@ -67,10 +98,13 @@ describe('a run carried on', () => {
     expect(runLength(planned).obtainable_mL / runLength(on).obtainable_mL).toBeCloseTo(1, 1);
   });
 
-  it.each(['gentle-lavender', 'hard-boiled-lavender', 'rosemary-jacket', 'lemon-balm-cohobation'])('reaches every share in their order: %s', (id) => {
-    expect(examples.some((entry) => entry.id === id)).toBe(true);
-    const times = runLength(runOn(exampleScenario(id))).shares.flatMap(({ at }) => (at === null ? [] : [at.time_s]));
-    expect(times).toHaveLength(5);
-    expect(times).toEqual([...times].sort((a, b) => a - b));
-  });
+  it.each(['gentle-lavender', 'hard-boiled-lavender', 'rosemary-jacket', 'lemon-balm-cohobation'])(
+    'reaches every share in their order: %s',
+    (id) => {
+      expect(examples.some((entry) => entry.id === id)).toBe(true);
+      const times = runLength(runOn(exampleScenario(id))).shares.flatMap(({ at }) => (at === null ? [] : [at.time_s]));
+      expect(times).toHaveLength(5);
+      expect(times).toEqual([...times].sort((a, b) => a - b));
+    },
+  );
 });

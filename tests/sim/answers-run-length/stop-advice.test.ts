@@ -3,10 +3,29 @@ import { stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, type RunEvent, type 
 import { madeUpRun } from './made-up-record.ts';
 
 const oil = (time: number) => 0.018 * (time > 600 ? 1 - Math.exp(-(time - 600) / 1000) : 0);
-const event = (kind: RunEvent['kind'], time_s: number): RunEvent => ({ kind, time_s, severity: 'alarm', part: 'pot', value: 0, unit: '1', sentence: kind, advice: kind });
+const event = (kind: RunEvent['kind'], time_s: number): RunEvent => ({
+  kind,
+  time_s,
+  severity: 'alarm',
+  part: 'pot',
+  value: 0,
+  unit: '1',
+  sentence: kind,
+  advice: kind,
+});
 const run = (events: readonly RunEvent[] = [], end_s = 10_200) =>
-  madeUpRun({ end_s, every_s: 10, oil, inPlant: (time) => 0.018 - oil(time), power: 2000, tap: 0.01, steam: 0.0005, events });
-const advise = (rule: StopRule, events: readonly RunEvent[] = [], end_s = 10_200) => stopAdvice(run(events, end_s), rule);
+  madeUpRun({
+    end_s,
+    every_s: 10,
+    oil,
+    inPlant: (time) => 0.018 - oil(time),
+    power: 2000,
+    tap: 0.01,
+    steam: 0.0005,
+    events,
+  });
+const advise = (rule: StopRule, events: readonly RunEvent[] = [], end_s = 10_200) =>
+  stopAdvice(run(events, end_s), rule);
 
 describe('stop advice by share', () => {
   it('tells the whole minute by which 90 % of the obtainable oil is there', () => {
@@ -58,7 +77,18 @@ describe('stop advice by the price of the next millilitre', () => {
   });
 
   it('stops at once when no more comes', () => {
-    const ended = stopAdvice(madeUpRun({ end_s: 6000, every_s: 10, oil: (time) => Math.min(0.01, time * 1e-5), inPlant: () => 0, power: 2000, tap: 0.01, steam: 0.0005 }), { kind: 'cost-of-next', above: 1e9 });
+    const ended = stopAdvice(
+      madeUpRun({
+        end_s: 6000,
+        every_s: 10,
+        oil: (time) => Math.min(0.01, time * 1e-5),
+        inPlant: () => 0,
+        power: 2000,
+        tap: 0.01,
+        steam: 0.0005,
+      }),
+      { kind: 'cost-of-next', above: 1e9 },
+    );
     expect(ended.stop?.time_s).toBeLessThanOrEqual(1010);
     expect(ended.costOfNext).toBeNull();
   });
@@ -68,12 +98,20 @@ describe('whether pot and cooling last', () => {
   const rule: StopRule = { kind: 'share', share: 0.9 };
 
   it('says yes without a warning before the stop', () => {
-    expect(advise(rule, [event('pot-low', 5000), event('vapour-escapes', 6000)])).toMatchObject({ potLasts: true, potLow_s: 5000, coolingLasts: true, escapes_s: 6000 });
+    expect(advise(rule, [event('pot-low', 5000), event('vapour-escapes', 6000)])).toMatchObject({
+      potLasts: true,
+      potLow_s: 5000,
+      coolingLasts: true,
+      escapes_s: 6000,
+    });
     expect(advise(rule)).toMatchObject({ potLasts: true, potLow_s: null, coolingLasts: true, escapes_s: null });
   });
 
   it('says no when the pot runs low or vapour escapes before it', () => {
-    expect(advise(rule, [event('pot-low', 2000), event('vapour-escapes', 2500)])).toMatchObject({ potLasts: false, coolingLasts: false });
+    expect(advise(rule, [event('pot-low', 2000), event('vapour-escapes', 2500)])).toMatchObject({
+      potLasts: false,
+      coolingLasts: false,
+    });
     expect(advise(rule, [event('cooling-boils', 1000)])).toMatchObject({ potLasts: true, coolingLasts: false });
   });
 
@@ -86,7 +124,9 @@ describe('whether pot and cooling last', () => {
 describe('a stop rule', () => {
   it('has its usual number, within its limits, until it is given one', () => {
     expect(STOP_RULE_KINDS.map((kind) => stopRule(kind))).toEqual([
-      { kind: 'share', share: 0.9 }, { kind: 'oil-in-ten-minutes', below_mL: 0.5 }, { kind: 'cost-of-next', above: 0.5 },
+      { kind: 'share', share: 0.9 },
+      { kind: 'oil-in-ten-minutes', below_mL: 0.5 },
+      { kind: 'cost-of-next', above: 0.5 },
     ]);
     expect(stopRule('oil-in-ten-minutes', 2)).toEqual({ kind: 'oil-in-ten-minutes', below_mL: 2 });
     for (const { min, usual, max } of Object.values(STOP_RULES)) expect(min < usual && usual < max).toBe(true);

@@ -28,6 +28,9 @@ describe('a coil', () => {
 describe('the mass of a tube', () => {
   it('agrees with the library’s own figures for smooth copper', () => {
     for (const tube of tubes.filter(({ material }) => material === 'copper'))
-      expect(tubeMass(tube.insideDiameter_m, tube.outsideDiameter_m, 1, 8940) / tube.massPerLength_kg_m, tube.id).toBeCloseTo(1, 9);
+      expect(
+        tubeMass(tube.insideDiameter_m, tube.outsideDiameter_m, 1, 8940) / tube.massPerLength_kg_m,
+        tube.id,
+      ).toBeCloseTo(1, 9);
   });
 });

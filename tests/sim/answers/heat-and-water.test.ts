@@ -9,7 +9,10 @@ const glass = exampleScenario('class-glass');
 const hardBoiled = exampleScenario('hard-boiled-lavender');
 
 describe('the hardest boil', () => {
-  it.each([['class-glass', 0.16], ['hard-boiled-lavender', 3]] as const)('is held as a constant setting, and 3 % more is not: %s', (id, length) => {
+  it.each([
+    ['class-glass', 0.16],
+    ['hard-boiled-lavender', 3],
+  ] as const)('is held as a constant setting, and 3 % more is not: %s', (id, length) => {
     const scenario = withLength(exampleScenario(id), length);
     const { setting, power_W, boils, limitedBy, says } = hardestBoil(scenario);
     expect(boils).toBe(true);

@@ -23,42 +23,71 @@ describe('the smallest value that passes', () => {
   });
 
   it('is null where nothing passes, and the lower limit where everything does', () => {
-    expect(smallestPassing(() => ({ passes: false }), { ...limits, start: 1 })).toMatchObject({ passing: null, failing: 100 });
-    expect(smallestPassing(() => ({ passes: true }), { ...limits, start: 1 })).toMatchObject({ passing: 0.05, failing: null });
+    expect(smallestPassing(() => ({ passes: false }), { ...limits, start: 1 })).toMatchObject({
+      passing: null,
+      failing: 100,
+    });
+    expect(smallestPassing(() => ({ passes: true }), { ...limits, start: 1 })).toMatchObject({
+      passing: 0.05,
+      failing: null,
+    });
   });
 
   it('gives up at once where a trial says that no value will pass', () => {
-    expect(smallestPassing(() => ({ passes: false, hopeless: true }), { ...limits, start: 1 })).toEqual({ passing: null, failing: 1, trials: 1 });
+    expect(smallestPassing(() => ({ passes: false, hopeless: true }), { ...limits, start: 1 })).toEqual({
+      passing: null,
+      failing: 1,
+      trials: 1,
+    });
   });
 
   it('ends after a bounded number of trials whatever it is told', () => {
     let turn = false;
-    expect(smallestPassing(() => ({ passes: (turn = !turn), hint: Number.NaN }), { ...limits, start: 1 }).trials).toBeLessThanOrEqual(60);
+    expect(
+      smallestPassing(() => ({ passes: (turn = !turn), hint: Number.NaN }), { ...limits, start: 1 }).trials,
+    ).toBeLessThanOrEqual(60);
   });
 });
 
 describe('the largest value that passes', () => {
   it.each([0.03, 0.4, 0.97])('is bracketed within the closeness asked for: %d', (boundary) => {
-    const { passing, failing } = largestPassing((value) => ({ passes: value <= boundary }), { low: 0.02, high: 1, start: 1, closeness: 0.99 });
+    const { passing, failing } = largestPassing((value) => ({ passes: value <= boundary }), {
+      low: 0.02,
+      high: 1,
+      start: 1,
+      closeness: 0.99,
+    });
     expect(passing).toBeLessThanOrEqual(boundary);
     expect(failing).toBeGreaterThan(boundary);
     expect((passing as number) / (failing as number)).toBeGreaterThanOrEqual(0.99 - 1e-12);
   });
 
   it('is the upper limit where everything passes', () => {
-    expect(largestPassing(() => ({ passes: true }), { low: 0.02, high: 1, start: 1, closeness: 0.99 })).toEqual({ passing: 1, failing: null, trials: 1 });
+    expect(largestPassing(() => ({ passes: true }), { low: 0.02, high: 1, start: 1, closeness: 0.99 })).toEqual({
+      passing: 1,
+      failing: null,
+      trials: 1,
+    });
   });
 });
 
 describe('a coarse boundary, confirmed', () => {
-  it.each([0.9, 0.99, 1, 1.02, 1.2])('passes where it is set and fails at 97 % of it, wherever the finer boundary lies: %d', (boundary) => {
-    const settled = confirmSmallest((value) => value >= boundary, 1, 0.05, 100) as number;
-    expect(settled).toBeGreaterThanOrEqual(boundary);
-    expect(0.97 * settled).toBeLessThan(boundary);
-  });
+  it.each([0.9, 0.99, 1, 1.02, 1.2])(
+    'passes where it is set and fails at 97 % of it, wherever the finer boundary lies: %d',
+    (boundary) => {
+      const settled = confirmSmallest((value) => value >= boundary, 1, 0.05, 100) as number;
+      expect(settled).toBeGreaterThanOrEqual(boundary);
+      expect(0.97 * settled).toBeLessThan(boundary);
+    },
+  );
 
   it('does so on a ragged boundary too', () => {
-    const settled = confirmSmallest((value) => value >= 0.9 && Math.floor(400 * value) % 3 !== 0, 1, 0.05, 100) as number;
+    const settled = confirmSmallest(
+      (value) => value >= 0.9 && Math.floor(400 * value) % 3 !== 0,
+      1,
+      0.05,
+      100,
+    ) as number;
     expect(Math.floor(400 * settled) % 3).not.toBe(0);
     expect(0.97 * settled < 0.9 || Math.floor(400 * 0.97 * settled) % 3 === 0).toBe(true);
   });

@@ -6,7 +6,10 @@ import { withLength } from '../../../sim/answers/size-condenser.ts';
 const whole = exampleScenario('gentle-lavender');
 const gentle: Scenario = { ...whole, run: { ...whole.run, duration_s: 3600 } };
 const glass = exampleScenario('class-glass');
-const coil = (change: Partial<Scenario['condenser']>): Scenario => ({ ...gentle, condenser: { ...gentle.condenser, ...change } });
+const coil = (change: Partial<Scenario['condenser']>): Scenario => ({
+  ...gentle,
+  condenser: { ...gentle.condenser, ...change },
+});
 
 describe('the scenario’s own tube', () => {
   it('is found in the library by bore, outside and material, with its packs and bend radius', () => {
@@ -14,14 +17,27 @@ describe('the scenario’s own tube', () => {
     expect(own.id).toBe(libraryTubeOf(gentle)?.id);
     expect(own.lengthWithMargin_m).toBeCloseTo(1.25 * (own.length_m as number), 12);
     expect(own.price).toBeCloseTo((own.lengthWithMargin_m as number) * gentle.condenser.tubePrice_m, 12);
-    expect(own.turns).toBeCloseTo((own.lengthWithMargin_m as number) / Math.hypot(Math.PI * gentle.condenser.coilDiameter_m, gentle.condenser.coilPitch_m), 12);
-    expect(own).toMatchObject({ verdict: 'holds', fitsTub: true, bendOk: true, bend: 'by hand', packs: { count: 1, joined: false } });
+    expect(own.turns).toBeCloseTo(
+      (own.lengthWithMargin_m as number) /
+        Math.hypot(Math.PI * gentle.condenser.coilDiameter_m, gentle.condenser.coilPitch_m),
+      12,
+    );
+    expect(own).toMatchObject({
+      verdict: 'holds',
+      fitsTub: true,
+      bendOk: true,
+      bend: 'by hand',
+      packs: { count: 1, joined: false },
+    });
   });
 
   it('has no packs and no bend radius where the library does not know it, but a mass', () => {
     const own = sizeOwnTube(coil({ insideDiameter_m: 0.0101, outsideDiameter_m: 0.0123 }), { confirm: false });
     expect(own).toMatchObject({ id: null, verdict: 'holds', packs: null, bend: null });
-    expect(own.mass_kg).toBeCloseTo((Math.PI / 4) * (0.0123 ** 2 - 0.0101 ** 2) * 8940 * (own.lengthWithMargin_m as number), 9);
+    expect(own.mass_kg).toBeCloseTo(
+      (Math.PI / 4) * (0.0123 ** 2 - 0.0101 ** 2) * 8940 * (own.lengthWithMargin_m as number),
+      9,
+    );
   });
 });
 
@@ -45,23 +61,47 @@ describe('a tube of the library in its place', () => {
   });
 
   it('says in words why it is not to be had', () => {
-    expect(sizeTube(gentle, findTube('glass-10x1'))).toMatchObject({ verdict: 'cannot-be-coiled', length_m: null, price: null });
-    expect(sizeTube(coil({ coilDiameter_m: 0.03 }), findTube('en-1057-22x1'))).toMatchObject({ verdict: 'does-not-fit', says: 'Too thick for turns of this diameter.' });
-    expect(sizeTube(glass, findTube('en-1057-28x1'))).toMatchObject({ verdict: 'does-not-fit', says: 'Too thick for the jacket.' });
+    expect(sizeTube(gentle, findTube('glass-10x1'))).toMatchObject({
+      verdict: 'cannot-be-coiled',
+      length_m: null,
+      price: null,
+    });
+    expect(sizeTube(coil({ coilDiameter_m: 0.03 }), findTube('en-1057-22x1'))).toMatchObject({
+      verdict: 'does-not-fit',
+      says: 'Too thick for turns of this diameter.',
+    });
+    expect(sizeTube(glass, findTube('en-1057-28x1'))).toMatchObject({
+      verdict: 'does-not-fit',
+      says: 'Too thick for the jacket.',
+    });
   });
 
   it('is bought in the fewest metres of packs, and joined where no pack is long enough', () => {
     const sticks = (scenario: Scenario, id: string) => sizeTube(scenario, findTube(id)).packs;
     expect(sticks(glass, 'glass-10x1')).toMatchObject({ count: 1, joined: false });
-    const bundle: Scenario = { ...glass, condenser: { ...glass.condenser, kind: 'bundle', tubes: 7, jacketDiameter_m: 0.05 } };
+    const bundle: Scenario = {
+      ...glass,
+      condenser: { ...glass.condenser, kind: 'bundle', tubes: 7, jacketDiameter_m: 0.05 },
+    };
     const row = sizeTube(bundle, findTube('en-10312-10x0.6'));
     expect(row.tubes).toBe(7);
     const fromOne = Math.floor(6 / (row.lengthWithMargin_m as number));
     expect(row.packs).toEqual({ count: Math.ceil(7 / fromOne), length_m: 6, joined: false });
     expect(row.price).toBeCloseTo(7 * (row.lengthWithMargin_m as number) * bundle.condenser.tubePrice_m, 12);
-    const long = sizeTube({ ...glass, condenser: { ...glass.condenser, fouling_m2K_W: 0.005, jacketDiameter_m: 0.1 }, factors: { ...glass.factors, fouling: 3 } }, findTube('glass-10x1'));
+    const long = sizeTube(
+      {
+        ...glass,
+        condenser: { ...glass.condenser, fouling_m2K_W: 0.005, jacketDiameter_m: 0.1 },
+        factors: { ...glass.factors, fouling: 3 },
+      },
+      findTube('glass-10x1'),
+    );
     expect(long.length_m).toBeGreaterThan(0.6);
-    expect(long.packs).toEqual({ count: Math.ceil((long.lengthWithMargin_m as number) / 0.6), length_m: 0.6, joined: true });
+    expect(long.packs).toEqual({
+      count: Math.ceil((long.lengthWithMargin_m as number) / 0.6),
+      length_m: 0.6,
+      joined: true,
+    });
   });
 
   it('says that corrugated tube is reckoned as plain', () => {
@@ -93,9 +133,23 @@ describe('a list of tubes', () => {
   });
 
   it('says of every tube why, when the cooling water is at fault', () => {
-    const still: Scenario = { ...gentle, cooling: { ...gentle.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }], tubDiameter_m: 0.28, tubHeight_m: 0.08, startTemperature_K: 300 } };
+    const still: Scenario = {
+      ...gentle,
+      cooling: {
+        ...gentle.cooling,
+        flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }],
+        tubDiameter_m: 0.28,
+        tubHeight_m: 0.08,
+        startTemperature_K: 300,
+      },
+    };
     const own = sizeOwnTube(still, { confirm: false });
     const coilable = tubes.filter(({ coilable: can }) => can).slice(0, 3);
-    expect([own, ...sizeTubes(still, coilable, {}, own)].map(({ verdict }) => verdict)).toEqual(['coolant-warm', 'coolant-warm', 'coolant-warm', 'coolant-warm']);
+    expect([own, ...sizeTubes(still, coilable, {}, own)].map(({ verdict }) => verdict)).toEqual([
+      'coolant-warm',
+      'coolant-warm',
+      'coolant-warm',
+      'coolant-warm',
+    ]);
   });
 });

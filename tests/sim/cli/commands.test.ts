@@ -10,8 +10,20 @@ const short = written('short.json', JSON.stringify(shortStill));
 
 describe('run', () => {
   it('prints the summary, events and balance that the model gives, with columns and grids on request', () => {
-    const printed = answered('run', short, '--series', '--set', 'condenser.length_m=4', '--set', 'cooling.flow_kg_s=0.02') as Record<string, Record<string, unknown>>;
-    const read = readScenario({ ...shortStill, condenser: { ...shortStill.condenser, length_m: 4 }, cooling: { ...shortStill.cooling, flow_kg_s: [{ at_s: 0, value: 0.02 }] } });
+    const printed = answered(
+      'run',
+      short,
+      '--series',
+      '--set',
+      'condenser.length_m=4',
+      '--set',
+      'cooling.flow_kg_s=0.02',
+    ) as Record<string, Record<string, unknown>>;
+    const read = readScenario({
+      ...shortStill,
+      condenser: { ...shortStill.condenser, length_m: 4 },
+      cooling: { ...shortStill.cooling, flow_kg_s: [{ at_s: 0, value: 0.02 }] },
+    });
     if (!read.ok) throw new Error('the scenario should be valid');
     const { summary, events, balance, record } = simulate(read.scenario);
     expect(printed['summary']).toEqual(JSON.parse(JSON.stringify(summary)));
@@ -25,7 +37,11 @@ describe('run', () => {
 
   it('gives null for times never reached, and a table with a heading line', () => {
     const file = written('minutes.json', JSON.stringify({ name: 'From a file', run: { duration_s: 300 } }));
-    expect(answered('run', file)).toMatchObject({ name: 'From a file', summary: { end_s: 300, firstBoil_s: null, t90_s: null }, failure: null });
+    expect(answered('run', file)).toMatchObject({
+      name: 'From a file',
+      summary: { end_s: 300, firstBoil_s: null, t90_s: null },
+      failure: null,
+    });
     const lines = answerTo(['run', file, '--csv']).split('\n');
     expect(lines[0]).toBe(COLUMN_NAMES.join(','));
     expect(lines).toHaveLength(32);
@@ -33,7 +49,16 @@ describe('run', () => {
   });
 
   it('names each mistake with path, value and allowed range', () => {
-    const lines = complaints('run', 'gentle-lavender', '--set', 'condenser.length_m=-3', '--set', 'pot.colour=red', '--set', 'heat.kind=sun');
+    const lines = complaints(
+      'run',
+      'gentle-lavender',
+      '--set',
+      'condenser.length_m=-3',
+      '--set',
+      'pot.colour=red',
+      '--set',
+      'heat.kind=sun',
+    );
     expect(lines).toHaveLength(3);
     expect(lines.find((line) => line.includes('condenser.length_m'))).toMatch(/-3 .*allowed is 0\.05 to 100 m/);
     expect(lines.find((line) => line.includes('pot.colour'))).toMatch(/red/);
@@ -41,20 +66,42 @@ describe('run', () => {
   });
 
   it('refuses what is not JSON, and what is neither example nor file', () => {
-    expect(complaints('run', written('broken.json', '{"name": '))).toEqual([expect.stringMatching(/broken\.json is not JSON: /)]);
-    expect(complaints('run', 'gentle-lavendel')).toEqual([expect.stringMatching(/neither an example nor a file; the closest example is “gentle-lavender”/)]);
+    expect(complaints('run', written('broken.json', '{"name": '))).toEqual([
+      expect.stringMatching(/broken\.json is not JSON: /),
+    ]);
+    expect(complaints('run', 'gentle-lavendel')).toEqual([
+      expect.stringMatching(/neither an example nor a file; the closest example is “gentle-lavender”/),
+    ]);
     expect(complaints('run', folder)).toEqual([expect.stringMatching(/can't be read \(EISDIR\)/)]);
   });
 });
 
 describe('size', () => {
   it('sizes the own tube and those asked for, to the limit and margin given', () => {
-    const printed = answered('size', short, '--json', '--tube', 'en-1057-15x1', '--tube', 'glass-10x1', '--outlet-limit', '30', '--margin', '0.1') as {
-      outletLimit_C: number; margin: number; own: { length_m: number; lengthWithMargin_m: number; verdict: string }; tubes: { id: string; verdict: string; says: string }[];
+    const printed = answered(
+      'size',
+      short,
+      '--json',
+      '--tube',
+      'en-1057-15x1',
+      '--tube',
+      'glass-10x1',
+      '--outlet-limit',
+      '30',
+      '--margin',
+      '0.1',
+    ) as {
+      outletLimit_C: number;
+      margin: number;
+      own: { length_m: number; lengthWithMargin_m: number; verdict: string };
+      tubes: { id: string; verdict: string; says: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
     expect(printed.own.lengthWithMargin_m).toBeCloseTo(1.1 * printed.own.length_m, 12);
-    expect(printed.tubes.map(({ id, verdict }) => [id, verdict])).toEqual([['en-1057-15x1', 'holds'], ['glass-10x1', 'cannot-be-coiled']]);
+    expect(printed.tubes.map(({ id, verdict }) => [id, verdict])).toEqual([
+      ['en-1057-15x1', 'holds'],
+      ['glass-10x1', 'cannot-be-coiled'],
+    ]);
   });
 
   it('prints a table with units, and answers the inverse questions in sentences', () => {
@@ -63,17 +110,32 @@ describe('size', () => {
   });
 
   it('refuses a limit, a margin and a tube that are none', () => {
-    for (const [flag, value, says] of [['--outlet-limit', '95', /5 to 90 °C/], ['--margin', 'much', /0 to 5/], ['--margin', '', /0 to 5/], ['--tube', 'en-1057-12x2', /closest are en-1057-12x/]] as const)
+    for (const [flag, value, says] of [
+      ['--outlet-limit', '95', /5 to 90 °C/],
+      ['--margin', 'much', /0 to 5/],
+      ['--margin', '', /0 to 5/],
+      ['--tube', 'en-1057-12x2', /closest are en-1057-12x/],
+    ] as const)
       expect(complaints('size', 'gentle-lavender', flag, value)).toEqual([expect.stringMatching(says)]);
-    expect(complaints('size', 'gentle-lavender', '--json', '--table')).toEqual(['Only one of --json and --table can be given.']);
+    expect(complaints('size', 'gentle-lavender', '--json', '--table')).toEqual([
+      'Only one of --json and --table can be given.',
+    ]);
   });
 });
 
 describe('look-up', () => {
   it('prints the value with unit, range, source and equation, as text and as JSON', () => {
-    expect(answerTo(['look-up', 'saturation-pressure', 'T=100C'])).toMatch(/^p_sat = 101417\.9\d* Pa\n[^]*273\.15 to 647\.096 K, in range[^]*source: IAPWS R7-97[^]*equation: /);
-    expect(answered('look-up', 'saturation-pressure', 'T=373.15', '--json')).toMatchObject({ unit: 'Pa', inRange: true, symbol: 'p_sat' });
-    expect(answerTo(['look-up', 'film-coefficient-chato-steam', 'T_sat=100C', 'T_wall=80C', 'D_i=0.06'])).toMatch(/D_i = 0\.06 m.*OUT OF RANGE[^]*out of range: D_i/);
+    expect(answerTo(['look-up', 'saturation-pressure', 'T=100C'])).toMatch(
+      /^p_sat = 101417\.9\d* Pa\n[^]*273\.15 to 647\.096 K, in range[^]*source: IAPWS R7-97[^]*equation: /,
+    );
+    expect(answered('look-up', 'saturation-pressure', 'T=373.15', '--json')).toMatchObject({
+      unit: 'Pa',
+      inRange: true,
+      symbol: 'p_sat',
+    });
+    expect(answerTo(['look-up', 'film-coefficient-chato-steam', 'T_sat=100C', 'T_wall=80C', 'D_i=0.06'])).toMatch(
+      /D_i = 0\.06 m.*OUT OF RANGE[^]*out of range: D_i/,
+    );
   });
 
   it('says what it takes when it is asked wrongly', () => {
@@ -82,18 +144,40 @@ describe('look-up', () => {
     expect(lines[0]).toMatch(/T is missing: T is the temperature in K, 273\.15 to 647\.096 K/);
     expect(complaints('look-up', 'saturation-pressure', 'T')).toEqual([expect.stringContaining('symbol=value')]);
     expect(complaints('look-up', 'saturation-pressure', 'T=300', 'T=310')).toEqual(['T is given twice.']);
-    expect(complaints('look-up', '--search', 'zeppelin')).toEqual([expect.stringContaining('Nothing in the desk reference')]);
+    expect(complaints('look-up', '--search', 'zeppelin')).toEqual([
+      expect.stringContaining('Nothing in the desk reference'),
+    ]);
   });
 
   it('names everything, or what speaks of a word, with arguments, units and ranges', () => {
-    const all = answered('look-up', '--list', '--json') as { name: string; arguments: Record<string, { unit: string; says: string }> }[];
-    expect(all.find(({ name }) => name === 'saturation-pressure')?.arguments['T']).toEqual({ unit: 'K', says: 'temperature', range: [273.15, 647.096] });
-    expect(answerTo(['look-up', '--search', 'lid force'])).toBe('lid-force → F in N\n    Force on a round lid from the pressure under it.\n    D: diameter of the lid, m; no limits given\n    dp: pressure over the outside, Pa; 0 to 75000 Pa');
+    const all = answered('look-up', '--list', '--json') as {
+      name: string;
+      arguments: Record<string, { unit: string; says: string }>;
+    }[];
+    expect(all.find(({ name }) => name === 'saturation-pressure')?.arguments['T']).toEqual({
+      unit: 'K',
+      says: 'temperature',
+      range: [273.15, 647.096],
+    });
+    expect(answerTo(['look-up', '--search', 'lid force'])).toBe(
+      'lid-force → F in N\n    Force on a round lid from the pressure under it.\n    D: diameter of the lid, m; no limits given\n    dp: pressure over the outside, Pa; 0 to 75000 Pa',
+    );
   });
 });
 
 describe('list, schema and example', () => {
-  it.each(['examples', 'botanicals', 'tubes', 'vessels', 'heat-sources', 'materials', 'constituents', 'separators', 'tubs', 'circuits'])('gives %s in full as JSON and short as a table', (name) => {
+  it.each([
+    'examples',
+    'botanicals',
+    'tubes',
+    'vessels',
+    'heat-sources',
+    'materials',
+    'constituents',
+    'separators',
+    'tubs',
+    'circuits',
+  ])('gives %s in full as JSON and short as a table', (name) => {
     const rows = answered('list', name, '--json') as { id: string }[];
     const table = answerTo(['list', name]).split('\n');
     expect(table[0]).toMatch(/^id +/);
@@ -115,11 +199,18 @@ describe('list, schema and example', () => {
 describe('help', () => {
   it('is there for the program and for every command, with units', () => {
     expect(answerTo(['--help'])).toMatch(/look-up +any property/);
-    for (const command of ['run', 'size', 'predict', 'compare', 'fit', 'look-up', 'list', 'schema', 'example']) expect(answerTo([command, '--help'])).toMatch(new RegExp(`^limbeck ${command}[^]*SI units|kg|°C`));
+    for (const command of ['run', 'size', 'predict', 'compare', 'fit', 'look-up', 'list', 'schema', 'example'])
+      expect(answerTo([command, '--help'])).toMatch(new RegExp(`^limbeck ${command}[^]*SI units|kg|°C`));
     expect(answerTo(['size', '-h'])).toMatch(/--outlet-limit C +warmest distillate in °C/);
-    expect(answerTo(['predict', '--help'])).toMatch(/share +so much of the obtainable oil is in: 0\.05 to 0\.999; 0\.9 when left out[^]*--runs N +draws, 0 to 100000; 100 when left out/);
-    expect(answerTo(['compare', '--help'])).toMatch(/^limbeck compare <scenario> <scenario>[^]*<scenario> --gentle-against-hard/);
-    expect(answerTo(['fit', '--help'])).toMatch(/--log file +columns with a line of headings[^]*oilContent,release when left out/);
+    expect(answerTo(['predict', '--help'])).toMatch(
+      /share +so much of the obtainable oil is in: 0\.05 to 0\.999; 0\.9 when left out[^]*--runs N +draws, 0 to 100000; 100 when left out/,
+    );
+    expect(answerTo(['compare', '--help'])).toMatch(
+      /^limbeck compare <scenario> <scenario>[^]*<scenario> --gentle-against-hard/,
+    );
+    expect(answerTo(['fit', '--help'])).toMatch(
+      /--log file +columns with a line of headings[^]*oilContent,release when left out/,
+    );
   });
 
   it('is what a missing or unknown command is answered with', () => {

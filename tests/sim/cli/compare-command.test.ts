@@ -1,12 +1,25 @@
 import { describe, expect, it } from 'vitest';
-import { compareRuns, exampleScenario, gentleAgainstHard, readScenario, simulate, type Comparison, type Scenario } from '../../../sim/index.ts';
+import {
+  compareRuns,
+  exampleScenario,
+  gentleAgainstHard,
+  readScenario,
+  simulate,
+  type Comparison,
+  type Scenario,
+} from '../../../sim/index.ts';
 import { answered, complaints, ownFolder, printed } from './asking.ts';
 
 const { written } = ownFolder();
 
 const brisk = (id: string, name: string): Scenario => {
   const scenario = exampleScenario(id);
-  return { ...scenario, name, run: { ...scenario.run, duration_s: 3000 }, advanced: { ...scenario.advanced, step_s: 5, segments: 20 } };
+  return {
+    ...scenario,
+    name,
+    run: { ...scenario.run, duration_s: 3000 },
+    advanced: { ...scenario.advanced, step_s: 5, segments: 20 },
+  };
 };
 const lavender = brisk('gentle-lavender', 'Lavender');
 const glass = brisk('class-glass', 'Glass');
@@ -23,34 +36,89 @@ describe('compare', () => {
     const found = answered('compare', lavenderFile, glassFile) as Comparison;
     expect(found).toEqual(said([lavender, glass]));
     expect(found.conclusion.length).toBeGreaterThanOrEqual(2);
-    expect(found.rows.map(({ id }) => id)).toEqual(expect.arrayContaining(['oil', 'timeTo90', 'coolantUsed', 'energy', 'cost', 'coilNeeded', 'haze', 'share-limonene']));
-    expect(answered('compare', lavenderFile, glassFile, lavenderFile, glassFile)).toEqual(said([lavender, glass, lavender, glass]));
+    expect(found.rows.map(({ id }) => id)).toEqual(
+      expect.arrayContaining([
+        'oil',
+        'timeTo90',
+        'coolantUsed',
+        'energy',
+        'cost',
+        'coilNeeded',
+        'haze',
+        'share-limonene',
+      ]),
+    );
+    expect(answered('compare', lavenderFile, glassFile, lavenderFile, glassFile)).toEqual(
+      said([lavender, glass, lavender, glass]),
+    );
   });
 
   it('sets a field of every scenario, or of one alone', () => {
-    const hotter = (scenario: Scenario, length_m: number): Scenario => ({ ...scenario, condenser: { ...scenario.condenser, length_m }, site: { ...scenario.site, barometer_Pa: 95_000 } });
-    expect(answered('compare', lavenderFile, lavenderFile, '--set', 'site.barometer_Pa=95000', '--set', 'condenser.length_m=3', '--set', '2:condenser.length_m=2'))
-      .toEqual(said([hotter(lavender, 3), hotter(lavender, 2)]));
+    const hotter = (scenario: Scenario, length_m: number): Scenario => ({
+      ...scenario,
+      condenser: { ...scenario.condenser, length_m },
+      site: { ...scenario.site, barometer_Pa: 95_000 },
+    });
+    expect(
+      answered(
+        'compare',
+        lavenderFile,
+        lavenderFile,
+        '--set',
+        'site.barometer_Pa=95000',
+        '--set',
+        'condenser.length_m=3',
+        '--set',
+        '2:condenser.length_m=2',
+      ),
+    ).toEqual(said([hotter(lavender, 3), hotter(lavender, 2)]));
   });
 
   it('boils one gently and hard, and hands over both scenarios', () => {
     const { gentle, hard } = gentleAgainstHard(lavender);
-    expect(answered('compare', lavenderFile, '--gentle-against-hard')).toEqual({ of: 'Lavender', ...said([gentle, hard]), scenarios: { gentle, hard } });
+    expect(answered('compare', lavenderFile, '--gentle-against-hard')).toEqual({
+      of: 'Lavender',
+      ...said([gentle, hard]),
+      scenarios: { gentle, hard },
+    });
     expect(readScenario(gentle)).toEqual({ ok: true, scenario: gentle });
   });
 
   it('refuses too few, too many, and standard input for two', () => {
-    expect(complaints('compare')).toEqual(['The scenarios are missing; 2 to 4 are compared, or one with --gentle-against-hard.']);
-    expect(complaints('compare', lavenderFile)).toEqual(['A second scenario is missing; 2 to 4 are compared, or one with --gentle-against-hard.']);
-    expect(complaints('compare', ...Array<string>(5).fill(lavenderFile))).toEqual(['2 to 4 scenarios can be compared, not 5.']);
+    expect(complaints('compare')).toEqual([
+      'The scenarios are missing; 2 to 4 are compared, or one with --gentle-against-hard.',
+    ]);
+    expect(complaints('compare', lavenderFile)).toEqual([
+      'A second scenario is missing; 2 to 4 are compared, or one with --gentle-against-hard.',
+    ]);
+    expect(complaints('compare', ...Array<string>(5).fill(lavenderFile))).toEqual([
+      '2 to 4 scenarios can be compared, not 5.',
+    ]);
     expect(complaints('compare', '-', '-')).toEqual([expect.stringContaining('“-” can only be given once')]);
     expect(complaints('compare', '--gentle-against-hard')).toEqual([expect.stringMatching(/^scenario is missing/)]);
-    expect(complaints('compare', lavenderFile, glassFile, '--gentle-against-hard')).toEqual([expect.stringContaining('Only one scenario can be given')]);
-    expect(complaints('compare', lavenderFile, glassFile, '--hard')).toEqual(["Unknown option '--hard'; there are --gentle-against-hard, --help, --json, --set."]);
+    expect(complaints('compare', lavenderFile, glassFile, '--gentle-against-hard')).toEqual([
+      expect.stringContaining('Only one scenario can be given'),
+    ]);
+    expect(complaints('compare', lavenderFile, glassFile, '--hard')).toEqual([
+      "Unknown option '--hard'; there are --gentle-against-hard, --help, --json, --set.",
+    ]);
   });
 
   it('names every mistake with the scenario it is in', () => {
-    expect(complaints('compare', 'gentle-lavendel', glassFile, written('broken.json', '{'), '--set', '2:pot.diameter_m=9', '--set', '4:pot.diameter_m=9', '--set', '0:name=x')).toEqual([
+    expect(
+      complaints(
+        'compare',
+        'gentle-lavendel',
+        glassFile,
+        written('broken.json', '{'),
+        '--set',
+        '2:pot.diameter_m=9',
+        '--set',
+        '4:pot.diameter_m=9',
+        '--set',
+        '0:name=x',
+      ),
+    ).toEqual([
       '--set: “4:pot.diameter_m=9” is for scenario 4; there are 3, counted from 1.',
       '--set: “0:name=x” is for scenario 0; there are 3, counted from 1.',
       expect.stringMatching(/^Scenario 1, gentle-lavendel: “gentle-lavendel” is neither an example nor a file/),

@@ -1,7 +1,21 @@
 import { describe, expect, it } from 'vitest';
 import {
-  bandsOfFit, calibrate, ensembleDesign, exampleScenario, fittedScenario, readScenario, runLength, runMember, runOn, simulate, stopAdvice, summariseEnsemble,
-  type RunLength, type Scenario, type StopAdvice, type StopRule,
+  bandsOfFit,
+  calibrate,
+  ensembleDesign,
+  exampleScenario,
+  fittedScenario,
+  readScenario,
+  runLength,
+  runMember,
+  runOn,
+  simulate,
+  stopAdvice,
+  summariseEnsemble,
+  type RunLength,
+  type Scenario,
+  type StopAdvice,
+  type StopRule,
 } from '../../../sim/index.ts';
 import { answered, complaints, ownFolder, printed } from './asking.ts';
 
@@ -9,7 +23,11 @@ const { written } = ownFolder();
 
 /** Short and in long steps, so that many runs take little time. */
 const glass = exampleScenario('class-glass');
-const brisk: Scenario = { ...glass, run: { ...glass.run, duration_s: 2400 }, advanced: { ...glass.advanced, step_s: 4, segments: 20 } };
+const brisk: Scenario = {
+  ...glass,
+  run: { ...glass.run, duration_s: 2400 },
+  advanced: { ...glass.advanced, step_s: 4, segments: 20 },
+};
 const file = written('brisk.json', JSON.stringify(brisk));
 
 interface Predicted {
@@ -30,23 +48,49 @@ describe('predict', () => {
     const result = runOn(brisk);
     const found = answered('predict', file, '--runs', '0');
     expect(found).toEqual({
-      name: brisk.name, planned_s: 2400, carriedOnTo_s: result.summary.end_s, failure: null,
-      length: printed(runLength(result)), advice: printed(stopAdvice(result, { kind: 'share', share: 0.9 })), likely: null,
+      name: brisk.name,
+      planned_s: 2400,
+      carriedOnTo_s: result.summary.end_s,
+      failure: null,
+      length: printed(runLength(result)),
+      advice: printed(stopAdvice(result, { kind: 'share', share: 0.9 })),
+      likely: null,
     });
     expect(result.summary.end_s).toBeGreaterThan(2400);
     expect((found as Predicted).length.shares.map(({ share }) => share)).toEqual([0.5, 0.8, 0.9, 0.95, 0.99]);
   });
 
   it.each(NEAR_ENOUGH)('stops by the rule %s', (typed, rule) => {
-    expect((answered('predict', file, '--runs', '0', '--rule', typed) as Predicted).advice).toEqual(printed(stopAdvice(runOn(brisk), rule)));
+    expect((answered('predict', file, '--runs', '0', '--rule', typed) as Predicted).advice).toEqual(
+      printed(stopAdvice(runOn(brisk), rule)),
+    );
   });
 
   it('prints the bands and influences that the model sums up, for the seed given', () => {
     const design = ensembleDesign(brisk, 4, 7);
-    const { headline, asPlanned, influences, times_s, oil_mL, recovery } = summariseEnsemble(design, design.rows.map((_, row) => runMember(design, row)));
+    const { headline, asPlanned, influences, times_s, oil_mL, recovery } = summariseEnsemble(
+      design,
+      design.rows.map((_, row) => runMember(design, row)),
+    );
     const { likely } = answered('predict', file, '--runs', '4', '--seed', '7') as Predicted;
-    expect(likely).toMatchObject(printed({ seed: 7, members: 4, headline, asPlanned, influences, times_s, oil_mL, recovery, doubts: design.doubts }) as object);
-    expect(likely?.['mattersMost']).toMatchObject({ oil_mL: influences.oil_mL[0]?.id, condensingLength_m: influences.condensingLength_m[0]?.id, energyFuel_J: null });
+    expect(likely).toMatchObject(
+      printed({
+        seed: 7,
+        members: 4,
+        headline,
+        asPlanned,
+        influences,
+        times_s,
+        oil_mL,
+        recovery,
+        doubts: design.doubts,
+      }) as object,
+    );
+    expect(likely?.['mattersMost']).toMatchObject({
+      oil_mL: influences.oil_mL[0]?.id,
+      condensingLength_m: influences.condensingLength_m[0]?.id,
+      energyFuel_J: null,
+    });
   });
 
   it('draws what a fit settled within what it leaves in doubt', () => {
@@ -55,7 +99,14 @@ describe('predict', () => {
     if (!fit.ok) throw new Error(fit.message);
     const bands = bandsOfFit(fit);
     const scenario = fittedScenario(brisk, fit);
-    const { length, likely } = answered('predict', file, '--runs', '1', '--fit', written('fit.json', JSON.stringify({ fitted: { scenario, bands } }))) as Predicted;
+    const { length, likely } = answered(
+      'predict',
+      file,
+      '--runs',
+      '1',
+      '--fit',
+      written('fit.json', JSON.stringify({ fitted: { scenario, bands } })),
+    ) as Predicted;
     expect(length).toEqual(printed(runLength(runOn(scenario))));
     expect(likely?.['doubts']).toEqual(printed(ensembleDesign(scenario, 1, 1, bands).doubts));
     expect(bands.oilContent?.low).toBeGreaterThan(0.5);
@@ -63,38 +114,70 @@ describe('predict', () => {
 
   it('refuses rules, numbers and fits that are none, naming what is allowed', () => {
     const refused: readonly (readonly [string, string, RegExp])[] = [
-      ['--rule', 'shares=0.9', /^--rule: “shares” is not a rule; did you mean share\? There are share, oil-in-ten-minutes, cost-of-next\.$/],
+      [
+        '--rule',
+        'shares=0.9',
+        /^--rule: “shares” is not a rule; did you mean share\? There are share, oil-in-ten-minutes, cost-of-next\.$/,
+      ],
       ['--rule', 'share=1', /^--rule share: 1 is not allowed; allowed is 0\.05 to 0\.999\.$/],
-      ['--rule', 'oil-in-ten-minutes=', /^--rule oil-in-ten-minutes: “” is not allowed; allowed is 0\.001 to 10000 mL\.$/],
+      [
+        '--rule',
+        'oil-in-ten-minutes=',
+        /^--rule oil-in-ten-minutes: “” is not allowed; allowed is 0\.001 to 10000 mL\.$/,
+      ],
       ['--rule', 'cost-of-next=dear', /^--rule cost-of-next: dear is not allowed/],
       ['--runs', '2.5', /^--runs: 2\.5 is not allowed; it must be a whole number, 0 to 100000\.$/],
       ['--runs', '200000', /^--runs: 200000 is not allowed; allowed is 0 to 100000\.$/],
       ['--seed', 'x', /^--seed: x is not allowed; allowed is 0 to 4294967295\.$/],
       ['--fit', 'nowhere.json', /^--fit: there is no file “nowhere\.json”\.$/],
-      ['--fit', file, /^--fit: .*brisk\.json is not what “fit” prints; fitted\.scenario\.factors and fitted\.bands are needed\.$/],
-      ['--faster', 'x', /^Unknown option '--faster'; there are --fit, --help, --json, --rule, --runs, --seed, --set\.$/],
+      [
+        '--fit',
+        file,
+        /^--fit: .*brisk\.json is not what “fit” prints; fitted\.scenario\.factors and fitted\.bands are needed\.$/,
+      ],
+      [
+        '--faster',
+        'x',
+        /^Unknown option '--faster'; there are --fit, --help, --json, --rule, --runs, --seed, --set\.$/,
+      ],
     ];
-    for (const [flag, value, says] of refused) expect(complaints('predict', file, flag, value), `${flag} ${value}`).toEqual([expect.stringMatching(says)]);
+    for (const [flag, value, says] of refused)
+      expect(complaints('predict', file, flag, value), `${flag} ${value}`).toEqual([expect.stringMatching(says)]);
     expect(complaints('predict')).toEqual([expect.stringMatching(/^scenario is missing/)]);
     expect(complaints('predict', file, '--set', 'pot.diameter_m=9', '--set', 'run.duration_s=no')).toHaveLength(2);
-    expect(complaints('predict', '-', '--fit', '-')).toEqual(['Standard input can be the scenario or the fit, not both.']);
+    expect(complaints('predict', '-', '--fit', '-')).toEqual([
+      'Standard input can be the scenario or the fit, not both.',
+    ]);
   });
 
   it('names every band and factor of a fit that cannot be', () => {
-    const wrong = { fitted: { scenario: { factors: { oilContent: -1 } }, bands: { oilContent: { low: 1.2, high: 2 }, weather: { low: 0.5, high: 2 }, dropSize: 3 } } };
+    const wrong = {
+      fitted: {
+        scenario: { factors: { oilContent: -1 } },
+        bands: { oilContent: { low: 1.2, high: 2 }, weather: { low: 0.5, high: 2 }, dropSize: 3 },
+      },
+    };
     expect(complaints('predict', file, '--fit', written('wrong.json', JSON.stringify(wrong)))).toEqual([
       expect.stringMatching(/fitted\.bands\.oilContent is .*low must be above 0 and at most 1, high at least 1/),
       expect.stringMatching(/fitted\.bands\.weather is not an input that is drawn; there are oilContent, /),
       expect.stringMatching(/fitted\.bands\.dropSize is 3;/),
     ]);
     const factor = written('factor.json', JSON.stringify({ fitted: { ...wrong.fitted, bands: {} } }));
-    expect(complaints('predict', file, '--fit', factor)).toEqual([expect.stringMatching(/factors\.oilContent\): -1 is not allowed/)]);
+    expect(complaints('predict', file, '--fit', factor)).toEqual([
+      expect.stringMatching(/factors\.oilContent\): -1 is not allowed/),
+    ]);
   });
 
   it('reads the scenario as run does', () => {
-    const read = readScenario({ ...brisk, name: 'Renamed', heat: { ...brisk.heat, setting: [{ at_s: 0, value: 0.5 }] } });
+    const read = readScenario({
+      ...brisk,
+      name: 'Renamed',
+      heat: { ...brisk.heat, setting: [{ at_s: 0, value: 0.5 }] },
+    });
     if (!read.ok) throw new Error('the scenario should be valid');
-    expect(answered('predict', file, '--runs', '0', '--set', 'heat.setting=0.5', '--set', 'name=Renamed')).toMatchObject({ name: 'Renamed', length: printed(runLength(runOn(read.scenario))) as object });
+    expect(
+      answered('predict', file, '--runs', '0', '--set', 'heat.setting=0.5', '--set', 'name=Renamed'),
+    ).toMatchObject({ name: 'Renamed', length: printed(runLength(runOn(read.scenario))) as object });
     expect(simulate(read.scenario).summary.oilCollected_kg).not.toBe(simulate(brisk).summary.oilCollected_kg);
   });
 });

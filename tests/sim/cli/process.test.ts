@@ -9,18 +9,28 @@ const root = fileURLToPath(new URL('../../..', import.meta.url));
 const program = ['--import', join(root, 'node_modules/tsx/dist/loader.mjs'), join(root, 'sim/cli.ts')];
 
 const limbeck = (args: readonly string[], input = '') => {
-  const { status, stdout, stderr } = spawnSync(process.execPath, [...program, ...args], { encoding: 'utf8', cwd: root, maxBuffer: 1e8, input });
+  const { status, stdout, stderr } = spawnSync(process.execPath, [...program, ...args], {
+    encoding: 'utf8',
+    cwd: root,
+    maxBuffer: 1e8,
+    input,
+  });
   return { status, stdout, stderr };
 };
 
 describe('the command line', () => {
   it('is what the package runs by its name', () => {
-    const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
+    const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as {
+      scripts: Record<string, string>;
+    };
     expect(scripts['limbeck']).toBe('tsx sim/cli.ts');
   });
 
   it('reads standard input, answers on standard output and ends with 0', () => {
-    const { status, stdout, stderr } = limbeck(['run', '-', '--set', 'name=Piped'], JSON.stringify({ run: { duration_s: 60 } }));
+    const { status, stdout, stderr } = limbeck(
+      ['run', '-', '--set', 'name=Piped'],
+      JSON.stringify({ run: { duration_s: 60 } }),
+    );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
     expect(JSON.parse(stdout)).toMatchObject({ name: 'Piped', summary: { end_s: 60, endReason: 'duration' } });
   });
@@ -30,14 +40,24 @@ describe('the command line', () => {
     const predicted = limbeck(['predict', 'class-glass', '--runs', '1', ...short]);
     expect({ status: predicted.status, stderr: predicted.stderr }).toEqual({ status: 0, stderr: '' });
     expect(JSON.parse(predicted.stdout)).toMatchObject({ name: 'Orange peel in glass', likely: { members: 1 } });
-    const fitted = limbeck(['fit', 'class-glass', '--log', '-', '--factors', 'oilContent', ...short], '25;1,2\n30;2,1\n40;3,5\n');
+    const fitted = limbeck(
+      ['fit', 'class-glass', '--log', '-', '--factors', 'oilContent', ...short],
+      '25;1,2\n30;2,1\n40;3,5\n',
+    );
     expect({ status: fitted.status, stderr: fitted.stderr }).toEqual({ status: 0, stderr: '' });
     expect(JSON.parse(fitted.stdout)).toMatchObject({ factors: [{ name: 'oilContent' }], degreesOfFreedom: 2 });
-    expect(limbeck(['fit', 'class-glass', '--log', '-'], '25;much\n')).toMatchObject({ status: 2, stdout: '', stderr: '--log -: Line 1: “much” is not a number.\n' });
+    expect(limbeck(['fit', 'class-glass', '--log', '-'], '25;much\n')).toMatchObject({
+      status: 2,
+      stdout: '',
+      stderr: '--log -: Line 1: “much” is not a number.\n',
+    });
   });
 
   it('ends with 2, one line a problem and nothing on standard output when the input is bad', () => {
-    const { status, stdout, stderr } = limbeck(['run', '-'], JSON.stringify({ pot: { diameter_m: 9 }, condenser: { length_m: 'long' } }));
+    const { status, stdout, stderr } = limbeck(
+      ['run', '-'],
+      JSON.stringify({ pot: { diameter_m: 9 }, condenser: { length_m: 'long' } }),
+    );
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr.trimEnd().split('\n')).toHaveLength(2);
     expect(limbeck(['run', '-'], '{')).toMatchObject({ status: 2, stdout: '' });

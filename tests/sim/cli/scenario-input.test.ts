@@ -20,13 +20,27 @@ const complaints = (source: string, ...assignments: string[]): readonly string[]
 
 describe('a field that is set', () => {
   it('takes numbers, words, null, and a bare number as a constant schedule', () => {
-    const set = scenarioFrom('gentle-lavender', ['heat.setting=0.5', 'pot.material=copper', 'site.barometer_Pa=95000', 'run.stopAtShare=null', 'name=My still']);
+    const set = scenarioFrom('gentle-lavender', [
+      'heat.setting=0.5',
+      'pot.material=copper',
+      'site.barometer_Pa=95000',
+      'run.stopAtShare=null',
+      'name=My still',
+    ]);
     expect(set.heat.setting).toEqual([{ at_s: 0, value: 0.5, shape: 'step' }]);
-    expect(set).toMatchObject({ name: 'My still', pot: { material: 'copper' }, site: { barometer_Pa: 95_000 }, run: { stopAtShare: null } });
+    expect(set).toMatchObject({
+      name: 'My still',
+      pot: { material: 'copper' },
+      site: { barometer_Pa: 95_000 },
+      run: { stopAtShare: null },
+    });
   });
 
   it('may lie inside a list or be a whole list', () => {
-    const set = scenarioFrom('gentle-lavender', ['heat.setting.0.value=0.25', 'cooling.flow_kg_s=[{"at_s":0,"value":0.01},{"at_s":60,"value":0.02}]']);
+    const set = scenarioFrom('gentle-lavender', [
+      'heat.setting.0.value=0.25',
+      'cooling.flow_kg_s=[{"at_s":0,"value":0.01},{"at_s":60,"value":0.02}]',
+    ]);
     expect(set.heat.setting[0]?.value).toBe(0.25);
     expect(set.cooling.flow_kg_s.map(({ value }) => value)).toEqual([0.01, 0.02]);
   });
@@ -40,22 +54,40 @@ describe('a field that is set', () => {
 
   it('brings the figures of another plant, but for those set too', () => {
     const { charge } = scenarioFrom('gentle-lavender', ['charge.botanical=peppermint', 'charge.oilContent=0.02']);
-    expect(charge).toMatchObject({ ...chargeFromBotanical('peppermint'), oilContent: 0.02, mass_kg: exampleScenario('gentle-lavender').charge.mass_kg });
+    expect(charge).toMatchObject({
+      ...chargeFromBotanical('peppermint'),
+      oilContent: 0.02,
+      mass_kg: exampleScenario('gentle-lavender').charge.mass_kg,
+    });
   });
 
   it('is refused by name when it is not there, not a path or out of range', () => {
     expect(complaints('gentle-lavender', 'pot.depth_m=1')).toEqual([expect.stringContaining('pot.depth_m')]);
-    expect(complaints('gentle-lavender', 'pot.diameter_m.x=1')).toEqual([expect.stringContaining('pot.diameter_m.x is not a field')]);
-    expect(complaints('gentle-lavender', 'heat.setting.9.value=1')).toEqual([expect.stringContaining('counted from 0')]);
+    expect(complaints('gentle-lavender', 'pot.diameter_m.x=1')).toEqual([
+      expect.stringContaining('pot.diameter_m.x is not a field'),
+    ]);
+    expect(complaints('gentle-lavender', 'heat.setting.9.value=1')).toEqual([
+      expect.stringContaining('counted from 0'),
+    ]);
     expect(complaints('gentle-lavender', '__proto__.polluted=1')).toEqual([expect.stringContaining('is not a field')]);
-    expect(complaints('gentle-lavender', 'length')).toEqual([expect.stringContaining('a path, “=” and a value are needed')]);
-    expect(complaints('gentle-lavender', 'pot.diameter_m=9')).toEqual([expect.stringMatching(/pot\.diameter_m\): 9 .* 0\.05 to 1\.5 m/)]);
+    expect(complaints('gentle-lavender', 'length')).toEqual([
+      expect.stringContaining('a path, “=” and a value are needed'),
+    ]);
+    expect(complaints('gentle-lavender', 'pot.diameter_m=9')).toEqual([
+      expect.stringMatching(/pot\.diameter_m\): 9 .* 0\.05 to 1\.5 m/),
+    ]);
   });
 });
 
 describe('the schema', () => {
   it('states unit and source of every field', () => {
-    interface Node { readonly properties?: Record<string, Node>; readonly items?: Node; readonly unit?: string; readonly source?: string; readonly title?: string }
+    interface Node {
+      readonly properties?: Record<string, Node>;
+      readonly items?: Node;
+      readonly unit?: string;
+      readonly source?: string;
+      readonly title?: string;
+    }
     const silent: string[] = [];
     const walk = (path: string, node: Node): void => {
       if (node.properties) for (const [key, child] of Object.entries(node.properties)) walk(`${path}.${key}`, child);
@@ -69,10 +101,16 @@ describe('the schema', () => {
 
 describe('flags', () => {
   it('that are unknown or lack their value are named', () => {
-    expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow("Unknown option '--fast'; there are --csv, --help, --json, --series, --set.");
+    expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow(
+      "Unknown option '--fast'; there are --csv, --help, --json, --series, --set.",
+    );
     expect(() => runCommand(['gentle-lavender', '--set'])).toThrow(/--set/);
-    expect(() => predictCommand(['gentle-lavender', '--seed', '-1'])).toThrow(/'--seed' argument is ambiguous.*use '--seed=-XYZ'\. “--help” lists the flags\.$/);
-    expect(() => predictCommand(['gentle-lavender', '--seed', '1', '--seed', '2'])).toThrow('--seed can only be given once.');
+    expect(() => predictCommand(['gentle-lavender', '--seed', '-1'])).toThrow(
+      /'--seed' argument is ambiguous.*use '--seed=-XYZ'\. “--help” lists the flags\.$/,
+    );
+    expect(() => predictCommand(['gentle-lavender', '--seed', '1', '--seed', '2'])).toThrow(
+      '--seed can only be given once.',
+    );
     expect(() => runCommand([])).toThrow(/scenario is missing/);
     expect(() => runCommand(['gentle-lavender', 'clove-buds'])).toThrow(/Only one scenario/);
   });
@@ -85,11 +123,21 @@ describe('printing', () => {
   });
 
   it('gives every sentence of a list a line of its own', () => {
-    expect(toJson({ a: ['so', 1], b: ['It boils.', 'And drips on.'] })).toBe('{\n  "a": ["so", 1],\n  "b": [\n    "It boils.",\n    "And drips on."\n  ]\n}');
+    expect(toJson({ a: ['so', 1], b: ['It boils.', 'And drips on.'] })).toBe(
+      '{\n  "a": ["so", 1],\n  "b": [\n    "It boils.",\n    "And drips on."\n  ]\n}',
+    );
   });
 
   it('sets numbers to the right and says nothing with a dash', () => {
-    expect(toTable(['what', 'm', 'so'], [['one', cell(1.23456), cell(null)], ['two', cell(12), cell(true)]])).toBe('what     m  so\none   1.23  –\ntwo     12  yes');
+    expect(
+      toTable(
+        ['what', 'm', 'so'],
+        [
+          ['one', cell(1.23456), cell(null)],
+          ['two', cell(12), cell(true)],
+        ],
+      ),
+    ).toBe('what     m  so\none   1.23  –\ntwo     12  yes');
   });
 
   it('quotes cells of comma-separated values where needed', () => {

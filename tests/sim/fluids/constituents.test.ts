@@ -20,7 +20,10 @@ const ATOMS = { C: 0.0120107, H: 0.00100794, O: 0.0159994 } as const;
 
 /** Molar mass of a formula such as C10H16O, kg/mol. */
 const massOf = (formula: string): number =>
-  [...formula.matchAll(/([CHO])(\d*)/g)].reduce((sum, [, atom, count]) => sum + ATOMS[atom as keyof typeof ATOMS] * Number(count || 1), 0);
+  [...formula.matchAll(/([CHO])(\d*)/g)].reduce(
+    (sum, [, atom, count]) => sum + ATOMS[atom as keyof typeof ATOMS] * Number(count || 1),
+    0,
+  );
 
 describe('the oil constituents', () => {
   it('are 34, each with its own id', () => {
@@ -45,7 +48,8 @@ describe('the oil constituents', () => {
   it('use source keys that are spelt out', () => {
     for (const { vapourPressure: fit, criticalTemperature } of constituents) {
       for (const { kind, source } of [fit, criticalTemperature]) {
-        if (kind === 'published' && /^[A-Za-z-]+$/.test(source)) expect(Object.keys(constituentSources)).toContain(source);
+        if (kind === 'published' && /^[A-Za-z-]+$/.test(source))
+          expect(Object.keys(constituentSources)).toContain(source);
       }
     }
   });
@@ -70,7 +74,9 @@ describe('the oil constituents', () => {
       const T = 373.15;
       const slope = Math.log(vapourPressure(constituent, T + 0.5) / vapourPressure(constituent, T - 0.5));
       const molar = GAS_CONSTANT * T * T * slope;
-      expect(Math.abs(latentHeat(constituent, T) * constituent.molarMass.value - molar), constituent.id).toBeLessThan(100);
+      expect(Math.abs(latentHeat(constituent, T) * constituent.molarMass.value - molar), constituent.id).toBeLessThan(
+        100,
+      );
     }
   });
 
@@ -101,10 +107,12 @@ describe('the oil constituents', () => {
   });
 
   it('thin with heat as tea-tree oil does: 2.54 mPa s at 20 °C, 1.52 at 40 °C (REACH registration), to 15 %', () => {
-    const known = (2.54) ** -0.2661;
+    const known = 2.54 ** -0.2661;
     const law = (known + 20 / 233) ** (-1 / 0.2661);
     expect(Math.abs(law / 1.52 - 1)).toBeLessThan(0.15);
-    const ratio = liquidViscosity(constituentById('terpinen_4_ol'), 313.15) / liquidViscosity(constituentById('terpinen_4_ol'), 293.15);
+    const ratio =
+      liquidViscosity(constituentById('terpinen_4_ol'), 313.15) /
+      liquidViscosity(constituentById('terpinen_4_ol'), 293.15);
     expect(ratio).toBeLessThan(1.52 / 2.54);
   });
 });

@@ -19,7 +19,9 @@ describe('the fluid entries of the desk reference', () => {
   });
 
   // The regions of IF97 and the conductivity built on them hold on one side of the saturation line, not in a whole box.
-  const boxed = fluidCorrelations.filter(({ name }) => !name.startsWith('region-') && name !== 'water-conductivity-industrial');
+  const boxed = fluidCorrelations.filter(
+    ({ name }) => !name.startsWith('region-') && name !== 'water-conductivity-industrial',
+  );
 
   it.each([0, 0.4, 1])('evaluate to a finite number %d of the way along their ranges', (share) => {
     for (const { name, arguments: args, evaluate } of boxed) {

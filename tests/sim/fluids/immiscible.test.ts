@@ -13,9 +13,16 @@ import {
   oilViscosity,
   saturationOilPerSteam,
 } from '../../../sim/fluids/immiscible.ts';
-import { saturationPressure, saturationTemperature, WATER_MAX_PRESSURE, WATER_MIN_PRESSURE } from '../../../sim/fluids/water.ts';
+import {
+  saturationPressure,
+  saturationTemperature,
+  WATER_MAX_PRESSURE,
+  WATER_MIN_PRESSURE,
+} from '../../../sim/fluids/water.ts';
 
-const oil = ['alpha_pinene', 'limonene', 'cineole_1_8', 'linalool', 'camphor', 'beta_caryophyllene'].map(constituentById);
+const oil = ['alpha_pinene', 'limonene', 'cineole_1_8', 'linalool', 'camphor', 'beta_caryophyllene'].map(
+  constituentById,
+);
 const columns = oilColumns(oil);
 const ATMOSPHERE = 101_325;
 
@@ -47,7 +54,10 @@ describe('water and oil boiling together', () => {
 
   it('boils below water alone, and at water’s boiling point when there is no oil', () => {
     const x = [0, 0, 0, 0, 0, 0];
-    expect(coBoilingTemperatureQuick(ATMOSPHERE, x, columns, Number.NaN)).toBeCloseTo(saturationTemperature(ATMOSPHERE), 9);
+    expect(coBoilingTemperatureQuick(ATMOSPHERE, x, columns, Number.NaN)).toBeCloseTo(
+      saturationTemperature(ATMOSPHERE),
+      9,
+    );
     for (const constituent of constituents) {
       expect(coBoilingTemperature(ATMOSPHERE, [1], [constituent])).toBeLessThan(saturationTemperature(ATMOSPHERE));
     }
@@ -65,8 +75,14 @@ describe('water and oil boiling together', () => {
 
   it('is the same for a constituent split into two equal parts', () => {
     const [pinene] = oil as [(typeof oil)[number]];
-    expect(coBoilingTemperature(ATMOSPHERE, [0.3, 0.7], [pinene, pinene])).toBeCloseTo(coBoilingTemperature(ATMOSPHERE, [1], [pinene]), 9);
-    expect(coBoilingOilShare(ATMOSPHERE, [0.3, 0.7], [pinene, pinene])).toBeCloseTo(coBoilingOilShare(ATMOSPHERE, [1], [pinene]), 9);
+    expect(coBoilingTemperature(ATMOSPHERE, [0.3, 0.7], [pinene, pinene])).toBeCloseTo(
+      coBoilingTemperature(ATMOSPHERE, [1], [pinene]),
+      9,
+    );
+    expect(coBoilingOilShare(ATMOSPHERE, [0.3, 0.7], [pinene, pinene])).toBeCloseTo(
+      coBoilingOilShare(ATMOSPHERE, [1], [pinene]),
+      9,
+    );
   });
 
   it('carries each constituent in proportion to its fraction, pressure and molar mass', () => {

@@ -14,7 +14,10 @@ const pinene = constituentById('alpha_pinene');
 /** What is asked, and the message it must bring. */
 const REFUSALS: readonly (readonly [string, () => number | number[]])[] = [
   ['saturation pressure: temperature 412 K is outside 273.15–403.15 K', () => water.saturationPressure(412)],
-  ['saturation temperature: pressure 300000 Pa is outside 611.2127–270259.6 Pa', () => water.saturationTemperature(300_000)],
+  [
+    'saturation temperature: pressure 300000 Pa is outside 611.2127–270259.6 Pa',
+    () => water.saturationTemperature(300_000),
+  ],
   ['liquid density: temperature 273.1 K is outside 273.15–403.15 K', () => water.liquidDensity(273.1)],
   ['latent heat: temperature NaN K is outside 273.15–403.15 K', () => water.latentHeat(Number.NaN)],
   ['liquid Prandtl number: temperature 500 K is outside 273.15–403.15 K', () => water.liquidPrandtl(500)],
@@ -28,7 +31,10 @@ const REFUSALS: readonly (readonly [string, () => number | number[]])[] = [
   ['steam volume: pressure 0 Pa is outside 0.001–3536.589 Pa', () => region2Volume(300, 0)],
   ['steam volume: temperature 1100 K is outside 273.15–1073.15 K', () => region2Volume(1100, 1e5)],
   ['steam volume: pressure 20000000 Pa is outside 0.001–16529270 Pa', () => region2Volume(623.151, 2e7)],
-  ['liquid water temperature: enthalpy 3000000 J/kg is outside 59.66225–417853.9 J/kg', () => region1TemperatureFromEnthalpy(1e5, 3e6)],
+  [
+    'liquid water temperature: enthalpy 3000000 J/kg is outside 59.66225–417853.9 J/kg',
+    () => region1TemperatureFromEnthalpy(1e5, 3e6),
+  ],
   ['water viscosity: density -1 kg/m³ is outside 0–1250 kg/m³', () => waterViscosity(300, -1)],
   ['steam state: pressure 25000000 Pa is outside', () => waterConductivityIndustrial(640, 25e6)],
   ['air density: temperature 100 K is outside 220–1000 K', () => airDensity(100, 1e5)],
@@ -36,11 +42,23 @@ const REFUSALS: readonly (readonly [string, () => number | number[]])[] = [
   ['standard pressure: altitude 12000 m is outside -2000–11000 m', () => standardPressure(12_000)],
   ['vapour in air: relative humidity 1.2 is outside 0–1', () => vapourPressureInAir(300, 1.2)],
   ['vapour pressure of alpha-pinene: temperature 500 K is outside 253.15–453.15 K', () => vapourPressure(pinene, 500)],
-  ['water solubility of alpha-pinene: temperature 400 K is outside 273.15–373.15 K', () => waterSolubility(pinene, 400)],
-  ['liquid viscosity of alpha-santalol: temperature 254 K is outside', () => liquidViscosity(constituentById('alpha_santalol'), 254)],
-  ['co-boiling temperature: pressure 500 Pa is outside 611.2127–270259.6 Pa', () => coBoilingTemperature(500, [1], [pinene])],
+  [
+    'water solubility of alpha-pinene: temperature 400 K is outside 273.15–373.15 K',
+    () => waterSolubility(pinene, 400),
+  ],
+  [
+    'liquid viscosity of alpha-santalol: temperature 254 K is outside',
+    () => liquidViscosity(constituentById('alpha_santalol'), 254),
+  ],
+  [
+    'co-boiling temperature: pressure 500 Pa is outside 611.2127–270259.6 Pa',
+    () => coBoilingTemperature(500, [1], [pinene]),
+  ],
   ['co-boiling temperature: 2 fractions for 1 constituents', () => coBoilingTemperature(1e5, [0.5, 0.5], [pinene])],
-  ['co-boiling temperature: sum of the fractions 0.9 is outside 0.999999–1.000001', () => coBoilingTemperature(1e5, [0.9], [pinene])],
+  [
+    'co-boiling temperature: sum of the fractions 0.9 is outside 0.999999–1.000001',
+    () => coBoilingTemperature(1e5, [0.9], [pinene]),
+  ],
   ['mole fractions: fraction -0.1 is outside 0–1.000001', () => moleFractions([-0.1, 1.1], [pinene, pinene])],
 ];
 

@@ -43,7 +43,10 @@ describe('the water tables of the step loop', () => {
 
   it('finds the boiling point within 1e-5 of the formulation, from the pressure', () => {
     for (let k = 0; k <= 1000; k++) {
-      const p = Math.min(water.WATER_MAX_PRESSURE, water.WATER_MIN_PRESSURE * (water.WATER_MAX_PRESSURE / water.WATER_MIN_PRESSURE) ** (k / 1000));
+      const p = Math.min(
+        water.WATER_MAX_PRESSURE,
+        water.WATER_MIN_PRESSURE * (water.WATER_MAX_PRESSURE / water.WATER_MIN_PRESSURE) ** (k / 1000),
+      );
       expect(Math.abs(table.tableSaturationTemperature(p) / water.saturationTemperature(p) - 1)).toBeLessThan(1e-5);
     }
     for (const p of [0, water.WATER_MIN_PRESSURE * 0.999_999, water.WATER_MAX_PRESSURE * 1.000_001, Number.NaN]) {
@@ -52,7 +55,8 @@ describe('the water tables of the step loop', () => {
   });
 
   it('turns pressure back into the temperature it came from', () => {
-    for (const T of temperatures) expect(Math.abs(table.tableSaturationTemperature(table.tableSaturationPressure(T)) - T)).toBeLessThan(1e-10);
+    for (const T of temperatures)
+      expect(Math.abs(table.tableSaturationTemperature(table.tableSaturationPressure(T)) - T)).toBeLessThan(1e-10);
   });
 
   it('turns the enthalpy of water back into its temperature, ends included', () => {
@@ -65,7 +69,8 @@ describe('the water tables of the step loop', () => {
   });
 
   it('makes the enthalpy of steam exactly that of water plus the latent heat', () => {
-    for (const T of temperatures) expect(table.tableVapourEnthalpy(T)).toBe(table.tableLiquidEnthalpy(T) + table.tableLatentHeat(T));
+    for (const T of temperatures)
+      expect(table.tableVapourEnthalpy(T)).toBe(table.tableLiquidEnthalpy(T) + table.tableLatentHeat(T));
   });
 
   it('has no step between intervals larger than rounding', () => {

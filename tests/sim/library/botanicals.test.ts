@@ -15,7 +15,9 @@ describe('the collection', () => {
   });
 
   it('covers flowers, leaves, herbs, seeds, berry, bud, peel, needles and wood', () => {
-    expect(new Set(botanicals.map(({ kind }) => kind))).toEqual(new Set(['flower', 'leaf', 'herb', 'seed', 'berry', 'bud', 'peel', 'needle', 'wood']));
+    expect(new Set(botanicals.map(({ kind }) => kind))).toEqual(
+      new Set(['flower', 'leaf', 'herb', 'seed', 'berry', 'bud', 'peel', 'needle', 'wood']),
+    );
   });
 
   it('has clove as the one oil that sinks', () => {
@@ -25,7 +27,8 @@ describe('the collection', () => {
   it('has in lemon balm a plant whose citral a litre of water per kilogram can all dissolve', () => {
     const balm = findBotanical('lemon-balm');
     const fresh = balm.states.fresh as BotanicalState;
-    const citralShare = balm.composition.value.find(({ constituent }) => constituent === 'citral')?.massFraction as number;
+    const citralShare = balm.composition.value.find(({ constituent }) => constituent === 'citral')
+      ?.massFraction as number;
     const citralPerKilogram = fresh.oilContent.value.typical * (1 - fresh.moisture.value.typical) * citralShare;
     const litre = 0.001;
     expect(citralPerKilogram).toBeLessThan(constituentById('citral').waterSolubility.value * litre);
@@ -63,7 +66,8 @@ describe.each(each)('%s', (_id, row) => {
       expect(state.oilContent.value.high).toBeLessThan(0.3);
     }
     for (const group of [row.release.hydrocarbon, row.release.oxygenate]) {
-      for (const band of [group.readyShare.value, group.heldRate_1_s.value, group.takeUp.value]) expect(ordered(band)).toBe(true);
+      for (const band of [group.readyShare.value, group.heldRate_1_s.value, group.takeUp.value])
+        expect(ordered(band)).toBe(true);
       expect(group.readyShare.value.low).toBeGreaterThanOrEqual(0);
       expect(group.readyShare.value.high).toBeLessThanOrEqual(1);
       expect(group.heldRate_1_s.value.low).toBeGreaterThan(0);
@@ -77,7 +81,8 @@ describe.each(each)('%s', (_id, row) => {
     const { state, packing } = row.defaultCharge;
     const own = row.states[state];
     if (own === undefined) throw new Error(`${row.id} has no ${state} state`);
-    const inBed = own.oilContent.value.typical * (1 - own.moisture.value.typical) * own.bulkDensity_kg_m3.value[packing];
+    const inBed =
+      own.oilContent.value.typical * (1 - own.moisture.value.typical) * own.bulkDensity_kg_m3.value[packing];
     for (const group of [row.release.hydrocarbon, row.release.oxygenate]) {
       const atSurface = inBed * group.readyShare.value.typical;
       const times = group.takeUp.value.typical / 0.05;
@@ -124,9 +129,15 @@ describe.each(each)('%s', (_id, row) => {
   it('names only curves that exist, and every curve that a fitted number rests on', () => {
     const known = publishedCurves.map(({ id }) => id);
     for (const id of row.release.curves) expect(known).toContain(id);
-    const fitted = [row.release.hydrocarbon, row.release.oxygenate].flatMap((group) => [group.readyShare, group.heldRate_1_s]).filter(({ kind }) => kind === 'fitted');
+    const fitted = [row.release.hydrocarbon, row.release.oxygenate]
+      .flatMap((group) => [group.readyShare, group.heldRate_1_s])
+      .filter(({ kind }) => kind === 'fitted');
     const plants = publishedCurves.filter(({ id }) => row.release.curves.includes(id)).map(({ plant }) => plant);
-    for (const { source } of fitted) expect(plants.some((plant) => source.startsWith(plant)), source).toBe(true);
+    for (const { source } of fitted)
+      expect(
+        plants.some((plant) => source.startsWith(plant)),
+        source,
+      ).toBe(true);
   });
 });
 

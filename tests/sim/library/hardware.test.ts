@@ -1,6 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import {
-  circuits, findCircuit, findHeatSource, findMaterial, findSeparator, findTub, findTube, findVessel, heatSources, materials, separators, tubes, tubs, vessels,
+  circuits,
+  findCircuit,
+  findHeatSource,
+  findMaterial,
+  findSeparator,
+  findTub,
+  findTube,
+  findVessel,
+  heatSources,
+  materials,
+  separators,
+  tubes,
+  tubs,
+  vessels,
 } from '../../../sim/library/index.ts';
 
 const collections = { tubes, vessels, heatSources, materials, circuits, separators, tubs };
@@ -14,16 +27,24 @@ describe('collections', () => {
   });
 
   it.each([
-    ['tube', findTube, 'astm-b88-l-3-8'], ['vessel', findVessel, 'catering-pot-36'], ['heat source', findHeatSource, 'gas-ring'], ['material', findMaterial, 'copper'],
-    ['circuit', findCircuit, 'uk-13a'], ['separator', findSeparator, 'glass-1000'], ['tub', findTub, 'bucket'],
+    ['tube', findTube, 'astm-b88-l-3-8'],
+    ['vessel', findVessel, 'catering-pot-36'],
+    ['heat source', findHeatSource, 'gas-ring'],
+    ['material', findMaterial, 'copper'],
+    ['circuit', findCircuit, 'uk-13a'],
+    ['separator', findSeparator, 'glass-1000'],
+    ['tub', findTub, 'bucket'],
   ] as const)('finds a %s by id and names the known ids when there is none', (what, find, known) => {
     expect(find(known).id).toBe(known);
     expect(() => find('nothing-like-it')).toThrow(RangeError);
-    expect(() => find('nothing-like-it')).toThrow(new RegExp(`^${what} “nothing-like-it” is not in the library; known: .*${known}`));
+    expect(() => find('nothing-like-it')).toThrow(
+      new RegExp(`^${what} “nothing-like-it” is not in the library; known: .*${known}`),
+    );
   });
 
   it('makes everything of a material it knows', () => {
-    for (const { material } of [...tubes, ...vessels, ...separators, ...tubs]) expect(findMaterial(material).id).toBe(material);
+    for (const { material } of [...tubes, ...vessels, ...separators, ...tubs])
+      expect(findMaterial(material).id).toBe(material);
   });
 });
 
@@ -36,7 +57,10 @@ describe('tubes', () => {
   });
 
   it('bend by hand only wider than with a tool', () => {
-    for (const { id, minimumBendRadius_m: { withTool, byHand } } of tubes)
+    for (const {
+      id,
+      minimumBendRadius_m: { withTool, byHand },
+    } of tubes)
       if (withTool !== null && byHand !== null) expect(byHand, id).toBeGreaterThan(withTool);
   });
 
@@ -52,13 +76,18 @@ describe('vessels and tubs', () => {
   });
 
   it('give catering pots their usual litres', () => {
-    const litres = ['20', '24', '28', '32', '36', '40', '45', '50'].map((size) => Number((findVessel(`catering-pot-${size}`).volume_m3 * 1000).toFixed(1)));
+    const litres = ['20', '24', '28', '32', '36', '40', '45', '50'].map((size) =>
+      Number((findVessel(`catering-pot-${size}`).volume_m3 * 1000).toFixed(1)),
+    );
     expect(litres).toEqual([6.3, 10.9, 17.2, 25.7, 36.6, 50.3, 71.6, 98.2]);
   });
 
   it('weigh at least a bare shell of their wall', () => {
     for (const { id, insideDiameter_m, height_m, wall_m, emptyMass_kg, material } of vessels) {
-      const shell = (Math.PI * insideDiameter_m * height_m + (Math.PI / 4) * insideDiameter_m ** 2) * wall_m * findMaterial(material).density_kg_m3.value;
+      const shell =
+        (Math.PI * insideDiameter_m * height_m + (Math.PI / 4) * insideDiameter_m ** 2) *
+        wall_m *
+        findMaterial(material).density_kg_m3.value;
       expect(emptyMass_kg, id).toBeGreaterThan(0.7 * shell);
     }
   });
@@ -87,7 +116,10 @@ describe('heat sources', () => {
   });
 
   it('burn propane at 12.87 kWh/kg, as its enthalpy of combustion gives', () => {
-    expect((findHeatSource('outdoor-gas-burner').lowerHeatingValue_J_kg?.value as number) / 3.6e6).toBeCloseTo(12.87, 2);
+    expect((findHeatSource('outdoor-gas-burner').lowerHeatingValue_J_kg?.value as number) / 3.6e6).toBeCloseTo(
+      12.87,
+      2,
+    );
   });
 });
 

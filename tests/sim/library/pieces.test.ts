@@ -24,8 +24,11 @@ describe('size of plant pieces, d = 6 V/S', () => {
   });
 
   it('says in words what it took', () => {
-    expect(describePieces([{ shape: 'leaf', thickness_m: 0.0003, share: 0.6 }, { shape: 'stick', diameter_m: 0.004, length_m: 0.05, share: 0.4 }])).toBe(
-      'leaf 0.3 mm thick (60 % by volume) and stick 4 × 50 mm (40 % by volume)',
-    );
+    expect(
+      describePieces([
+        { shape: 'leaf', thickness_m: 0.0003, share: 0.6 },
+        { shape: 'stick', diameter_m: 0.004, length_m: 0.05, share: 0.4 },
+      ]),
+    ).toBe('leaf 0.3 mm thick (60 % by volume) and stick 4 × 50 mm (40 % by volume)');
   });
 });

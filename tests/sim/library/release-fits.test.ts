@@ -10,22 +10,34 @@ describe('fits of the published curves', () => {
     expect(Object.keys(stored).sort()).toEqual(publishedCurves.map(({ id }) => id).sort());
   });
 
-  it.each(publishedCurves.map((curve) => [curve.id, curve] as const))('finds the stored numbers again for %s', (id, curve) => {
-    const found = fitCurve(curve);
-    const kept = stored[id] as FittedRelease;
-    expect(found.finalYield / kept.finalYield).toBeCloseTo(1, 3);
-    expect(found.readyShare).toBeCloseTo(kept.readyShare, 3);
-    expect(found.heldRate_1_s / kept.heldRate_1_s).toBeCloseTo(1, 3);
-    expect(found.fastRate_1_s === null).toBe(kept.fastRate_1_s === null);
-    if (found.fastRate_1_s !== null && kept.fastRate_1_s !== null) expect(found.fastRate_1_s / kept.fastRate_1_s).toBeCloseTo(1, 3);
-    expect(Math.abs(found.residual - kept.residual)).toBeLessThan(1e-4);
-  });
+  it.each(publishedCurves.map((curve) => [curve.id, curve] as const))(
+    'finds the stored numbers again for %s',
+    (id, curve) => {
+      const found = fitCurve(curve);
+      const kept = stored[id] as FittedRelease;
+      expect(found.finalYield / kept.finalYield).toBeCloseTo(1, 3);
+      expect(found.readyShare).toBeCloseTo(kept.readyShare, 3);
+      expect(found.heldRate_1_s / kept.heldRate_1_s).toBeCloseTo(1, 3);
+      expect(found.fastRate_1_s === null).toBe(kept.fastRate_1_s === null);
+      if (found.fastRate_1_s !== null && kept.fastRate_1_s !== null)
+        expect(found.fastRate_1_s / kept.fastRate_1_s).toBeCloseTo(1, 3);
+      expect(Math.abs(found.residual - kept.residual)).toBeLessThan(1e-4);
+    },
+  );
 
   it('recovers the parameters behind a curve made from them', () => {
     const truth = { finalYield: 1.5, readyShare: 0.4, fastRate_1_s: 0.004, heldRate_1_s: 0.0002 };
     const curve: PublishedCurve = {
-      id: 'made', plant: 'made', how: 'made', unit: '%', law: 'two-pool', provenance: { kind: 'computed', source: 'the law itself' },
-      points: [2, 5, 10, 20, 40, 80, 160, 240].map((minutes) => [minutes, twoPoolYield(truth.finalYield, truth.readyShare, truth.fastRate_1_s, truth.heldRate_1_s, minutes * 60)]),
+      id: 'made',
+      plant: 'made',
+      how: 'made',
+      unit: '%',
+      law: 'two-pool',
+      provenance: { kind: 'computed', source: 'the law itself' },
+      points: [2, 5, 10, 20, 40, 80, 160, 240].map((minutes) => [
+        minutes,
+        twoPoolYield(truth.finalYield, truth.readyShare, truth.fastRate_1_s, truth.heldRate_1_s, minutes * 60),
+      ]),
     };
     const found = fitCurve(curve);
     expect(found.finalYield).toBeCloseTo(1.5, 4);
@@ -36,7 +48,8 @@ describe('fits of the published curves', () => {
   });
 
   it('calls the faster of two rates the fast one', () => {
-    for (const fit of Object.values(stored)) if (fit.fastRate_1_s !== null) expect(fit.fastRate_1_s, fit.curve).toBeGreaterThan(fit.heldRate_1_s);
+    for (const fit of Object.values(stored))
+      if (fit.fastRate_1_s !== null) expect(fit.fastRate_1_s, fit.curve).toBeGreaterThan(fit.heldRate_1_s);
   });
 });
 

@@ -12,7 +12,13 @@ const run = new Run({
   ...base,
   run: { ...base.run, duration_s: warmUp + steps, stopAtShare: null },
   pot: { ...base.pot, layout: 'water-and-steam', gridHeight_m: 0.2, height_m: 0.6, water_kg: 15 },
-  heat: { ...base.heat, setting: [{ at_s: 0, value: 1, shape: 'step' }, { at_s: 3000, value: 0.4, shape: 'step' }] },
+  heat: {
+    ...base.heat,
+    setting: [
+      { at_s: 0, value: 1, shape: 'step' },
+      { at_s: 3000, value: 0.4, shape: 'step' },
+    ],
+  },
   advanced: { ...base.advanced, recordEvery_s: 600 },
 });
 run.advance(warmUp);

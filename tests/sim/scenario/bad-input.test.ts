@@ -12,44 +12,190 @@ type Row = readonly [what: string, input: unknown, path: string, value: unknown,
 const step = (value: number, at_s: number) => ({ at_s, value, shape: 'step' });
 
 const single: readonly Row[] = [
-  ['a text where a number belongs', { pot: { diameter_m: 'wide' } }, 'pot.diameter_m', 'wide', 'allowed is 0.05 to 1.5 m'],
+  [
+    'a text where a number belongs',
+    { pot: { diameter_m: 'wide' } },
+    'pot.diameter_m',
+    'wide',
+    'allowed is 0.05 to 1.5 m',
+  ],
   ['a number past its range', { pot: { diameter_m: 3 } }, 'pot.diameter_m', 3, 'allowed is 0.05 to 1.5 m'],
   ['a number short of its range', { heat: { ratedPower_W: 1 } }, 'heat.ratedPower_W', 1, 'allowed is 50 to 60000 W'],
   ['a share beyond one', { heat: { shareToPot: 1.2 } }, 'heat.shareToPot', 1.2, 'allowed is 0.05 to 1'],
-  ['null in a field that needs a number', { pot: { water_kg: null } }, 'pot.water_kg', null, 'allowed is 0.05 to 1500 kg'],
-  ['a number that is none', { pot: { water_kg: Number.NaN } }, 'pot.water_kg', Number.NaN, 'allowed is 0.05 to 1500 kg'],
-  ['an endless number', { heat: { ratedPower_W: Infinity } }, 'heat.ratedPower_W', Infinity, 'allowed is 50 to 60000 W'],
-  ['an open field out of range', { site: { barometer_Pa: 10 } }, 'site.barometer_Pa', 10, 'allowed is 55000 to 108000 Pa, or null'],
+  [
+    'null in a field that needs a number',
+    { pot: { water_kg: null } },
+    'pot.water_kg',
+    null,
+    'allowed is 0.05 to 1500 kg',
+  ],
+  [
+    'a number that is none',
+    { pot: { water_kg: Number.NaN } },
+    'pot.water_kg',
+    Number.NaN,
+    'allowed is 0.05 to 1500 kg',
+  ],
+  [
+    'an endless number',
+    { heat: { ratedPower_W: Infinity } },
+    'heat.ratedPower_W',
+    Infinity,
+    'allowed is 50 to 60000 W',
+  ],
+  [
+    'an open field out of range',
+    { site: { barometer_Pa: 10 } },
+    'site.barometer_Pa',
+    10,
+    'allowed is 55000 to 108000 Pa, or null',
+  ],
   ['a broken count', { condenser: { tubes: 2.5 } }, 'condenser.tubes', 2.5, 'allowed is 1 to 200'],
-  ['a choice that is none', { condenser: { kind: 'worm' } }, 'condenser.kind', 'worm', '"coil-in-tub", "jacketed-tube", "bundle"'],
+  [
+    'a choice that is none',
+    { condenser: { kind: 'worm' } },
+    'condenser.kind',
+    'worm',
+    '"coil-in-tub", "jacketed-tube", "bundle"',
+  ],
   ['a field nobody knows', { pot: { colour: 'red' } }, 'pot.colour', 'red', 'no field has this name'],
   ['a part nobody knows', { boiling: {} }, 'boiling', {}, 'no field has this name'],
   ['a part that is no object', { pot: 7 }, 'pot', 7, 'object'],
   ['another version', { version: 2 }, 'version', 2, 'version 1'],
   ['a name that goes on', { name: 'x'.repeat(121) }, 'name', 'x'.repeat(121), '120'],
-  ['an unknown plant', { charge: { botanical: 'mandrake' } }, 'charge.botanical', 'mandrake', 'an id of the library or "own"'],
+  [
+    'an unknown plant',
+    { charge: { botanical: 'mandrake' } },
+    'charge.botanical',
+    'mandrake',
+    'an id of the library or "own"',
+  ],
   ['a state that is none', { charge: { state: 'frozen' } }, 'charge.state', 'frozen', '"fresh", "dry"'],
   ['no oil constituent at all', { charge: { composition: [] } }, 'charge.composition', [], 'at least 1'],
-  ['an unknown constituent', { charge: { composition: [{ constituent: 'gold', share: 1 }] } }, 'charge.composition.0.constituent', 'gold', 'known oil constituent'],
-  ['a constituent named twice', { charge: { composition: [{ constituent: 'linalool', share: 0.5 }, { constituent: 'linalool', share: 0.5 }] } }, 'charge.composition.1.constituent', 'linalool', 'may stand once'],
-  ['shares that do not add up', { charge: { composition: [{ constituent: 'linalool', share: 0.5 }, { constituent: 'limonene', share: 0.4 }] } }, 'charge.composition', 0.9, 'add up to 1'],
+  [
+    'an unknown constituent',
+    { charge: { composition: [{ constituent: 'gold', share: 1 }] } },
+    'charge.composition.0.constituent',
+    'gold',
+    'known oil constituent',
+  ],
+  [
+    'a constituent named twice',
+    {
+      charge: {
+        composition: [
+          { constituent: 'linalool', share: 0.5 },
+          { constituent: 'linalool', share: 0.5 },
+        ],
+      },
+    },
+    'charge.composition.1.constituent',
+    'linalool',
+    'may stand once',
+  ],
+  [
+    'shares that do not add up',
+    {
+      charge: {
+        composition: [
+          { constituent: 'linalool', share: 0.5 },
+          { constituent: 'limonene', share: 0.4 },
+        ],
+      },
+    },
+    'charge.composition',
+    0.9,
+    'add up to 1',
+  ],
   ['an empty schedule', { heat: { setting: [] } }, 'heat.setting', [], 'at least 1'],
-  ['a schedule that begins late', { heat: { setting: [step(1, 60)] } }, 'heat.setting.0.at_s', 60, 'first knot must be at 0 s'],
-  ['a schedule out of order', { heat: { setting: [step(1, 0), step(0.5, 600), step(0.7, 300)] } }, 'heat.setting.2.at_s', 300, 'later than the knot before it (600 s)'],
-  ['a schedule value out of range', { heat: { setting: [step(1, 0), step(1.5, 600)] } }, 'heat.setting.1.value', 1.5, 'allowed is 0 to 1'],
-  ['a tap in the wrong unit', { cooling: { tapTemperature_K: [step(15, 0)] } }, 'cooling.tapTemperature_K.0.value', 15, 'allowed is 273.25 to 313.15 K'],
+  [
+    'a schedule that begins late',
+    { heat: { setting: [step(1, 60)] } },
+    'heat.setting.0.at_s',
+    60,
+    'first knot must be at 0 s',
+  ],
+  [
+    'a schedule out of order',
+    { heat: { setting: [step(1, 0), step(0.5, 600), step(0.7, 300)] } },
+    'heat.setting.2.at_s',
+    300,
+    'later than the knot before it (600 s)',
+  ],
+  [
+    'a schedule value out of range',
+    { heat: { setting: [step(1, 0), step(1.5, 600)] } },
+    'heat.setting.1.value',
+    1.5,
+    'allowed is 0 to 1',
+  ],
+  [
+    'a tap in the wrong unit',
+    { cooling: { tapTemperature_K: [step(15, 0)] } },
+    'cooling.tapTemperature_K.0.value',
+    15,
+    'allowed is 273.25 to 313.15 K',
+  ],
   ['ice of no weight', { cooling: { ice: [{ at_s: 0, mass_kg: 0 }] } }, 'cooling.ice.0.mass_kg', 0, '0.01'],
-  ['a bore wider than its tube', { condenser: { insideDiameter_m: 0.02, outsideDiameter_m: 0.018 } }, 'condenser.insideDiameter_m', 0.02, 'less than the outside diameter, 0.018 m'],
-  ['a jacket narrower than its tube', { condenser: { kind: 'jacketed-tube', jacketDiameter_m: 0.012 } }, 'condenser.jacketDiameter_m', 0.012, 'at least 0.01224 m'],
-  ['turns closer than the tube is thick', { condenser: { coilPitch_m: 0.01 } }, 'condenser.coilPitch_m', 0.01, 'at least the tube\'s outside diameter, 0.012 m'],
-  ['a turn tighter than the tube', { condenser: { coilDiameter_m: 0.03, outsideDiameter_m: 0.02 } }, 'condenser.coilDiameter_m', 0.03, 'at least twice the tube\'s outside diameter, 0.02 m'],
-  ['a neck that rises further than it is long', { neck: { length_m: 0.5, risingLength_m: 0.6 } }, 'neck.risingLength_m', 0.6, 'at most the neck length, 0.5 m'],
-  ['an inlet below the separator', { separator: { height_m: 0.1, inletDepth_m: 0.2 } }, 'separator.inletDepth_m', 0.2, 'less than the separator height, 0.1 m'],
-  ['a grid above the pot', { pot: { gridHeight_m: 0.5 }, charge: { mass_kg: 0 } }, 'pot.gridHeight_m', 0.5, 'less than the pot height, 0.32 m'],
+  [
+    'a bore wider than its tube',
+    { condenser: { insideDiameter_m: 0.02, outsideDiameter_m: 0.018 } },
+    'condenser.insideDiameter_m',
+    0.02,
+    'less than the outside diameter, 0.018 m',
+  ],
+  [
+    'a jacket narrower than its tube',
+    { condenser: { kind: 'jacketed-tube', jacketDiameter_m: 0.012 } },
+    'condenser.jacketDiameter_m',
+    0.012,
+    'at least 0.01224 m',
+  ],
+  [
+    'turns closer than the tube is thick',
+    { condenser: { coilPitch_m: 0.01 } },
+    'condenser.coilPitch_m',
+    0.01,
+    "at least the tube's outside diameter, 0.012 m",
+  ],
+  [
+    'a turn tighter than the tube',
+    { condenser: { coilDiameter_m: 0.03, outsideDiameter_m: 0.02 } },
+    'condenser.coilDiameter_m',
+    0.03,
+    "at least twice the tube's outside diameter, 0.02 m",
+  ],
+  [
+    'a neck that rises further than it is long',
+    { neck: { length_m: 0.5, risingLength_m: 0.6 } },
+    'neck.risingLength_m',
+    0.6,
+    'at most the neck length, 0.5 m',
+  ],
+  [
+    'an inlet below the separator',
+    { separator: { height_m: 0.1, inletDepth_m: 0.2 } },
+    'separator.inletDepth_m',
+    0.2,
+    'less than the separator height, 0.1 m',
+  ],
+  [
+    'a grid above the pot',
+    { pot: { gridHeight_m: 0.5 }, charge: { mass_kg: 0 } },
+    'pot.gridHeight_m',
+    0.5,
+    'less than the pot height, 0.32 m',
+  ],
   ['more plant than the pot holds', { charge: { mass_kg: 50 } }, 'charge.mass_kg', 50, 'the pot holds at most'],
   ['more water than fits under the grid', { pot: { water_kg: 12 } }, 'pot.water_kg', 12, 'kg fit under the grid'],
   ['a pot filled over the rim', { pot: { layout: 'water', water_kg: 30 } }, 'pot.water_kg', 30, 'must stay below'],
-  ['a boiler filled over the rim', { pot: { layout: 'steam', water_kg: 100 } }, 'pot.water_kg', 100, 'the boiler holds at most'],
+  [
+    'a boiler filled over the rim',
+    { pot: { layout: 'steam', water_kg: 100 } },
+    'pot.water_kg',
+    100,
+    'the boiler holds at most',
+  ],
 ];
 
 describe('a scenario with one mistake', () => {
@@ -66,7 +212,14 @@ describe('a scenario with one mistake', () => {
 });
 
 describe('what is not a scenario', () => {
-  it.each([['nothing', undefined], ['null', null], ['a number', 3], ['a text', '{}'], ['a list', []], ['a truth', true]])('%s is refused in one sentence', (_, input) => {
+  it.each([
+    ['nothing', undefined],
+    ['null', null],
+    ['a number', 3],
+    ['a text', '{}'],
+    ['a list', []],
+    ['a truth', true],
+  ])('%s is refused in one sentence', (_, input) => {
     const problems = problemsOf(input);
     expect(problems.length).toBe(1);
     expect(problems[0]?.path).toBe('');
@@ -76,17 +229,36 @@ describe('what is not a scenario', () => {
 
 describe('a scenario with several mistakes', () => {
   it('gives one problem for each, and nothing else', () => {
-    const input = { pot: { diameter_m: 9, height_m: 'tall', colour: 'red' }, heat: { kind: 'sun' }, condenser: { tubes: 0 }, extra: 1 };
-    expect(problemsOf(input).map((problem) => problem.path).sort()).toEqual(['condenser.tubes', 'extra', 'heat.kind', 'pot.colour', 'pot.diameter_m', 'pot.height_m']);
+    const input = {
+      pot: { diameter_m: 9, height_m: 'tall', colour: 'red' },
+      heat: { kind: 'sun' },
+      condenser: { tubes: 0 },
+      extra: 1,
+    };
+    expect(
+      problemsOf(input)
+        .map((problem) => problem.path)
+        .sort(),
+    ).toEqual(['condenser.tubes', 'extra', 'heat.kind', 'pot.colour', 'pot.diameter_m', 'pot.height_m']);
   });
 
   it('names every field that does not fit another', () => {
-    const input = { condenser: { insideDiameter_m: 0.02, outsideDiameter_m: 0.018, coilPitch_m: 0.01 }, neck: { risingLength_m: 2 } };
-    expect(problemsOf(input).map((problem) => problem.path)).toEqual(['condenser.insideDiameter_m', 'condenser.coilPitch_m', 'neck.risingLength_m']);
+    const input = {
+      condenser: { insideDiameter_m: 0.02, outsideDiameter_m: 0.018, coilPitch_m: 0.01 },
+      neck: { risingLength_m: 2 },
+    };
+    expect(problemsOf(input).map((problem) => problem.path)).toEqual([
+      'condenser.insideDiameter_m',
+      'condenser.coilPitch_m',
+      'neck.risingLength_m',
+    ]);
   });
 
   it('changes nothing in what it was given', () => {
-    const input = Object.freeze({ pot: Object.freeze({ diameter_m: 9 }), charge: Object.freeze({ botanical: 'rosemary' }) });
+    const input = Object.freeze({
+      pot: Object.freeze({ diameter_m: 9 }),
+      charge: Object.freeze({ botanical: 'rosemary' }),
+    });
     expect(problemsOf(input).length).toBe(1);
     expect(input).toEqual({ pot: { diameter_m: 9 }, charge: { botanical: 'rosemary' } });
   });
@@ -114,6 +286,7 @@ describe('what may be left out', () => {
   });
 
   it('is nothing in an example once it is read', () => {
-    for (const { id } of examples) expect(readScenario(exampleScenario(id))).toEqual({ ok: true, scenario: exampleScenario(id) });
+    for (const { id } of examples)
+      expect(readScenario(exampleScenario(id))).toEqual({ ok: true, scenario: exampleScenario(id) });
   });
 });

@@ -21,19 +21,26 @@ const schema = scenarioJsonSchema() as Node;
 
 /** Fields of the file: every leaf of the tree of parts; a list or schedule is one field. */
 function leaves(node: Node, path: string): readonly (readonly [string, Node])[] {
-  if (node.properties) return Object.entries(node.properties).flatMap(([key, child]) => leaves(child, path ? `${path}.${key}` : key));
+  if (node.properties)
+    return Object.entries(node.properties).flatMap(([key, child]) => leaves(child, path ? `${path}.${key}` : key));
   return [[path, node]];
 }
 
 const fields = leaves(schema, '').filter(([path]) => path !== 'version');
 
-const valueAt = (tree: unknown, path: string): unknown => path.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], tree);
+const valueAt = (tree: unknown, path: string): unknown =>
+  path.split('.').reduce<unknown>((node, key) => (node as Record<string, unknown>)[key], tree);
 
 describe('the JSON Schema of a scenario', () => {
   it('is draft 2020-12 and closed: no part takes a key that it does not name', () => {
     expect((schema as Record<string, unknown>)['$schema']).toBe('https://json-schema.org/draft/2020-12/schema');
     const open = (node: Node, path: string): string[] =>
-      node.properties ? [...(node.additionalProperties === false ? [] : [path]), ...Object.entries(node.properties).flatMap(([key, child]) => open(child, `${path}.${key}`))] : [];
+      node.properties
+        ? [
+            ...(node.additionalProperties === false ? [] : [path]),
+            ...Object.entries(node.properties).flatMap(([key, child]) => open(child, `${path}.${key}`)),
+          ]
+        : [];
     expect(open(schema, '$')).toEqual([]);
   });
 
@@ -69,7 +76,9 @@ describe('the JSON Schema of a scenario', () => {
   it('prints the defaults that an empty file is read with, except where the plant gives its own', () => {
     const read = readScenario({});
     if (!read.ok) throw new Error('an empty file is refused');
-    for (const field of scenarioFields) if (!field.path.startsWith('charge.')) expect(valueAt(read.scenario, field.path), field.path).toEqual(field.default);
+    for (const field of scenarioFields)
+      if (!field.path.startsWith('charge.'))
+        expect(valueAt(read.scenario, field.path), field.path).toEqual(field.default);
   });
 
   it('finds the field of a path that leads into a schedule or list', () => {

@@ -20,7 +20,8 @@ describe('the oil’s tables', () => {
     oil.ids.forEach((id, i) => {
       const row = constituentById(id);
       expect(oil.pressureRatio(i, T) / (vapourPressure(row, T) / saturationPressure(T)), id).toBeCloseTo(1, 3);
-      if (T < BOIL) expect(oil.solubilityRatio(i, T) / (waterSolubility(row, T) / waterDensity(T)), id).toBeCloseTo(1, 3);
+      if (T < BOIL)
+        expect(oil.solubilityRatio(i, T) / (waterSolubility(row, T) / waterDensity(T)), id).toBeCloseTo(1, 3);
       const only = new Float64Array(oil.count);
       only[i] = 1;
       expect(oil.mixtureDensity(only, T) / liquidDensity(row, T), id).toBeCloseTo(1, 4);
@@ -39,8 +40,17 @@ const plant = (release: Partial<Scenario['charge']['release']>, more: Partial<Sc
   const base = scenarioOf({}).charge;
   return scenarioOf({
     charge: {
-      ...base, botanical: 'own', mass_kg: 1, moisture: 0.5, oilContent: 0.02, composition: [{ constituent: 'linalool', share: 0.5 }, { constituent: 'limonene', share: 0.5 }],
-      ...more, release: { ...base.release, ...release },
+      ...base,
+      botanical: 'own',
+      mass_kg: 1,
+      moisture: 0.5,
+      oilContent: 0.02,
+      composition: [
+        { constituent: 'linalool', share: 0.5 },
+        { constituent: 'limonene', share: 0.5 },
+      ],
+      ...more,
+      release: { ...base.release, ...release },
     },
   });
 };
@@ -63,7 +73,10 @@ describe('the release of oil', () => {
 
   it('saturates the steam with Raoult’s share while oil lies open, and none slips past but the bypass', () => {
     for (const bypass of [0, 0.3]) {
-      const scenario = plant({ readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0 }, { bypass });
+      const scenario = plant(
+        { readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0 },
+        { bypass },
+      );
       const oil = new Oil(scenario.charge.composition);
       const release = new Release(scenario, oil, 1);
       release.setApproach(1, 0.01);
@@ -74,7 +87,10 @@ describe('the release of oil', () => {
   });
 
   it('leaves the last traces first-order: half the driving force at half coverage', () => {
-    const scenario = plant({ readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0.5 }, { bypass: 0 });
+    const scenario = plant(
+      { readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0.5 },
+      { bypass: 0 },
+    );
     const oil = new Oil(scenario.charge.composition);
     const release = new Release(scenario, oil, 1);
     release.ready.forEach((mass, i) => (release.ready[i] = 0.5 * mass));
@@ -115,7 +131,10 @@ describe('the release of oil', () => {
   });
 
   it('turns linalyl acetate to linalool in the ratio of their molar masses, at its rate', () => {
-    const scenario = plant({ readyShare: both(1), heldRate_1_s: both(0) }, { composition: [{ constituent: 'linalyl_acetate', share: 1 }], hydrolysisBed_1_s: 0.0001 });
+    const scenario = plant(
+      { readyShare: both(1), heldRate_1_s: both(0) },
+      { composition: [{ constituent: 'linalyl_acetate', share: 1 }], hydrolysisBed_1_s: 0.0001 },
+    );
     const oil = new Oil(scenario.charge.composition);
     const release = new Release(scenario, oil, 1);
     let water = 0;
@@ -128,7 +147,10 @@ describe('the release of oil', () => {
 });
 
 describe('the separator', () => {
-  const scenario = scenarioOf({ charge: { ...chargeFromBotanical('lavender-true'), mass_kg: 1 }, separator: { bore_m: 0.06, height_m: 0.2 } });
+  const scenario = scenarioOf({
+    charge: { ...chargeFromBotanical('lavender-true'), mass_kg: 1 },
+    separator: { bore_m: 0.06, height_m: 0.2 },
+  });
   const oil = new Oil(scenario.charge.composition);
   const entering = (water: number, oilMass: number, T: number): LiquidStream => {
     const stream = new LiquidStream(oil.count);
@@ -144,7 +166,9 @@ describe('the separator', () => {
     const stream = entering(0.0005, 0.00001, 300);
     separator.step(stream, 1);
     for (let i = 0; i < oil.count; i++)
-      expect((separator.caught[i] as number) + (separator.dissolving[i] as number) + (separator.hazing[i] as number)).toBeCloseTo(stream.oil[i] as number, 18);
+      expect(
+        (separator.caught[i] as number) + (separator.dissolving[i] as number) + (separator.hazing[i] as number),
+      ).toBeCloseTo(stream.oil[i] as number, 18);
   });
 
   it('dissolves all of a trace, and of plenty what Raoult’s law and the solubilities allow', () => {

@@ -1,6 +1,13 @@
 /** Fire, walls, vapour space and tub, each by itself against what a short calculation gives. */
 import { describe, expect, it } from 'vitest';
-import { latentHeat, liquidEnthalpy, liquidHeatCapacity, saturationTemperature, vapourDensity, vapourEnthalpy } from '../../../sim/fluids/water.ts';
+import {
+  latentHeat,
+  liquidEnthalpy,
+  liquidHeatCapacity,
+  saturationTemperature,
+  vapourDensity,
+  vapourEnthalpy,
+} from '../../../sim/fluids/water.ts';
 import { HeatSource } from '../../../sim/still/heat-source.ts';
 import { Oil } from '../../../sim/still/oil.ts';
 import { LiquidStream, VapourStream } from '../../../sim/still/stream.ts';
@@ -12,7 +19,19 @@ import { scenarioOf } from './ideal-still.ts';
 
 const AIR = 293.15;
 const P = 101_325;
-const steady = (watts: number): LossTable => new LossTable([{ facing: 'up', length: 1, area: 1, emissivity: 1, insulation: 0, insulationConductivity: 1, radius: null }], AIR, P, watts / surfaceLoss({ facing: 'up', length: 1, area: 1, emissivity: 1, insulation: 0, insulationConductivity: 1, radius: null }, 373.15, AIR, P));
+const steady = (watts: number): LossTable =>
+  new LossTable(
+    [{ facing: 'up', length: 1, area: 1, emissivity: 1, insulation: 0, insulationConductivity: 1, radius: null }],
+    AIR,
+    P,
+    watts /
+      surfaceLoss(
+        { facing: 'up', length: 1, area: 1, emissivity: 1, insulation: 0, insulationConductivity: 1, radius: null },
+        373.15,
+        AIR,
+        P,
+      ),
+  );
 
 describe('a heat source', () => {
   const { heat } = scenarioOf({ heat: { ratedPower_W: 2000, shareToPot: 0.7, lag_s: 120 } });
@@ -50,7 +69,15 @@ describe('a heat source', () => {
 });
 
 describe('heat lost by a surface', () => {
-  const side: LossSurface = { facing: 'side', length: 0.4, area: 2, emissivity: 0.2, insulation: 0, insulationConductivity: 0.04, radius: null };
+  const side: LossSurface = {
+    facing: 'side',
+    length: 0.4,
+    area: 2,
+    emissivity: 0.2,
+    insulation: 0,
+    insulationConductivity: 0.04,
+    radius: null,
+  };
 
   it('is about 574 W/m² for a bare side of 0.4 m at 95 °C in air at 20 °C, and 697 W/m² for a lid of 0.3 m (independent evaluation)', () => {
     expect(bareFlux('side', 0.4, 0.2, 368.15, AIR, P)).toBeCloseTo(574, -1);
@@ -63,7 +90,9 @@ describe('heat lost by a surface', () => {
   });
 
   it('falls steadily with insulation, from the bare loss at a hair’s thickness to conduction alone when thick', () => {
-    const losses = [0, 1e-12, 1e-4, 0.01, 0.05, 0.2].map((insulation) => surfaceLoss({ ...side, insulation }, 368.15, AIR, P));
+    const losses = [0, 1e-12, 1e-4, 0.01, 0.05, 0.2].map((insulation) =>
+      surfaceLoss({ ...side, insulation }, 368.15, AIR, P),
+    );
     expect(losses[1]).toBeCloseTo(losses[0] as number, 4);
     for (let k = 2; k < losses.length; k++) expect(losses[k]).toBeLessThan(losses[k - 1] as number);
     expect(losses[5] as number).toBeLessThan((2 * 75 * 0.04) / 0.2);
@@ -72,7 +101,8 @@ describe('heat lost by a surface', () => {
 
   it('is read from its table within a quarter of a percent', () => {
     const table = new LossTable([side], AIR, P, 1);
-    for (let T = 300; T <= 400; T += 3.3) expect(Math.abs(table.at(T) / surfaceLoss(side, T, AIR, P) - 1), `${T} K`).toBeLessThan(T > 310 ? 0.0025 : 0.03);
+    for (let T = 300; T <= 400; T += 3.3)
+      expect(Math.abs(table.at(T) / surfaceLoss(side, T, AIR, P) - 1), `${T} K`).toBeLessThan(T > 310 ? 0.0025 : 0.03);
   });
 });
 
@@ -114,7 +144,11 @@ describe('a wall that vapour passes', () => {
     expect(drip.water).toBeGreaterThan(0.0001);
     expect(drip.oil[0]).toBe(0);
     const rich = steam(oil, 0.001, dew, 0.0006);
-    const before = oil.saturation(rich.oil, rich.water, saturationTemperature(P / (1 + oil.molarRatio(rich.oil, rich.water))));
+    const before = oil.saturation(
+      rich.oil,
+      rich.water,
+      saturationTemperature(P / (1 + oil.molarRatio(rich.oil, rich.water))),
+    );
     expect(before).toBeGreaterThan(0.8);
     wall.step(rich, P, drip, 1);
     expect(drip.oil[0] as number).toBeGreaterThan(0);
@@ -153,8 +187,12 @@ describe('the vapour space', () => {
 });
 
 describe('a tub', () => {
-  const { cooling, site } = scenarioOf({ site: { airTemperature_K: AIR }, cooling: { tubDiameter_m: 0.4, tubHeight_m: 0.5, startTemperature_K: AIR } });
-  const tubOf = (layers: number, more: Partial<typeof cooling> = {}): Tub => new Tub({ ...cooling, ...more }, site, P, 0, layers);
+  const { cooling, site } = scenarioOf({
+    site: { airTemperature_K: AIR },
+    cooling: { tubDiameter_m: 0.4, tubHeight_m: 0.5, startTemperature_K: AIR },
+  });
+  const tubOf = (layers: number, more: Partial<typeof cooling> = {}): Tub =>
+    new Tub({ ...cooling, ...more }, site, P, 0, layers);
 
   it('warms where the heat goes in and above, never below', () => {
     const tub = tubOf(5);
@@ -192,7 +230,14 @@ describe('a tub', () => {
   });
 
   it('takes ice at its time, in whatever order it is listed, and several lots at once', () => {
-    const tub = tubOf(3, { startTemperature_K: 274, ice: [{ at_s: 60, mass_kg: 3 }, { at_s: 0, mass_kg: 2 }, { at_s: 60, mass_kg: 1 }] });
+    const tub = tubOf(3, {
+      startTemperature_K: 274,
+      ice: [
+        { at_s: 60, mass_kg: 3 },
+        { at_s: 0, mass_kg: 2 },
+        { at_s: 60, mass_kg: 1 },
+      ],
+    });
     const added: number[] = [];
     for (let step = 0; step < 62; step++) {
       tub.step(step, 0, 0, 1);

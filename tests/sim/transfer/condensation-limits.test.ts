@@ -27,7 +27,8 @@ const coefficient = (dT: number, D_i = 0.01): number =>
   filmCoefficientChato(D_i, dT, 2256.5e3, 965, 0.598, 0.67, 315e-6, 4205, STANDARD_G);
 const local = (G: number, x: number, dT = 20): number =>
   filmCoefficientCavallini(G, x, 0.01, dT, 2256.5e3, 958.35, 0.5981, 0.6772, 281.6e-6, 12.23e-6, 4217, STANDARD_G);
-const vapourSpeed = (G: number, x: number): number => dimensionlessVapourVelocity(G, x, 0.01, 958.35, 0.5981, STANDARD_G);
+const vapourSpeed = (G: number, x: number): number =>
+  dimensionlessVapourVelocity(G, x, 0.01, 958.35, 0.5981, STANDARD_G);
 const transition = (x: number): number => cavalliniTransition(x, 958.35, 0.5981, 281.6e-6, 12.23e-6);
 
 describe('the stratified film in a tube', () => {
@@ -37,11 +38,15 @@ describe('the stratified film in a tube', () => {
 
   it('brings heat that grows smoothly from nothing as the wall cools', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1e-6, max: 80, noNaN: true }), fc.double({ min: 1.001, max: 2, noNaN: true }), (dT, more) => {
-        expect(flux(dT * more)).toBeGreaterThan(flux(dT));
-        expect(coefficient(dT * more)).toBeLessThan(coefficient(dT));
-        expect(coefficient(dT) * dT).toBeCloseTo(flux(dT), 6);
-      }),
+      fc.property(
+        fc.double({ min: 1e-6, max: 80, noNaN: true }),
+        fc.double({ min: 1.001, max: 2, noNaN: true }),
+        (dT, more) => {
+          expect(flux(dT * more)).toBeGreaterThan(flux(dT));
+          expect(coefficient(dT * more)).toBeLessThan(coefficient(dT));
+          expect(coefficient(dT) * dT).toBeCloseTo(flux(dT), 6);
+        },
+      ),
     );
     expect(flux(1e-9)).toBeLessThan(1e-2);
   });
@@ -53,8 +58,12 @@ describe('the stratified film in a tube', () => {
 
 /** Mean coefficient for steam at 100 °C, W/m²K, bore in mm, walls at 40, 60, 80 and 90 °C (independent evaluation). */
 const CHATO: readonly (readonly [bore: number, h: readonly number[]])[] = [
-  [6, [8017, 9183, 11249, 13554]], [8, [7460, 8546, 10469, 12614]], [10, [7056, 8082, 9901, 11929]],
-  [12, [6741, 7722, 9459, 11398]], [15, [6376, 7303, 8946, 10779]], [20, [5933, 6796, 8325, 10031]],
+  [6, [8017, 9183, 11249, 13554]],
+  [8, [7460, 8546, 10469, 12614]],
+  [10, [7056, 8082, 9901, 11929]],
+  [12, [6741, 7722, 9459, 11398]],
+  [15, [6376, 7303, 8946, 10779]],
+  [20, [5933, 6796, 8325, 10031]],
 ];
 
 describe('the stratified film of steam', () => {
@@ -68,7 +77,8 @@ describe('the stratified film of steam', () => {
 
 describe('the film with vapour shear', () => {
   it('becomes the all-liquid coefficient as the vapour goes', () => {
-    const allLiquid = ((0.023 * 0.6772) / 0.01) * Math.pow((10 * 0.01) / 281.6e-6, 0.8) * Math.pow((281.6e-6 * 4217) / 0.6772, 0.4);
+    const allLiquid =
+      ((0.023 * 0.6772) / 0.01) * Math.pow((10 * 0.01) / 281.6e-6, 0.8) * Math.pow((281.6e-6 * 4217) / 0.6772, 0.4);
     expect(local(10, 0)).toBeCloseTo(allLiquid, 8);
     expect(local(10, -1)).toBe(local(10, 0));
     expect(transition(0)).toBe(0);
@@ -92,17 +102,29 @@ describe('the film with vapour shear', () => {
   });
 
   /** Bore in mm, kg/h, mean over x = 0.05–0.95 at ΔT = 20 K in kW/m²K (independent evaluation, printed to 0.1). */
-  it.each([[10, 0.2, 7.6], [10, 1, 7.9], [10, 5, 9.1], [10, 10, 11.8], [6, 0.2, 8.7], [6, 1, 8.9], [6, 5, 15.9], [6, 10, 26.8]])(
-    'averages over a %d mm tube at %d kg/h to %d kW/m²K',
-    (bore, rate, mean) => {
-      let sum = 0;
-      for (let i = 0; i < 19; i += 1) {
-        sum += look('film-coefficient-cavallini-steam', { m: perHour(rate), x: 0.05 + 0.05 * i, D_i: bore / 1000, T_sat: celsius(100), dT: 20 });
-      }
-      expect(sum / 19 / 1000).toBeCloseTo(mean, 0);
-      expect(Math.abs(sum / 19000 / mean - 1)).toBeLessThan(0.02);
-    },
-  );
+  it.each([
+    [10, 0.2, 7.6],
+    [10, 1, 7.9],
+    [10, 5, 9.1],
+    [10, 10, 11.8],
+    [6, 0.2, 8.7],
+    [6, 1, 8.9],
+    [6, 5, 15.9],
+    [6, 10, 26.8],
+  ])('averages over a %d mm tube at %d kg/h to %d kW/m²K', (bore, rate, mean) => {
+    let sum = 0;
+    for (let i = 0; i < 19; i += 1) {
+      sum += look('film-coefficient-cavallini-steam', {
+        m: perHour(rate),
+        x: 0.05 + 0.05 * i,
+        D_i: bore / 1000,
+        T_sat: celsius(100),
+        dT: 20,
+      });
+    }
+    expect(sum / 19 / 1000).toBeCloseTo(mean, 0);
+    expect(Math.abs(sum / 19000 / mean - 1)).toBeLessThan(0.02);
+  });
 });
 
 describe('films on the outside of surfaces', () => {
@@ -112,20 +134,25 @@ describe('films on the outside of surfaces', () => {
   });
 
   it('grow thicker down a tier of tubes as N to the power −1/4', () => {
-    const tier = (N: number): number => filmCoefficientHorizontalTier(0.012, N, 20, 2256e3, 960, 0.6, 0.68, 282e-6, 4200, 0.68, STANDARD_G);
+    const tier = (N: number): number =>
+      filmCoefficientHorizontalTier(0.012, N, 20, 2256e3, 960, 0.6, 0.68, 282e-6, 4200, 0.68, STANDARD_G);
     expect(tier(16) / tier(1)).toBeCloseTo(0.5, 12);
   });
 });
 
 describe('the rivulet after the last steam', () => {
   const slope = (3 * Math.PI) / 180;
-  const angle = (rate: number, D_i = 0.01, incline = slope): number => rivuletHalfAngle(perHour(rate), D_i, incline, 983.2, 466e-6, STANDARD_G);
+  const angle = (rate: number, D_i = 0.01, incline = slope): number =>
+    rivuletHalfAngle(perHour(rate), D_i, incline, 983.2, 466e-6, STANDARD_G);
 
-  it.each([1, 2, 3, 5])('gives the wall 6 to 7 W/K a metre at %d kg/h in a 10 mm tube at 3° (this project’s estimate)', (rate) => {
-    const conductance = look('subcooling-conductance-water', { m: perHour(rate), D_i: 0.01, slope, T: celsius(60) });
-    expect(Math.round(conductance)).toBeGreaterThanOrEqual(6);
-    expect(Math.round(conductance)).toBeLessThanOrEqual(7);
-  });
+  it.each([1, 2, 3, 5])(
+    'gives the wall 6 to 7 W/K a metre at %d kg/h in a 10 mm tube at 3° (this project’s estimate)',
+    (rate) => {
+      const conductance = look('subcooling-conductance-water', { m: perHour(rate), D_i: 0.01, slope, T: celsius(60) });
+      expect(Math.round(conductance)).toBeGreaterThanOrEqual(6);
+      expect(Math.round(conductance)).toBeLessThanOrEqual(7);
+    },
+  );
 
   it('wets about a fifth of the bore, 0.7 to 1.1 mm deep, at 800 to 1300 W/m²K on the wetted strip', () => {
     const low = angle(1);
@@ -192,7 +219,8 @@ function developedFilmNusselt(): number {
       d[i] = (keep * (T[i] as number) + lower * (i === 0 ? 0 : (d[i - 1] as number))) / pivot;
     }
     const next = new Array<number>(n);
-    for (let i = n - 1; i >= 0; i -= 1) next[i] = (d[i] as number) + (i === n - 1 ? 0 : (c[i] as number) * (next[i + 1] as number));
+    for (let i = n - 1; i >= 0; i -= 1)
+      next[i] = (d[i] as number) + (i === n - 1 ? 0 : (c[i] as number) * (next[i + 1] as number));
     T = next;
     const bulk = T.reduce((sum, value, i) => sum + (value * (speed[i] as number)) / n, 0);
     Nu = (2 * n * (T[0] as number)) / bulk;
@@ -203,7 +231,8 @@ function developedFilmNusselt(): number {
 
 describe('the film after the last steam in an upright tube', () => {
   const at60 = { rho_l: 983.2, mu_l: 466e-6, k_l: 0.651, g: STANDARD_G };
-  const conductance = (rate: number, D_i: number): number => look('falling-film-conductance', { m: perHour(rate), D_i, ...at60 });
+  const conductance = (rate: number, D_i: number): number =>
+    look('falling-film-conductance', { m: perHour(rate), D_i, ...at60 });
 
   it('cools as a laminar film does far from its inlet, solved across its depth', () => {
     const depth = fallingFilmDepth(perHour(1), 0.016, 983.2, 466e-6, STANDARD_G);
@@ -216,7 +245,9 @@ describe('the film after the last steam in an upright tube', () => {
   });
 
   it('gives the wall far more than a rivulet that wets a fifth of it, and nothing without flow', () => {
-    expect(conductance(2, 0.01)).toBeGreaterThan(5 * look('subcooling-conductance-water', { m: perHour(2), D_i: 0.01, slope: 0.1, T: celsius(60) }));
+    expect(conductance(2, 0.01)).toBeGreaterThan(
+      5 * look('subcooling-conductance-water', { m: perHour(2), D_i: 0.01, slope: 0.1, T: celsius(60) }),
+    );
     expect(conductance(0, 0.01)).toBe(0);
   });
 });

@@ -99,7 +99,8 @@ describe('forced convection', () => {
       meets((x) => nusseltTube(x, 5, 0.01, 2), Re);
       meets((x) => nusseltAnnulus(x, 5, 0.012, 0.02, 2), Re);
     }
-    for (const Re of [criticalReynoldsCoil(0.01, 0.2), COIL_TURBULENT_RE]) meets((x) => nusseltCoil(x, 5, 0.01, 0.2), Re);
+    for (const Re of [criticalReynoldsCoil(0.01, 0.2), COIL_TURBULENT_RE])
+      meets((x) => nusseltCoil(x, 5, 0.01, 0.2), Re);
   });
 
   it('never falls as the flow grows', () => {
@@ -120,15 +121,29 @@ describe('forced convection', () => {
   });
 
   it('follows the exact annulus at every tabulated ratio, and falls steadily between them', () => {
-    const table: readonly (readonly [number, number])[] = [[0.05, 17.46], [0.1, 11.56], [0.25, 7.37], [0.5, 5.74], [0.6, 5.44895], [0.75, 5.15574], [1, 4.86]];
+    const table: readonly (readonly [number, number])[] = [
+      [0.05, 17.46],
+      [0.1, 11.56],
+      [0.25, 7.37],
+      [0.5, 5.74],
+      [0.6, 5.44895],
+      [0.75, 5.15574],
+      [1, 4.86],
+    ];
     for (const [ratio, exact] of table) expect(nusseltAnnulusExact(ratio)).toBeCloseTo(exact, 10);
-    for (let ratio = 0.02; ratio < 0.995; ratio += 0.005) expect(nusseltAnnulusExact(ratio + 0.005)).toBeLessThan(nusseltAnnulusExact(ratio));
+    for (let ratio = 0.02; ratio < 0.995; ratio += 0.005)
+      expect(nusseltAnnulusExact(ratio + 0.005)).toBeLessThan(nusseltAnnulusExact(ratio));
   });
 });
 
 describe('exchangers', () => {
   it('exchange nothing without area and everything with endless area in counterflow', () => {
-    expect([effectivenessCondenser(0), effectivenessCounterflow(0, 0.5), effectivenessParallel(0, 0.5), effectivenessCrossMaxMixed(0, 0.5)]).toEqual([0, 0, 0, 0]);
+    expect([
+      effectivenessCondenser(0),
+      effectivenessCounterflow(0, 0.5),
+      effectivenessParallel(0, 0.5),
+      effectivenessCrossMaxMixed(0, 0.5),
+    ]).toEqual([0, 0, 0, 0]);
     expect(effectivenessCounterflow(1e6, 0.5)).toBe(1);
     expect(effectivenessParallel(1e6, 0.5)).toBeCloseTo(1 / 1.5, 12);
   });
@@ -160,15 +175,23 @@ describe('exchangers', () => {
         expect(logMeanDifference(b, a)).toBeCloseTo(mean, 9);
       }),
     );
-    expect([logMeanDifference(0, 10), logMeanDifference(-5, 10), logMeanCounterflow(50, 40, 30, 60)]).toEqual([0, 0, 0]);
-    expect([coefficientFromOutlet(1000, 15, 100, 100, 0.02, 1), coefficientFromOutlet(1000, 15, 15, 100, 0.02, 1)]).toEqual([0, 0]);
+    expect([logMeanDifference(0, 10), logMeanDifference(-5, 10), logMeanCounterflow(50, 40, 30, 60)]).toEqual([
+      0, 0, 0,
+    ]);
+    expect([
+      coefficientFromOutlet(1000, 15, 100, 100, 0.02, 1),
+      coefficientFromOutlet(1000, 15, 15, 100, 0.02, 1),
+    ]).toEqual([0, 0]);
   });
 });
 
 describe('conduction, radiation, evaporation and boiling', () => {
   it('have no resistance without a wall, and no heat through an absent film', () => {
     expect([cylinderResistance(0.01, 0.01, 390), planeResistance(0, 0.04)]).toEqual([0, 0]);
-    expect([overallOutsideCoefficient(0, 1500, 0.01, 0.012, 390, 0), overallOutsideCoefficient(9000, 0, 0.01, 0.012, 390, 0)]).toEqual([0, 0]);
+    expect([
+      overallOutsideCoefficient(0, 1500, 0.01, 0.012, 390, 0),
+      overallOutsideCoefficient(9000, 0, 0.01, 0.012, 390, 0),
+    ]).toEqual([0, 0]);
   });
 
   it('lose a quarter of a clean coil’s coefficient to 2·10⁻⁴ m²K/W of scale', () => {
@@ -176,10 +199,21 @@ describe('conduction, radiation, evaporation and boiling', () => {
     expect(1 / overallOutsideCoefficient(11000, 1662, 0.01, 0.012, 390, 2e-4) - 1 / clean).toBeCloseTo(2e-4, 12);
   });
 
-  it.each([[15, 1360], [30, 1390], [50, 1390], [70, 1330]])(
+  it.each([
+    [15, 1360],
+    [30, 1390],
+    [50, 1390],
+    [70, 1330],
+  ])(
     'give a clean 10/12 mm coil in still water at %d °C an overall %d W/m²K (independent evaluation, printed to 10)',
     (t, U) => {
-      const found = look('tube-in-tub-overall', { T_sat: celsius(100), T_water: celsius(t), D_i: 0.01, D_o: 0.012, k: 390 });
+      const found = look('tube-in-tub-overall', {
+        T_sat: celsius(100),
+        T_water: celsius(t),
+        D_i: 0.01,
+        D_o: 0.012,
+        k: 390,
+      });
       expect(Math.abs(found - U)).toBeLessThan(7);
     },
   );
@@ -189,7 +223,16 @@ describe('conduction, radiation, evaporation and boiling', () => {
     expect(look('tube-in-tub-overall', hot)).toBe(0);
     expect(look('coil-length-to-condense', { m: 1e-3, ...hot })).toBe(Number.MAX_VALUE);
     expect(look('coil-length-to-condense', { m: 0, ...hot })).toBe(0);
-    const starved = { m: 1e-3, m_c: 5e-3, T_in: celsius(15), D_i: 0.01, D_o: 0.012, D_s: 0.02, T_sat: celsius(100), k: 390 };
+    const starved = {
+      m: 1e-3,
+      m_c: 5e-3,
+      T_in: celsius(15),
+      D_i: 0.01,
+      D_o: 0.012,
+      D_s: 0.02,
+      T_sat: celsius(100),
+      k: 390,
+    };
     expect(look('jacket-condensing-length', starved)).toBe(Number.MAX_VALUE);
     expect(look('jacket-overall', starved)).toBe(0);
   });
@@ -209,7 +252,11 @@ describe('conduction, radiation, evaporation and boiling', () => {
 
   it('boil nothing on a wall that is not hotter than the water, and turn round exactly', () => {
     const tail = [0.013, 1, 2257e3, 958, 0.6, 282e-6, 4217, 1.75, 0.0589, 9.81] as const;
-    expect([boilingFluxRohsenow(0, ...tail), boilingFluxRohsenow(-3, ...tail), boilingSuperheatRohsenow(0, ...tail)]).toEqual([0, 0, 0]);
+    expect([
+      boilingFluxRohsenow(0, ...tail),
+      boilingFluxRohsenow(-3, ...tail),
+      boilingSuperheatRohsenow(0, ...tail),
+    ]).toEqual([0, 0, 0]);
     fc.assert(
       fc.property(positive(30), (dT) => {
         expect(boilingSuperheatRohsenow(boilingFluxRohsenow(dT, ...tail), ...tail) / dT).toBeCloseTo(1, 12);

@@ -7,7 +7,10 @@ import {
   meanTwoPhaseGradient,
   twoPhaseGradient,
 } from '../../../sim/transfer/pressure-drop.ts';
-import { frictionGradientFriedel, frictionGradientLockhartMartinelli } from '../../../sim/transfer/two-phase-cross-checks.ts';
+import {
+  frictionGradientFriedel,
+  frictionGradientLockhartMartinelli,
+} from '../../../sim/transfer/two-phase-cross-checks.ts';
 import {
   criticalPressureRatio,
   expansibility,
@@ -25,12 +28,16 @@ describe('friction of one phase', () => {
 
   it('solves the equation of Colebrook to a few parts in a hundred thousand', () => {
     fc.assert(
-      fc.property(fc.double({ min: 2300, max: 1e8, noNaN: true }), fc.double({ min: 0, max: 0.05, noNaN: true }), (Re, roughness) => {
-        const f = frictionFactor(Re, roughness);
-        let root = 1 / Math.sqrt(f);
-        for (let step = 0; step < 60; step += 1) root = -2 * Math.log10(roughness / 3.7 + (2.51 * root) / Re);
-        expect(Math.abs(f * root * root - 1)).toBeLessThan(5e-5);
-      }),
+      fc.property(
+        fc.double({ min: 2300, max: 1e8, noNaN: true }),
+        fc.double({ min: 0, max: 0.05, noNaN: true }),
+        (Re, roughness) => {
+          const f = frictionFactor(Re, roughness);
+          let root = 1 / Math.sqrt(f);
+          for (let step = 0; step < 60; step += 1) root = -2 * Math.log10(roughness / 3.7 + (2.51 * root) / Re);
+          expect(Math.abs(f * root * root - 1)).toBeLessThan(5e-5);
+        },
+      ),
     );
   });
 
@@ -40,7 +47,9 @@ describe('friction of one phase', () => {
     fc.assert(
       fc.property(fc.double({ min: 1e-3, max: 100, noNaN: true }), (G) => {
         expect(frictionGradient(-G, 0.01, 0.6, 12e-6, 0)).toBe(-frictionGradient(G, 0.01, 0.6, 12e-6, 0));
-        expect(frictionGradient(1.01 * G, 0.01, 0.6, 12e-6, 0)).toBeGreaterThan(frictionGradient(G, 0.01, 0.6, 12e-6, 0));
+        expect(frictionGradient(1.01 * G, 0.01, 0.6, 12e-6, 0)).toBeGreaterThan(
+          frictionGradient(G, 0.01, 0.6, 12e-6, 0),
+        );
       }),
     );
   });
@@ -82,7 +91,12 @@ describe('friction of steam with its condensate', () => {
   });
 
   /** Bore in mm, kg/h, kPa/m over a whole condensing length (independent evaluation, printed to two figures). */
-  it.each([[10, 5, 0.66], [8, 5, 1.9], [6, 5, 7.4], [6, 10, 25]])('loses over a %d mm tube at %d kg/h %d kPa a metre', (bore, rate, kPa) => {
+  it.each([
+    [10, 5, 0.66],
+    [8, 5, 1.9],
+    [6, 5, 7.4],
+    [6, 10, 25],
+  ])('loses over a %d mm tube at %d kg/h %d kPa a metre', (bore, rate, kPa) => {
     const found = look('condensing-gradient-steam', { m: perHour(rate), D_i: bore / 1000, T_sat: celsius(100) }) / 1000;
     expect(Math.abs(found / kPa - 1)).toBeLessThan(0.03);
   });
@@ -98,8 +112,14 @@ describe('flow through a bed', () => {
 
 describe('steam through a vent', () => {
   it('does not flow without excess pressure, nor against it', () => {
-    expect([orificeSteamFlow(0.01, 0, 101325, 0.6, 0.62, 1.32), orificeSteamFlow(0.01, -500, 101325, 0.6, 0.62, 1.32)]).toEqual([0, 0]);
-    expect([isentropicMassFlux(101325, 101325, 373, 0.62, 1.32), isentropicMassFlux(1e5, 101325, 373, 0.62, 1.32)]).toEqual([0, 0]);
+    expect([
+      orificeSteamFlow(0.01, 0, 101325, 0.6, 0.62, 1.32),
+      orificeSteamFlow(0.01, -500, 101325, 0.6, 0.62, 1.32),
+    ]).toEqual([0, 0]);
+    expect([
+      isentropicMassFlux(101325, 101325, 373, 0.62, 1.32),
+      isentropicMassFlux(1e5, 101325, 373, 0.62, 1.32),
+    ]).toEqual([0, 0]);
     expect(expansibility(1, 1.32)).toBe(1);
   });
 

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { apiLengthFactor, heavyLegHeight, interfaceHeight, legOffset, settlingTimeRule } from '../../../sim/transfer/decanter.ts';
+import {
+  apiLengthFactor,
+  heavyLegHeight,
+  interfaceHeight,
+  legOffset,
+  settlingTimeRule,
+} from '../../../sim/transfer/decanter.ts';
 import { capturedShare, shareBelowSize } from '../../../sim/transfer/drop-sizes.ts';
 import { erf, erfc, normalShareBelow } from '../../../sim/transfer/error-function.ts';
 import {
@@ -47,7 +53,9 @@ describe('single drops', () => {
 
 describe('what a separator keeps', () => {
   it('keeps all that move in still water, none that hang, and less the faster the flow', () => {
-    expect([hazenCapture(1e-4, 0), hazenCapture(0, 1e-4), hazenCapture(-1e-4, 1e-4), hazenCapture(2e-4, 1e-4)]).toEqual([1, 0, 0, 1]);
+    expect([hazenCapture(1e-4, 0), hazenCapture(0, 1e-4), hazenCapture(-1e-4, 1e-4), hazenCapture(2e-4, 1e-4)]).toEqual(
+      [1, 0, 0, 1],
+    );
     expect([hazenCaptureNonIdeal(1e-4, 0, 3), hazenCaptureNonIdeal(0, 1e-4, 3)]).toEqual([1, 0]);
     fc.assert(
       fc.property(within(1e-6, 1e-2), within(1e-6, 1e-2), (v, v_c) => {
@@ -115,7 +123,9 @@ describe('decanters', () => {
   });
 
   it('keep the end values of the length factor beyond its table, and stand for ever without a density difference', () => {
-    expect([apiLengthFactor(1), apiLengthFactor(3), apiLengthFactor(20), apiLengthFactor(50)]).toEqual([1.28, 1.28, 1.74, 1.74]);
+    expect([apiLengthFactor(1), apiLengthFactor(3), apiLengthFactor(20), apiLengthFactor(50)]).toEqual([
+      1.28, 1.28, 1.74, 1.74,
+    ]);
     expect(apiLengthFactor(12.5)).toBeCloseTo(1.58, 12);
     expect(settlingTimeRule(1e-3, 0)).toBe(Number.MAX_VALUE);
   });
