@@ -2,34 +2,66 @@
 
 /** sim/ from left to right: a layer imports only from its own and from earlier ones. */
 const layers = [
-  { name: 'foundations', path: '^sim/(constants|correlation)[.]ts$' },
+  { name: 'foundations', path: '^sim/((constants|correlation)[.]ts$|maths/|units/)' },
   { name: 'fluids-and-library', path: '^sim/(fluids|library)/' },
-  { name: 'transfer', path: '^sim/transfer/' },
+  { name: 'transfer-and-geometry', path: '^sim/(transfer|geometry)/' },
   { name: 'scenario', path: '^sim/scenario/' },
   { name: 'still', path: '^sim/still/' },
   { name: 'run', path: '^sim/run/' },
   { name: 'answers', path: '^sim/answers/' },
+  { name: 'explain-and-reference', path: '^sim/(explain|reference)/' },
+  { name: 'messages', path: '^sim/messages/' },
   { name: 'index', path: '^sim/index[.]ts$' },
   { name: 'command-line', path: '^sim/cli([.]ts$|/)' },
 ];
 const layerPaths = layers.map(({ path }) => path);
 const commandLine = layerPaths.at(-1);
 
-const importsOnlyToTheLeft = layers
-  .slice(0, -1)
-  .map(({ name, path }, place) => ({
-    name: `sim-${name}-imports-only-to-the-left`,
-    severity: 'error',
-    comment: 'The model is layered; a lower layer that knows a higher one can no longer be tested or replaced alone.',
-    from: { path },
-    to: { path: layerPaths.slice(place + 1) },
-  }));
+/** src/ from left to right, by the same law. */
+const interfaceLayers = [
+  { name: 'state-and-workers', path: '^src/(state|workers)/' },
+  { name: 'ui', path: '^src/ui/' },
+  { name: 'charts-and-drawing', path: '^src/(charts|drawing)/' },
+  { name: 'pages', path: '^src/pages/' },
+  { name: 'app', path: '^src/(app/|main[.]tsx$)' },
+];
+const interfacePaths = [...interfaceLayers.map(({ path }) => path), '^src/styles/'];
+
+const importsOnlyToTheLeft = (half, inOrder) =>
+  inOrder
+    .slice(0, -1)
+    .map(({ name, path }, index) => ({
+      name: `${half}-${name}-imports-only-to-the-left`,
+      severity: 'error',
+      comment:
+        'A layer knows only what stands left of it; one that knows more can no longer be tested or replaced alone.',
+      from: { path },
+      to: { path: inOrder.slice(index + 1).map((layer) => layer.path) },
+    }));
+
+/** What is written for a reader, where numbers leave SI. */
+const writtenForReaders = '^sim/(units/|messages/|explain/|reference/|index[.]ts$|cli([.]ts$|/))';
 
 const packagesOf = (...names) => `(^|/)node_modules/(${names.join('|')})/`;
 
 module.exports = {
   forbidden: [
-    ...importsOnlyToTheLeft,
+    ...importsOnlyToTheLeft('sim', layers),
+    ...importsOnlyToTheLeft('src', interfaceLayers),
+    {
+      name: 'no-src-file-outside-layers',
+      severity: 'error',
+      comment: 'A file beside the layers escapes their rule; put it into one.',
+      from: { path: '^src/', pathNot: interfacePaths },
+      to: {},
+    },
+    {
+      name: 'physics-knows-only-si',
+      severity: 'error',
+      comment: 'Numbers convert once, where they are written for a reader.',
+      from: { path: '^sim/', pathNot: writtenForReaders },
+      to: { path: '^sim/units/' },
+    },
     {
       name: 'no-cycles',
       severity: 'error',
@@ -63,10 +95,20 @@ module.exports = {
       severity: 'error',
       comment:
         'The schema and the least-squares library are all the model needs; Node itself only at the command line.',
-      from: { path: '^sim/', pathNot: commandLine },
+      from: { path: '^sim/', pathNot: [commandLine, '^sim/units/'] },
       to: {
         dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'],
         pathNot: packagesOf('zod', 'ml-levenberg-marquardt'),
+      },
+    },
+    {
+      name: 'units-read-and-print-with-two-packages',
+      severity: 'error',
+      comment: 'One package knows the units that people type, one prints numbers.',
+      from: { path: '^sim/units/' },
+      to: {
+        dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'],
+        pathNot: packagesOf('mathjs', 'd3-format'),
       },
     },
     {
@@ -111,7 +153,7 @@ module.exports = {
       name: 'mathjs-only-where-expressions-are-read',
       severity: 'error',
       comment: 'It is large and must stay out of the first load.',
-      from: { path: '^(src|sim)/', pathNot: '^src/(units|answers)/' },
+      from: { path: '^(src|sim)/', pathNot: '^sim/units/' },
       to: { path: packagesOf('mathjs') },
     },
     {
@@ -126,7 +168,7 @@ module.exports = {
       severity: 'error',
       comment:
         'A file that nothing uses and that uses nothing is left over; the offline worker is asked for by vite.config.ts.',
-      from: { orphan: true, path: '^(src|sim)/', pathNot: '[.]d[.]ts$|^src/offline/offline-worker[.]ts$' },
+      from: { orphan: true, path: '^(src|sim)/', pathNot: '[.]d[.]ts$|^src/workers/offline/offline-worker[.]ts$' },
       to: {},
     },
   ],

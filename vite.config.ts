@@ -26,7 +26,7 @@ const keptOffline: Plugin = {
     if (this.environment.name !== 'client') return;
     this.emitFile({
       type: 'chunk',
-      id: join(import.meta.dirname, 'src/offline/offline-worker.ts'),
+      id: join(import.meta.dirname, 'src/workers/offline/offline-worker.ts'),
       fileName: OFFLINE_WORKER,
     });
   },

@@ -64,15 +64,15 @@ export {
   type Headline,
   type HeadlineName,
   type MemberResult,
-} from './answers/ensemble.ts';
+} from './answers/ensemble/ensemble.ts';
 export {
   summariseEnsemble,
   type CurveBand,
   type EnsembleSummary,
   type Influence,
   type NumberBand,
-} from './answers/ensemble-summary.ts';
-export { uncertainties, type OwnBands, type Uncertain, type UncertainId } from './answers/ensemble-factors.ts';
+} from './answers/ensemble/summary.ts';
+export { uncertainties, type OwnBands, type Uncertain, type UncertainId } from './answers/ensemble/factors.ts';
 export {
   runLength,
   runOn,
@@ -81,7 +81,7 @@ export {
   type RunLength,
   type ShareReached,
   type Spent,
-} from './answers/run-length.ts';
+} from './answers/run-length/run-length.ts';
 export {
   stopAdvice,
   stopRule,
@@ -89,10 +89,10 @@ export {
   STOP_RULE_KINDS,
   type StopAdvice,
   type StopRule,
-} from './answers/stop-advice.ts';
-export { compareRuns, MOST_COMPARED, type Comparison } from './answers/compare.ts';
-export type { CompareRow, CompareRowId, CompareRun } from './answers/compare-table.ts';
-export { gentleAgainstHard, type GentleAndHard } from './answers/gentle-against-hard.ts';
+} from './answers/run-length/stop-advice.ts';
+export { compareRuns, MOST_COMPARED, type Comparison } from './answers/comparison/compare.ts';
+export type { CompareRow, CompareRowId, CompareRun } from './answers/comparison/table.ts';
+export { gentleAgainstHard, type GentleAndHard } from './answers/comparison/gentle-against-hard.ts';
 export {
   bandsOfFit,
   calibrate,
@@ -106,8 +106,8 @@ export {
   type FitName,
   type FittedFactor,
   type Residual,
-} from './answers/calibrate.ts';
-export { readPoints, type PointsProblem, type ReadPoints } from './answers/calibrate-points.ts';
+} from './answers/calibration/calibrate.ts';
+export { readPoints, type PointsProblem, type ReadPoints } from './answers/calibration/points.ts';
 export {
   DEFAULT_UNCERTAINTY,
   READING_KINDS,
@@ -116,9 +116,9 @@ export {
   type ReadingKind,
   type StatedUncertainty,
   type Uncertainty,
-} from './answers/calibrate-readings.ts';
-export { workingSheets, WORKING_IDS, type WorkingId } from './answers/working.ts';
-export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './answers/working-sheet.ts';
+} from './answers/calibration/readings.ts';
+export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
+export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
 export {
   closestWords,
   correlations,
@@ -128,9 +128,9 @@ export {
   searchCorrelations,
   type LookUp,
   type LookUpAnswer,
-} from './answers/look-up.ts';
+} from './reference/look-up.ts';
 export type { Correlation } from './correlation.ts';
-export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/size-condenser.ts';
+export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/condenser-size/shortest-length.ts';
 export {
   DEFAULT_MARGIN,
   sizeOwnTube,
@@ -139,7 +139,8 @@ export {
   withTube,
   type TubeSize,
   type TubeVerdict,
-} from './answers/size-tubes.ts';
-export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/heat-and-water.ts';
-export { coilBendRadius, coilHeight, coilTurns, tubeMass, turnLength } from './answers/coil-geometry.ts';
+} from './answers/condenser-size/tubes.ts';
+export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/condenser-size/heat-and-water.ts';
+export { coilBendRadius, coilHeight, coilTurns, tubeMass, turnLength } from './geometry/coil.ts';
 export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './still/blocked-outlet.ts';
+export * from './units/index.ts';

@@ -1,9 +1,9 @@
 import { render } from 'solid-js/web';
 import { App } from './app/App.tsx';
-import { openBench } from './app/opening.ts';
-import { browserStorage } from './app/storage.ts';
-import { keepOffline } from './offline/keep-offline.ts';
-import { startRunClient } from './worker/start.ts';
+import { openBench } from './state/opening.ts';
+import { browserStorage } from './state/storage.ts';
+import { keepOffline } from './workers/offline/keep-offline.ts';
+import { startRunClient } from './workers/start-run-client.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';

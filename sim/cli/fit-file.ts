@@ -1,6 +1,6 @@
 /** What `fit` printed, or the page saved of a fit, read back for the next plan: its factors and what it leaves in doubt. */
 import type { OwnBands } from '../index.ts';
-import { UNCERTAIN_IDS } from '../answers/ensemble-factors.ts';
+import { UNCERTAIN_IDS } from '../answers/ensemble/factors.ts';
 import { BadInput } from './bad-input.ts';
 import { isObject, readJson } from './read-input.ts';
 

@@ -10,7 +10,7 @@ import {
   USUAL_MEMBERS,
   USUAL_SEED,
 } from '../index.ts';
-import { DEFAULT_MARGIN } from '../answers/size-tubes.ts';
+import { DEFAULT_MARGIN } from '../answers/condenser-size/tubes.ts';
 
 type Rule = (typeof STOP_RULES)[keyof typeof STOP_RULES];
 const numbers = ({ min, max, usual }: Rule): string => `${min} to ${max}; ${usual} when left out`;

@@ -11,7 +11,7 @@ import {
   tubs,
   vessels,
 } from '../index.ts';
-import { closestWords } from '../answers/look-up.ts';
+import { closestWords } from '../reference/look-up.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, onlyWord, readWords } from './options.ts';
 import { cell, toJson, toTable } from './print.ts';

@@ -1,6 +1,6 @@
 /** `limbeck look-up`: one property or relation by name, or which there are. */
 import type { Correlation } from '../correlation.ts';
-import { correlations, lookUp, rangeWords, searchCorrelations, type LookUpAnswer } from '../answers/look-up.ts';
+import { correlations, lookUp, rangeWords, searchCorrelations, type LookUpAnswer } from '../reference/look-up.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, readWords } from './options.ts';
 import { toJson } from './print.ts';

@@ -6,7 +6,7 @@
  */
 import { DRY_AIR_MOLAR_MASS, GAS_CONSTANT } from '../constants.ts';
 import { correlation, type Correlation } from '../correlation.ts';
-import { readTable, tabulate } from './piecewise-cubic.ts';
+import { readTable, tabulate } from '../maths/piecewise-cubic.ts';
 import { requireWithin } from './range.ts';
 
 /** Lowest temperature of the air functions, K. */

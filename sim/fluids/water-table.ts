@@ -14,7 +14,7 @@ import {
   saturationSlopeUnchecked,
   saturationTemperatureUnchecked,
 } from './if97-region4.ts';
-import { readTable, samplePlaces, tableFromSamples, tabulate, type PiecewiseCubic } from './piecewise-cubic.ts';
+import { readTable, samplePlaces, tableFromSamples, tabulate, type PiecewiseCubic } from '../maths/piecewise-cubic.ts';
 import { waterConductivity, waterViscosity } from './transport.ts';
 import { WATER_MAX_PRESSURE, WATER_MAX_TEMPERATURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';
 

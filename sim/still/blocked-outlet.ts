@@ -3,11 +3,10 @@
  * as rigid and tight, its water and steam at saturation, the air swept out, no heat lost to the room. The heat then
  * goes into the rise of the internal energy of water, steam and metal from one boiling point to the next.
  */
-import type { Argument, Correlation } from '../correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 import { region1State } from '../fluids/if97-region1.ts';
 import { region2State } from '../fluids/if97-region2.ts';
 import { region4SaturationPressure, region4SaturationTemperature } from '../fluids/if97-region4.ts';
-import { positionalCorrelation } from '../transfer/positional-correlation.ts';
 
 /** Highest pressure looked at, Pa absolute: any pot has burst long before. */
 const HIGHEST_PRESSURE = 2e6;

@@ -20,7 +20,7 @@ import { Release } from './release.ts';
 import { Separator } from './separator.ts';
 import { LiquidStream, VapourStream } from './stream.ts';
 import { buildBody, type StillBody } from './still-body.ts';
-import { VapourHold } from './vapour-hold.ts';
+import { VapourHold } from './vapour-space.ts';
 import type { WallCell } from './wall-cell.ts';
 
 /** Distance from the boil from which steam is about to come, K. */

@@ -1,5 +1,4 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 import { LAMINAR_RE, TURBULENT_RE, nusseltTurbulentVdi, turbulentShare } from './tube-flow.ts';
 
 /**

@@ -1,5 +1,4 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 
 /** Boiling on the pot's base, and carrying-over of drops by steam. */
 

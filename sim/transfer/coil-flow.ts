@@ -1,6 +1,5 @@
-import type { Argument, Correlation } from '../correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 import { frictionFactor } from './pressure-drop.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
 
 /**
  * One liquid filling a coiled tube. Curvature delays turbulence and mixes the flow. Not for the condensing side of a

@@ -1,5 +1,4 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 
 /**
  * Resistance of a cylindrical shell per metre of tube, m K/W: ln(D_o/D_i)/(2π k). Tube wall, insulation, scale.

@@ -1,5 +1,4 @@
-import type { Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Correlation, positionalCorrelation } from '../correlation.ts';
 
 /**
  * Mean Nusselt number on the diameter of a cylinder in cross flow (Churchill and Bernstein 1977), pure number:

@@ -1,5 +1,4 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 
 /** Rules for a vessel that parts oil from water: leg heights, speeds, lengths, times. */
 

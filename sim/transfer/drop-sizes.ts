@@ -1,6 +1,5 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { normalShareBelow } from './error-function.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { normalShareBelow } from '../maths/error-function.ts';
 
 /**
  * Log-normal drop sizes by volume, and the share of the oil that a separator keeps of them. Sizes of oil drops in

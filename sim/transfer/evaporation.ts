@@ -1,5 +1,4 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 
 /** Evaporation from the open top of a tub, which rules its balance above about 60 °C. */
 

@@ -1,5 +1,4 @@
-import type { Argument, Correlation } from '../correlation.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 
 /**
  * Natural convection: coil turns in a still tub, the pot's side, lid and base. Mean Nusselt numbers from Rayleigh

@@ -1,6 +1,5 @@
-import type { Argument, Correlation } from '../correlation.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
 import { STEFAN_BOLTZMANN } from '../constants.ts';
-import { positionalCorrelation } from './positional-correlation.ts';
 
 /**
  * Net radiation from a grey surface to large surroundings, W/m²: ε σ (T_s⁴ − T_a⁴), positive from the surface.

@@ -1,11 +1,11 @@
 /** The app: one bench, and the page that shows it. */
-import { createBench, BenchContext } from './bench.ts';
-import { lengthThatHolds } from './length-that-holds.ts';
+import { createBench, BenchContext } from '../state/bench.ts';
+import { lengthThatHolds } from '../state/length-that-holds.ts';
 import { Page, type PageProps } from './Page.tsx';
-import type { Opening } from './opening.ts';
-import { screenClock } from './playback.ts';
-import { createPaper } from './print.ts';
-import type { RunClient } from '../worker/client.ts';
+import type { Opening } from '../state/opening.ts';
+import { screenClock } from '../state/playback.ts';
+import { createPaper } from '../state/print.ts';
+import type { RunClient } from '../workers/run-client.ts';
 
 export interface AppProps extends PageProps {
   readonly initialOpening: Opening;

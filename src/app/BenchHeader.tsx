@@ -1,6 +1,6 @@
 /** The head of the page, wired to the bench. */
-import type { Place } from '../answers/places.ts';
-import { useBench } from './bench.ts';
+import type { Place } from '../state/places.ts';
+import { useBench } from '../state/bench.ts';
 import type { BenchFiles } from './bench-files.ts';
 import { Header } from './Header.tsx';
 
@@ -14,8 +14,8 @@ export interface BenchHeaderProps {
 
 /** What an answer needs is fetched and started while the hand is still on its way. */
 function warmAnswers(): void {
-  void import('./AnswersPlaces.tsx');
-  void import('../worker/answers-start.ts').then(({ answersPool }) => answersPool().warm());
+  void import('./AnalysisPlaces.tsx');
+  void import('../workers/start-pool.ts').then(({ answersPool }) => answersPool().warm());
 }
 
 export function BenchHeader(props: BenchHeaderProps) {

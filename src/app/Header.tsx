@@ -1,8 +1,8 @@
 /** The head of the page: what is on the bench, and what can be done with the whole of it. */
 import { createSignal, For } from 'solid-js';
-import { PLACES, type Place } from '../answers/places.ts';
-import type { UnitSystem } from '../units/index.ts';
-import { THEMES, type Theme } from './storage.ts';
+import { PLACES, type Place } from '../state/places.ts';
+import type { UnitSystem } from '../../sim/index.ts';
+import { THEMES, type Theme } from '../state/storage.ts';
 
 export interface HeaderProps {
   readonly place: Place;

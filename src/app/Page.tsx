@@ -1,21 +1,21 @@
 /** The page: its head, the place that is shown, and what may lie over it. */
 import { createEffect, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
-import { Announcer } from './Announcer.tsx';
-import { createAutosave } from './autosave.ts';
-import { useBench } from './bench.ts';
+import { Announcer } from '../pages/bench/Announcer.tsx';
+import { createAutosave } from '../state/autosave.ts';
+import { useBench } from '../state/bench.ts';
 import { createBenchFiles } from './bench-files.ts';
-import { obeyKeys } from './bench-keys.ts';
+import { obeyKeys } from '../pages/bench/bench-keys.ts';
 import { BenchHeader } from './BenchHeader.tsx';
-import { BenchPlace } from './BenchPlace.tsx';
+import { BenchPlace } from '../pages/bench/BenchPlace.tsx';
 import { KeysDialog } from './KeysDialog.tsx';
 import { Notice } from './Notice.tsx';
-import { createPlace } from './place.ts';
-import { Section } from './Section.tsx';
-import { isShareHash, readShareHash } from './share-link.ts';
+import { createPlace } from '../state/route.ts';
+import { Section } from '../ui/Section.tsx';
+import { isShareHash, readShareHash } from '../state/share-link.ts';
 import { ShareDialog } from './ShareDialog.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
-import type { BenchStorage } from './storage.ts';
-import type { AnswersPlace } from '../answers/places.ts';
+import type { BenchStorage } from '../state/storage.ts';
+import type { AnswersPlace } from '../state/places.ts';
 import './app.css';
 import './dialogs.css';
 
@@ -29,7 +29,7 @@ export interface PageProps {
   readonly setsOff: boolean;
 }
 
-const AnswersPlaces = lazy(async () => ({ default: (await import('./AnswersPlaces.tsx')).AnswersPlaces }));
+const AnswersPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnswersPlaces }));
 
 const CANNOT_KEEP =
   'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';

@@ -2,7 +2,7 @@
 import { createEffect, createSignal, on } from 'solid-js';
 import type { Scenario } from '../../sim/index.ts';
 import { Dialog } from '../ui/Dialog.tsx';
-import { shareHash } from './share-link.ts';
+import { shareHash } from '../state/share-link.ts';
 
 export interface ShareDialogProps {
   readonly open: boolean;

@@ -1,6 +1,6 @@
 /** Files of the bench: opening one, saving the scenario or the table of the run. */
-import type { Bench } from './bench.ts';
-import { download, fileName, readScenarioFile, recordTable, scenarioText } from './files.ts';
+import type { Bench } from '../state/bench.ts';
+import { download, fileName, readScenarioFile, recordTable, scenarioText } from '../state/files.ts';
 
 export interface BenchFiles {
   /** Lets the reader pick a file to open. */

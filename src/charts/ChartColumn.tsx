@@ -26,7 +26,7 @@ import { createLook, createWidth } from './plot/look.ts';
 import { MomentChart } from './plot/MomentChart.tsx';
 import type { Scene } from './plot/scene.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
-import { createFollowed } from '../ui/nearness.ts';
+import { createFollowed } from '../ui/visibility.ts';
 import './charts.css';
 
 export interface ChartColumnProps {

@@ -3,8 +3,7 @@
  * part is a button; together they are the way to everything about it.
  */
 import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor } from 'solid-js';
-import type { RunResult, Scenario, ScenarioPart } from '../../sim/index.ts';
-import type { UnitSystem } from '../units/index.ts';
+import type { RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
 import { cautionAt, type Caution } from './cautions.ts';
 import type { HazardId } from './geometry/labels.ts';
 import { layoutStill } from './geometry/still-layout.ts';
@@ -15,8 +14,8 @@ import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
 import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
 import { partSentence } from './part-words.ts';
-import { createFollowed, createNearness } from '../ui/nearness.ts';
-import { createSteadied } from '../ui/steadied.ts';
+import { createFollowed, createNearness } from '../ui/visibility.ts';
+import { createSteadied } from '../ui/throttled.ts';
 import { stillStateAt } from './still-state.ts';
 import './drawing.css';
 import './drawing-tubes.css';

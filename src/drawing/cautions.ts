@@ -1,6 +1,5 @@
 /** Small words where the hazard is: when the part is picked, or when the danger is there. */
-import type { Scenario, ScenarioPart } from '../../sim/index.ts';
-import { formatQuantity, type UnitSystem } from '../units/index.ts';
+import { type Scenario, type ScenarioPart, formatQuantity, type UnitSystem } from '../../sim/index.ts';
 import type { HazardId } from './geometry/labels.ts';
 import { coilTurns } from './geometry/true-sizes.ts';
 import type { StillState } from './still-state.ts';

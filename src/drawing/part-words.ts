@@ -1,6 +1,13 @@
 /** What the drawing says: each part's name, its line of live numbers, and the sentence a screen reader hears. */
-import type { Scenario, ScenarioPart } from '../../sim/index.ts';
-import { displayUnit, formatNumber, formatQuantity, THIN_SPACE, type UnitSystem } from '../units/index.ts';
+import {
+  type Scenario,
+  type ScenarioPart,
+  displayUnit,
+  formatNumber,
+  formatQuantity,
+  THIN_SPACE,
+  type UnitSystem,
+} from '../../sim/index.ts';
 import type { LabelId } from './geometry/labels.ts';
 import type { StillState } from './still-state.ts';
 

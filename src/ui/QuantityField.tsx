@@ -1,6 +1,6 @@
 /** A labelled number with its unit and, when it can't be taken, the reason beside it. */
 import { createUniqueId, Show } from 'solid-js';
-import { displayUnit, type UnitSystem } from '../units/index.ts';
+import { displayUnit, type UnitSystem } from '../../sim/index.ts';
 import { createQuantityEntry } from './quantity-entry.ts';
 import { QuantityInput } from './QuantityInput.tsx';
 import './ui.css';

@@ -3,7 +3,7 @@
  * wrong with it; and what was made of it. A refused text stays where it is.
  */
 import { createSignal, type Accessor } from 'solid-js';
-import { displayUnit, fieldText, parseQuantity, type AskedQuantity, type UnitSystem } from '../units/index.ts';
+import { displayUnit, fieldText, parseQuantity, type AskedQuantity, type UnitSystem } from '../../sim/index.ts';
 import { nudged } from './nudge.ts';
 
 export interface QuantityEntryProps {

@@ -43,14 +43,14 @@ describe('the run of all checks', () => {
   const clean = {
     'sim/fluids/water.ts': "import { gravity } from '../constants.ts';\nexport const weight = gravity;",
     'sim/constants.ts': 'export const gravity = 9.80665;',
-    'src/main.ts': "import { render } from 'solid-js/web';\nexport const show = render;",
+    'src/main.tsx': "import { render } from 'solid-js/web';\nexport const show = render;",
   };
 
   test.each([
     { what: 'passes a clean project', files: {}, line: '1 passed, 0 failed', exitCode: 0 },
     {
       what: 'fails a broken one',
-      files: { 'src/main.ts': "import '../sim/constants.ts';" },
+      files: { 'src/main.tsx': "import '../sim/constants.ts';" },
       line: '0 passed, 1 failed',
       exitCode: 1,
     },
@@ -60,6 +60,15 @@ describe('the run of all checks', () => {
     project.remove();
     expect(lastLine(outcome.output)).toBe(line);
     expect(outcome.exitCode).toBe(exitCode);
+  });
+
+  test('fails a project whose files are not formatted', () => {
+    const project = new PlantedProject({ 'sim/constants.ts': 'export const gravity = 9.80665;\n' });
+    const format = () => project.run('prettier/bin/prettier.cjs', ['--check', 'sim']).exitCode;
+    expect(format()).toBe(0);
+    writeFileSync(join(project.folder, 'sim/constants.ts'), 'export const gravity=9.80665\n');
+    expect(format()).toBe(1);
+    project.remove();
   });
 
   test('refuses a stage that does not exist rather than checking nothing', () => {

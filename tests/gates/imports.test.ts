@@ -14,27 +14,54 @@ interface Planted {
   readonly rule: string;
 }
 
-const rightward = (from: string, target: string, layer: string): Planted => ({
+const rightward = (from: string, target: string, layer: string, half: 'sim' | 'src' = 'sim'): Planted => ({
   what: `${from} importing ${target}`,
   path: from,
   text: importing(target),
-  rule: `sim-${layer}-imports-only-to-the-left`,
+  rule: `${half}-${layer}-imports-only-to-the-left`,
 });
 
 const violations: readonly Planted[] = [
   rightward('sim/correlation.ts', './fluids/water.ts', 'foundations'),
   rightward('sim/fluids/looks-right.ts', '../transfer/film.ts', 'fluids-and-library'),
   rightward('sim/library/looks-right.ts', '../still/pot.ts', 'fluids-and-library'),
-  rightward('sim/transfer/looks-right.ts', '../still/pot.ts', 'transfer'),
+  rightward('sim/geometry/looks-right.ts', '../scenario/fields.ts', 'transfer-and-geometry'),
+  rightward('sim/transfer/looks-right.ts', '../still/pot.ts', 'transfer-and-geometry'),
   rightward('sim/scenario/looks-right.ts', '../still/pot.ts', 'scenario'),
   rightward('sim/still/looks-right.ts', '../run/step.ts', 'still'),
   rightward('sim/run/looks-right.ts', '../answers/size.ts', 'run'),
-  rightward('sim/answers/looks-right.ts', '../cli/options.ts', 'answers'),
+  rightward('sim/answers/looks-right.ts', '../explain/heat.ts', 'answers'),
+  rightward('sim/explain/looks-right.ts', '../messages/events.ts', 'explain-and-reference'),
+  rightward('sim/messages/looks-right.ts', '../cli/options.ts', 'messages'),
+  rightward('src/state/looks-right.ts', '../ui/Field.ts', 'state-and-workers', 'src'),
+  rightward('src/workers/looks-right.ts', '../pages/size.ts', 'state-and-workers', 'src'),
+  rightward('src/ui/looks-right.ts', '../charts/plot.ts', 'ui', 'src'),
+  rightward('src/charts/looks-right.ts', '../pages/size.ts', 'charts-and-drawing', 'src'),
+  rightward('src/drawing/looks-right.ts', '../app/shell.ts', 'charts-and-drawing', 'src'),
+  rightward('src/pages/looks-right.ts', '../app/shell.ts', 'pages', 'src'),
+  {
+    what: 'a part of the interface beside the layers',
+    path: 'src/panels/odd.ts',
+    text: importing('../../sim/index.ts'),
+    rule: 'no-src-file-outside-layers',
+  },
+  {
+    what: 'physics that converts units',
+    path: 'sim/run/litres.ts',
+    text: importing('../units/mathjs.ts'),
+    rule: 'physics-knows-only-si',
+  },
+  {
+    what: 'units with another package',
+    path: 'sim/units/katex.ts',
+    text: importing('katex'),
+    rule: 'units-read-and-print-with-two-packages',
+  },
   {
     what: 'a layer importing a type from a later one',
     path: 'sim/transfer/looks-right-at-a-type.ts',
     text: "import type { Pot } from '../still/pot.ts';\nexport const depth = (pot: Pot): number => pot.depth;",
-    rule: 'sim-transfer-imports-only-to-the-left',
+    rule: 'sim-transfer-and-geometry-imports-only-to-the-left',
   },
   {
     what: 'two files that import each other',
@@ -44,14 +71,14 @@ const violations: readonly Planted[] = [
   },
   {
     what: 'two files that import types from each other',
-    path: 'src/panels/egg.ts',
+    path: 'src/pages/egg.ts',
     text: "import type { Hen } from './hen.ts';\nexport interface Egg { readonly layer?: Hen }",
     rule: 'no-cycles',
   },
   {
     what: 'the model importing the interface',
     path: 'sim/run/interface.ts',
-    text: importing('../../src/units/mathjs.ts'),
+    text: importing('../../src/ui/Field.ts'),
     rule: 'sim-is-self-contained',
   },
   {
@@ -86,13 +113,13 @@ const violations: readonly Planted[] = [
   },
   {
     what: 'the interface entering the model by the back door',
-    path: 'src/panels/back-door.ts',
+    path: 'src/pages/back-door.ts',
     text: importing('../../sim/fluids/water.ts'),
     rule: 'src-enters-sim-by-the-front-door',
   },
   {
     what: 'mathjs in a panel, even on demand',
-    path: 'src/panels/mathjs.ts',
+    path: 'src/pages/mathjs.ts',
     text: "export const load = () => import('mathjs');",
     rule: 'mathjs-only-where-expressions-are-read',
   },
@@ -145,14 +172,21 @@ const innocent: Readonly<Record<string, string>> = {
   'sim/still/pot.ts': `${importing('../transfer/film.ts', '../scenario/fields.ts')}\nexport interface Pot { readonly depth: number }`,
   'sim/run/step.ts': importing('../still/pot.ts', 'zod'),
   'sim/answers/size.ts': importing('../run/step.ts', 'ml-levenberg-marquardt'),
-  'sim/index.ts': importing('./answers/size.ts'),
+  'sim/explain/heat.ts': importing('../answers/size.ts'),
+  'sim/messages/events.ts': importing('../run/step.ts', '../explain/heat.ts', '../units/mathjs.ts'),
+  'sim/index.ts': importing('./answers/size.ts', './messages/events.ts'),
   'sim/cli/options.ts': importing('../index.ts', 'node:util'),
   'sim/cli.ts': importing('./cli/options.ts', './index.ts', 'node:fs'),
-  'src/units/mathjs.ts': "export const load = () => import('mathjs');",
-  'src/panels/front-door.ts': importing('../../sim/index.ts', 'solid-js', 'd3-scale'),
+  'sim/units/mathjs.ts': "export const load = () => import('mathjs');",
+  'src/pages/front-door.ts': importing('../../sim/index.ts', 'solid-js', 'd3-scale'),
+  'src/state/bench.ts': importing('../../sim/index.ts'),
+  'src/ui/Field.ts': importing('../state/bench.ts'),
+  'src/charts/plot.ts': importing('../ui/Field.ts'),
+  'src/pages/size.ts': importing('../charts/plot.ts'),
+  'src/app/shell.ts': importing('../pages/size.ts', '../pages/front-door.ts'),
   'tests/sim/sample.ts': importing(
     '../../sim/fluids/water.ts',
-    '../../src/panels/front-door.ts',
+    '../../src/pages/front-door.ts',
     'mathjs',
     'fast-check',
     'node:fs',
@@ -162,7 +196,7 @@ const innocent: Readonly<Record<string, string>> = {
 /** The other halves of cycles, which are reported once, at the first file in alphabetical order. */
 const otherHalves: Readonly<Record<string, string>> = {
   'sim/still/hen.ts': importing('./egg.ts'),
-  'src/panels/hen.ts': "import type { Egg } from './egg.ts';\nexport interface Hen { readonly eggs: readonly Egg[] }",
+  'src/pages/hen.ts': "import type { Egg } from './egg.ts';\nexport interface Hen { readonly eggs: readonly Egg[] }",
 };
 
 interface Report {

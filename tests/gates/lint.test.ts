@@ -73,43 +73,43 @@ const violations: readonly Planted[] = [
   })),
   {
     what: 'd3-selection where mathjs is allowed',
-    path: 'src/answers/selection.ts',
+    path: 'sim/units/selection.ts',
     text: "import * as drawing from 'd3-selection';\nexport const all = drawing;",
     rule: 'no-restricted-imports',
   },
   {
     what: 'mathjs in a panel',
-    path: 'src/panels/mathjs.ts',
+    path: 'src/pages/mathjs.ts',
     text: "import { unit } from 'mathjs';\nexport const metre = unit('1 m');",
     rule: 'no-restricted-imports',
   },
   {
     what: 'destructured props',
-    path: 'src/panels/Destructured.tsx',
+    path: 'src/pages/Destructured.tsx',
     text: 'export const Label = ({ text }: { text: string }) => <p>{text}</p>;',
     rule: 'solid/no-destructure',
   },
   {
     what: 'an early return from a component',
-    path: 'src/panels/EarlyReturn.tsx',
+    path: 'src/pages/EarlyReturn.tsx',
     text: 'export function Label(props: { text?: string }) {\n  if (!props.text) return null;\n  return <p>{props.text}</p>;\n}',
     rule: 'solid/components-return-once',
   },
   {
     what: 'words that Solid would not listen to',
-    path: 'src/panels/Deaf.tsx',
+    path: 'src/pages/Deaf.tsx',
     text: "import { Show } from 'solid-js';\nexport const Told = (props: { count: number | null }) => <Show when={props.count}>{(count) => String(count())}</Show>;",
     rule: 'no-restricted-syntax',
   },
   {
     what: 'a prop read outside tracking',
-    path: 'src/panels/Untracked.tsx',
+    path: 'src/pages/Untracked.tsx',
     text: 'export function Label(props: { text: string }) {\n  const text = props.text;\n  return <p>{text}</p>;\n}',
     rule: 'solid/reactivity',
   },
   {
     what: 'markup from a string',
-    path: 'src/panels/Markup.tsx',
+    path: 'src/pages/Markup.tsx',
     text: 'export const Label = (props: { text: string }) => <p innerHTML={props.text} />;',
     rule: 'solid/no-innerhtml',
   },
@@ -155,9 +155,9 @@ const innocent: Readonly<Record<string, string>> = {
   'sim/run/innocent.ts': 'export const growth = (x: number): number => Math.exp(x);',
   'sim/cli.ts':
     "import { readFileSync } from 'node:fs';\nprocess.stdout.write(readFileSync(0, 'utf8') + String(Date.now()));",
-  'src/units/innocent.ts': "import { unit } from 'mathjs';\nexport const metre = unit('1 m');",
+  'sim/units/innocent.ts': "import { unit } from 'mathjs';\nexport const metre = unit('1 m');",
   'src/charts/innocent.ts': "import { scaleLinear } from 'd3-scale';\nexport const scale = scaleLinear();",
-  'src/panels/Innocent.tsx': 'export const Label = (props: { text: string }) => <p>{props.text}</p>;',
+  'src/pages/Innocent.tsx': 'export const Label = (props: { text: string }) => <p>{props.text}</p>;',
   'tests/sim/innocent.test.ts': "import { expect, test } from 'vitest';\ntest('a', () => expect(1).toBe(1));",
 };
 

@@ -14,6 +14,8 @@ const rules = [
   'sim/tsconfig.json',
   'tests/tsconfig.json',
   'tests/run',
+  '.prettierrc.json',
+  '.prettierignore',
 ];
 
 export interface Outcome {

@@ -40,7 +40,7 @@ const anywhere: readonly Planted[] = [
   { what: 'a wrong type in the interface', path: 'src/app/wrong.ts', text: "export const width: number = 'wide';" },
   {
     what: 'an unknown property in markup',
-    path: 'src/panels/Wrong.tsx',
+    path: 'src/pages/Wrong.tsx',
     text: 'export const Label = () => <p colour="red" />;',
   },
   {
@@ -58,7 +58,7 @@ const innocent: Readonly<Record<string, string>> = {
     "import { z } from 'zod';\nexport const row = z.object({ density: z.number() });\nexport const root = Math.sqrt(2);",
   'sim/cli/innocent.ts':
     "import { readFileSync } from 'node:fs';\nexport const read = (): string => readFileSync(process.argv[2] ?? '-', 'utf8');",
-  'src/panels/Innocent.tsx':
+  'src/pages/Innocent.tsx':
     'export const Label = (props: { text: string }) => <p class="label">{props.text || document.title}</p>;',
   'tests/sim/innocent.test.ts':
     "import { expect, test } from 'vitest';\ntest('a', () => expect(process.argv[0]).not.toBe(document.title));",

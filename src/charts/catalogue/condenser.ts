@@ -1,6 +1,5 @@
 /** The condenser along its tube at one moment: temperatures, heat, and where condensing ends. */
-import { GRIDS, type GridName, type RunResult } from '../../../sim/index.ts';
-import { formatQuantity } from '../../units/index.ts';
+import { GRIDS, type GridName, type RunResult, formatQuantity } from '../../../sim/index.ts';
 import type { Chart, LinesLane, Series } from '../model/chart.ts';
 import { extentOf, type Domain } from '../model/domain.ts';
 import type { Flag } from '../model/event-words.ts';

@@ -1,6 +1,5 @@
 /** Oil drops by size at one moment: what the separator catches and what it loses. */
-import type { DropCapture } from '../../../sim/index.ts';
-import { formatQuantity } from '../../units/index.ts';
+import { type DropCapture, formatQuantity } from '../../../sim/index.ts';
 import type { Chart, Series } from '../model/chart.ts';
 import type { Domain } from '../model/domain.ts';
 import type { Flag } from '../model/event-words.ts';

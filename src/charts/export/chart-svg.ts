@@ -8,7 +8,7 @@ import { placeFlags } from '../model/place-flags.ts';
 import { pixelOf, type PreparedChart, type PreparedLane } from '../model/prepare.ts';
 import { readingWords } from '../model/reading.ts';
 import { shapesOf } from '../model/shapes.ts';
-import { formatNumber } from '../../units/index.ts';
+import { formatNumber } from '../../../sim/index.ts';
 import { shapeMarkup } from './shape-markup.ts';
 import { element, picture, words } from './svg-markup.ts';
 

@@ -1,5 +1,5 @@
 /** The energy flow as a picture and as a table. */
-import { formatQuantity } from '../../units/index.ts';
+import { formatQuantity } from '../../../sim/index.ts';
 import type { EnergyLedger } from '../model/energy-ledger.ts';
 import { shownUnit, type UnitSystem } from '../model/measure.ts';
 import type { Palette } from '../model/palette.ts';

@@ -1,6 +1,5 @@
 /** What an event flag says beside its staff: one or two words; the sentence is the run's own. */
-import type { EventKind, RunEvent } from '../../../sim/index.ts';
-import { formatDuration } from '../../units/index.ts';
+import { type EventKind, type RunEvent, formatDuration } from '../../../sim/index.ts';
 
 export const EVENT_WORDS: Record<EventKind, string> = {
   'first-boil': 'boil',

@@ -1,5 +1,5 @@
 /** What the charts measure, and the unit in which each is shown: one unit an axis, whatever the size of the numbers. */
-import { displayUnit, formatNumber, THIN_SPACE, type DisplayUnit, type UnitSystem } from '../../units/index.ts';
+import { displayUnit, formatNumber, THIN_SPACE, type DisplayUnit, type UnitSystem } from '../../../sim/index.ts';
 
 export type { DisplayUnit, UnitSystem };
 

@@ -1,6 +1,6 @@
 /** The three horizontal axes: time of the run, length along the condenser tube, size of drops (as log10 of metres). */
 import { scaleLinear } from 'd3-scale';
-import { formatDuration, formatNumber, THIN_SPACE } from '../../units/index.ts';
+import { formatDuration, formatNumber, THIN_SPACE } from '../../../sim/index.ts';
 import { tickDecimals, type Domain } from './domain.ts';
 import { shownUnit, shownWords, type UnitSystem } from './measure.ts';
 import { tickWords, timeTicks } from './time-axis.ts';

@@ -1,6 +1,6 @@
 /** Grid, numbers and staffs of flags, under the traces. */
 import { For, Index, Show } from 'solid-js';
-import { formatNumber } from '../../units/index.ts';
+import { formatNumber } from '../../../sim/index.ts';
 import type { Flag } from '../model/event-words.ts';
 import { pixelOf, type PreparedChart } from '../model/prepare.ts';
 

@@ -1,6 +1,6 @@
 /** A chart's numbers as a table, thinned to what one can read. */
 import { For } from 'solid-js';
-import { formatNumber } from '../../units/index.ts';
+import { formatNumber } from '../../../sim/index.ts';
 import { headerOf } from '../export/csv.ts';
 import { thinnedRows, type DataTable, type TableColumn } from '../export/data-table.ts';
 

@@ -1,13 +1,12 @@
 /** The energy flow up to the playhead. */
 import { createMemo, Index, Show } from 'solid-js';
-import type { RunRecord } from '../../../sim/index.ts';
-import { formatDuration, formatQuantity } from '../../units/index.ts';
+import { type RunRecord, formatDuration, formatQuantity } from '../../../sim/index.ts';
 import { energyPicture, energyTable } from '../export/energy-svg.ts';
 import { energyLedger } from '../model/energy-ledger.ts';
 import { isWide, partHeight } from '../model/layout.ts';
 import { energyDiagram, PLACE_WORDS } from '../sankey/energy-diagram.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createNearness } from '../../ui/nearness.ts';
+import { createNearness } from '../../ui/visibility.ts';
 import type { Scene } from './scene.ts';
 
 export interface EnergyChartProps {

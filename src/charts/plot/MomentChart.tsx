@@ -1,6 +1,6 @@
 /** A chart of one moment: along the tube or by drop size, redrawn as the playhead moves. */
 import { createMemo, createSignal, Show } from 'solid-js';
-import { formatDuration } from '../../units/index.ts';
+import { formatDuration } from '../../../sim/index.ts';
 import { chartPicture } from '../export/chart-svg.ts';
 import { chartTable } from '../export/data-table.ts';
 import type { Chart } from '../model/chart.ts';
@@ -11,7 +11,7 @@ import { pixelOf, prepare, settleBounds, withChart, type Bounds } from '../model
 import { readingWords } from '../model/reading.ts';
 import { ChartFrame } from './ChartFrame.tsx';
 import { FlagRow } from './FlagRow.tsx';
-import { createFollowed, createNearness } from '../../ui/nearness.ts';
+import { createFollowed, createNearness } from '../../ui/visibility.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 

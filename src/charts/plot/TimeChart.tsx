@@ -7,9 +7,9 @@ import { endLabels } from '../model/end-labels.ts';
 import { prepare, settleBounds, type Bounds } from '../model/prepare.ts';
 import { readingWords, spokenReading } from '../model/reading.ts';
 import { readingSteps } from '../model/time-axis.ts';
-import { createSteadied } from '../../ui/steadied.ts';
+import { createSteadied } from '../../ui/throttled.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createFollowed, createNearness } from '../../ui/nearness.ts';
+import { createFollowed, createNearness } from '../../ui/visibility.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 

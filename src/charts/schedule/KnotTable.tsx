@@ -1,8 +1,7 @@
 /** The knots of a schedule as rows to type into. */
 import { createSignal, Index, Show } from 'solid-js';
-import type { Schedule } from '../../../sim/index.ts';
+import { type Schedule, formatDuration, type UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { formatDuration, type UnitSystem } from '../../units/index.ts';
 import { moveKnot, removeKnot, setKnotTime, toggleShape, type Edited, type ScheduleLimits } from './schedule-edit.ts';
 
 export interface KnotTableProps {

@@ -3,8 +3,14 @@
  * rows to type into. Hands on valid schedules only.
  */
 import { createMemo, createSignal, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
-import type { Schedule } from '../../../sim/index.ts';
-import { displayUnit, formatDuration, formatNumber, formatQuantity, type UnitSystem } from '../../units/index.ts';
+import {
+  type Schedule,
+  displayUnit,
+  formatDuration,
+  formatNumber,
+  formatQuantity,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import { linearMap } from '../model/decimate.ts';
 import { tickDecimals, valueTicks, type Domain } from '../model/domain.ts';
 import { gutters, layOut, type Gutters } from '../model/layout.ts';

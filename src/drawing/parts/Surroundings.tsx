@@ -4,7 +4,7 @@ import type { Ground } from '../geometry/still-layout.ts';
 import type { Stand } from '../geometry/still-shapes.ts';
 import { groundHatch } from '../geometry/strokes.ts';
 import { bottom, right } from '../geometry/shapes.ts';
-import { formatQuantity, type UnitSystem } from '../../units/index.ts';
+import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 
 export function Floor(props: { readonly ground: Ground }) {
   return (

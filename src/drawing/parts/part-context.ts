@@ -1,7 +1,6 @@
 /** What every part of the drawing is given, and how its words are made. */
 import { createMemo, type Accessor } from 'solid-js';
-import type { Scenario, ScenarioPart } from '../../../sim/index.ts';
-import type { UnitSystem } from '../../units/index.ts';
+import type { Scenario, ScenarioPart, UnitSystem } from '../../../sim/index.ts';
 import type { LabelId, Place } from '../geometry/labels.ts';
 import type { StillLayout } from '../geometry/still-layout.ts';
 import { partAlarm, partLabel, partLine, partName, SCENARIO_PART } from '../part-words.ts';

@@ -7,8 +7,8 @@ import {
   type Spent,
   type TubeSize,
 } from '../../../sim/index.ts';
-import { bestOf, compareWords, differenceWords } from '../../../src/answers/boils/compare-words.ts';
-import { boilFields } from '../../../src/answers/boils/boil-fields.ts';
+import { bestOf, compareWords, differenceWords } from '../../../src/pages/compare/compare-words.ts';
+import { boilFields } from '../../../src/pages/compare/boil-fields.ts';
 import {
   adviceWords,
   bandWords,
@@ -16,8 +16,8 @@ import {
   lengthLead,
   planWords,
   spreadLead,
-} from '../../../src/answers/length/length-words.ts';
-import { factorMeaning, fitLead, uncertaintyWords } from '../../../src/answers/runs/fit-words.ts';
+} from '../../../src/pages/run-length/length-words.ts';
+import { factorMeaning, fitLead, uncertaintyWords } from '../../../src/pages/run-book/fit-words.ts';
 import {
   bendRadius,
   coilWords,
@@ -27,7 +27,7 @@ import {
   ownLengthWords,
   packsWords,
   sizeLead,
-} from '../../../src/answers/size/size-words.ts';
+} from '../../../src/pages/size/size-words.ts';
 import {
   BORES,
   boreWords,
@@ -35,10 +35,10 @@ import {
   tubesInOrder,
   wanted,
   type TubeFilter,
-} from '../../../src/answers/size/tube-rows.ts';
-import { placeOf, PLACES } from '../../../src/answers/places.ts';
-import { plainNumber } from '../../../src/answers/working/working-words.ts';
-import type { LengthAnswer } from '../../../src/worker/answers-tasks.ts';
+} from '../../../src/pages/size/tube-rows.ts';
+import { placeOf, PLACES } from '../../../src/state/places.ts';
+import { plainNumber } from '../../../src/pages/working/working-words.ts';
+import type { LengthAnswer } from '../../../src/workers/tasks.ts';
 import { simulate, tubes } from '../../../sim/index.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 

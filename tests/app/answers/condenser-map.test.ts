@@ -16,14 +16,14 @@ import {
   STRIDES,
   usualAxis,
   type MapField,
-} from '../../../src/answers/size/map-grid.ts';
-import { mapShapes, pixelsOf, type MapFrame } from '../../../src/answers/size/map-shapes.ts';
-import { ownLabel, withClearNames } from '../../../src/answers/size/own-label.ts';
-import { mapTable } from '../../../src/answers/size/map-picture.ts';
-import { mapAxes } from '../../../src/answers/size/map-axes.ts';
-import { coolingAt, tubVolumeOf } from '../../../src/worker/map-axis.ts';
-import type { OutletReading } from '../../../src/worker/answers-map.ts';
-import { outletsAt } from '../../../src/worker/answers-map.ts';
+} from '../../../src/pages/size/map-grid.ts';
+import { mapShapes, pixelsOf, type MapFrame } from '../../../src/pages/size/map-shapes.ts';
+import { ownLabel, withClearNames } from '../../../src/pages/size/own-label.ts';
+import { mapTable } from '../../../src/pages/size/map-picture.ts';
+import { mapAxes } from '../../../src/pages/size/map-axes.ts';
+import { coolingAt, tubVolumeOf } from '../../../src/workers/map-axis.ts';
+import type { OutletReading } from '../../../src/workers/condenser-map.ts';
+import { outletsAt } from '../../../src/workers/condenser-map.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
 const FRAME: MapFrame = { width: 700, height: 400, left: 50, right: 10, top: 20, bottom: 40, textScale: 1 };

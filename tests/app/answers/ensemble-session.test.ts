@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import { ensembleDesign, summariseEnsemble, runMember, type Scenario } from '../../../sim/index.ts';
-import { createEnsembleSession, orderOfRows } from '../../../src/answers/length/ensemble-session.ts';
+import { createEnsembleSession, orderOfRows } from '../../../src/pages/run-length/ensemble-session.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 import { herePool } from './here-pool.ts';
 

@@ -1,6 +1,6 @@
 /** A pool that does the work on the spot, one task a turn, and counts what it was asked. */
-import type { AnswersPool } from '../../../src/worker/answers-pool.ts';
-import { performTask, type TaskName } from '../../../src/worker/answers-tasks.ts';
+import type { AnswersPool } from '../../../src/workers/pool.ts';
+import { performTask, type TaskName } from '../../../src/workers/tasks.ts';
 
 export interface HerePool extends AnswersPool {
   readonly asked: TaskName[];

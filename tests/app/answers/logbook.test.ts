@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { openLogFile } from '../../../src/answers/runs/log-files.ts';
+import { openLogFile } from '../../../src/pages/run-book/log-files.ts';
 import {
   EMPTY_ROW,
   factorWords,
@@ -15,7 +15,7 @@ import {
   type LoggedRun,
   type LogRow,
   type LogUnits,
-} from '../../../src/answers/runs/logbook.ts';
+} from '../../../src/state/logbook.ts';
 
 const METRIC: LogUnits = { oil: 'mL', temperature: '°C', distillate: 'L' };
 const row = (cells: Partial<LogRow>): LogRow => ({ ...EMPTY_ROW, ...cells });

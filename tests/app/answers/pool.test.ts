@@ -1,10 +1,5 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import {
-  createAnswersPool,
-  wasGivenUp,
-  type AnswersPool,
-  type AnswersPoolParts,
-} from '../../../src/worker/answers-pool.ts';
+import { createAnswersPool, wasGivenUp, type AnswersPool, type AnswersPoolParts } from '../../../src/workers/pool.ts';
 import { StagedWorkers, type AskedOfWorker } from './staged-workers.ts';
 
 let workers = new StagedWorkers();

@@ -1,8 +1,8 @@
 import { createRoot } from 'solid-js';
 import { describe, expect, test, vi } from 'vitest';
-import { createBench, type Bench } from '../../../src/app/bench.ts';
-import type { RunClient, RunReply } from '../../../src/worker/client.ts';
-import type { Care } from '../../../src/worker/run-scenario.ts';
+import { createBench, type Bench } from '../../../src/state/bench.ts';
+import type { RunClient, RunReply } from '../../../src/workers/run-client.ts';
+import type { Care } from '../../../src/workers/run-scenario.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 

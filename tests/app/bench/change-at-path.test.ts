@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { valueAtPath, withValueAtPath } from '../../../src/app/change-at-path.ts';
+import { valueAtPath, withValueAtPath } from '../../../src/state/field-path.ts';
 
 const whole = { name: 'a', pot: { size: { d: 1, h: 2 } }, list: [{ at: 0 }, { at: 5 }] };
 

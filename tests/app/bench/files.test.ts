@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fileName, parseScenarioText, readScenarioFile, recordTable } from '../../../src/app/files.ts';
+import { fileName, parseScenarioText, readScenarioFile, recordTable } from '../../../src/state/files.ts';
 import { COLUMN_NAMES, type ColumnName, type RunRecord } from '../../../sim/index.ts';
 
 describe('a file to open', () => {

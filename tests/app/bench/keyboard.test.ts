@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { commandFor, KEYS, type Focus, type KeyPress } from '../../../src/app/keyboard.ts';
+import { commandFor, KEYS, type Focus, type KeyPress } from '../../../src/state/keyboard.ts';
 
 const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({
   key,

@@ -1,9 +1,9 @@
 import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
-import { createBench } from '../../../src/app/bench.ts';
-import { lengthOf, USUAL_MARGIN } from '../../../src/app/length-that-holds.ts';
-import type { LengthThatHolds } from '../../../src/panels/verdict-sentences.ts';
-import type { RunClient } from '../../../src/worker/client.ts';
+import { createBench } from '../../../src/state/bench.ts';
+import { lengthOf, USUAL_MARGIN } from '../../../src/state/length-that-holds.ts';
+import type { LengthThatHolds } from '../../../src/state/verdict-sentences.ts';
+import type { RunClient } from '../../../src/workers/run-client.ts';
 import { DEFAULT_MARGIN, type Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 

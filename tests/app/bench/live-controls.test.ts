@@ -1,5 +1,11 @@
 import { describe, expect, test } from 'vitest';
-import { fieldValue, liveControls, reachInWords, roomyEnd, type LiveControl } from '../../../src/app/live-controls.ts';
+import {
+  fieldValue,
+  liveControls,
+  reachInWords,
+  roomyEnd,
+  type LiveControl,
+} from '../../../src/state/live-controls.ts';
 import { scenarioWith } from './made-up-run.ts';
 
 const clock = (time_s: number) => `${time_s / 60} min`;

@@ -1,6 +1,6 @@
 import { createRoot, createSignal } from 'solid-js';
 import { describe, expect, test } from 'vitest';
-import { createPlayback, runSecondsPerSecond, type Clock, type Playback } from '../../../src/app/playback.ts';
+import { createPlayback, runSecondsPerSecond, type Clock, type Playback } from '../../../src/state/playback.ts';
 
 /** A clock that stands still until it is told to move. */
 function handClock() {

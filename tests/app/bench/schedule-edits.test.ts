@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { stretchAt, withChangeFrom, withStretch } from '../../../src/app/schedule-edits.ts';
+import { stretchAt, withChangeFrom, withStretch } from '../../../src/state/schedule-edits.ts';
 import { scheduleValue, type Schedule } from '../../../sim/index.ts';
 
 const level: Schedule = [{ at_s: 0, value: 0.6, shape: 'step' }];

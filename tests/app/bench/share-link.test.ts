@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { isShareHash, readShareHash, shareHash } from '../../../src/app/share-link.ts';
+import { isShareHash, readShareHash, shareHash } from '../../../src/state/share-link.ts';
 import { exampleScenario, examples, readScenario } from '../../../sim/index.ts';
 
 const packed = async (text: string): Promise<string> => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { browserStorage, readSavedBench, type SavedBench } from '../../../src/app/storage.ts';
+import { browserStorage, readSavedBench, type SavedBench } from '../../../src/state/storage.ts';
 
 const kept: SavedBench = {
   scenario: { name: 'Tern Hollow' },

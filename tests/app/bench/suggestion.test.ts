@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { suggestionFor } from '../../../src/panels/suggestion.ts';
-import { verdictOf, type LengthThatHolds } from '../../../src/panels/verdict-sentences.ts';
+import { suggestionFor } from '../../../src/state/suggestion.ts';
+import { verdictOf, type LengthThatHolds } from '../../../src/state/verdict-sentences.ts';
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts';
 
 const length = (length_m: number) => `${length_m} m`;

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { timelineMarks } from '../../../src/panels/timeline-marks.ts';
+import { timelineMarks } from '../../../src/charts/playback/timeline-marks.ts';
 import { eventOf } from './made-up-run.ts';
 
 const LETTER = 6;

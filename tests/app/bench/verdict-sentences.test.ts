@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { verdictOf, type Verdict, type VerdictSentence } from '../../../src/panels/verdict-sentences.ts';
+import { verdictOf, type Verdict, type VerdictSentence } from '../../../src/state/verdict-sentences.ts';
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts';
 
 /** Thin and narrow spaces read as spaces, so that the sentences can be read here too. */

@@ -23,7 +23,7 @@ import { energyLedger } from '../../../src/charts/model/energy-ledger.ts';
 import { flagsOf, type Flag } from '../../../src/charts/model/event-words.ts';
 import { layOutChart } from '../../../src/charts/model/layout.ts';
 import { prepare, settleBounds } from '../../../src/charts/model/prepare.ts';
-import type { UnitSystem } from '../../../src/units/index.ts';
+import type { UnitSystem } from '../../../sim/units/index.ts';
 import { handMadeRun, ROWS } from './hand-made-run.ts';
 import { lightPalette } from './palettes.ts';
 import { tagsOf } from './well-formed.ts';

@@ -17,7 +17,7 @@ import {
   timeStep,
   valueStep,
 } from '../../../src/charts/schedule/schedule-line.ts';
-import { displayUnit, formatDuration } from '../../../src/units/index.ts';
+import { displayUnit, formatDuration } from '../../../sim/units/index.ts';
 
 const LIMITS = { min: 0, max: 1, duration_s: 7200 };
 const THREE: Schedule = [

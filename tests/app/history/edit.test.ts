@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { readScenario, type Scenario } from '../../../sim/index.ts';
-import { change, changeMany } from '../../../src/app/edit.ts';
+import { change, changeMany } from '../../../src/state/edit.ts';
 
 const still = (): Scenario => {
   const read = readScenario({});

@@ -9,7 +9,7 @@ import {
   startHistory,
   undone,
   type HistoryState,
-} from '../../../src/app/history.ts';
+} from '../../../src/state/history.ts';
 
 interface Step {
   readonly n: number;

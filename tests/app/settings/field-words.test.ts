@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
 import { chargeFromBotanical, fieldAt, scenarioFields, type FieldInfo, type Problem } from '../../../sim/index.ts';
-import { change } from '../../../src/app/edit.ts';
-import { defaultOf, valueWords } from '../../../src/panels/settings/field-values.ts';
-import { whatGoesAlong } from '../../../src/panels/settings/goes-along.ts';
-import { problemWords } from '../../../src/panels/settings/problem-words.ts';
-import { scheduleWords } from '../../../src/panels/settings/schedule-words.ts';
+import { change } from '../../../src/state/edit.ts';
+import { defaultOf, valueWords } from '../../../src/pages/bench/settings/field-values.ts';
+import { whatGoesAlong } from '../../../src/pages/bench/settings/goes-along.ts';
+import { problemWords } from '../../../src/pages/bench/settings/problem-words.ts';
+import { scheduleWords } from '../../../src/pages/bench/settings/schedule-words.ts';
 import { said, still } from './still.ts';
 
 const field = (path: string): FieldInfo => {

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { fieldAt, scenarioFields } from '../../../sim/index.ts';
-import { choiceWords, PARTS } from '../../../src/panels/settings/part-words.ts';
-import { CONDITIONAL_PATHS, isRelevant, isRelevantPart } from '../../../src/panels/settings/relevance.ts';
-import { sectionsOf } from '../../../src/panels/settings/sections.ts';
+import { choiceWords, PARTS } from '../../../src/pages/bench/settings/part-words.ts';
+import { CONDITIONAL_PATHS, isRelevant, isRelevantPart } from '../../../src/pages/bench/settings/relevance.ts';
+import { sectionsOf } from '../../../src/pages/bench/settings/sections.ts';
 import { still } from './still.ts';
 
 const relevantPaths = (values: Readonly<Record<string, unknown>>): readonly string[] =>

@@ -1,11 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { examples, readScenario, type Scenario } from '../../../sim/index.ts';
-import { valueAtPath } from '../../../src/app/change-at-path.ts';
-import { changeMany } from '../../../src/app/edit.ts';
-import { madeToFit } from '../../../src/panels/pickers/make-it-fit.ts';
-import { createOwnEntries, type TextStore } from '../../../src/panels/pickers/own-entries.ts';
-import { PART_PICKERS } from '../../../src/panels/pickers/part-picker-list.ts';
-import { isInUse, matching } from '../../../src/panels/pickers/picker-row.ts';
+import { valueAtPath } from '../../../src/state/field-path.ts';
+import { changeMany } from '../../../src/state/edit.ts';
+import { madeToFit } from '../../../src/pages/bench/pickers/make-it-fit.ts';
+import { createOwnEntries, type TextStore } from '../../../src/pages/bench/pickers/own-entries.ts';
+import { PART_PICKERS } from '../../../src/pages/bench/pickers/part-picker-list.ts';
+import { isInUse, matching } from '../../../src/pages/bench/pickers/picker-row.ts';
 import { said, still } from './still.ts';
 
 const picker = (id: string) => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { constituents } from '../../../sim/index.ts';
-import { change } from '../../../src/app/edit.ts';
+import { change } from '../../../src/state/edit.ts';
 import {
   addsUp,
   normalised,
@@ -11,9 +11,9 @@ import {
   without,
   withShare,
   type Composition,
-} from '../../../src/panels/settings/composition-draft.ts';
-import { constituentIds, constituentName } from '../../../src/panels/settings/constituent-names.ts';
-import { withAnotherLot, withLot, withoutLot } from '../../../src/panels/settings/ice-lots.ts';
+} from '../../../src/pages/bench/settings/composition-draft.ts';
+import { constituentIds, constituentName } from '../../../src/pages/bench/settings/constituent-names.ts';
+import { withAnotherLot, withLot, withoutLot } from '../../../src/pages/bench/settings/ice-lots.ts';
 import { still } from './still.ts';
 
 const two: Composition = [

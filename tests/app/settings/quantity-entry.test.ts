@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { nudged } from '../../../src/ui/nudge.ts';
 import { createQuantityEntry, type QuantityEntry } from '../../../src/ui/quantity-entry.ts';
-import type { AskedQuantity } from '../../../src/units/index.ts';
+import type { AskedQuantity } from '../../../sim/units/index.ts';
 
 const diameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 

@@ -1,6 +1,6 @@
 /** A valid scenario with a few fields set, for tests of the settings. */
 import { readScenario, type Scenario } from '../../../sim/index.ts';
-import { withValueAtPath } from '../../../src/app/change-at-path.ts';
+import { withValueAtPath } from '../../../src/state/field-path.ts';
 
 export function still(values: Readonly<Record<string, unknown>> = {}): Scenario {
   const read = readScenario({});

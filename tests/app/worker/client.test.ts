@@ -1,7 +1,7 @@
 import { expose } from 'comlink';
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { createRunClient, type OnThePage, type RunClient, type RunReply } from '../../../src/worker/client.ts';
-import type { RunAnswer } from '../../../src/worker/run-scenario.ts';
+import { createRunClient, type OnThePage, type RunClient, type RunReply } from '../../../src/workers/run-client.ts';
+import type { RunAnswer } from '../../../src/workers/run-scenario.ts';
 
 /** A worker in the same thread: it answers over a real message channel, when told to, and can die. */
 class StagedWorker extends EventTarget {

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { quickLook } from '../../../src/worker/quick-look.ts';
-import { runScenario } from '../../../src/worker/run-scenario.ts';
+import { quickLook } from '../../../src/workers/preview.ts';
+import { runScenario } from '../../../src/workers/run-scenario.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
 describe('running a scenario', () => {

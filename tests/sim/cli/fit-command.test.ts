@@ -10,7 +10,7 @@ import {
   type FitName,
   type Scenario,
 } from '../../../sim/index.ts';
-import { predictedReading } from '../../../sim/answers/calibrate-readings.ts';
+import { predictedReading } from '../../../sim/answers/calibration/readings.ts';
 import { answered, complaints, ownFolder, printed } from './asking.ts';
 
 const { folder, written } = ownFolder();

@@ -13,7 +13,7 @@ import { Oil } from '../../../sim/still/oil.ts';
 import { LiquidStream, VapourStream } from '../../../sim/still/stream.ts';
 import { bareFlux, LossTable, surfaceLoss, type LossSurface } from '../../../sim/still/surface-loss.ts';
 import { ICE_MELTING, Tub } from '../../../sim/still/tub.ts';
-import { VapourHold } from '../../../sim/still/vapour-hold.ts';
+import { VapourHold } from '../../../sim/still/vapour-space.ts';
 import { WallCell } from '../../../sim/still/wall-cell.ts';
 import { scenarioOf } from './ideal-still.ts';
 

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Correlation } from '../../../sim/correlation.ts';
 import { transferCorrelations } from '../../../sim/transfer/index.ts';
-import { positionalCorrelation } from '../../../sim/transfer/positional-correlation.ts';
+import { positionalCorrelation } from '../../../sim/correlation.ts';
 
 /** Inputs a reader could type, by symbol, in a world where oil floats on water and a tube lies inside its jacket. */
 const TYPED: Readonly<Record<string, readonly [number, number]>> = {

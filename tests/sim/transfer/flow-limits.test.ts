@@ -10,7 +10,7 @@ import {
 import {
   frictionGradientFriedel,
   frictionGradientLockhartMartinelli,
-} from '../../../sim/transfer/two-phase-cross-checks.ts';
+} from '../../../sim/transfer/two-phase-alternatives.ts';
 import {
   criticalPressureRatio,
   expansibility,

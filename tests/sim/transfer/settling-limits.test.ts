@@ -8,7 +8,7 @@ import {
   settlingTimeRule,
 } from '../../../sim/transfer/decanter.ts';
 import { capturedShare, shareBelowSize } from '../../../sim/transfer/drop-sizes.ts';
-import { erf, erfc, normalShareBelow } from '../../../sim/transfer/error-function.ts';
+import { erf, erfc, normalShareBelow } from '../../../sim/maths/error-function.ts';
 import {
   cutDiameter,
   hadamardFactor,

@@ -1,0 +1,380 @@
+/**
+ * Fit to logged runs: weighted least squares of up to three correction factors, by the Levenberg–Marquardt steps of
+ * a library. Parameters are the logarithms of the factors, so that none turns negative and an interval is a ratio.
+ * The library takes one step at a time; a step that makes the fit worse is refused and tried again with more damping.
+ */
+import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+import type { RunResult } from '../../run/result.ts';
+import { simulate } from '../../run/simulate.ts';
+import { fieldAt } from '../../scenario/fields.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import {
+  predictedReading,
+  readingsOf,
+  readingsProblem,
+  type LoggedPoint,
+  type Reading,
+  type StatedUncertainty,
+} from './readings.ts';
+import { spreadOf, studentHalfWidth, type Matrix } from './statistics.ts';
+import { coarseScenario } from '../ensemble/ensemble.ts';
+import type { OwnBands } from '../ensemble/factors.ts';
+
+export type FitName = keyof Scenario['factors'];
+export const FIT_NAMES: readonly FitName[] = [
+  'oilContent',
+  'release',
+  'condensingFilm',
+  'coolantFilm',
+  'heatLoss',
+  'fouling',
+  'dropSize',
+];
+
+export interface FittedFactor {
+  readonly name: FitName;
+  readonly title: string;
+  readonly start: number;
+  readonly value: number;
+  /** 90 % interval. */
+  readonly low: number;
+  readonly high: number;
+  /** Held at its start, because the readings say nothing about it. */
+  readonly held: boolean;
+}
+
+export interface Residual extends Reading {
+  readonly predicted: number;
+  /** Reading less prediction, over the reading's uncertainty. */
+  readonly scaled: number;
+}
+
+/** Two factors that the readings cannot tell apart. */
+export interface AlikePair {
+  readonly names: readonly [FitName, FitName];
+  /** Correlation of their logarithms, near −1 or 1. */
+  readonly correlation: number;
+}
+
+export interface Fit {
+  readonly ok: true;
+  readonly factors: readonly FittedFactor[];
+  readonly residuals: readonly Residual[];
+  readonly chiSquare: number;
+  readonly degreesOfFreedom: number;
+  readonly reducedChiSquare: number;
+  /** Of the logarithms of the factors that were not held, in their order. */
+  readonly correlation: Matrix;
+  readonly alike: readonly AlikePair[];
+  readonly converged: boolean;
+  /** Runs of the model that the fit took. */
+  readonly runs: number;
+  /** What the user should know of the result, in sentences. */
+  readonly notes: readonly string[];
+}
+
+export type Calibration = Fit | { readonly ok: false; readonly message: string };
+
+export const MOST_FACTORS = 3;
+/** Fitted where the user names none: what differs most from crop to crop. */
+export const USUAL_FIT: readonly FitName[] = ['oilContent', 'release'];
+/** Readings beyond the number of factors. */
+const SPARE_READINGS = 2;
+const LEAST_FACTOR = 0.05;
+const GREATEST_FACTOR = 10;
+/** Step in the logarithm by which slopes are taken: well above the run's own graininess. */
+const SLOPE_STEP = 0.03;
+/** A factor whose doubling moves all readings together by less than this many uncertainties has no influence. */
+const LEAST_INFLUENCE = 1;
+const ALIKE = 0.95;
+const ILL_CONDITIONED = 1e4;
+const MOST_STEPS = 15;
+const SETTLED = 1e-4;
+const LEAST_MOVE = 1e-3;
+const RECORD_EVERY = 15;
+
+/** The model as a function of the logarithms of the chosen factors, each point computed once. */
+class FactorModel {
+  private readonly known = new Map<string, { readonly result: RunResult; readonly scaled: Float64Array }>();
+  private readonly scenario: Scenario;
+  private readonly names: readonly FitName[];
+  private readonly readings: readonly Reading[];
+
+  constructor(scenario: Scenario, names: readonly FitName[], readings: readonly Reading[]) {
+    this.names = names;
+    this.readings = readings;
+    const last = Math.max(...readings.map(({ time_s }) => time_s));
+    const coarse = coarseScenario({
+      ...scenario,
+      run: {
+        duration_s: Math.min(259_200, Math.max(60, last)),
+        stopAtShare: null,
+        stopAtOilRate_kg_s: null,
+        stopAtDistillate_kg: null,
+      },
+    });
+    // All segments are kept: with fewer the condenser would be fitted to their coarseness.
+    this.scenario = {
+      ...coarse,
+      advanced: {
+        ...coarse.advanced,
+        segments: scenario.advanced.segments,
+        recordEvery_s: Math.max(RECORD_EVERY, last / 2000),
+      },
+    };
+  }
+
+  get runs(): number {
+    return this.known.size;
+  }
+
+  private at(logs: readonly number[]): { readonly result: RunResult; readonly scaled: Float64Array } {
+    const key = logs.join(' ');
+    const found = this.known.get(key);
+    if (found) return found;
+    const changed = Object.fromEntries(this.names.map((name, place) => [name, Math.exp(logs[place] ?? 0)]));
+    const result = simulate({ ...this.scenario, factors: { ...this.scenario.factors, ...changed } });
+    const entry = {
+      result,
+      scaled: Float64Array.from(this.readings, (reading) => predictedReading(result, reading) / reading.sigma),
+    };
+    this.known.set(key, entry);
+    return entry;
+  }
+
+  /** Predictions over their uncertainties. */
+  scaled(logs: readonly number[]): Float64Array {
+    return this.at(logs).scaled;
+  }
+
+  result(logs: readonly number[]): RunResult {
+    return this.at(logs).result;
+  }
+
+  /** Slopes of the scaled predictions, by central differences: one row a factor. */
+  slopes(logs: readonly number[]): number[][] {
+    return logs.map((_, place) => {
+      const moved = (by: number) => this.scaled(logs.map((value, at) => (at === place ? value + by : value)));
+      const up = moved(SLOPE_STEP);
+      const down = moved(-SLOPE_STEP);
+      return Array.from(up, (value, k) => (value - (down[k] as number)) / (2 * SLOPE_STEP));
+    });
+  }
+}
+
+const dot = (a: readonly number[], b: readonly number[]): number =>
+  a.reduce((sum, value, k) => sum + value * (b[k] ?? 0), 0);
+const normalMatrix = (slopes: readonly (readonly number[])[]): Matrix =>
+  slopes.map((row) => slopes.map((other) => dot(row, other)));
+
+/** Least and greatest value of a factor. */
+const rangeOf = (name: FitName): readonly [number, number] => {
+  const field = fieldAt(`factors.${name}`);
+  return [Math.max(LEAST_FACTOR, field?.min ?? 0), Math.min(GREATEST_FACTOR, field?.max ?? GREATEST_FACTOR)];
+};
+/** Their logarithms. */
+const boundsOf = (name: FitName): readonly [number, number] => {
+  const [least, most] = rangeOf(name);
+  return [Math.log(least), Math.log(most)];
+};
+/** A factor from its logarithm; at an end of the range exactly that end, which the exponential may overstep by a bit. */
+const valueAt = (name: FitName, log: number): number => {
+  const [least, most] = rangeOf(name);
+  return Math.min(most, Math.max(least, Math.exp(log)));
+};
+
+function descend(
+  model: FactorModel,
+  start: readonly number[],
+  names: readonly FitName[],
+  readings: readonly Reading[],
+): { logs: number[]; chiSquare: number; converged: boolean } {
+  const x = readings.map((_, k) => k);
+  const y = readings.map(({ value, sigma }) => value / sigma);
+  const bounds = names.map(boundsOf);
+  const chiSquareAt = (logs: readonly number[]): number =>
+    model.scaled(logs).reduce((sum, value, k) => sum + ((y[k] as number) - value) ** 2, 0);
+  let logs = [...start];
+  let chiSquare = chiSquareAt(logs);
+  let damping = 1e-3;
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const weight = Math.max(1e-6, ...normalMatrix(model.slopes(logs)).map((row, place) => row[place] ?? 0));
+    const { parameterValues } = levenbergMarquardt({ x, y }, (free) => (k) => model.scaled(free)[k] as number, {
+      initialValues: logs,
+      minValues: bounds.map(([least]) => least),
+      maxValues: bounds.map(([, most]) => most),
+      damping: damping * weight,
+      gradientDifference: SLOPE_STEP,
+      centralDifference: true,
+      maxIterations: 1,
+      errorTolerance: 0,
+    });
+    const found = chiSquareAt(parameterValues);
+    if (found < chiSquare) {
+      const gained = chiSquare - found;
+      const moved = Math.max(...parameterValues.map((value, place) => Math.abs(value - (logs[place] ?? 0))));
+      logs = [...parameterValues];
+      chiSquare = found;
+      damping = Math.max(1e-6, damping / 9);
+      if (gained < SETTLED * (1 + chiSquare) || moved < LEAST_MOVE) return { logs, chiSquare, converged: true };
+    } else {
+      if (damping > 10) return { logs, chiSquare, converged: true };
+      damping *= 30;
+    }
+  }
+  return { logs, chiSquare, converged: false };
+}
+
+const titleOf = (name: FitName): string => (fieldAt(`factors.${name}`)?.title ?? name).toLowerCase();
+
+const alikePairs = (names: readonly FitName[], correlation: Matrix): AlikePair[] =>
+  names.flatMap((name, i) =>
+    names.slice(i + 1).flatMap((other, k): AlikePair[] => {
+      const r = correlation[i]?.[i + 1 + k] ?? 0;
+      return Math.abs(r) > ALIKE ? [{ names: [name, other], correlation: r }] : [];
+    }),
+  );
+
+/** Sentences about pairs that cannot be told apart, factors at their limits and a poor fit. */
+function notesOn(
+  names: readonly FitName[],
+  logs: readonly number[],
+  alike: readonly AlikePair[],
+  condition: number,
+  reduced: number,
+  degrees: number,
+): string[] {
+  const notes = alike.map(
+    ({ names: [name, other], correlation: r }) =>
+      `These readings cannot tell the ${titleOf(name)} from the ${titleOf(other)}: ${r < 0 ? 'more of one with less of the other' : 'more of both together'} fits them as well (correlation ${r.toFixed(2)}). Fit one of them alone, or log more: the first minutes, and on until little comes.`,
+  );
+  if (condition > ILL_CONDITIONED && notes.length === 0)
+    notes.push(
+      `These readings do not hold the ${names.length} factors one by one; only some mixture of them. Fit fewer at a time.`,
+    );
+  names.forEach((name, place) => {
+    const [least, most] = boundsOf(name);
+    const log = logs[place] ?? 0;
+    if (log <= least + 1e-9 || log >= most - 1e-9)
+      notes.push(
+        `The ${titleOf(name)} went to the end of its range, ${Math.exp(log).toPrecision(3)}: something else differs between still and model.`,
+      );
+  });
+  if (reduced > 4)
+    notes.push(
+      `The model misses the readings by about ${Math.sqrt(reduced).toFixed(1)} times their stated uncertainty; the intervals are widened by as much.`,
+    );
+  if (degrees < 3) notes.push('So few readings are left over that the intervals are wide.');
+  return notes;
+}
+
+/**
+ * @param points the log; @param names one to three factors to find; @param stated uncertainties that replace the
+ * default ones
+ */
+export function calibrate(
+  scenario: Scenario,
+  points: readonly LoggedPoint[],
+  names: readonly FitName[],
+  stated: StatedUncertainty = {},
+): Calibration {
+  const refuse = (message: string): Calibration => ({ ok: false, message });
+  const chosen = [...new Set(names)];
+  if (chosen.length === 0 || chosen.length > MOST_FACTORS)
+    return refuse(`One to three factors can be fitted at a time, not ${chosen.length}.`);
+  const readings = readingsOf(points, stated);
+  const problem = readingsProblem(readings);
+  if (problem !== null) return refuse(problem);
+  const needed = chosen.length + SPARE_READINGS;
+  if (readings.length < needed)
+    return refuse(
+      `${readings.length === 1 ? 'One reading is' : `${readings.length} readings are`} too few to find ${chosen.length === 1 ? 'one factor' : `${chosen.length} factors`}; log at least ${needed}.`,
+    );
+
+  const startOf = (name: FitName): number => Math.min(GREATEST_FACTOR, Math.max(LEAST_FACTOR, scenario.factors[name]));
+  const first = new FactorModel(scenario, chosen, readings);
+  const influence = first
+    .slopes(chosen.map((name) => Math.log(startOf(name))))
+    .map((row) => Math.LN2 * Math.sqrt(dot(row, row)));
+  const free = chosen.filter((_, place) => (influence[place] ?? 0) >= LEAST_INFLUENCE);
+  const held = chosen.filter((name) => !free.includes(name));
+  if (free.length === 0)
+    return refuse(
+      `These readings say nothing about the ${chosen.map(titleOf).join(' or the ')}: doubling ${chosen.length === 1 ? 'it' : 'any of them'} would not show in them.`,
+    );
+
+  const model = held.length === 0 ? first : new FactorModel(scenario, free, readings);
+  const { logs, chiSquare, converged } = descend(
+    model,
+    free.map((name) => Math.log(startOf(name))),
+    free,
+    readings,
+  );
+  const { covariance, correlation, condition } = spreadOf(normalMatrix(model.slopes(logs)));
+  const alike = alikePairs(free, correlation);
+  const degrees = readings.length - free.length;
+  const reduced = chiSquare / degrees;
+  // Stated uncertainties may prove too small, but good luck does not make them smaller.
+  const widening = studentHalfWidth(0.9, degrees) * Math.sqrt(Math.max(1, reduced));
+  const factors = chosen.map((name): FittedFactor => {
+    const place = free.indexOf(name);
+    const start = scenario.factors[name];
+    const words = { name, title: fieldAt(`factors.${name}`)?.title ?? name, start };
+    if (place < 0) return { ...words, value: start, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
+    const log = logs[place] ?? 0;
+    const half = widening * Math.sqrt(covariance[place]?.[place] ?? 0);
+    return {
+      ...words,
+      value: valueAt(name, log),
+      low: valueAt(name, log - half),
+      high: valueAt(name, log + half),
+      held: false,
+    };
+  });
+  const best = model.result(logs);
+  return {
+    ok: true,
+    factors,
+    residuals: readings.map((reading) => {
+      const predicted = predictedReading(best, reading);
+      return { ...reading, predicted, scaled: (reading.value - predicted) / reading.sigma };
+    }),
+    chiSquare,
+    degreesOfFreedom: degrees,
+    reducedChiSquare: reduced,
+    correlation,
+    alike,
+    converged,
+    runs: model.runs + (model === first ? 0 : first.runs),
+    notes: [
+      ...held.map(
+        (name) =>
+          `These readings say nothing about the ${titleOf(name)}: doubling it would not show in them. It stays at ${scenario.factors[name].toPrecision(3)}.`,
+      ),
+      ...notesOn(free, logs, alike, condition, reduced, degrees),
+      ...(converged
+        ? []
+        : ['The fit was still moving when it was stopped; take it as a first guess and fit again from it.']),
+    ],
+  };
+}
+
+/** The scenario with the factors of a fit. */
+export const fittedScenario = (scenario: Scenario, fit: Fit): Scenario => ({
+  ...scenario,
+  factors: {
+    ...scenario.factors,
+    ...Object.fromEntries(fit.factors.filter(({ held }) => !held).map(({ name, value }) => [name, value])),
+  },
+});
+
+/** What the fit leaves in doubt, for an ensemble about the fitted scenario: its 90 % intervals as ratios. */
+export function bandsOfFit(fit: Fit): OwnBands {
+  const bands = fit.factors
+    .filter(({ held }) => !held)
+    .map(({ name, value, low, high }) => {
+      const band = { low: low / value, high: high / value, source: 'fit to logged points, 90 % interval' };
+      return name === 'release' ? { heldRate: band, takeUp: band } : { [name]: band };
+    });
+  return Object.assign({}, ...bands) as OwnBands;
+}

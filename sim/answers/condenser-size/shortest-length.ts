@@ -1,0 +1,159 @@
+/**
+ * The shortest condenser that holds over the whole run, by bracketed root-finds on the real model: `tryCondenser` says
+ * what holding means. Searched with a coarse step, then made a little longer than the coarse boundary, and on request
+ * confirmed at the scenario's own step: the length given holds, 97 % of it does not.
+ */
+import { ZERO_CELSIUS } from '../../constants.ts';
+import { celsius, minutes } from '../../run/words.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import { searchStep, tryCondenser, TUBE_PRESSURE_LIMIT, type CondenserTrial } from './trial.ts';
+import { confirmSmallest, smallestPassing } from '../../maths/root-find.ts';
+
+/** Shortest and longest tube looked at, m: the limits of a scenario. */
+export const SHORTEST_TUBE = 0.05;
+export const LONGEST_TUBE = 100;
+/** Failing (or hinted) over passing length at which the coarse search stops. */
+const CLOSENESS = 0.985;
+/** Added to the coarse length, so that the finer step holds too. */
+const COARSE_GUARD = 1.01;
+
+export type SizeVerdict =
+  /** A length holds. */
+  | 'holds'
+  /** Nothing came over in this run, or for less than a minute, so that any length holds. */
+  | 'no-vapour'
+  /** The tube holds back too much vapour at any length. */
+  | 'pressure'
+  /** The cooling water itself becomes too warm: no tube helps. */
+  | 'coolant-warm'
+  /** 100 m are too short. */
+  | 'never';
+
+export interface CondenserSize {
+  readonly verdict: SizeVerdict;
+  /** Shortest length that holds, m; `null` when none does. */
+  readonly length_m: number | null;
+  /** One sentence. */
+  readonly says: string;
+  /** The trial at that length, or the one that failed. */
+  readonly trial: CondenserTrial;
+  readonly trials: number;
+}
+
+export interface SizeOptions {
+  /** Confirm at the scenario's own step; default true. */
+  readonly confirm?: boolean;
+  /** Length to look at first, m. */
+  readonly start_m?: number;
+  /** How far to go on from there while it does not hold: see `Search`. */
+  readonly stride?: number;
+}
+
+export const withLength = (scenario: Scenario, length_m: number): Scenario => ({
+  ...scenario,
+  condenser: { ...scenario.condenser, length_m },
+});
+
+/** Shortest length of the scenario's own tube that holds. */
+export function sizeCondenser(
+  scenario: Scenario,
+  { confirm = true, start_m, stride }: SizeOptions = {},
+): CondenserSize {
+  const step = searchStep(scenario);
+  let last: CondenserTrial | null = null;
+  let lastFailing: CondenserTrial | null = null;
+  let trials = 0;
+  const attempt = (length: number, step_s: number): CondenserTrial => {
+    trials++;
+    return tryCondenser(withLength(scenario, length), step_s);
+  };
+  const found = smallestPassing(
+    (length) => {
+      const trial = attempt(length, step);
+      if (trial.holds) last = trial;
+      else lastFailing = trial;
+      return { passes: trial.holds, hint: trial.cooledBy_m, hopeless: trial.failure?.reason === 'pressure' };
+    },
+    {
+      low: SHORTEST_TUBE,
+      high: LONGEST_TUBE,
+      start: start_m ?? 1.5 * scenario.condenser.length_m,
+      closeness: CLOSENESS,
+      ...(stride === undefined ? {} : { stride }),
+    },
+  );
+  if (found.passing === null) return { ...whyNot(scenario, failingOf(lastFailing)), trials };
+  let length = found.passing <= SHORTEST_TUBE ? found.passing : Math.min(LONGEST_TUBE, COARSE_GUARD * found.passing);
+  let trial = failingOf(last);
+  if (trial.vapourCame && confirm) {
+    length =
+      confirmSmallest(
+        (candidate) => {
+          const fine = attempt(candidate, scenario.advanced.step_s);
+          if (fine.holds) trial = fine;
+          return fine.holds;
+        },
+        length,
+        SHORTEST_TUBE,
+        LONGEST_TUBE,
+      ) ?? LONGEST_TUBE;
+  }
+  const verdict = trial.vapourCame ? 'holds' : 'no-vapour';
+  return {
+    verdict,
+    length_m: length,
+    says:
+      verdict === 'holds' ? holdsWords(length, trial) : 'Hardly anything comes over in this run, so any length holds.',
+    trial,
+    trials,
+  };
+}
+
+/** The search always ends with a trial; this states it to the compiler. */
+function failingOf(trial: CondenserTrial | null): CondenserTrial {
+  if (trial === null) throw new Error('the search for a length ended without a trial');
+  return trial;
+}
+
+const metres = (length: number): string => `${length < 10 ? length.toFixed(2) : length.toFixed(1)} m`;
+
+const holdsWords = (length: number, { warmestOutlet_K }: CondenserTrial): string =>
+  `${metres(length)} condense everything; the distillate leaves at ${((warmestOutlet_K ?? ZERO_CELSIUS) - ZERO_CELSIUS).toFixed(1)} °C at its warmest.`;
+
+/** Kelvins to the outlet limit below which cooling water counts as too warm by itself. */
+const NO_COOLING = 1;
+/** Kelvins to the dew temperature at which cooling water counts as boiling. */
+const NEAR_BOILING = 4;
+
+function whyNot(scenario: Scenario, trial: CondenserTrial): Omit<CondenserSize, 'trials'> {
+  const { failure } = trial;
+  const limit = scenario.condenser.outletLimit_K;
+  const no = (verdict: SizeVerdict, says: string): Omit<CondenserSize, 'trials'> => ({
+    verdict,
+    length_m: null,
+    says,
+    trial,
+  });
+  const when = minutes(failure?.time_s ?? 0);
+  if (failure === null || failure.reason === 'pressure')
+    return no(
+      'pressure',
+      `The tube is too narrow for this boil: it holds back more than ${TUBE_PRESSURE_LIMIT / 1000} kPa at ${when}, and a lid can lift or spray.`,
+    );
+  if (failure.coolant_K > failure.dew_K - NEAR_BOILING)
+    return no(
+      'coolant-warm',
+      `The cooling water boils at ${when}: no tube helps, it needs more or colder water or less heat.`,
+    );
+  if (failure.coolant_K > limit - NO_COOLING)
+    return no(
+      'coolant-warm',
+      `The cooling water round the outlet reaches ${celsius(failure.coolant_K)} at ${when}, and the limit is ${celsius(limit)}: no tube helps, it needs more or colder water or less heat.`,
+    );
+  return no(
+    'never',
+    failure.reason === 'vapour-escapes'
+      ? `Even ${LONGEST_TUBE} m do not condense everything at ${when}.`
+      : `Even ${LONGEST_TUBE} m do not cool the distillate to ${celsius(limit)} at ${when}.`,
+  );
+}

@@ -1,0 +1,266 @@
+/** Every tube of the library as the condenser of a scenario: length, coil, fit, bend, mass, pressure drop, price, packs. */
+import { findMaterial, tubes, type Tube } from '../../library/index.ts';
+import { condenserFromTube } from '../../scenario/presets.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import { coilBendRadius, coilHeight, coilTurns, tubeMass } from '../../geometry/coil.ts';
+import {
+  LONGEST_TUBE,
+  sizeCondenser,
+  type CondenserSize,
+  type SizeOptions,
+  type SizeVerdict,
+} from './shortest-length.ts';
+
+/** Share added to the shortest length where the user names none: films are known to some ten percent. Judgement. */
+export const DEFAULT_MARGIN = 0.2;
+
+/** Corrugated tube has this or more outside surface than the plain tube it is reckoned as. */
+const PLAIN_AREA = 1.05;
+
+export type TubeVerdict =
+  | SizeVerdict
+  /** Sold only as hard or rigid tube. */
+  | 'cannot-be-coiled'
+  /** Too thick for the jacket or for the turns. */
+  | 'does-not-fit';
+
+export interface Packs {
+  readonly count: number;
+  /** Length of each, m. */
+  readonly length_m: number;
+  /** Whether pieces must be joined to one tube. */
+  readonly joined: boolean;
+}
+
+export interface TubeSize {
+  /** Id in the library; `null` for the scenario's own measures. */
+  readonly id: string | null;
+  readonly name: string;
+  readonly material: string;
+  readonly insideDiameter_m: number;
+  readonly outsideDiameter_m: number;
+  readonly verdict: TubeVerdict;
+  readonly says: string;
+  /** Shortest length of one tube that holds, and with the margin, m. The measures below are for the latter. */
+  readonly length_m: number | null;
+  readonly lengthWithMargin_m: number | null;
+  /** Number of tubes side by side. */
+  readonly tubes: number;
+  readonly turns: number | null;
+  readonly coilHeight_m: number | null;
+  readonly fitsTub: boolean | null;
+  /** How the tube can be bent to the coil; `null` for straight tubes and tubes without data. */
+  readonly bend: 'by hand' | 'with a bender' | 'too tight' | null;
+  readonly bendOk: boolean | null;
+  readonly mass_kg: number | null;
+  readonly peakDrop_Pa: number | null;
+  readonly price: number | null;
+  readonly packs: Packs | null;
+  readonly warmestOutlet_K: number | null;
+}
+
+export interface TubeSizeOptions extends SizeOptions {
+  /** Share added to the shortest length; default `DEFAULT_MARGIN`. */
+  readonly margin?: number;
+}
+
+/** What bears a tube's name and size, from the library or from the scenario. */
+type TubeLike = Pick<TubeSize, 'id' | 'name' | 'material' | 'insideDiameter_m' | 'outsideDiameter_m'>;
+
+/** The library's row with the measures of the scenario's own tube, if there is one. */
+export const libraryTubeOf = ({ condenser }: Scenario): Tube | undefined =>
+  tubes.find(
+    (row) =>
+      row.material === condenser.material &&
+      Math.abs(row.insideDiameter_m - condenser.insideDiameter_m) < 1e-6 &&
+      Math.abs(row.outsideDiameter_m - condenser.outsideDiameter_m) < 1e-6,
+  );
+
+/** Tubes in a bundle that a jacket of a bore holds take this times the diameter; as the scenario's own check. */
+const bundleWidth = (outsideDiameter_m: number, count: number): number => outsideDiameter_m * Math.sqrt(count * 1.2);
+const JACKET_GAP = 1.02;
+
+/** The scenario with another tube; the turns are spread where the tube is thicker than their pitch. Or why it can't be. */
+export function withTube(
+  scenario: Scenario,
+  tube: Tube,
+): { readonly scenario: Scenario } | { readonly verdict: TubeVerdict; readonly says: string } {
+  const { condenser } = scenario;
+  const changed = { ...condenser, ...condenserFromTube(tube.id) };
+  if (condenser.kind === 'coil-in-tub') {
+    if (!tube.coilable)
+      return { verdict: 'cannot-be-coiled', says: 'Sold as hard, straight tube, which cannot be wound into a coil.' };
+    if (condenser.coilDiameter_m < 2 * tube.outsideDiameter_m)
+      return { verdict: 'does-not-fit', says: 'Too thick for turns of this diameter.' };
+    return {
+      scenario: {
+        ...scenario,
+        condenser: { ...changed, coilPitch_m: Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) },
+      },
+    };
+  }
+  const width =
+    condenser.kind === 'bundle' ? bundleWidth(tube.outsideDiameter_m, condenser.tubes) : tube.outsideDiameter_m;
+  if (condenser.jacketDiameter_m < JACKET_GAP * width)
+    return { verdict: 'does-not-fit', says: 'Too thick for the jacket.' };
+  return { scenario: { ...scenario, condenser: changed } };
+}
+
+function packsFor(tube: Tube, length: number, count: number): Packs | null {
+  const packs = [...tube.coilLengths_m].sort((a, b) => a - b);
+  const longest = packs.at(-1);
+  if (longest === undefined) return null;
+  const enough = packs.find((pack) => pack >= length);
+  if (enough === undefined) return { count: count * Math.ceil(length / longest), length_m: longest, joined: true };
+  const cheapest = packs
+    .filter((pack) => pack >= length)
+    .map((pack) => ({ count: Math.ceil(count / Math.floor(pack / length)), length_m: pack, joined: false }))
+    .reduce((best, next) => (next.count * next.length_m < best.count * best.length_m ? next : best));
+  return cheapest;
+}
+
+function bendOf(tube: Tube | undefined, radius: number): TubeSize['bend'] {
+  if (!tube) return null;
+  const { byHand, withTool } = tube.minimumBendRadius_m;
+  if (byHand === null && withTool === null) return null;
+  if (byHand !== null && radius >= byHand) return 'by hand';
+  return withTool !== null && radius >= withTool ? 'with a bender' : 'too tight';
+}
+
+const nothing = {
+  length_m: null,
+  lengthWithMargin_m: null,
+  turns: null,
+  coilHeight_m: null,
+  fitsTub: null,
+  bend: null,
+  bendOk: null,
+  mass_kg: null,
+  peakDrop_Pa: null,
+  price: null,
+  packs: null,
+  warmestOutlet_K: null,
+} as const;
+
+/** Measures of a found length. */
+function measure(
+  scenario: Scenario,
+  like: TubeLike,
+  tube: Tube | undefined,
+  size: CondenserSize,
+  margin: number,
+): TubeSize {
+  const { condenser, cooling } = scenario;
+  const count = condenser.kind === 'bundle' ? condenser.tubes : 1;
+  const { verdict, trial } = size;
+  const common = {
+    ...like,
+    verdict,
+    tubes: count,
+    peakDrop_Pa: trial.vapourCame ? trial.drop_Pa : null,
+    warmestOutlet_K: trial.warmestOutlet_K,
+  };
+  if (size.length_m === null) return { ...nothing, ...common, says: size.says };
+  const length = size.length_m * (1 + margin);
+  const coil = condenser.kind === 'coil-in-tub';
+  const { coilDiameter_m: D, coilPitch_m: p, outsideDiameter_m: D_o } = condenser;
+  const height = coil ? coilHeight(length, D, p, D_o) : null;
+  const bend = coil ? bendOf(tube, coilBendRadius(D, p)) : null;
+  const perMetre =
+    tube?.massPerLength_kg_m ??
+    tubeMass(condenser.insideDiameter_m, D_o, 1, findMaterial(condenser.material).density_kg_m3.value);
+  const corrugated = tube !== undefined && tube.areaFactor > PLAIN_AREA;
+  return {
+    ...common,
+    says: corrugated
+      ? `${size.says} Reckoned as a plain tube of its outside diameter, so on the long side.`
+      : size.says,
+    length_m: size.length_m,
+    lengthWithMargin_m: length,
+    turns: coil ? coilTurns(length, D, p) : null,
+    coilHeight_m: height,
+    fitsTub:
+      height === null
+        ? null
+        : D + D_o <= cooling.tubDiameter_m && condenser.coilTopDepth_m + height <= cooling.tubHeight_m,
+    bend,
+    bendOk: bend === null ? null : bend !== 'too tight',
+    mass_kg: perMetre * length * count,
+    price: condenser.tubePrice_m * length * count,
+    packs: tube ? packsFor(tube, length, count) : null,
+  };
+}
+
+/** The scenario's own tube. */
+export function sizeOwnTube(
+  scenario: Scenario,
+  { margin = DEFAULT_MARGIN, ...options }: TubeSizeOptions = {},
+): TubeSize {
+  const tube = libraryTubeOf(scenario);
+  const { insideDiameter_m, outsideDiameter_m, material } = scenario.condenser;
+  const like = {
+    id: tube?.id ?? null,
+    name: tube?.name ?? `${(1000 * outsideDiameter_m).toFixed(1)} mm tube`,
+    material,
+    insideDiameter_m,
+    outsideDiameter_m,
+  };
+  return measure(scenario, like, tube, sizeCondenser(scenario, options), margin);
+}
+
+/** One tube of the library in place of the scenario's own. */
+export function sizeTube(
+  scenario: Scenario,
+  tube: Tube,
+  { margin = DEFAULT_MARGIN, confirm = false, ...options }: TubeSizeOptions = {},
+): TubeSize {
+  const { id, name, material, insideDiameter_m, outsideDiameter_m } = tube;
+  const like = { id, name, material, insideDiameter_m, outsideDiameter_m };
+  const changed = withTube(scenario, tube);
+  if (!('scenario' in changed))
+    return {
+      ...like,
+      ...nothing,
+      tubes: scenario.condenser.kind === 'bundle' ? scenario.condenser.tubes : 1,
+      ...changed,
+    };
+  return measure(changed.scenario, like, tube, sizeCondenser(changed.scenario, { confirm, ...options }), margin);
+}
+
+/** A length found for one tube is a good guess for the next thicker one, and so is a little more. */
+const GUESS = 1.012;
+const GUESS_STRIDE = 1.03;
+
+/**
+ * A list of tubes, each as `sizeTube`, without confirming at the scenario's own step unless asked. Tubes are taken by
+ * their diameter, so that each tells where to look for the next.
+ * @param own the scenario's own tube, sized before
+ */
+export function sizeTubes(
+  scenario: Scenario,
+  list: readonly Tube[],
+  options: TubeSizeOptions,
+  own: TubeSize,
+): TubeSize[] {
+  const hopeless = own.verdict === 'coolant-warm';
+  const order = list
+    .map((tube, place) => ({ tube, place }))
+    .sort(
+      (a, b) =>
+        a.tube.outsideDiameter_m - b.tube.outsideDiameter_m || a.tube.insideDiameter_m - b.tube.insideDiameter_m,
+    );
+  const rows = new Array<TubeSize>(list.length);
+  let before: TubeSize | null = null;
+  for (const { tube, place } of order) {
+    const guess: number | null = before?.length_m ?? null;
+    const search: SizeOptions = hopeless
+      ? { start_m: LONGEST_TUBE }
+      : guess !== null
+        ? { start_m: GUESS * guess, stride: GUESS_STRIDE }
+        : { start_m: 1.5 * (own.length_m ?? scenario.condenser.length_m) };
+    const row = sizeTube(scenario, tube, { ...options, ...search });
+    if (row.length_m !== null) before = row;
+    rows[place] = row;
+  }
+  return rows;
+}

@@ -1,0 +1,139 @@
+/**
+ * When to stop. The user picks the rule; the run tells the minute, what is in the receiver by then, what the next
+ * millilitre would cost, and whether the pot's water and the cooling last so long.
+ */
+import { columnAt, type RunRecord } from '../../run/record.ts';
+import type { EventKind, RunResult } from '../../run/result.ts';
+import { timeToCollect } from '../../run/summary.ts';
+import { runLength, spentAt, TEN_MINUTES, type Spent } from './run-length.ts';
+
+export type StopRule =
+  /** Stop when this share of the obtainable oil is in the receiver. */
+  | { readonly kind: 'share'; readonly share: number }
+  /** Stop when the last ten minutes brought less than this. */
+  | { readonly kind: 'oil-in-ten-minutes'; readonly below_mL: number }
+  /** Stop when the next millilitre costs more energy and water than this, in the user's currency. */
+  | { readonly kind: 'cost-of-next'; readonly above: number };
+
+type StopRuleKind = StopRule['kind'];
+
+/** The number of each kind of rule: its unit, what it is when the user names none, and what is allowed. */
+export const STOP_RULES = {
+  share: { unit: '1', usual: 0.9, min: 0.05, max: 0.999 },
+  'oil-in-ten-minutes': { unit: 'mL', usual: 0.5, min: 0.001, max: 10_000 },
+  'cost-of-next': { unit: '1', usual: 0.5, min: 0.0001, max: 100_000 },
+} as const satisfies Readonly<
+  Record<StopRuleKind, { readonly unit: string; readonly usual: number; readonly min: number; readonly max: number }>
+>;
+
+export const STOP_RULE_KINDS = Object.keys(STOP_RULES) as readonly StopRuleKind[];
+
+/** A rule of a kind, with its usual number when none is given. */
+export function stopRule(kind: StopRuleKind, number: number = STOP_RULES[kind].usual): StopRule {
+  switch (kind) {
+    case 'share':
+      return { kind, share: number };
+    case 'oil-in-ten-minutes':
+      return { kind, below_mL: number };
+    case 'cost-of-next':
+      return { kind, above: number };
+  }
+}
+
+export interface StopAdvice {
+  readonly rule: StopRule;
+  /** What the run has spent and gained when the rule says stop; `null` when it never does in this run. */
+  readonly stop: Spent | null;
+  /** Whole minute after the heat went on by which the rule holds; `null` as above. */
+  readonly minute: number | null;
+  /** Of the obtainable oil, collected by then (by the end of the run when the rule never holds). */
+  readonly share: number;
+  /** Oil of the ten minutes before. */
+  readonly lastTenMinutes_mL: number;
+  /** Price of a millilitre over the ten minutes after; `null` when no more comes in this run. */
+  readonly costOfNext: number | null;
+  /** Whether the pot is neither low nor dry until then; when it is first. */
+  readonly potLasts: boolean;
+  readonly potLow_s: number | null;
+  /** Whether the cooling holds all the vapour until then; when it first did not. */
+  readonly coolingLasts: boolean;
+  readonly escapes_s: number | null;
+  readonly coolantThen_K: number;
+}
+
+/** Oil of the ten minutes up to a time, kg. */
+const inTenMinutes = (record: RunRecord, time_s: number): number =>
+  columnAt(record, 'oilCollected_kg', time_s) - columnAt(record, 'oilCollected_kg', Math.max(0, time_s - TEN_MINUTES));
+
+/** Price of a millilitre over the ten minutes after a time; `null` when none comes. */
+function costOfNext(result: RunResult, time_s: number): number | null {
+  const last = result.record.columns.time_s[result.record.rows - 1] as number;
+  const from = spentAt(result, time_s);
+  const to = spentAt(result, Math.min(last, time_s + TEN_MINUTES));
+  const gained = to.oil_mL - from.oil_mL;
+  return gained > 0 ? (to.cost - from.cost) / gained : null;
+}
+
+/** First row from which the oil is past its best ten minutes, with a full window of oil behind it. */
+function pastTheBest(record: RunRecord): number {
+  const first = timeToCollect(record, Number.MIN_VALUE);
+  if (first === null) return record.rows;
+  let best = record.rows;
+  let most = -Infinity;
+  for (let row = 0; row < record.rows; row++) {
+    const time = record.columns.time_s[row] as number;
+    if (time < first + TEN_MINUTES) continue;
+    const amount = inTenMinutes(record, time);
+    if (amount > most) {
+      most = amount;
+      best = row;
+    }
+  }
+  return best;
+}
+
+function stopTime(result: RunResult, rule: StopRule): number | null {
+  const { record } = result;
+  if (rule.kind === 'share') return timeToCollect(record, rule.share * runLength(result).obtainable_kg);
+  for (let row = pastTheBest(record); row < record.rows; row++) {
+    const time = record.columns.time_s[row] as number;
+    if (rule.kind === 'oil-in-ten-minutes') {
+      const volume = spentAt(result, time).oil_mL - spentAt(result, Math.max(0, time - TEN_MINUTES)).oil_mL;
+      if (volume < rule.below_mL) return time;
+    } else {
+      const last = row === record.rows - 1;
+      const price = costOfNext(result, time);
+      if (!last && (price === null || price > rule.above)) return time;
+    }
+  }
+  return null;
+}
+
+const firstOf = (result: RunResult, kinds: readonly EventKind[]): number | null =>
+  result.events.find((event) => kinds.includes(event.kind))?.time_s ?? null;
+
+/** What a stop rule says of a run. A run carried on past its plan (`runOn`) can answer later stops. */
+export function stopAdvice(result: RunResult, rule: StopRule): StopAdvice {
+  const { record } = result;
+  const time = stopTime(result, rule);
+  const end = record.columns.time_s[record.rows - 1] as number;
+  const then = time ?? end;
+  const spent = spentAt(result, then);
+  const { obtainable_kg } = runLength(result);
+  const potLow = firstOf(result, ['pot-low', 'pot-dry']);
+  const escapes = firstOf(result, ['vapour-escapes', 'cooling-boils']);
+  const before = spentAt(result, Math.max(0, then - TEN_MINUTES));
+  return {
+    rule,
+    stop: time === null ? null : spent,
+    minute: time === null ? null : Math.ceil(time / 60),
+    share: obtainable_kg > 0 ? spent.oil_kg / obtainable_kg : 0,
+    lastTenMinutes_mL: spent.oil_mL - before.oil_mL,
+    costOfNext: costOfNext(result, then),
+    potLasts: potLow === null || potLow > then,
+    potLow_s: potLow,
+    coolingLasts: escapes === null || escapes > then,
+    escapes_s: escapes,
+    coolantThen_K: columnAt(record, 'coolantOut_K', then),
+  };
+}

@@ -1,0 +1,90 @@
+/** Turns, height, mass and bend of a coil, and whether it goes into its tub: exact geometry of a helix. */
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+
+/**
+ * Length of tube in one turn, m: √[(π D)² + p²]. Exact for a helix.
+ * @param D diameter of a turn, centre to centre, m; @param p pitch, m
+ */
+export const turnLength = (D: number, p: number): number => Math.hypot(Math.PI * D, p);
+
+/** Turns of a coil: length over the length of a turn. @param L tube in the coil, m; others as `turnLength`. Exact. */
+export const coilTurns = (L: number, D: number, p: number): number => L / turnLength(D, p);
+
+/**
+ * Height of a coil with its tube, m: turns times pitch, and one outside diameter.
+ * @param D_o outside diameter of the tube, m; others as `coilTurns`. Exact for an upright helix.
+ */
+export const coilHeight = (L: number, D: number, p: number, D_o: number): number => coilTurns(L, D, p) * p + D_o;
+
+/** Radius to which the tube of a coil is bent, m: that of the helix, (D/2) [1 + (p/π D)²]. Exact. */
+export const coilBendRadius = (D: number, p: number): number => (D / 2) * (1 + (p / (Math.PI * D)) ** 2);
+
+/**
+ * Mass of plain tube, kg: π (D_o − s) s ρ L with the wall s = (D_o − D_i)/2. Exact.
+ * @param D_i bore, D_o outside diameter, m; @param L length, m; @param rho density of the metal, kg/m³
+ */
+export const tubeMass = (D_i: number, D_o: number, L: number, rho: number): number =>
+  0.25 * Math.PI * (D_o * D_o - D_i * D_i) * rho * L;
+
+const length: Argument = { unit: 'm', says: 'tube in the coil', range: [0.05, 100] };
+const turn: Argument = { unit: 'm', says: 'diameter of a turn, centre to centre', range: [0.03, 2] };
+const pitch: Argument = { unit: 'm', says: 'rise from one turn to the next', range: [0.004, 0.5] };
+const outsideDiameter: Argument = { unit: 'm', says: 'outside diameter of the tube', range: [0.003, 0.1] };
+const source = 'geometry of a helix';
+const outside = 'exact; ranges are those of a scenario';
+
+export const coilGeometryCorrelations: readonly Correlation[] = [
+  positionalCorrelation(
+    {
+      name: 'coil-turns',
+      says: 'Turns of a coil.',
+      arguments: { L: length, D: turn, p: pitch },
+      result: { symbol: 'N', unit: '1' },
+      tex: 'N = \\frac{L}{\\sqrt{(\\pi D)^2+p^2}}',
+      source,
+      outside,
+    },
+    coilTurns,
+  ),
+  positionalCorrelation(
+    {
+      name: 'coil-height',
+      says: 'Height of a coil from the underside of its lowest turn to the top of its uppermost.',
+      arguments: { L: length, D: turn, p: pitch, D_o: outsideDiameter },
+      result: { symbol: 'H', unit: 'm' },
+      tex: 'H = \\frac{L\\,p}{\\sqrt{(\\pi D)^2+p^2}}+D_o',
+      source,
+      outside,
+    },
+    coilHeight,
+  ),
+  positionalCorrelation(
+    {
+      name: 'coil-bend-radius',
+      says: 'Radius to which the tube of a coil is bent.',
+      arguments: { D: turn, p: pitch },
+      result: { symbol: 'R', unit: 'm' },
+      tex: 'R = \\frac{D}{2}\\left[1+\\left(\\frac{p}{\\pi D}\\right)^2\\right]',
+      source,
+      outside,
+    },
+    coilBendRadius,
+  ),
+  positionalCorrelation(
+    {
+      name: 'tube-mass',
+      says: 'Mass of a length of plain tube.',
+      arguments: {
+        D_i: { unit: 'm', says: 'bore of the tube', range: [0.002, 0.08] },
+        D_o: outsideDiameter,
+        L: length,
+        rho: { unit: 'kg/m³', says: 'density of the tube material, copper 8940', range: [1000, 9000] },
+      },
+      result: { symbol: 'm', unit: 'kg' },
+      tex: 'm = \\frac{\\pi}{4}\\left(D_o^2-D_i^2\\right)\\rho L',
+      source: 'geometry of a hollow cylinder',
+      outside,
+    },
+    tubeMass,
+  ),
+];

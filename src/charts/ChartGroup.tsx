@@ -1,0 +1,77 @@
+/** Charts of an answer on one time axis, in the manner of the bench's own. */
+import { createMemo, createSignal, Index, onCleanup, Show } from 'solid-js';
+import type { Chart } from './model/chart.ts';
+import { gutters } from './model/layout.ts';
+import { createLook, createWidth } from './plot/look.ts';
+import type { Scene } from './plot/scene.ts';
+import { TimeChart } from './plot/TimeChart.tsx';
+import type { UnitSystem } from '../../sim/index.ts';
+import './charts.css';
+
+export interface ChartDeskProps {
+  readonly charts: readonly Chart[];
+  readonly runName: string;
+  readonly end_s: number;
+  readonly units: UnitSystem;
+  readonly theme: unknown;
+}
+
+const SPEAK_AFTER_MS = 400;
+
+export function ChartDesk(props: ChartDeskProps) {
+  const [column, setColumn] = createSignal<HTMLDivElement>();
+  const width = createWidth(column);
+  const look = createLook(column, () => props.theme);
+  const [reading_s, setReading] = createSignal<number | null>(null);
+  const [spoken, setSpoken] = createSignal('');
+  const [folded, setFolded] = createSignal<ReadonlySet<number>>(new Set());
+  const inset = createMemo(() => gutters(width(), look()?.textScale ?? 1));
+  const timeDomain = createMemo(() => [0, props.end_s] as const);
+  let voice: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(voice));
+  const fold = (place: number, open: boolean) =>
+    setFolded((before) => new Set(open ? [...before].filter((other) => other !== place) : [...before, place]));
+
+  return (
+    <div class="charts answer-charts" ref={setColumn}>
+      <Show when={width() > 0 && look()}>
+        {(seen) => {
+          const scene: Scene = {
+            look: seen,
+            width,
+            inset,
+            units: () => props.units,
+            runName: () => props.runName,
+            // These charts show a whole answer; nothing plays in them.
+            time_s: () => props.end_s,
+            rowTime_s: () => props.end_s,
+            timeDomain,
+            flags: () => [],
+            reading_s,
+            setReading,
+            scrub: setReading,
+            speak: (said) => {
+              clearTimeout(voice);
+              voice = setTimeout(() => setSpoken(said), SPEAK_AFTER_MS);
+            },
+          };
+          return (
+            <Index each={props.charts}>
+              {(chart, place) => (
+                <TimeChart
+                  chart={chart()}
+                  scene={scene}
+                  open={!folded().has(place)}
+                  onToggle={(open) => fold(place, open)}
+                />
+              )}
+            </Index>
+          );
+        }}
+      </Show>
+      <p class="heard" role="status">
+        {spoken()}
+      </p>
+    </div>
+  );
+}

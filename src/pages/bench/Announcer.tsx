@@ -1,0 +1,32 @@
+/** Says to a screen reader what a playing run passes, no more often than one can listen to. */
+import { createEffect, createSignal, on } from 'solid-js';
+import { useBench } from '../../state/bench.ts';
+
+const QUIET_MS = 2000;
+/** A longer move of the playhead is a jump, not playing. */
+const LONGEST_STRIDE_S = 400;
+
+export function Announcer() {
+  const bench = useBench();
+  const [words, setWords] = createSignal('');
+  let last_ms = -Infinity;
+
+  createEffect(
+    on(bench.time_s, (now_s, before_s) => {
+      if (before_s === undefined || !bench.playing() || now_s <= before_s || now_s - before_s > LONGEST_STRIDE_S)
+        return;
+      const passed = bench.result().events.findLast(({ time_s }) => time_s > before_s && time_s <= now_s);
+      if (!passed) return;
+      const now_ms = performance.now();
+      if (passed.severity !== 'alarm' && now_ms - last_ms < QUIET_MS) return;
+      last_ms = now_ms;
+      setWords(passed.sentence);
+    }),
+  );
+
+  return (
+    <p class="heard" role="status">
+      {words()}
+    </p>
+  );
+}

@@ -1,0 +1,47 @@
+/** The controls that change over the run, as lines to draw on the charts' time axis, wired to the bench. */
+import { For, onMount } from 'solid-js';
+import { fieldAt, type Schedule } from '../../../sim/index.ts';
+import { ScheduleEditor } from '../../charts/schedule/ScheduleEditor.tsx';
+import { useBench } from '../../state/bench.ts';
+import { valueAtPath } from '../../state/field-path.ts';
+import { scheduleAnchor, showAwaitedSchedule } from '../../state/schedule-anchor.ts';
+
+const PATHS = ['heat.setting', 'cooling.flow_kg_s', 'cooling.tapTemperature_K'] as const;
+
+const INKS = { 'heat.setting': 'copper', 'cooling.flow_kg_s': 'water', 'cooling.tapTemperature_K': 'water' } as const;
+
+export function BenchSchedules() {
+  const bench = useBench();
+  onMount(showAwaitedSchedule);
+  const paths = () => PATHS.filter((path) => path !== 'heat.setting' || bench.scenario().heat.control === 'schedule');
+  return (
+    <div class="bench-schedules">
+      <h2>Over the run</h2>
+      <p class="quiet">What you turn, and when. Drag the square knots, or type into the rows.</p>
+      <For each={paths()}>
+        {(path) => {
+          const field = fieldAt(path);
+          return (
+            <div id={scheduleAnchor(path)} tabindex="-1" class="bench-schedule">
+              <ScheduleEditor
+                schedule={valueAtPath(bench.scenario(), path) as Schedule}
+                unit={field?.unit ?? '1'}
+                hint={path}
+                title={field?.title ?? path}
+                min={field?.min ?? 0}
+                max={field?.max ?? 1}
+                duration_s={bench.scenario().run.duration_s}
+                axisEnd_s={bench.axisEnd_s()}
+                time_s={bench.time_s}
+                onChange={(schedule, quick) => bench.change(path, schedule, quick ? `schedule-${path}` : undefined)}
+                units={bench.units()}
+                ink={INKS[path]}
+                theme={bench.shownTheme()}
+              />
+            </div>
+          );
+        }}
+      </For>
+    </div>
+  );
+}

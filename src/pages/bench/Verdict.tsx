@@ -1,0 +1,106 @@
+/** The verdict, read like a paragraph. Every sentence leads to the part and the minute it comes from. */
+import { For, Index, Show } from 'solid-js';
+import type { WorkingId } from '../../../sim/index.ts';
+import { SentenceLink, type SentenceLinkProps } from './SentenceLink.tsx';
+import type { Verdict, VerdictSentence } from '../../state/verdict-sentences.ts';
+import { workingOf } from './working-of.ts';
+import './verdict.css';
+
+export interface VerdictPanelProps {
+  readonly verdict: Verdict;
+  /** Why the numbers are older than the settings, in words; null while they are not. */
+  readonly staleBecause: string | null;
+  readonly running: boolean;
+  readonly cautions: readonly string[];
+  readonly onVisit: SentenceLinkProps['onVisit'];
+  readonly onUndo: () => void;
+  /** Opens the working of a number. */
+  readonly onWorking: (topic: WorkingId) => void;
+}
+
+/** Keeps the sign on the line of its sentence. */
+const WORD_JOINER = '\u2060';
+
+/** Stands behind a sentence whose number can be shown how it came about. */
+function HowSo(props: { readonly sentence: VerdictSentence; readonly onWorking: VerdictPanelProps['onWorking'] }) {
+  return (
+    <Show when={workingOf(props.sentence.id)}>
+      {(topic) => (
+        <>
+          {WORD_JOINER}
+          <button
+            type="button"
+            class="how-so screen-only"
+            title="Show the working"
+            aria-label={`Show the working of: ${props.sentence.text}`}
+            onClick={() => props.onWorking(topic())}
+          >
+            <svg viewBox="0 0 12 12" aria-hidden="true">
+              <path d="M2 4.2h8M2 7.8h8" />
+            </svg>
+          </button>
+        </>
+      )}
+    </Show>
+  );
+}
+
+const SEVERITY_WORDS = { alarm: 'Danger', care: 'Take care', note: '', good: '' } as const;
+
+export function VerdictPanel(props: VerdictPanelProps) {
+  return (
+    <section class="verdict" aria-labelledby="verdict-title" aria-busy={props.running}>
+      <h2 id="verdict-title">What to make of it</h2>
+      <Show when={props.staleBecause}>
+        {(because) => (
+          <div class="verdict-stale" role="alert">
+            <p>
+              <strong>These numbers are from before your last change.</strong> {because()}
+            </p>
+            <button type="button" onClick={() => props.onUndo()}>
+              Take the change back
+            </button>
+          </div>
+        )}
+      </Show>
+      <p class="verdict-lead">
+        <SentenceLink sentence={props.verdict.lead} onVisit={props.onVisit} />
+        <HowSo sentence={props.verdict.lead} onWorking={props.onWorking} />{' '}
+        <Show when={props.verdict.lead.advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
+      </p>
+      <Index each={props.verdict.paragraphs}>
+        {(paragraph) => (
+          <p>
+            <Index each={paragraph()}>
+              {(sentence) => (
+                <>
+                  <SentenceLink sentence={sentence()} onVisit={props.onVisit} />
+                  <HowSo sentence={sentence()} onWorking={props.onWorking} />{' '}
+                  <Show when={sentence().advice}>{(advice) => <span class="verdict-advice">{advice()} </span>}</Show>
+                </>
+              )}
+            </Index>
+          </p>
+        )}
+      </Index>
+      <Show when={props.verdict.warnings.length > 0}>
+        <h3>Watch out</h3>
+        <ul class="verdict-warnings">
+          <Index each={props.verdict.warnings}>
+            {(warning) => (
+              <li class={`is-${warning().severity}`}>
+                <span class="verdict-mark">{SEVERITY_WORDS[warning().severity]}: </span>
+                <SentenceLink sentence={warning()} onVisit={props.onVisit} />{' '}
+                <Show when={warning().advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
+              </li>
+            )}
+          </Index>
+        </ul>
+      </Show>
+      <h3>At any still</h3>
+      <ul class="verdict-cautions">
+        <For each={props.cautions}>{(caution) => <li>{caution}</li>}</For>
+      </ul>
+    </section>
+  );
+}

@@ -1,0 +1,99 @@
+/** The buttons of a part that open its libraries, and the sheets behind them. */
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import type { ScenarioPart } from '../../../../sim/index.ts';
+import { valueAtPath } from '../../../state/field-path.ts';
+import type { SettingsDesk } from '../settings/settings-context.ts';
+import { LibraryPicker } from './LibraryPicker.tsx';
+import { madeToFit, type Values } from './make-it-fit.ts';
+import { browserTextStore, createOwnEntries, type PickerId } from './own-entries.ts';
+import { PART_PICKERS, type PartPicker } from './part-picker-list.ts';
+import { isInUse } from './picker-row.ts';
+
+export interface PartPickersProps {
+  readonly part: ScenarioPart;
+  readonly desk: SettingsDesk;
+}
+
+export function PartPickers(props: PartPickersProps) {
+  const [open, setOpen] = createSignal<PickerId | null>(null);
+  const [told, setTold] = createSignal<{ readonly part: ScenarioPart; readonly words: string } | null>(null);
+  const pickers = createMemo(() =>
+    PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.desk.scenario)),
+  );
+  const pick = (values: Values): string | null => {
+    const fitted = madeToFit(props.desk.scenario, values, props.desk.units);
+    const refused = props.desk.editMany(fitted.values);
+    if (refused === null)
+      setTold(
+        fitted.notes.length === 0
+          ? null
+          : { part: props.part, words: `To make it fit, this also set ${fitted.notes.join(' and ')}.` },
+      );
+    return refused;
+  };
+  return (
+    <Show when={pickers().length > 0}>
+      <div class="pickers">
+        <For each={pickers()}>
+          {(picker) => (
+            <>
+              <button type="button" onClick={() => setOpen(picker.id)}>
+                Choose a {picker.what}
+              </button>
+              <Show when={open() === picker.id}>
+                <OpenPicker picker={picker} desk={props.desk} onPick={pick} onClose={() => setOpen(null)} />
+              </Show>
+            </>
+          )}
+        </For>
+        <Show when={told()?.part === props.part && told()}>
+          {(note) => (
+            <p class="field-note" role="status">
+              {note().words}
+            </p>
+          )}
+        </Show>
+      </div>
+    </Show>
+  );
+}
+
+interface OpenPickerProps {
+  readonly picker: PartPicker;
+  readonly desk: SettingsDesk;
+  readonly onPick: (values: Values) => string | null;
+  readonly onClose: () => void;
+}
+
+function OpenPicker(props: OpenPickerProps) {
+  const entries = createOwnEntries(browserTextStore());
+  const rows = createMemo(() => props.picker.rows(props.desk.units));
+  const [changes, setChanges] = createSignal(0);
+  const own = createMemo(() => (changes(), entries.list(props.picker.id)));
+  const refresh = () => setChanges(changes() + 1);
+  const present = (path: string) => valueAtPath(props.desk.scenario, path);
+  const keep = (name: string): boolean => {
+    const paths = Object.keys(rows()[0]?.values ?? {});
+    const kept = entries.keep(props.picker.id, name, Object.fromEntries(paths.map((path) => [path, present(path)])));
+    refresh();
+    return kept;
+  };
+  return (
+    <LibraryPicker
+      open
+      what={props.picker.what}
+      columns={props.picker.columns}
+      groups={props.picker.groups}
+      rows={rows()}
+      own={own()}
+      isInUse={(values) => isInUse(values, props.picker.knownBy, present)}
+      onPick={props.onPick}
+      onKeep={keep}
+      onRemove={(id) => {
+        entries.remove(props.picker.id, id);
+        refresh();
+      }}
+      onClose={props.onClose}
+    />
+  );
+}

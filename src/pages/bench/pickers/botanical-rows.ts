@@ -1,0 +1,63 @@
+/** The library's plants as rows to pick from. */
+import {
+  botanicals,
+  chargeFromBotanical,
+  type Botanical,
+  type ChargeState,
+  formatQuantity,
+  type UnitSystem,
+} from '../../../../sim/index.ts';
+import { underPart, type Origin, type PickerRow } from './picker-row.ts';
+import { provenanceShort } from './provenance-words.ts';
+
+const oilContentWords = (plant: Botanical, state: ChargeState, units: UnitSystem): string => {
+  const data = plant.states[state];
+  if (data === undefined) return '';
+  const { low, high } = data.oilContent.value;
+  return `${formatQuantity(low, 'kg/kg', units, { hint: 'oilContent', bare: true })}–${formatQuantity(high, 'kg/kg', units, { hint: 'oilContent' })}`;
+};
+
+const minutesWords = ([low, high]: readonly [number, number]): string => `${low}–${high}\u202fmin`;
+
+const originsOf = (plant: Botanical, state: ChargeState): readonly Origin[] => {
+  const data = plant.states[state];
+  return [
+    ...(data === undefined
+      ? []
+      : [
+          { what: 'Oil content', provenance: data.oilContent },
+          { what: 'Moisture', provenance: data.moisture },
+          { what: 'Packing density', provenance: data.bulkDensity_kg_m3 },
+        ]),
+    { what: 'Composition', provenance: plant.composition },
+    { what: 'Density of the oil', provenance: plant.relativeDensity },
+    { what: 'Minutes', provenance: plant.distillationMinutes.home },
+    { what: 'Release, oxygenates', provenance: plant.release.oxygenate.heldRate_1_s },
+    { what: 'Release, hydrocarbons', provenance: plant.release.hydrocarbon.heldRate_1_s },
+    ...plant.cautions.map((caution) => ({ what: `Caution: ${caution.value}`, provenance: caution })),
+  ];
+};
+
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Each plant in the state in which it is usually charged. */
+export const botanicalRows = (units: UnitSystem): readonly PickerRow[] =>
+  botanicals.map((plant) => {
+    const { state } = plant.defaultCharge;
+    const data = plant.states[state];
+    return {
+      id: plant.id,
+      name: sentence(plant.name.value),
+      aside: plant.latinName.value,
+      group: plant.kind,
+      facts: [
+        oilContentWords(plant, state, units),
+        plant.floats.value,
+        minutesWords(plant.distillationMinutes.home.value),
+        data === undefined ? '' : provenanceShort(data.oilContent.kind),
+      ],
+      line: `${sentence(plant.part.value)}; ${plant.usualState.value}.`,
+      origins: originsOf(plant, state),
+      values: underPart('charge', chargeFromBotanical(plant.id, state)),
+    };
+  });

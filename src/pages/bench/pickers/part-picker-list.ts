@@ -1,0 +1,97 @@
+/** Which library belongs to which part, its columns, and what a pick of it writes. */
+import type { Scenario, ScenarioPart, UnitSystem } from '../../../../sim/index.ts';
+import { isElectric, isRelevant } from '../settings/relevance.ts';
+import { botanicalRows } from './botanical-rows.ts';
+import { circuitRows, heatSourceRows, separatorRows, tubeRows, tubRows, vesselRows } from './library-rows.ts';
+import type { PickerId } from './own-entries.ts';
+import type { PickerRow } from './picker-row.ts';
+
+export interface PartPicker {
+  readonly id: PickerId;
+  readonly part: ScenarioPart;
+  /** What one row is, as in `Choose a tube`. */
+  readonly what: string;
+  readonly columns: readonly string[];
+  /** Label of the filter, or `null` when rows are few. */
+  readonly groups: string | null;
+  /** Whether the part has any use for it. */
+  readonly isUseful: (scenario: Scenario) => boolean;
+  /** Paths that tell whether a row is in use, where not all that it writes; figures may be changed afterwards. */
+  readonly knownBy: readonly string[] | null;
+  readonly rows: (units: UnitSystem) => readonly PickerRow[];
+}
+
+const always = (): boolean => true;
+
+export const PART_PICKERS: readonly PartPicker[] = [
+  {
+    id: 'botanical',
+    part: 'charge',
+    what: 'plant',
+    columns: ['Oil in the dry plant', 'In water', 'At home', 'Oil figure is'],
+    groups: 'Part of the plant',
+    isUseful: always,
+    knownBy: ['charge.botanical'],
+    rows: botanicalRows,
+  },
+  {
+    id: 'tube',
+    part: 'condenser',
+    what: 'tube',
+    columns: ['Outside × wall', 'Bore', 'Weight', 'Least bend radius'],
+    groups: 'Standard',
+    isUseful: always,
+    knownBy: null,
+    rows: tubeRows,
+  },
+  {
+    id: 'vessel',
+    part: 'pot',
+    what: 'vessel',
+    columns: ['Holds', 'Inside, across × high', 'Wall', 'Made of'],
+    groups: 'Kind',
+    isUseful: always,
+    knownBy: null,
+    rows: vesselRows,
+  },
+  {
+    id: 'heat-source',
+    part: 'heat',
+    what: 'heat source',
+    columns: ['Power', 'Share into the pot', 'Lag'],
+    groups: null,
+    isUseful: always,
+    knownBy: null,
+    rows: heatSourceRows,
+  },
+  {
+    id: 'circuit',
+    part: 'heat',
+    what: 'circuit',
+    columns: ['Voltage', 'Rating', 'Most', 'For hours'],
+    groups: null,
+    isUseful: isElectric,
+    knownBy: null,
+    rows: circuitRows,
+  },
+  {
+    id: 'separator',
+    part: 'separator',
+    what: 'separator',
+    columns: ['Bore × height', 'Holds', 'For', 'Made of'],
+    groups: null,
+    isUseful: always,
+    knownBy: null,
+    rows: separatorRows,
+  },
+  {
+    id: 'tub',
+    part: 'cooling',
+    what: 'tub or barrel',
+    columns: ['Holds', 'Inside, across × high', 'Wall', 'Made of'],
+    groups: null,
+    isUseful: (scenario) => isRelevant('cooling.tubDiameter_m', scenario),
+    knownBy: null,
+    rows: tubRows,
+  },
+];

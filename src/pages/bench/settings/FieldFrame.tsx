@@ -1,0 +1,74 @@
+/** The frame of a scenario field: its words from the schema, what it was when loaded, and the way back to the default. */
+import { Show, type JSX } from 'solid-js';
+import { type FieldInfo, formatRange } from '../../../../sim/index.ts';
+import { valueAtPath } from '../../../state/field-path.ts';
+import { Field } from '../../../ui/Field.tsx';
+import { defaultOf, isSame, valueWords } from './field-values.ts';
+import { problemWords } from './problem-words.ts';
+import type { SettingsDesk } from './settings-context.ts';
+
+export interface FieldFrameProps {
+  readonly id: string;
+  readonly field: FieldInfo;
+  readonly desk: SettingsDesk;
+  readonly as?: 'single' | 'group';
+  readonly error: string | null;
+  readonly note: string | null;
+  /** Takes the way back; rows that must change more than the field give their own. */
+  readonly onSet: (value: unknown) => void;
+  readonly aside?: JSX.Element;
+  readonly children: JSX.Element;
+}
+
+/** Sentences that say it better where a picker stands beside the field. */
+const SAYS_HERE: Readonly<Record<string, string>> = {
+  'charge.botanical': 'Picked from the library; its figures fill the fields below and may be changed.',
+};
+
+export function FieldFrame(props: FieldFrameProps) {
+  const value = () => valueAtPath(props.desk.scenario, props.field.path);
+  const loaded = () => valueAtPath(props.desk.loaded, props.field.path);
+  const standard = () => defaultOf(props.field, props.desk.scenario);
+  const words = (what: unknown) => valueWords(what, props.field, props.desk.units);
+  const ownProblem = () => {
+    const problem = props.desk.problems.find(
+      ({ path }) => path === props.field.path || path.startsWith(`${props.field.path}.`),
+    );
+    return problem ? problemWords(problem, props.desk.units) : null;
+  };
+  const allowed = () => {
+    const { min, max, unit, path, nullable } = props.field;
+    if (min === undefined || max === undefined) return `by default ${words(standard())}`;
+    return formatRange(min, max, unit, props.desk.units, path) + (nullable ? ', or empty' : '');
+  };
+  return (
+    <Field
+      id={props.id}
+      label={props.field.title}
+      as={props.as ?? 'single'}
+      says={SAYS_HERE[props.field.path] ?? props.field.says}
+      allowed={allowed()}
+      was={isSame(value(), loaded()) ? null : words(loaded())}
+      onPutBack={() => props.onSet(loaded())}
+      error={props.error ?? ownProblem()}
+      note={props.note}
+      aside={props.aside}
+      more={
+        <>
+          <p>
+            Default {words(standard())}
+            <Show when={props.field.source !== ''}>: {props.field.source}</Show>.
+          </p>
+          <Show when={!isSame(value(), standard())}>
+            <button type="button" onClick={() => props.onSet(standard())}>
+              Back to the default
+              <span class="heard"> of {props.field.title}</span>
+            </button>
+          </Show>
+        </>
+      }
+    >
+      {props.children}
+    </Field>
+  );
+}

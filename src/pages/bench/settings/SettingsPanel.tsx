@@ -1,0 +1,105 @@
+/** Every field of a scenario, part by part: what it is, what is allowed, where the default comes from. */
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import { scenarioFields, type FieldInfo, type ScenarioPart } from '../../../../sim/index.ts';
+import { valueAtPath } from '../../../state/field-path.ts';
+import { Tabs } from '../../../ui/Tabs.tsx';
+import { Toggle } from '../../../ui/Toggle.tsx';
+import { PartPickers } from '../pickers/PartPickers.tsx';
+import { FieldRow } from './FieldRow.tsx';
+import { isSame } from './field-values.ts';
+import { PARTS } from './part-words.ts';
+import { isRelevant, isRelevantPart } from './relevance.ts';
+import { sectionsOf, type Section } from './sections.ts';
+import { createDesk, type DeskProps, type SettingsDesk } from './settings-context.ts';
+import './settings.css';
+
+export interface SettingsPanelProps extends DeskProps {
+  readonly part: ScenarioPart;
+  readonly onPart: (part: ScenarioPart) => void;
+}
+
+export function SettingsPanel(props: SettingsPanelProps) {
+  const desk = createDesk(props);
+  const [showsAll, setShowsAll] = createSignal(false);
+  // The list depends on the part alone, so that a change of the scenario never rebuilds a row that is typed in.
+  const sections = createMemo(() => sectionsOf(props.part));
+  const isShown = (field: FieldInfo) => showsAll() || isRelevant(field.path, props.scenario);
+  const hidden = createMemo(
+    () =>
+      sections()
+        .flatMap(({ fields }) => fields)
+        .filter((field) => !isRelevant(field.path, props.scenario)).length,
+  );
+  const isChanged = (part: ScenarioPart) =>
+    scenarioFields.some(
+      (field) =>
+        (field.part ?? 'run') === part &&
+        !isSame(valueAtPath(desk.scenario, field.path), valueAtPath(desk.loaded, field.path)),
+    );
+  const tabs = createMemo(() =>
+    PARTS.filter(({ part }) => showsAll() || part === props.part || isRelevantPart(part, props.scenario)).map(
+      ({ part, short }) => {
+        const changed = isChanged(part);
+        return { id: part, words: short, marked: changed, heard: changed ? ', changed' : '' };
+      },
+    ),
+  );
+  const says = () => PARTS.find(({ part }) => part === props.part)?.says;
+  return (
+    <section class="settings" aria-label="Settings">
+      <Tabs label="Parts" tabs={tabs()} chosen={props.part} onChoose={(id) => props.onPart(id as ScenarioPart)}>
+        <p class="settings-says">{says()}</p>
+        <PartPickers part={props.part} desk={desk} />
+        <For each={sections()}>{(section) => <SettingsSection section={section} desk={desk} isShown={isShown} />}</For>
+        <div class="settings-foot">
+          <p class="settings-how">
+            Numbers take any unit: 3/8 in, 2.5 gal, 1.2 kW, 65 F, 1 h 30. Arrow keys nudge, Escape gives back.
+          </p>
+          <Toggle on={showsAll()} onChange={setShowsAll}>
+            Show all fields
+            <Show when={hidden() > 0 && !showsAll()}>
+              , also {hidden() === 1 ? 'the one that doesn’t' : `the ${hidden()} that don’t`} matter here
+            </Show>
+          </Toggle>
+        </div>
+      </Tabs>
+    </section>
+  );
+}
+
+interface SettingsSectionProps {
+  readonly section: Section;
+  readonly desk: SettingsDesk;
+  readonly isShown: (field: FieldInfo) => boolean;
+}
+
+function SettingsSection(props: SettingsSectionProps) {
+  const fields = createMemo(() => props.section.fields.filter((field) => props.isShown(field)));
+  const rows = () => (
+    <div class="settings-rows">
+      <For each={fields()}>{(field) => <FieldRow field={field} desk={props.desk} />}</For>
+    </div>
+  );
+  return (
+    <Show when={fields().length > 0}>
+      <Show
+        when={props.section.folded}
+        fallback={
+          <div class="settings-section">
+            <Show when={props.section.title !== ''}>
+              <h3>{props.section.title}</h3>
+            </Show>
+            {rows()}
+          </div>
+        }
+      >
+        <details class="settings-section">
+          <summary>
+            <h3>{props.section.title}</h3>
+          </summary>
+          {rows()}
+        </details>
+      </Show>
+    </Show>
+  );
+}

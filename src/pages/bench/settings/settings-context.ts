@@ -1,0 +1,59 @@
+/** What every row of the settings works with: the scenario, the units, and the checked way to change it. */
+import type { Problem, Scenario, UnitSystem } from '../../../../sim/index.ts';
+import { changeMany as edited } from '../../../state/edit.ts';
+import { problemsInWords } from './problem-words.ts';
+
+export interface SettingsDesk {
+  readonly scenario: Scenario;
+  /** The scenario as it was put on the bench, to tell what has been changed. */
+  readonly loaded: Scenario;
+  readonly units: UnitSystem;
+  readonly problems: readonly Problem[];
+  /** Hands on a change if it is possible; otherwise changes nothing and says why. */
+  edit(path: string, value: unknown, gesture?: string): string | null;
+  editMany(values: Readonly<Record<string, unknown>>): string | null;
+  editSchedule(path: string): void;
+}
+
+export interface DeskProps {
+  readonly scenario: Scenario;
+  readonly loaded?: Scenario;
+  readonly units: UnitSystem;
+  readonly problems: readonly Problem[];
+  /** Changes one field; changes that share a gesture are undone together. */
+  readonly change: (path: string, value: unknown, gesture?: string) => void;
+  readonly changeMany: (values: Readonly<Record<string, unknown>>) => void;
+  readonly onEditSchedule: (path: string) => void;
+}
+
+export function createDesk(props: DeskProps): SettingsDesk {
+  const refusal = (values: Readonly<Record<string, unknown>>): string | null => {
+    const edit = edited(props.scenario, values);
+    return edit.ok ? null : problemsInWords(edit.problems, props.units);
+  };
+  return {
+    get scenario() {
+      return props.scenario;
+    },
+    get loaded() {
+      return props.loaded ?? props.scenario;
+    },
+    get units() {
+      return props.units;
+    },
+    get problems() {
+      return props.problems;
+    },
+    edit: (path, value, gesture) => {
+      const refused = refusal({ [path]: value });
+      if (refused === null) props.change(path, value, gesture);
+      return refused;
+    },
+    editMany: (values) => {
+      const refused = refusal(values);
+      if (refused === null) props.changeMany(values);
+      return refused;
+    },
+    editSchedule: (path) => props.onEditSchedule(path),
+  };
+}

@@ -1,0 +1,141 @@
+/** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the playhead. */
+import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
+import { columnAt, fieldAt, formatDuration, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { StillDrawing } from '../../drawing/StillDrawing.tsx';
+import { QuantityField } from '../../ui/QuantityField.tsx';
+import { boilFields } from './boil-fields.ts';
+import type { Boil } from '../../state/comparison-store.ts';
+import { WorkingButton } from '../working/WorkingButton.tsx';
+import { alarmsOf } from '../parts/RunAlarms.tsx';
+import { oilVolume } from '../run-length/length-words.ts';
+
+export interface BoilCardProps {
+  readonly boil: Boil;
+  readonly letter: string;
+  readonly time_s: Accessor<number>;
+  readonly units: UnitSystem;
+  readonly reducedMotion: boolean;
+  readonly canCopy: boolean;
+  readonly canRemove: boolean;
+  readonly onChange: (path: string, value: unknown) => void;
+  readonly onCopy: () => void;
+  readonly onRemove: () => void;
+  readonly onLoad: () => void;
+}
+
+export function BoilCard(props: BoilCardProps) {
+  const id = createUniqueId();
+  const fields = createMemo(() => boilFields(props.boil.scenario));
+  const limits = (path: string) => {
+    const { min, max } = fieldAt(path) ?? {};
+    return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
+  };
+  const now = createMemo(() => {
+    const { result } = props.boil;
+    if (!result) return '';
+    const time = Math.min(props.time_s(), result.summary.end_s);
+    const oil = columnAt(result.record, 'oilCollected_kg', time);
+    const density = result.summary.oilDensity_kg_m3;
+    const oilSaid =
+      density === null
+        ? formatQuantity(oil, 'kg', props.units, { hint: 'oil' })
+        : oilVolume((oil / density) * 1e6, props.units);
+    const rate = columnAt(result.record, 'condensateRate_kg_s', time);
+    const outlet =
+      rate > 0
+        ? `, distillate at ${formatQuantity(columnAt(result.record, 'condensateTemperature_K', time), 'K', props.units, { decimals: 0 })}`
+        : '';
+    const over = props.time_s() > result.summary.end_s ? 'Over since' : 'At';
+    return `${over} ${formatDuration(time, { short: true })}: ${oilSaid} of oil${outlet}.`;
+  });
+  return (
+    <section class="boil" aria-labelledby={`${id}-name`}>
+      <div class="boil-head">
+        <span class="boil-letter" aria-hidden="true">
+          {props.letter}
+        </span>
+        <label class="heard" for={`${id}-name`}>
+          Name of boil {props.letter}
+        </label>
+        <input
+          id={`${id}-name`}
+          class="boil-name"
+          type="text"
+          maxlength="120"
+          value={props.boil.scenario.name}
+          onChange={(event) => props.onChange('name', event.currentTarget.value.trim() || `Boil ${props.letter}`)}
+        />
+      </div>
+      <div class="boil-fields">
+        <Index each={fields()}>
+          {(field) => (
+            <QuantityField
+              class="boil-field"
+              label={field().label}
+              value={field().value}
+              unit={field().unit}
+              hint={field().hint}
+              min={limits(field().path).min ?? field().min}
+              max={limits(field().path).max ?? field().max}
+              system={props.units}
+              onCommit={(value) => props.onChange(field().path, value)}
+            />
+          )}
+        </Index>
+      </div>
+      <Show when={props.boil.problem}>
+        {(told) => (
+          <p class="answer-problem" role="alert">
+            {told()} The run shown is from before.
+          </p>
+        )}
+      </Show>
+      <Show when={props.boil.result} fallback={<p class="answer-quiet">Running…</p>}>
+        {(result) => (
+          <>
+            {/* The small picture is for the eye; what it says stands below it in words. */}
+            <div class="boil-drawing" inert aria-hidden="true">
+              <StillDrawing
+                scenario={result().scenario}
+                result={result()}
+                time_s={props.time_s}
+                selected={null}
+                onSelect={() => undefined}
+                units={props.units}
+                reducedMotion={props.reducedMotion}
+                stale={props.boil.running || props.boil.problem !== null}
+              />
+            </div>
+            <p class="boil-now">{now()}</p>
+            <For each={alarmsOf(result().events)}>{({ sentence }) => <p class="answer-problem">{sentence}</p>}</For>
+          </>
+        )}
+      </Show>
+      <div class="boil-actions">
+        <Show when={props.canCopy}>
+          <button type="button" class="word" onClick={() => props.onCopy()}>
+            Copy<span class="heard"> boil {props.letter}</span>
+          </button>
+        </Show>
+        <button type="button" class="word" onClick={() => props.onLoad()}>
+          Put on the bench<span class="heard"> boil {props.letter}</span>
+        </button>
+        <Show when={props.boil.result}>
+          {(result) => (
+            <WorkingButton
+              topic="recovery"
+              scenario={result().scenario}
+              units={props.units}
+              of={`boil ${props.letter}`}
+            />
+          )}
+        </Show>
+        <Show when={props.canRemove}>
+          <button type="button" class="word" onClick={() => props.onRemove()}>
+            Take out<span class="heard"> boil {props.letter}</span>
+          </button>
+        </Show>
+      </div>
+    </section>
+  );
+}

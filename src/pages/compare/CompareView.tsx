@@ -1,0 +1,292 @@
+/** Boils side by side: two to four runs on shared axes with one playhead, their differences, and what to conclude. */
+import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { compareRuns, MOST_COMPARED, type CompareRow, type Comparison, type RunResult } from '../../../sim/index.ts';
+import { createPlayback, screenClock } from '../../state/playback.ts';
+import type { NamedRun } from '../../charts/catalogue/runs.ts';
+import { ChartColumn } from '../../charts/ChartColumn.tsx';
+import type { DataTable } from '../../charts/export/data-table.ts';
+import type { ChartId } from '../../charts/model/chart.ts';
+import { PlaybackBar } from '../../charts/playback/Playback.tsx';
+import { answersPool } from '../../workers/start-pool.ts';
+import { wasGivenUp } from '../../workers/pool.ts';
+import type { AnswersDesk } from '../parts/analysis-context.ts';
+import { words } from '../../state/query.ts';
+import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import { CheckMark } from '../parts/marks.tsx';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { BoilCard } from './BoilCard.tsx';
+import {
+  addBoils,
+  boils,
+  changeBoil,
+  freeName,
+  openBoils,
+  removeBoil,
+  setAllBoils,
+} from '../../state/comparison-store.ts';
+import { bestOf, compareWords, differenceWords } from './compare-words.ts';
+import './compare.css';
+
+const LETTERS = ['A', 'B', 'C', 'D'] as const;
+/** Charts that show how boils differ; the others are a click away. */
+const OPEN_CHARTS: Readonly<Partial<Record<ChartId, boolean>>> = {
+  temperatures: false,
+  heat: true,
+  steam: false,
+  cooling: true,
+  oil: true,
+  recovery: true,
+  bed: false,
+  condenser: false,
+  drops: false,
+  energy: false,
+};
+const CALM = '(prefers-reduced-motion: reduce)';
+
+const longest = (results: readonly RunResult[]): number => Math.max(60, ...results.map(({ summary }) => summary.end_s));
+
+/** One playhead for all, over the longest of them. */
+const createCommonPlayback = (results: () => readonly RunResult[]) =>
+  createPlayback(() => longest(results()), screenClock, 'run-in-10-s');
+
+export function BoilsView(props: { readonly desk: AnswersDesk }) {
+  const pool = answersPool();
+  const units = () => props.desk.units();
+  const [told, setTold] = createSignal('');
+  const [working, setWorking] = createSignal(false);
+  const [calm, setCalm] = createSignal(matchMedia(CALM).matches);
+  const [open, setOpen] = createSignal(OPEN_CHARTS);
+  const query = matchMedia(CALM);
+  const follow = () => setCalm(query.matches);
+  query.addEventListener('change', follow);
+  onCleanup(() => query.removeEventListener('change', follow));
+  onMount(() => void openBoils(pool, props.desk.result().scenario));
+
+  const done = createMemo(() => boils().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
+  const comparison = createMemo<Comparison | null>(() =>
+    done().length < 2 ? null : compareRuns(done().map(({ result }) => result)),
+  );
+  const letterOf = (id: number): string => LETTERS[boils().findIndex((boil) => boil.id === id)] ?? '';
+  const runs = createMemo<readonly NamedRun[]>(() =>
+    done().map(({ id, result }) => ({ name: `${letterOf(id)} ${result.scenario.name}`, result })),
+  );
+  const first = () => done()[0]?.result;
+  const end_s = createMemo(() => longest(done().map(({ result }) => result)));
+  const playback = createCommonPlayback(() => done().map(({ result }) => result));
+  // Until somebody moves it the playhead stands at the end, so that the charts show the runs whole.
+  createEffect(() => {
+    if (!playback.everPlayed()) playback.setTime(end_s());
+  });
+  const events = createMemo(() => [...(first()?.events ?? [])].sort((a, b) => a.time_s - b.time_s));
+
+  const gentleAndHard = async () => {
+    setWorking(true);
+    setTold('');
+    try {
+      const scenario = props.desk.result().scenario;
+      const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { urgency: 0 });
+      setAllBoils(pool, [gentle, hard]);
+      setTold(`A is “${scenario.name}” boiled gently, B the same boiled hard, until as much distillate has come over.`);
+    } catch (error) {
+      if (!wasGivenUp(error)) setTold(`They could not be set up: ${words(error)}`);
+    }
+    setWorking(false);
+  };
+  const copy = (id: number) => {
+    const boil = boils().find((each) => each.id === id);
+    if (!boil) return;
+    setTold('');
+    addBoils(pool, [{ ...boil.scenario, name: freeName(boil.scenario.name) }]);
+  };
+  const load = async (id: number) => {
+    const boil = boils().find((each) => each.id === id);
+    if (!boil) return;
+    setTold((await props.desk.load(boil.scenario)) ?? `“${boil.scenario.name}” is on the bench.`);
+  };
+
+  const columns = createMemo<readonly TableColumn<CompareRow>[]>(() => [
+    { id: 'title', title: 'Number', isWords: true, cell: ({ title }) => title },
+    ...done().map(({ id, result }, place): TableColumn<CompareRow> => ({
+      id: `run-${id}`,
+      title: `${letterOf(id)} ${result.scenario.name}`,
+      cell: (row) => (
+        <>
+          <span classList={{ 'is-best': bestOf(row) === place }}>
+            {/* Of a tube that lets vapour out it is only known that it should be longer. */}
+            {row.id === 'coilNeeded' && result.summary.waterUncondensed_kg > 0 ? 'over ' : ''}
+            {compareWords(row, row.values[place] ?? null, units())}
+            <Show when={bestOf(row) === place}>
+              {' '}
+              <CheckMark />
+              <span class="heard"> better</span>
+            </Show>
+          </span>
+          <Show when={place > 0}>
+            <span class="difference">{differenceWords(row, place, units())}</span>
+          </Show>
+        </>
+      ),
+    })),
+  ]);
+  const table = (): DataTable => {
+    const rows = comparison()?.rows ?? [];
+    return {
+      caption: 'Boils compared',
+      rows: rows.length,
+      columns: [
+        { title: 'Number', unit: '', says: '', decimals: 0, values: rows.map(({ title }) => title) },
+        { title: 'Unit', unit: '', says: '', decimals: 0, values: rows.map(({ unit }) => unit) },
+        ...runs().map(({ name }, place) => ({
+          title: name,
+          unit: '',
+          says: '',
+          decimals: 4,
+          values: rows.map(({ values }) => values[place] ?? Number.NaN),
+        })),
+      ],
+    };
+  };
+
+  return (
+    <article class="answer boils-view" aria-labelledby="boils-title">
+      <header class="answer-head">
+        <h2 id="boils-title">Which boil is better?</h2>
+        <div class="answer-lead" role="status" classList={{ 'is-asking': boils().some(({ running }) => running) }}>
+          <Show
+            when={comparison()}
+            fallback={
+              <p>
+                {boils().length < 2
+                  ? 'Copy the boil and change something in the copy, or set a gentle boil against a hard one.'
+                  : 'Running them…'}
+              </p>
+            }
+          >
+            {(found) => <For each={found().conclusion}>{(sentence) => <p>{sentence}</p>}</For>}
+          </Show>
+        </div>
+        <div class="answer-tools">
+          <button
+            type="button"
+            class="is-first"
+            aria-disabled={working()}
+            onClick={() => !working() && void gentleAndHard()}
+          >
+            Gentle against hard
+          </button>
+          <Show when={boils().length < MOST_COMPARED}>
+            <button
+              type="button"
+              onClick={() =>
+                addBoils(pool, [
+                  {
+                    ...props.desk.scenario(),
+                    name: boils().some(({ scenario }) => scenario.name === props.desk.scenario().name)
+                      ? freeName(props.desk.scenario().name)
+                      : props.desk.scenario().name,
+                  },
+                ])
+              }
+            >
+              Add the one on the bench
+            </button>
+          </Show>
+          <Show when={comparison()}>
+            <SaveBar
+              of="the comparison"
+              runName="boils"
+              table={table}
+              json={() => ({ boils: boils().map(({ scenario }) => scenario), ...comparison() })}
+            />
+          </Show>
+        </div>
+        <p class="answer-quiet" role="status">
+          {working() ? 'Setting up a gentle and a hard boil…' : told()}
+        </p>
+      </header>
+      <div class="boils-playback">
+        <Show when={done().length > 0}>
+          <PlaybackBar
+            time_s={playback.time_s()}
+            end_s={end_s()}
+            playing={playback.playing()}
+            speed={playback.speed()}
+            events={events()}
+            mostOil_s={first()?.summary.t90_s ?? null}
+            nextEvent={events().find(({ time_s }) => time_s > playback.time_s() + 0.5) ?? null}
+            previousEvent={events().findLast(({ time_s }) => time_s < playback.time_s() - 0.5) ?? null}
+            onTime={(time_s) => playback.setTime(time_s)}
+            onPlay={() => playback.play()}
+            onPause={() => playback.pause()}
+            onSpeed={(speed) => playback.setSpeed(speed)}
+          />
+        </Show>
+      </div>
+      <div class="boil-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
+        <Index each={boils()}>
+          {(boil, place) => (
+            <BoilCard
+              boil={boil()}
+              letter={LETTERS[place] ?? ''}
+              time_s={playback.time_s}
+              units={units()}
+              reducedMotion={calm()}
+              canCopy={boils().length < MOST_COMPARED}
+              canRemove={boils().length > 1}
+              onChange={(path, value) => changeBoil(pool, boil().id, path, value)}
+              onCopy={() => copy(boil().id)}
+              onRemove={() => {
+                setTold('');
+                removeBoil(boil().id);
+              }}
+              onLoad={() => void load(boil().id)}
+            />
+          )}
+        </Index>
+      </div>
+      <div class="boils-detail" classList={{ 'is-paired': done().length === 2 }}>
+        <Show when={comparison()}>
+          {(found) => (
+            <section aria-labelledby="differences-title">
+              <h3 id="differences-title">The differences</h3>
+              <AnswerTable
+                class="compare-table"
+                caption="The boils number by number, with the difference from boil A"
+                columns={columns()}
+                rows={found().rows}
+              />
+            </section>
+          )}
+        </Show>
+        <Show when={first()}>
+          {(result) => (
+            <section aria-label="Charts of the boils">
+              <p class="answer-quiet boil-key">
+                <For each={runs()}>
+                  {(run, place) => (
+                    <span class={`boil-line is-${place()}`}>
+                      <svg width="36" height="8" aria-hidden="true">
+                        <path d="M0,4H36" />
+                      </svg>{' '}
+                      {run.name}
+                    </span>
+                  )}
+                </For>
+              </p>
+              <ChartColumn
+                result={result()}
+                runs={runs()}
+                time_s={playback.time_s}
+                onScrub={(time_s) => playback.setTime(time_s)}
+                units={units()}
+                theme={props.desk.theme()}
+                open={open()}
+                onToggle={(id, isOpen) => setOpen((before) => ({ ...before, [id]: isOpen }))}
+              />
+            </section>
+          )}
+        </Show>
+      </div>
+    </article>
+  );
+}

@@ -1,0 +1,75 @@
+/** The few settings in which boils usually differ, as fields to type in: heat, tap, tube and charge. */
+import { type Scenario, formatDuration } from '../../../sim/index.ts';
+
+export interface BoilField {
+  readonly path: string;
+  readonly label: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly hint: string;
+  readonly min: number;
+  readonly max: number;
+}
+
+/** More knots than this are a programme, not a setting: they are changed on the bench. */
+const MOST_KNOTS = 4;
+
+function scheduleFields(
+  knots: Scenario['heat']['setting'],
+  path: string,
+  label: string,
+  rest: Pick<BoilField, 'unit' | 'hint' | 'min' | 'max'>,
+): readonly BoilField[] {
+  if (knots.length > MOST_KNOTS) return [];
+  return knots.map(({ at_s, value, shape }, place) => ({
+    path: `${path}.${place}.value`,
+    label: at_s === 0 ? label : `${label} ${shape === 'ramp' ? 'by' : 'from'} ${formatDuration(at_s, { short: true })}`,
+    value,
+    ...rest,
+  }));
+}
+
+export function boilFields({ heat, cooling, condenser, charge }: Scenario): readonly BoilField[] {
+  const heatFields: readonly BoilField[] =
+    heat.control === 'hold-rate'
+      ? [
+          {
+            path: 'heat.targetRate_kg_s',
+            label: 'Distillate rate',
+            value: heat.targetRate_kg_s,
+            unit: 'kg/s',
+            hint: 'heat.targetRate_kg_s',
+            min: 0.000_005,
+            max: 0.02,
+          },
+        ]
+      : scheduleFields(heat.setting, 'heat.setting', 'Heat', { unit: '1', hint: 'heat.setting', min: 0, max: 1 });
+  const tube = condenser.kind === 'coil-in-tub' ? 'Coil' : 'Tube';
+  return [
+    ...heatFields,
+    ...scheduleFields(cooling.flow_kg_s, 'cooling.flow_kg_s', 'Tap', {
+      unit: 'kg/s',
+      hint: 'cooling.flow_kg_s',
+      min: 0,
+      max: 2,
+    }),
+    {
+      path: 'condenser.length_m',
+      label: tube,
+      value: condenser.length_m,
+      unit: 'm',
+      hint: 'condenser.length_m',
+      min: 0.05,
+      max: 100,
+    },
+    {
+      path: 'charge.mass_kg',
+      label: 'Charge',
+      value: charge.mass_kg,
+      unit: 'kg',
+      hint: 'charge.mass_kg',
+      min: 0,
+      max: 1000,
+    },
+  ];
+}

@@ -1,0 +1,76 @@
+/** The ways out of an answer: its numbers and pictures as files. */
+import { createSignal, For, Show } from 'solid-js';
+import { csvOf } from '../../charts/export/csv.ts';
+import type { DataTable } from '../../charts/export/data-table.ts';
+import { fileName, pngOf, saveBlob, saveText } from '../../charts/export/save-file.ts';
+import { words } from '../../state/query.ts';
+
+export interface SaveBarProps {
+  /** What is saved, read after each word: `Save CSV of the tubes`. */
+  readonly of: string;
+  readonly runName: string;
+  readonly table?: (() => DataTable) | undefined;
+  readonly svg?: (() => string) | undefined;
+  readonly json?: (() => unknown) | undefined;
+}
+
+interface WayOut {
+  readonly kind: string;
+  readonly save: () => void | Promise<void>;
+}
+
+export function SaveBar(props: SaveBarProps) {
+  const [problem, setProblem] = createSignal('');
+  const name = (extension: string) => fileName(props.runName, props.of, extension);
+  const ways = (): readonly WayOut[] => {
+    const svg = props.svg;
+    const table = props.table;
+    const json = props.json;
+    return [
+      ...(svg
+        ? [
+            { kind: 'SVG', save: () => saveText(svg(), 'image/svg+xml', name('svg')) },
+            { kind: 'PNG', save: async () => saveBlob(await pngOf(svg()), name('png')) },
+          ]
+        : []),
+      ...(table ? [{ kind: 'CSV', save: () => saveText(csvOf(table()), 'text/csv', name('csv')) }] : []),
+      ...(json
+        ? [
+            {
+              kind: 'JSON',
+              save: () => saveText(`${JSON.stringify(json(), null, 2)}\n`, 'application/json', name('json')),
+            },
+          ]
+        : []),
+    ];
+  };
+  const save = async (way: WayOut): Promise<void> => {
+    setProblem('');
+    try {
+      await way.save();
+    } catch (error) {
+      setProblem(`It could not be saved: ${words(error)}`);
+    }
+  };
+  return (
+    <div class="answer-saves" role="group" aria-label={`Save ${props.of}`}>
+      <span aria-hidden="true">Save</span>
+      <For each={ways()}>
+        {(way) => (
+          <button type="button" class="word" onClick={() => void save(way)}>
+            <span class="heard">Save </span>
+            {way.kind}
+            <span class="heard"> of {props.of}</span>
+          </button>
+        )}
+      </For>
+      <Show when={problem()}>
+        {(told) => (
+          <span class="answer-problem" role="alert">
+            {told()}
+          </span>
+        )}
+      </Show>
+    </div>
+  );
+}

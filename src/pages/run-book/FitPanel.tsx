@@ -1,0 +1,210 @@
+/** Fits up to three factors of the model to a log, and says how sure they are. */
+import { createMemo, createSignal, For, Show } from 'solid-js';
+import {
+  FIT_NAMES,
+  MOST_FACTORS,
+  type Fit,
+  type FitName,
+  type FittedFactor,
+  type LoggedPoint,
+  type Scenario,
+  type UnitSystem,
+} from '../../../sim/index.ts';
+import type { DataTable } from '../../charts/export/data-table.ts';
+import { answersPool } from '../../workers/start-pool.ts';
+import type { FitAnswer } from '../../workers/tasks.ts';
+import { wasGivenUp } from '../../workers/pool.ts';
+import { words } from '../../state/query.ts';
+import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { factorMeaning, factorNumber, fitLead, rangeWords, uncertaintyWords } from './fit-words.ts';
+import { factorWords } from '../../state/logbook.ts';
+
+/** A fit, and what it was made of, so that the page can say when it is out of date. */
+export interface DoneFit {
+  readonly of: { readonly scenario: Scenario; readonly points: readonly LoggedPoint[] };
+  readonly answer: FitAnswer;
+}
+
+export interface FitPanelProps {
+  readonly scenario: Scenario;
+  readonly points: readonly LoggedPoint[];
+  readonly factors: readonly FitName[];
+  readonly logName: string;
+  readonly units: UnitSystem;
+  readonly done: DoneFit | null;
+  readonly onFactors: (names: readonly FitName[]) => void;
+  readonly onDone: (fit: DoneFit) => void;
+  /** Keeps the fitted still under a name. */
+  readonly onKeep: (name: string) => void;
+}
+
+const COLUMNS: readonly TableColumn<FittedFactor>[] = [
+  { id: 'factor', title: 'Factor', isWords: true, cell: ({ title }) => title },
+  { id: 'value', title: 'Fitted', cell: ({ value }) => factorNumber(value) },
+  { id: 'range', title: '90 % interval', cell: (factor) => (factor.held ? '–' : rangeWords(factor)) },
+  { id: 'was', title: 'Was', cell: ({ start }) => factorNumber(start) },
+  { id: 'means', title: 'Which means', isWords: true, cell: (factor) => factorMeaning(factor) },
+];
+
+export function FitPanel(props: FitPanelProps) {
+  const [fitting, setFitting] = createSignal<AbortController | null>(null);
+  const [problem, setProblem] = createSignal<string | null>(null);
+  const [name, setName] = createSignal<string | null>(null);
+  const [kept, setKept] = createSignal<string | null>(null);
+  const calibration = () => props.done?.answer.calibration ?? null;
+  const fit = createMemo<Fit | null>(() => {
+    const found = calibration();
+    return found?.ok === true ? found : null;
+  });
+  const refusal = () => {
+    const found = calibration();
+    return found?.ok === false ? found.message : null;
+  };
+  const outOfDate = () => {
+    const done = props.done;
+    return (
+      done !== null && JSON.stringify(done.of) !== JSON.stringify({ scenario: props.scenario, points: props.points })
+    );
+  };
+
+  const toggle = (factor: FitName, on: boolean) => {
+    const others = props.factors.filter((other) => other !== factor);
+    props.onFactors(on ? FIT_NAMES.filter((other) => others.includes(other) || other === factor) : others);
+  };
+  const start = async () => {
+    const mine = new AbortController();
+    const of = { scenario: props.scenario, points: props.points };
+    setFitting(mine);
+    setProblem(null);
+    setKept(null);
+    try {
+      const answer = await answersPool().ask('calibrate', [of.scenario, of.points, props.factors], {
+        signal: mine.signal,
+        urgency: 2,
+      });
+      props.onDone({ of, answer });
+    } catch (error) {
+      if (!wasGivenUp(error)) setProblem(`The fit stopped: ${words(error)}`);
+    }
+    setFitting((now) => (now === mine ? null : now));
+  };
+  const stillName = () => name() ?? `${props.scenario.name}, as logged`;
+  const table = (): DataTable => {
+    const rows = fit()?.factors ?? [];
+    return {
+      caption: 'Fitted factors',
+      rows: rows.length,
+      columns: [
+        { title: 'Factor', unit: '', says: '', decimals: 0, values: rows.map(({ title }) => title) },
+        { title: 'Fitted', unit: '', says: '', decimals: 3, values: rows.map(({ value }) => value) },
+        { title: '90 % low', unit: '', says: '', decimals: 3, values: rows.map(({ low }) => low) },
+        { title: '90 % high', unit: '', says: '', decimals: 3, values: rows.map(({ high }) => high) },
+        { title: 'Was', unit: '', says: '', decimals: 3, values: rows.map(({ start: was }) => was) },
+      ],
+    };
+  };
+
+  return (
+    <section class="fit-panel" aria-labelledby="fit-title">
+      <h3 id="fit-title">Fit the still to these readings</h3>
+      <fieldset class="fit-factors">
+        <legend class="answer-quiet">What may differ from the model, up to {MOST_FACTORS} at a time:</legend>
+        <div class="fit-choices">
+          <For each={FIT_NAMES}>
+            {(factor) => (
+              <label class="toggle fit-factor">
+                <input
+                  type="checkbox"
+                  checked={props.factors.includes(factor)}
+                  disabled={!props.factors.includes(factor) && props.factors.length >= MOST_FACTORS}
+                  onChange={(event) => toggle(factor, event.currentTarget.checked)}
+                />{' '}
+                <span title={factorWords(factor).says}>{factorWords(factor).title}</span>
+              </label>
+            )}
+          </For>
+        </div>
+      </fieldset>
+      <div class="answer-tools">
+        <Show
+          when={fitting()}
+          fallback={
+            <button
+              type="button"
+              class="is-first"
+              aria-disabled={props.factors.length === 0}
+              onClick={() => props.factors.length > 0 && void start()}
+            >
+              Fit
+            </button>
+          }
+        >
+          {(running) => (
+            <>
+              <span role="status">Fitting: running the still again and again…</span>
+              <button type="button" onClick={() => running().abort()}>
+                Stop<span class="heard"> fitting</span>
+              </button>
+            </>
+          )}
+        </Show>
+      </div>
+      <Show when={problem() ?? refusal()}>
+        {(told) => (
+          <p class="answer-problem" role="alert">
+            {told()}
+          </p>
+        )}
+      </Show>
+      <Show when={fit()}>
+        {(found) => (
+          <>
+            <p class="answer-lead is-small" role="status">
+              {fitLead(found())}
+            </p>
+            <Show when={outOfDate()}>
+              <p class="answer-quiet">The still or the readings have changed since; fit again to be sure.</p>
+            </Show>
+            <AnswerTable caption="Fitted factors with their 90 % intervals" columns={COLUMNS} rows={found().factors} />
+            <Show when={found().notes.length > 0}>
+              <ul class="fit-notes">
+                <For each={found().notes}>{(note) => <li>{note}</li>}</For>
+              </ul>
+            </Show>
+            <SaveBar of="the fit" runName={props.logName} table={table} json={() => props.done?.answer ?? null} />
+            <form
+              class="fit-keep"
+              onSubmit={(event) => {
+                event.preventDefault();
+                const called = stillName().trim();
+                if (called === '') return;
+                props.onKeep(called);
+                setKept(called);
+              }}
+            >
+              <label>
+                <span class="answer-quiet">Keep the fitted still as </span>
+                <input
+                  class="text-input"
+                  type="text"
+                  maxlength="120"
+                  value={stillName()}
+                  onInput={(event) => setName(event.currentTarget.value)}
+                />
+              </label>
+              <button type="submit">Keep it</button>
+              <span role="status">{kept() === null ? '' : `Kept as “${kept()}”.`}</span>
+            </form>
+          </>
+        )}
+      </Show>
+      <details class="fit-sure">
+        <summary>How sure each reading is taken to be</summary>
+        <ul class="answer-quiet">
+          <For each={uncertaintyWords(props.units)}>{(said) => <li>{said}</li>}</For>
+        </ul>
+      </details>
+    </section>
+  );
+}

@@ -1,0 +1,207 @@
+/** One log: its name and notes, its readings, the model over them, and the fit. */
+import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
+import type { ReadPoints, RunResult, Scenario } from '../../../sim/index.ts';
+import { answersPool } from '../../workers/start-pool.ts';
+import type { AnswersDesk } from '../parts/analysis-context.ts';
+import { createAsked } from '../../state/query.ts';
+import { ChartDesk } from '../../charts/ChartGroup.tsx';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { FitPanel, type DoneFit } from './FitPanel.tsx';
+import { logChart, residualChart, type ModelLine } from './log-charts.ts';
+import { logTable } from './log-files.ts';
+import {
+  isBlank,
+  LOG_UNITS,
+  readPasted,
+  readRows,
+  unitsFor,
+  unitsNamed,
+  writtenLogbook,
+  type LoggedRun,
+  type LogUnits,
+} from '../../state/logbook.ts';
+import { LogTable } from './LogTable.tsx';
+import { PasteBox } from './PasteBox.tsx';
+
+export interface LogEditorProps {
+  readonly log: LoggedRun;
+  readonly desk: AnswersDesk;
+  readonly onChange: (changed: Partial<Omit<LoggedRun, 'id'>>) => void;
+  readonly onKeep: (name: string, fit: DoneFit) => void;
+  /** Puts the still that the log was begun with on the bench. */
+  readonly onLoad: () => void;
+}
+
+/** What a scenario says of the still and its run, to compare two; `null` for a log without one. */
+const readStill = (scenario: unknown): string | null =>
+  typeof scenario === 'object' && scenario !== null
+    ? JSON.stringify({ ...scenario, name: '', note: '', factors: null })
+    : null;
+
+/** Fits of this visit, by log: they can be made again, so only the stills that are kept from them are stored. */
+const fits = new Map<string, DoneFit>();
+
+const NOTHING = { problems: [], passedOver: [] } as const;
+const UNIT_TITLES = { oil: 'Oil in', temperature: 'Temperatures in', distillate: 'Distillate in' } as const;
+
+export function LogEditor(props: LogEditorProps) {
+  const [fit, setFit] = createSignal<DoneFit | null>(null);
+  const [notTaken, setNotTaken] = createSignal<Pick<ReadPoints, 'problems' | 'passedOver'>>(NOTHING);
+  const id = createMemo(() => props.log.id);
+  createEffect(
+    on(id, (now) => {
+      setFit(fits.get(now) ?? null);
+      setNotTaken(NOTHING);
+    }),
+  );
+  const read = createMemo(() => readRows(props.log));
+  const scenario = createMemo<Scenario>(() => props.desk.result().scenario);
+  const fitted = () => fit()?.answer.fitted ?? null;
+  const fittedRun = createAsked(answersPool(), 'run', () => {
+    const found = fitted();
+    return found ? [found.scenario] : null;
+  });
+  const fittedResult = (): RunResult | null => {
+    const answer = fittedRun.answer();
+    return fitted() && answer?.ok === true ? answer.result : null;
+  };
+  const lines = createMemo<readonly ModelLine[]>(() => {
+    const asSet: ModelLine = { label: 'As set', result: props.desk.result() };
+    const found = fittedResult();
+    return found ? [{ label: 'Fitted', result: found }, asSet] : [asSet];
+  });
+  /** Names, notes and factors, which a fit changes, do not make another still. */
+  const isOtherStill = createMemo(() => {
+    const begun = readStill(props.log.scenario);
+    return begun !== null && begun !== readStill(props.desk.scenario());
+  });
+  const lastPoint_s = () => Math.max(0, ...read().points.map(({ time_s }) => time_s));
+  const end_s = () => Math.max(lastPoint_s(), ...lines().map(({ result }) => result.summary.end_s));
+  const charts = createMemo(() => {
+    const calibration = fit()?.answer.calibration;
+    const chart = logChart(lines(), read().points);
+    return calibration?.ok === true ? [chart, residualChart(calibration, end_s())] : [chart];
+  });
+
+  const take = (text: string) => {
+    // A log without readings takes over the units that are pasted; one with readings keeps its own.
+    const own = props.log.rows.every(isBlank) ? unitsNamed(text, props.log.units) : props.log.units;
+    const units = unitsFor(readPasted(text, own).points, own);
+    const pasted = readPasted(text, units);
+    setNotTaken(pasted);
+    props.onChange({
+      units,
+      rows: [...props.log.rows.filter((row) => !isBlank(row)), ...pasted.rows],
+      draft: pasted.left,
+    });
+  };
+  const setUnit = <K extends keyof LogUnits>(kind: K, unit: LogUnits[K]) =>
+    props.onChange({ units: { ...props.log.units, [kind]: unit } });
+
+  return (
+    <div class="log-editor">
+      <div class="log-names">
+        <label class="log-name">
+          <span>Name</span>
+          <input
+            class="text-input"
+            type="text"
+            maxlength="120"
+            value={props.log.name}
+            onInput={(event) => props.onChange({ name: event.currentTarget.value })}
+          />
+        </label>
+        <For each={Object.keys(UNIT_TITLES) as (keyof LogUnits)[]}>
+          {(kind) => (
+            <label class="answer-choice">
+              <span>{UNIT_TITLES[kind]}</span>
+              <select onChange={(event) => setUnit(kind, event.currentTarget.value as LogUnits[typeof kind])}>
+                <For each={LOG_UNITS[kind]}>
+                  {(unit) => (
+                    <option value={unit} selected={unit === props.log.units[kind]}>
+                      {unit}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </label>
+          )}
+        </For>
+      </div>
+      <div class="log-entry">
+        <LogTable log={props.log} onRows={(rows) => props.onChange({ rows })} onPaste={take} />
+        <PasteBox
+          draft={props.log.draft}
+          problems={notTaken().problems}
+          passedOver={notTaken().passedOver}
+          onDraft={(draft) => props.onChange({ draft })}
+          onTake={() => take(props.log.draft)}
+        />
+        <label class="log-notes">
+          <span class="answer-quiet">Notes</span>
+          <textarea
+            class="text-input"
+            rows="2"
+            value={props.log.notes}
+            onInput={(event) => props.onChange({ notes: event.currentTarget.value })}
+          />
+        </label>
+        <SaveBar
+          of="this log"
+          runName={props.log.name}
+          table={() => logTable(props.log)}
+          json={() => writtenLogbook({ logs: [props.log], stills: [], unread: [] })}
+        />
+      </div>
+      <div class="log-shown">
+        <p class="answer-quiet">
+          Shown over “{scenario().name}” as it stands on the bench.
+          <Show when={lastPoint_s() > props.desk.result().summary.end_s}>
+            {' '}
+            The log goes on for longer than that run.
+          </Show>
+        </p>
+        <Show when={isOtherStill()}>
+          <div class="log-still">
+            <p class="answer-quiet">
+              The still was another when this log was begun, so the two may not belong together.
+            </p>
+            <button type="button" onClick={() => void props.onLoad()}>
+              Put the still of this log on the bench
+            </button>
+          </div>
+        </Show>
+        <Show when={charts().length > 1}>
+          <p class="answer-quiet">
+            Below, what the fit leaves over: points should lie on both sides of the line, and mostly within the band,
+            which is twice how sure each reading is.
+          </p>
+        </Show>
+        <ChartDesk
+          charts={charts()}
+          runName={props.log.name}
+          end_s={end_s()}
+          units={props.desk.units()}
+          theme={props.desk.theme()}
+        />
+      </div>
+      <FitPanel
+        scenario={scenario()}
+        units={props.desk.units()}
+        points={read().points}
+        factors={props.log.factors}
+        logName={props.log.name}
+        done={fit()}
+        onFactors={(factors) => props.onChange({ factors })}
+        onDone={(done) => {
+          fits.set(props.log.id, done);
+          setFit(done);
+        }}
+        onKeep={(name) => {
+          const done = fit();
+          if (done) props.onKeep(name, done);
+        }}
+      />
+    </div>
+  );
+}

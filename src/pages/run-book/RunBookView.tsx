@@ -1,0 +1,209 @@
+/** My runs: what was logged, shown over the model, fitted, and kept for the next plan. */
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { USUAL_FIT } from '../../../sim/index.ts';
+import { fileName, saveText } from '../../charts/export/save-file.ts';
+import type { AnswersDesk } from '../parts/analysis-context.ts';
+import type { DoneFit } from './FitPanel.tsx';
+import { KeptStills } from './KeptStills.tsx';
+import { logbookFile, openLogFile } from './log-files.ts';
+import type { KeptStill, LoggedRun, LogUnits } from '../../state/logbook.ts';
+import {
+  addLogbook,
+  addLogs,
+  changeLog,
+  keepStill,
+  logbook,
+  logbookState,
+  newId,
+  openLogbook,
+  removeLog,
+  removeStill,
+} from '../../state/logbook-store.ts';
+import { LogEditor } from './LogEditor.tsx';
+import './run-book.css';
+
+/** Which log is open, kept while the reader looks elsewhere. */
+const [openId, setOpenId] = createSignal<string | null>(null);
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
+
+interface Told {
+  readonly words: string;
+  readonly undo?: () => void;
+}
+
+export function RunsView(props: { readonly desk: AnswersDesk }) {
+  const [told, setTold] = createSignal<Told | null>(null);
+  let picker: HTMLInputElement | undefined;
+  onMount(() => void openLogbook());
+  const chosen = createMemo<LoggedRun | null>(() => {
+    const { logs } = logbook();
+    return logs.find(({ id }) => id === openId()) ?? logs.at(-1) ?? null;
+  });
+  const usualUnits = (): LogUnits =>
+    props.desk.units() === 'us'
+      ? { oil: 'mL', temperature: '°F', distillate: 'qt' }
+      : { oil: 'mL', temperature: '°C', distillate: 'L' };
+  const begin = (more: Partial<LoggedRun> = {}) => {
+    const log: LoggedRun = {
+      id: newId(),
+      name: `Run ${logbook().logs.length + 1} of ${props.desk.scenario().name}`,
+      notes: '',
+      scenario: props.desk.scenario(),
+      units: usualUnits(),
+      rows: [],
+      draft: '',
+      factors: USUAL_FIT,
+      ...more,
+    };
+    addLogs([log]);
+    setOpenId(log.id);
+  };
+  const openFile = async (file: File) => {
+    const opened = await openLogFile(file, usualUnits());
+    if (opened.kind === 'refused') setTold({ words: `${opened.message} Your run book is as it was.` });
+    else if (opened.kind === 'book') {
+      addLogbook(opened.book);
+      setOpenId(null);
+      setTold({
+        words: `Added ${counted(opened.book.logs.length, 'log')} and ${counted(opened.book.stills.length, 'fitted still')} from “${file.name}”.`,
+      });
+    } else {
+      begin({ name: opened.name, ...opened.log });
+      setTold({
+        words:
+          opened.problems.length === 0
+            ? `Read ${counted(opened.log.rows.length, 'line')} from “${file.name}”.`
+            : `Some lines of “${file.name}” could not be read; they are in the box for pasting. ${opened.problems[0]?.message ?? ''}`,
+      });
+    }
+  };
+  const load = async (still: KeptStill) => {
+    const problem = await props.desk.load(still.scenario);
+    setTold({ words: problem ?? `“${still.name}” is on the bench. Undo there gives back what stood on it.` });
+  };
+  const loadOf = async (log: LoggedRun) => {
+    const problem = await props.desk.load(log.scenario);
+    setTold({
+      words: problem ?? `The still of “${log.name}” is on the bench. Undo there gives back what stood on it.`,
+    });
+  };
+  const keep = (name: string, { answer }: DoneFit) => {
+    if (answer.fitted)
+      keepStill({ id: newId(), name, scenario: { ...answer.fitted.scenario, name }, bands: answer.fitted.bands });
+  };
+
+  return (
+    <article class="answer runs-view" aria-labelledby="runs-title">
+      <header class="answer-head">
+        <h2 id="runs-title">What did it really give?</h2>
+        <p class="answer-lead">
+          Log what came out and when. The model is laid over it, and what it was unsure of is fitted, so that the next
+          plan is better.
+        </p>
+        <div class="answer-tools">
+          <button type="button" class="is-first" onClick={() => begin()}>
+            New log
+          </button>
+          <button type="button" onClick={() => picker?.click()}>
+            Open a file
+          </button>
+          <input
+            ref={picker}
+            type="file"
+            hidden
+            accept=".json,.csv,.txt,.tsv,application/json,text/csv,text/plain"
+            onChange={(event) => {
+              const file = event.currentTarget.files?.[0];
+              event.currentTarget.value = '';
+              if (file) void openFile(file);
+            }}
+          />
+          <button
+            type="button"
+            onClick={() => saveText(logbookFile(logbook()), 'application/json', fileName('run book', '', 'json'))}
+          >
+            Save the run book
+          </button>
+        </div>
+        <p class="runs-told" role="status">
+          <Show when={told()}>
+            {(now) => (
+              <>
+                {now().words}{' '}
+                <Show when={now().undo}>
+                  {(undo) => (
+                    <button
+                      type="button"
+                      class="word"
+                      onClick={() => {
+                        undo()();
+                        setTold(null);
+                      }}
+                    >
+                      Put it back
+                    </button>
+                  )}
+                </Show>
+              </>
+            )}
+          </Show>
+        </p>
+        <Show when={logbookState() === 'refused'}>
+          <p class="answer-problem" role="alert">
+            This browser keeps nothing for this page, so save the run book as a file before you leave.
+          </p>
+        </Show>
+        <Show when={logbook().unread.length > 0}>
+          <p class="answer-quiet">
+            {logbook().unread.length} entries cannot be read by this version; they are kept and saved along.
+          </p>
+        </Show>
+      </header>
+      <Show when={logbookState() !== 'opening'} fallback={<p class="answer-quiet">Opening the run book…</p>}>
+        <Show when={chosen()} fallback={<p class="answer-quiet">No run is logged yet.</p>}>
+          {(log) => (
+            <>
+              <div class="log-choice">
+                <label class="answer-choice">
+                  <span>Log</span>
+                  <select onChange={(event) => setOpenId(event.currentTarget.value)}>
+                    <For each={logbook().logs}>
+                      {({ id, name }) => (
+                        <option value={id} selected={id === log().id}>
+                          {name === '' ? 'without a name' : name}
+                        </option>
+                      )}
+                    </For>
+                  </select>
+                </label>
+                <button
+                  type="button"
+                  class="word"
+                  onClick={() => {
+                    const { id, name } = log();
+                    setTold({ words: `“${name}” is taken out.`, undo: removeLog(id) });
+                  }}
+                >
+                  Take out<span class="heard"> this log</span>
+                </button>
+              </div>
+              <LogEditor
+                log={log()}
+                desk={props.desk}
+                onChange={(changed) => changeLog(log().id, changed)}
+                onKeep={keep}
+                onLoad={() => void loadOf(log())}
+              />
+            </>
+          )}
+        </Show>
+        <KeptStills
+          stills={logbook().stills}
+          onLoad={(still) => void load(still)}
+          onRemove={(still) => setTold({ words: `“${still.name}” is taken out.`, undo: removeStill(still.id) })}
+        />
+      </Show>
+    </article>
+  );
+}

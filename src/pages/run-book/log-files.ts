@@ -1,0 +1,88 @@
+/** Logs as files, in and out. */
+import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
+import {
+  readPasted,
+  readLogbook,
+  readRows,
+  unitsFor,
+  unitsNamed,
+  writtenLogbook,
+  type LoggedRun,
+  type Logbook,
+  type LogUnits,
+} from '../../state/logbook.ts';
+
+/** A log as a table, in the units it is kept in. */
+export function logTable(log: LoggedRun): DataTable {
+  const { points } = readRows(log);
+  const column = (
+    title: string,
+    unit: string,
+    read: (point: (typeof points)[number]) => number | undefined,
+  ): TableColumn | null => {
+    const values = points.map((point) => read(point) ?? Number.NaN);
+    return values.every(Number.isNaN) ? null : { title, unit, says: '', decimals: 3, values };
+  };
+  const columns = [
+    column('time', 'min', ({ time_s }) => time_s / 60),
+    column('oil', 'mL', ({ oil_mL }) => oil_mL),
+    column('oil', 'g', ({ oil_kg }) => (oil_kg === undefined ? undefined : oil_kg * 1000)),
+    column('outlet', '°C', ({ outlet_K }) => (outlet_K === undefined ? undefined : outlet_K - 273.15)),
+    column('tub', '°C', ({ tub_K }) => (tub_K === undefined ? undefined : tub_K - 273.15)),
+    column('distillate', 'L', ({ distillate_kg }) => distillate_kg),
+  ].filter((each) => each !== null);
+  return { caption: log.name, rows: points.length, columns };
+}
+
+export const logbookFile = (book: Logbook): string => `${JSON.stringify(writtenLogbook(book), null, 2)}\n`;
+
+export type OpenedFile =
+  | { readonly kind: 'book'; readonly book: Logbook }
+  | {
+      readonly kind: 'log';
+      readonly name: string;
+      readonly log: Pick<LoggedRun, 'rows' | 'draft' | 'units'>;
+      readonly problems: ReturnType<typeof readPasted>['problems'];
+    }
+  | { readonly kind: 'refused'; readonly message: string };
+
+const LARGEST_FILE_BYTES = 5_000_000;
+
+/** A run book (JSON), or columns of one run (CSV or text). Nothing is thrown at whoever opens an odd file. */
+export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFile> {
+  if (file.size > LARGEST_FILE_BYTES)
+    return { kind: 'refused', message: `“${file.name}” is larger than five megabytes, so it is no run book.` };
+  let text: string;
+  try {
+    text = await file.text();
+  } catch {
+    return { kind: 'refused', message: `“${file.name}” could not be read from the disk.` };
+  }
+  if (/^\s*[[{]/u.test(text)) {
+    try {
+      const book = readLogbook(JSON.parse(text));
+      if (book) return { kind: 'book', book };
+    } catch (error) {
+      return {
+        kind: 'refused',
+        message: `“${file.name}” is not JSON (${error instanceof Error ? error.message : String(error)}).`,
+      };
+    }
+    return { kind: 'refused', message: `“${file.name}” is JSON, but no run book.` };
+  }
+  const named = unitsNamed(text, units);
+  const first = readPasted(text, named);
+  const kept = unitsFor(first.points, named);
+  const read = kept === named ? first : readPasted(text, kept);
+  if (read.rows.length === 0)
+    return {
+      kind: 'refused',
+      message: `“${file.name}” holds no readings: ${read.problems[0]?.message ?? 'it is empty.'}`,
+    };
+  return {
+    kind: 'log',
+    name: file.name.replace(/\.[^.]*$/u, ''),
+    log: { rows: read.rows, draft: read.left, units: kept },
+    problems: read.problems,
+  };
+}

@@ -1,0 +1,346 @@
+/** How much tube: the shortest that holds, the picture of what it depends on, what the one at hand can take, and which to buy. */
+import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
+import { DEFAULT_MARGIN, type Scenario, type TubeSize } from '../../../sim/index.ts';
+import { QuantityField } from '../../ui/QuantityField.tsx';
+import { answersPool } from '../../workers/start-pool.ts';
+import type { MapAxis } from '../../workers/map-axis.ts';
+import type { AnswersDesk } from '../parts/analysis-context.ts';
+import { createAsked } from '../../state/query.ts';
+import { RunAlarms } from '../parts/RunAlarms.tsx';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { WorkingButton } from '../working/WorkingButton.tsx';
+import { CondenserMap } from './CondenserMap.tsx';
+import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
+import { createMapSession, type MapSession } from './map-session.ts';
+import { sizeQuestion } from '../../state/size-question.ts';
+import { coilWords, condensingWords, hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
+import { createTubeSession, type TubeSession } from './tube-session.ts';
+import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { TubeTable } from './TubeTable.tsx';
+import './size.css';
+
+/** What is kept while the reader looks elsewhere. */
+let tubeSession: TubeSession | null = null;
+let mapSession: MapSession | null = null;
+let mapOf: string | null = null;
+const [margin, setMargin] = createSignal(DEFAULT_MARGIN);
+const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true });
+const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
+
+const QUIET_MS = 250;
+const LONGEST_TUBE = 100;
+
+/** What the picture depends on: neither length nor what its axis says. */
+const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
+  ...question,
+  condenser: { ...question.condenser, outletLimit_K: 308.15 },
+  cooling:
+    axis === 'flow'
+      ? { ...question.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }] }
+      : { ...question.cooling, tubDiameter_m: 1 },
+});
+
+/** To three digits, never less: what just holds must not be rounded away. */
+const roundedUp = (value: number): number => {
+  if (value === 0) return 0;
+  const step = 10 ** (Math.floor(Math.log10(value)) - 2);
+  return Number((Math.ceil(value / step) * step).toPrecision(3));
+};
+
+/** Scenarios are told apart by what they say, not by which object says it. */
+const bySaying = { equals: (a: Scenario, b: Scenario) => JSON.stringify(a) === JSON.stringify(b) };
+
+export function SizeView(props: { readonly desk: AnswersDesk }) {
+  const pool = answersPool();
+  const tubes = (tubeSession ??= createTubeSession(pool));
+  const map = (mapSession ??= createMapSession(pool));
+  const units = () => props.desk.units();
+  const scenario = createMemo(() => props.desk.result().scenario);
+  const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
+  // The first coarse picture is to be seen at once; the longer searches wait for it.
+  const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
+  const own = createAsked(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });
+  const hardest = createAsked(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), {
+    urgency: 3,
+    quiet_ms: 500,
+  });
+  const least = createAsked(pool, 'leastWater', () => (pictured() ? [scenario()] : null), {
+    urgency: 3,
+    quiet_ms: 500,
+  });
+
+  const axis = () => chosenAxis() ?? usualAxis(scenario());
+  const nothingComes = () => own.answer()?.verdict === 'no-vapour';
+  const needed = () => own.answer()?.length_m ?? null;
+  // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
+  const bounds = createMemo<MapBounds>((before) => {
+    const next = mapBounds(scenario(), axis(), needed(), before ?? null);
+    const isSame =
+      before?.axis === next.axis &&
+      before.x[0] === next.x[0] &&
+      before.x[1] === next.x[1] &&
+      before.length_m[1] === next.length_m[1];
+    return isSame ? before : next;
+  });
+  const picture = createMemo(() => pictureOf(question(), axis()), undefined, bySaying);
+  createEffect(
+    on([picture, bounds], ([still, within]) => {
+      const of = JSON.stringify([still, within]);
+      if (mapOf === of && (map.field() !== null || map.running())) return;
+      const timer = setTimeout(
+        () => {
+          mapOf = of;
+          map.start(still, within);
+        },
+        mapOf === null ? 0 : QUIET_MS,
+      );
+      onCleanup(() => clearTimeout(timer));
+    }),
+  );
+
+  const tubesOf = (size: TubeSize) => JSON.stringify([question(), margin(), size.length_m]);
+  const startTubes = () => {
+    const size = own.answer();
+    // Where nothing comes over every tube holds at any length, which tells no tube from another.
+    if (!size || size.verdict === 'no-vapour') return;
+    const hopeless = size.verdict === 'coolant-warm' ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
+    tubes.start(
+      tubesOf(size),
+      question(),
+      margin(),
+      tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless),
+    );
+  };
+  createEffect(
+    on([own.answer, own.asking], ([size, asking]) => {
+      if (size && !asking && tubes.of() !== tubesOf(size)) startTubes();
+    }),
+  );
+  onCleanup(() => {
+    tubes.stop();
+    map.stop();
+  });
+
+  const use = ({ tube, size }: TubeRow) => {
+    const length = size?.lengthWithMargin_m;
+    if (length === null || length === undefined) return;
+    const { condenser } = scenario();
+    props.desk.changeMany({
+      'condenser.insideDiameter_m': tube.insideDiameter_m,
+      'condenser.outsideDiameter_m': tube.outsideDiameter_m,
+      'condenser.material': tube.material,
+      'condenser.length_m': Number(length.toPrecision(3)),
+      ...(condenser.kind === 'coil-in-tub'
+        ? { 'condenser.coilPitch_m': Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) }
+        : {}),
+    });
+  };
+  const hasTub = () => scenario().condenser.kind === 'coil-in-tub';
+
+  return (
+    <article class="answer size-view" aria-labelledby="size-title">
+      <header class="answer-head">
+        <h2 id="size-title">How much tube?</h2>
+        <p class="answer-lead" role="status" classList={{ 'is-asking': own.asking() }}>
+          <Show when={own.answer()} fallback={own.problem() ?? 'Looking for the shortest that holds the whole run…'}>
+            {(size) => <>{sizeLead(size(), scenario(), units())}</>}
+          </Show>
+        </p>
+        <p class="answer-more">
+          <Show when={own.answer()}>
+            {(size) => (
+              <>
+                {[
+                  coilWords(size(), scenario(), units()),
+                  ownLengthWords(size(), scenario(), units()),
+                  condensingWords(scenario(), props.desk.result().summary, units()),
+                ]
+                  .filter((said) => said !== null)
+                  .join(' ')}
+              </>
+            )}
+          </Show>
+        </p>
+        <div class="size-controls">
+          <QuantityField
+            label="Distillate no warmer than"
+            value={scenario().condenser.outletLimit_K}
+            unit="K"
+            min={278.15}
+            max={363.15}
+            system={units()}
+            onCommit={(value, nudge) =>
+              props.desk.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)
+            }
+          />
+          <QuantityField
+            label="Margin on the length"
+            value={margin()}
+            unit="1"
+            hint="share"
+            min={0}
+            max={2}
+            system={units()}
+            onCommit={(value) => void setMargin(value)}
+          />
+          <QuantityField
+            label="Price of the tube"
+            value={scenario().condenser.tubePrice_m}
+            unit="1/m"
+            min={0}
+            max={1000}
+            system={units()}
+            onCommit={(value, nudge) =>
+              props.desk.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)
+            }
+          />
+        </div>
+        <div class="answer-tools">
+          <WorkingButton topic="condensing-length" scenario={scenario()} units={units()} />
+          <SaveBar
+            of="the size"
+            runName={scenario().name}
+            json={() => ({
+              scenario: scenario(),
+              margin: margin(),
+              own: own.answer(),
+              hardestBoil: hardest.answer(),
+              leastWater: least.answer(),
+            })}
+          />
+        </div>
+        <RunAlarms events={props.desk.result().events} />
+      </header>
+
+      <section class="size-map" aria-labelledby="map-title">
+        <h3 id="map-title">What it depends on</h3>
+        <p class="answer-quiet">
+          Lines of equal outlet temperature at its warmest over the whole run. Drag your still, or move it with the
+          arrow keys, and it changes on the bench too.
+          <Show when={axis() === 'flow' && !isConstant(scenario().cooling.flow_kg_s)}>
+            {' '}
+            Your tap changes during the run: the point stands at its mean, and moving it sets one flow throughout.
+          </Show>
+        </p>
+        <Show when={hasTub()}>
+          <fieldset class="choice-radios">
+            <legend class="heard">Across</legend>
+            <label class="choice-radio">
+              <input type="radio" name="map-axis" checked={axis() === 'flow'} onChange={() => setChosenAxis('flow')} />{' '}
+              against cooling-water flow
+            </label>
+            <label class="choice-radio">
+              <input
+                type="radio"
+                name="map-axis"
+                checked={axis() === 'tub-volume'}
+                onChange={() => setChosenAxis('tub-volume')}
+              />{' '}
+              against water in the tub
+            </label>
+          </fieldset>
+        </Show>
+        <CondenserMap
+          scenario={props.desk.scenario()}
+          bounds={bounds()}
+          field={map.field()}
+          units={units()}
+          theme={props.desk.theme}
+          onMove={(length_m, cooling, gesture) =>
+            props.desk.changeMany(
+              {
+                'condenser.length_m': length_m,
+                ...(bounds().axis === 'flow'
+                  ? { 'cooling.flow_kg_s': cooling.flow_kg_s }
+                  : { 'cooling.tubDiameter_m': cooling.tubDiameter_m }),
+              },
+              gesture,
+            )
+          }
+        />
+        <p class="map-state answer-quiet" role="status">
+          {map.problem() ??
+            (map.running()
+              ? map.field()?.bounds === bounds()
+                ? 'Refining the picture…'
+                : 'Working out the picture…'
+              : '')}
+        </p>
+      </section>
+
+      <section class="size-inverse" aria-labelledby="inverse-title">
+        <h3 id="inverse-title">What the one at hand can take</h3>
+        <div class="inverse">
+          <p classList={{ 'is-asking': hardest.asking() }}>
+            <Show when={hardest.answer()} fallback={hardest.problem() ?? 'Looking for the hardest boil it holds…'}>
+              {(found) => <>{hardestWords(found(), scenario(), units())}</>}
+            </Show>
+          </p>
+          <Show when={hardest.answer()?.setting}>
+            {(setting) => (
+              <button
+                type="button"
+                onClick={() =>
+                  props.desk.changeMany({
+                    'heat.control': 'schedule',
+                    'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }],
+                  })
+                }
+              >
+                Set the heat to that{scenario().heat.control === 'hold-rate' ? ', instead of holding a rate' : ''}
+              </button>
+            )}
+          </Show>
+          <p classList={{ 'is-asking': least.asking() }}>
+            <Show
+              when={!nothingComes()}
+              fallback="Nothing comes over in this run, so it says nothing of the water that a boil needs."
+            >
+              <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
+                {(found) => <>{leastWaterWords(found(), scenario(), units())}</>}
+              </Show>
+            </Show>
+          </p>
+          <Show when={!nothingComes() && (least.answer()?.flow_kg_s ?? null) !== null}>
+            <button
+              type="button"
+              onClick={() =>
+                props.desk.change('cooling.flow_kg_s', [
+                  { at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' },
+                ])
+              }
+            >
+              Set the tap to that
+            </button>
+          </Show>
+        </div>
+      </section>
+
+      <Show
+        when={!nothingComes()}
+        fallback={
+          <section class="tubes" aria-labelledby="tubes-title">
+            <h3 id="tubes-title">Which tube</h3>
+            <p class="answer-quiet">
+              Nothing comes over in this run, so any tube would do, and none can be told from another. Give it a run
+              that boils.
+            </p>
+          </section>
+        }
+      >
+        {/* Its hundred rows wait too: drawing them would take time from the first picture. */}
+        <Show when={pictured()}>
+          <TubeTable
+            session={tubes}
+            scenario={scenario()}
+            units={units()}
+            filter={filter()}
+            onFilter={setFilter}
+            onStart={startTubes}
+            onUse={use}
+          />
+        </Show>
+      </Show>
+    </article>
+  );
+}

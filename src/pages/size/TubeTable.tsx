@@ -1,0 +1,374 @@
+/** Every standard tube as this still's condenser: how much, how heavy, what it costs, and whether it goes in. */
+import { createMemo, For, Show } from 'solid-js';
+import {
+  tubes,
+  type Scenario,
+  displayUnit,
+  formatNumber,
+  formatQuantity,
+  type UnitSystem,
+} from '../../../sim/index.ts';
+import type { DataTable } from '../../charts/export/data-table.ts';
+import { Toggle } from '../../ui/Toggle.tsx';
+import { CONTROL_CAUTIONS } from '../../ui/cautions.ts';
+import { money } from '../run-length/length-words.ts';
+import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import { Progress } from '../parts/Progress.tsx';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { bendRadius, packsWords, VERDICT_WORDS } from './size-words.ts';
+import { BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import type { TubeSession } from './tube-session.ts';
+
+export interface TubeTableProps {
+  readonly session: TubeSession;
+  readonly scenario: Scenario;
+  readonly units: UnitSystem;
+  readonly filter: TubeFilter;
+  readonly onFilter: (filter: TubeFilter) => void;
+  readonly onStart: () => void;
+  /** Puts a tube with its length, margin included, on the still. */
+  readonly onUse: (row: TubeRow) => void;
+}
+
+const missing = '–';
+
+export function TubeTable(props: TubeTableProps) {
+  const isCoil = () => props.scenario.condenser.kind === 'coil-in-tub';
+  // A row stays the same object until its own size comes, so that who stands in it with the keyboard keeps standing there.
+  const rows = createMemo<readonly TubeRow[]>((before) => {
+    const sizes = props.session.sizes();
+    return tubes.map((tube, place) => {
+      const size = sizes.get(tube.id) ?? null;
+      const row = before?.[place];
+      return row?.size === size ? row : { tube, size };
+    });
+  });
+  const size = (value: number | null | undefined) =>
+    formatQuantity(value, 'm', props.units, { hint: 'size', bare: true });
+  const bore = (value: number) => formatQuantity(value, 'm', props.units, { hint: 'bore', bare: true });
+  const unit = (si: string, hint: string) => displayUnit(si, props.units, hint).label;
+  const mass = () => displayUnit('kg', props.units, 'mass');
+  const isOwn = ({ tube }: TubeRow) => {
+    const { insideDiameter_m, outsideDiameter_m, material } = props.scenario.condenser;
+    return (
+      tube.material === material &&
+      Math.abs(tube.insideDiameter_m - insideDiameter_m) < 1e-6 &&
+      Math.abs(tube.outsideDiameter_m - outsideDiameter_m) < 1e-6
+    );
+  };
+  // One's own tube stays for comparison, even where it is not one to buy.
+  const shown = createMemo(() =>
+    rows().filter(
+      (row) => wanted(row, props.filter) || (isOwn(row) && wanted(row, { ...props.filter, onlyGood: false })),
+    ),
+  );
+  const length = ({ size: found }: TubeRow) => {
+    if (!found) return '…';
+    return found.lengthWithMargin_m === null
+      ? VERDICT_WORDS[found.verdict]
+      : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
+  };
+  const price = ({ size: found }: TubeRow) =>
+    found?.price === null || found?.price === undefined ? null : found.price * props.scenario.condenser.tubePrice_m;
+
+  const noneLeft = () =>
+    props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
+      ? `No tube of these choices holds the whole run${isCoil() ? ' and goes into the tub' : ''}. Untick “only what holds and goes in” to see what stands in the way of each; a gentler boil, more or colder water, or warmer distillate leave more to choose from.`
+      : 'No tube is left by these choices.';
+
+  const coilColumns = (): readonly TableColumn<TubeRow>[] => [
+    {
+      id: 'turns',
+      title: 'Turns',
+      cell: ({ size: found }) =>
+        found?.turns === null || found?.turns === undefined ? missing : formatNumber(found.turns, 1),
+      sortBy: ({ size: found }) => found?.turns ?? null,
+    },
+    {
+      id: 'height',
+      title: 'Coil height',
+      unit: unit('m', 'size'),
+      cell: ({ size: found }) => size(found?.coilHeight_m),
+      sortBy: ({ size: found }) => found?.coilHeight_m ?? null,
+    },
+    {
+      id: 'fits',
+      title: 'In the tub',
+      isWords: true,
+      cell: (row) =>
+        row.size?.fitsTub === true ? (
+          'fits'
+        ) : row.size?.fitsTub === false ? (
+          <span class="is-bad">too tall</span>
+        ) : (
+          missing
+        ),
+      sortBy: ({ size: found }) =>
+        found?.fitsTub === null || found?.fitsTub === undefined ? null : found.fitsTub ? 0 : 1,
+    },
+    {
+      id: 'bend',
+      title: 'Bends to',
+      unit: unit('m', 'size'),
+      isWords: true,
+      cell: (row) => (
+        <>
+          {size(bendRadius(row))}{' '}
+          <span
+            classList={{ 'answer-quiet': row.size?.bend !== 'too tight', 'is-bad': row.size?.bend === 'too tight' }}
+          >
+            {row.size?.bend ?? ''}
+          </span>
+        </>
+      ),
+      sortBy: bendRadius,
+    },
+  ];
+  const columns = createMemo<readonly TableColumn<TubeRow>[]>(() => [
+    {
+      id: 'name',
+      title: 'Tube',
+      isWords: true,
+      cell: (row) => (
+        <>
+          <span class="tube-name">{row.tube.name}</span>
+          <span class="tube-standard">
+            {row.tube.standard}
+            {isOwn(row) ? ', yours' : ''}
+          </span>
+        </>
+      ),
+      sortBy: ({ tube }) => tube.name,
+    },
+    {
+      id: 'bore',
+      title: 'Bore',
+      unit: unit('m', 'bore'),
+      cell: ({ tube }) => bore(tube.insideDiameter_m),
+      sortBy: ({ tube }) => tube.insideDiameter_m,
+    },
+    {
+      id: 'length',
+      title: 'Length',
+      unit: unit('m', 'run'),
+      cell: length,
+      sortBy: ({ size: found }) => found?.lengthWithMargin_m ?? null,
+    },
+    ...(isCoil() ? coilColumns() : []),
+    {
+      id: 'mass',
+      title: 'Metal',
+      unit: mass().label,
+      cell: ({ size: found }) => formatNumber(mass().fromSI(found?.mass_kg ?? Number.NaN), 2),
+      sortBy: ({ size: found }) => found?.mass_kg ?? null,
+    },
+    {
+      id: 'drop',
+      title: 'Pressure drop',
+      unit: 'Pa',
+      cell: ({ size: found }) =>
+        found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0),
+      sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null,
+    },
+    {
+      id: 'price',
+      title: 'Price',
+      unit: `at ${formatQuantity(props.scenario.condenser.tubePrice_m, '1/m', props.units, { decimals: 2 })}`,
+      cell: (row) => {
+        const amount = price(row);
+        return amount === null ? missing : money(amount);
+      },
+      sortBy: price,
+    },
+    {
+      id: 'packs',
+      title: 'To buy',
+      isWords: true,
+      cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing),
+      sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null),
+    },
+    {
+      id: 'use',
+      title: 'Choose',
+      cell: (row) => (
+        <Show when={row.size !== null && row.size.lengthWithMargin_m !== null}>
+          <button type="button" class="word" onClick={() => props.onUse(row)}>
+            Use it<span class="heard"> {row.tube.name}</span>
+          </button>
+        </Show>
+      ),
+    },
+  ]);
+
+  const table = (): DataTable => {
+    const all = shown();
+    const numbers = (read: (row: TubeRow) => number | null | undefined) => all.map((row) => read(row) ?? Number.NaN);
+    return {
+      caption: 'Tubes',
+      rows: all.length,
+      columns: [
+        { title: 'Tube', unit: '', says: '', decimals: 0, values: all.map(({ tube }) => tube.name) },
+        { title: 'Standard', unit: '', says: '', decimals: 0, values: all.map(({ tube }) => tube.standard) },
+        {
+          title: 'Bore',
+          unit: 'mm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ tube }) => tube.insideDiameter_m * 1000),
+        },
+        {
+          title: 'Outside',
+          unit: 'mm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ tube }) => tube.outsideDiameter_m * 1000),
+        },
+        {
+          title: 'Verdict',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ size: found }) => (found ? VERDICT_WORDS[found.verdict] : 'not tried')),
+        },
+        {
+          title: 'Shortest length',
+          unit: 'm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ size: found }) => found?.length_m),
+        },
+        {
+          title: 'Length with margin',
+          unit: 'm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ size: found }) => found?.lengthWithMargin_m),
+        },
+        { title: 'Turns', unit: '', says: '', decimals: 1, values: numbers(({ size: found }) => found?.turns) },
+        {
+          title: 'Coil height',
+          unit: 'm',
+          says: '',
+          decimals: 3,
+          values: numbers(({ size: found }) => found?.coilHeight_m),
+        },
+        {
+          title: 'Fits the tub',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ size: found }) =>
+            found?.fitsTub === true ? 'yes' : found?.fitsTub === false ? 'no' : '',
+          ),
+        },
+        {
+          title: 'Smallest bend radius',
+          unit: 'mm',
+          says: '',
+          decimals: 0,
+          values: numbers((row) => {
+            const radius = bendRadius(row);
+            return radius === null ? null : radius * 1000;
+          }),
+        },
+        { title: 'Bending', unit: '', says: '', decimals: 0, values: all.map(({ size: found }) => found?.bend ?? '') },
+        { title: 'Metal', unit: 'kg', says: '', decimals: 3, values: numbers(({ size: found }) => found?.mass_kg) },
+        {
+          title: 'Pressure drop',
+          unit: 'Pa',
+          says: '',
+          decimals: 0,
+          values: numbers(({ size: found }) => found?.peakDrop_Pa),
+        },
+        { title: 'Price', unit: '', says: '', decimals: 2, values: numbers(price) },
+        {
+          title: 'To buy',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ size: found }) => (found ? packsWords(found, 'metric') : '')),
+        },
+      ],
+    };
+  };
+
+  return (
+    <section class="tubes" aria-labelledby="tubes-title">
+      <h3 id="tubes-title">Which tube</h3>
+      <p class="answer-quiet">
+        Each with the length that holds, margin included, all at your one price by length; whole packs cost more.
+        {isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
+      </p>
+      <div class="tubes-controls">
+        <label class="answer-choice">
+          <span>Standard</span>
+          <select onChange={(event) => props.onFilter({ ...props.filter, standard: event.currentTarget.value })}>
+            <option value="" selected={props.filter.standard === ''}>
+              all standards
+            </option>
+            <For each={standards}>
+              {(standard) => (
+                <option value={standard} selected={standard === props.filter.standard}>
+                  {standard}
+                </option>
+              )}
+            </For>
+          </select>
+        </label>
+        <label class="answer-choice">
+          <span>Bore</span>
+          <select
+            onChange={(event) =>
+              props.onFilter({ ...props.filter, bore: BORES[event.currentTarget.selectedIndex]?.id ?? 'any' })
+            }
+          >
+            <For each={BORES}>
+              {({ id, from_m, to_m }) => (
+                <option value={id} selected={id === props.filter.bore}>
+                  {boreWords(from_m, to_m, props.units)}
+                </option>
+              )}
+            </For>
+          </select>
+        </label>
+        <Toggle on={props.filter.onlyGood} onChange={(onlyGood) => props.onFilter({ ...props.filter, onlyGood })}>
+          only what holds and goes in
+        </Toggle>
+        <Show when={props.session.total() > 0}>
+          <Progress
+            words="tubes tried"
+            done={props.session.sizes().size}
+            of={props.session.total()}
+            running={props.session.running()}
+            onCancel={() => props.session.stop()}
+          />
+        </Show>
+        <Show when={!props.session.running() && props.session.sizes().size < tubes.length}>
+          <button type="button" onClick={() => props.onStart()}>
+            Try every tube
+          </button>
+        </Show>
+      </div>
+      <Show when={props.session.problem()}>
+        {(told) => (
+          <p class="answer-problem" role="alert">
+            The tubes could not all be tried: {told()}
+          </p>
+        )}
+      </Show>
+      <Show when={shown().length > 0} fallback={<p class="answer-quiet">{noneLeft()}</p>}>
+        <AnswerTable
+          class="tube-table"
+          caption="Standard tubes as the condenser of this still"
+          columns={columns()}
+          rows={shown()}
+          rowClass={(row) =>
+            `${isOwn(row) ? 'is-own' : ''} ${row.size === null ? 'is-untried' : ''} ${row.size !== null && !isGood(row) ? 'is-out' : ''}`
+          }
+          firstSort={{ id: 'length', down: false }}
+        />
+      </Show>
+      <SaveBar of="the tubes" runName={props.scenario.name} table={table} json={() => shown()} />
+    </section>
+  );
+}

@@ -1,0 +1,161 @@
+/** The grid behind the picture of a condenser: what its axes span, which points are reckoned when, and the field they give. */
+import { scaleLinear } from 'd3-scale';
+import { turnLength, type Scenario } from '../../../sim/index.ts';
+import type { MapNode, OutletReading } from '../../workers/condenser-map.ts';
+import { tubVolumeOf, type MapAxis } from '../../workers/map-axis.ts';
+
+/** Points along each side of the finest grid, and how many are skipped at each stage: coarse first, then the rest. */
+export const FINEST = 17;
+export const STRIDES = [4, 2, 1] as const;
+
+export interface MapBounds {
+  readonly axis: MapAxis;
+  readonly x: readonly [low: number, high: number];
+  readonly length_m: readonly [low: number, high: number];
+}
+
+/** Cooling-water flow of a schedule as one number: its mean over the run, each setting for as long as it stands. */
+export function meanFlow({ cooling, run }: Pick<Scenario, 'cooling' | 'run'>): number {
+  const knots = cooling.flow_kg_s;
+  return (
+    knots.reduce((sum, { at_s, value }, place) => {
+      const until = Math.min(run.duration_s, knots[place + 1]?.at_s ?? run.duration_s);
+      return sum + value * Math.max(0, until - at_s);
+    }, 0) / run.duration_s
+  );
+}
+
+export const isConstant = (schedule: Scenario['cooling']['flow_kg_s']): boolean =>
+  schedule.every(({ value }) => value === schedule[0]?.value);
+
+/** A tub without running water is looked at by its volume, all else by its flow. */
+export const usualAxis = ({ condenser, cooling }: Scenario): MapAxis =>
+  condenser.kind === 'coil-in-tub' && cooling.flow_kg_s.every(({ value }) => value === 0) ? 'tub-volume' : 'flow';
+
+/** Where the scenario itself stands on the horizontal axis. */
+export const ownX = (scenario: Scenario, axis: MapAxis): number =>
+  axis === 'flow' ? meanFlow(scenario) : tubVolumeOf(scenario);
+
+const LEAST_FLOW_SPAN = 0.004;
+/** A point nearer to the ends than these parts of the axis asks for another axis. */
+const TOO_FAR = 0.88;
+const TOO_NEAR = 0.12;
+const ROOM = 2;
+
+const roundUp = (value: number): number => scaleLinear().domain([0, value]).nice(5).domain()[1] ?? value;
+
+/** Axis that spans a value with room to either side; the earlier one stays while it still serves. */
+function spanOf(value: number, least: number, earlier: number | undefined): number {
+  if (earlier !== undefined && value <= TOO_FAR * earlier && (value >= TOO_NEAR * earlier || earlier <= least))
+    return earlier;
+  return roundUp(Math.max(least, ROOM * value));
+}
+
+/** @param needed_m length that would hold, where it is known, so that the picture shows it */
+export function mapBounds(
+  scenario: Scenario,
+  axis: MapAxis,
+  needed_m: number | null,
+  earlier: MapBounds | null,
+): MapBounds {
+  const before = earlier?.axis === axis ? earlier : null;
+  const wanted = Math.max(scenario.condenser.length_m, needed_m === null ? 0 : needed_m * 1.1);
+  const length = Math.min(100, spanOf(wanted, 0.5, before?.length_m[1]));
+  const least = axis === 'flow' ? LEAST_FLOW_SPAN : leastTubVolume(scenario) * ROOM;
+  const high = spanOf(ownX(scenario, axis), least, before?.x[1]);
+  const low = axis === 'flow' ? (scenario.condenser.kind === 'coil-in-tub' ? 0 : high / 20) : leastTubVolume(scenario);
+  return { axis, x: [low, high], length_m: [length / 20, length] };
+}
+
+/** The tub must go round the coil. */
+function leastTubVolume({ condenser, cooling }: Scenario): number {
+  const diameter = condenser.coilDiameter_m + 2 * condenser.outsideDiameter_m;
+  return (Math.PI / 4) * diameter ** 2 * cooling.tubHeight_m * cooling.tubFill;
+}
+
+/** Longest coil that goes under water in the tub, m; `null` for a condenser without a tub. */
+export function longestCoil({ condenser, cooling }: Pick<Scenario, 'condenser' | 'cooling'>): number | null {
+  if (condenser.kind !== 'coil-in-tub') return null;
+  const { coilDiameter_m, coilPitch_m, coilTopDepth_m, outsideDiameter_m } = condenser;
+  const turns = (cooling.tubHeight_m - coilTopDepth_m - outsideDiameter_m) / coilPitch_m;
+  return Math.max(0, turns) * turnLength(coilDiameter_m, coilPitch_m);
+}
+
+/** What the failing part of a field fails by, in words. */
+export function failureWords({ readings }: Pick<MapField, 'readings'>): string {
+  const failing = [...readings.values()].filter(({ fails }) => fails);
+  const pressed = failing.filter(({ pressure }) => pressure).length;
+  if (pressed === 0) return 'vapour escapes';
+  return pressed === failing.length ? 'pressure lifts the lid' : 'vapour escapes or lifts the lid';
+}
+
+/** A point of the grid; column and row from the lower left. */
+export function nodeAt({ x, length_m }: MapBounds, column: number, row: number): MapNode {
+  const along = ([low, high]: readonly [number, number], place: number) => low + ((high - low) * place) / (FINEST - 1);
+  return { x: along(x, column), length_m: along(length_m, row) };
+}
+
+/** What is known of the grid: by `row * FINEST + column`. */
+export interface MapField {
+  readonly bounds: MapBounds;
+  /** Points skipped between two that are known. */
+  readonly stride: number;
+  readonly readings: ReadonlyMap<number, OutletReading>;
+  /** By column: the shortest length found to let no vapour out; `null` where none does, or all do. */
+  readonly edges: ReadonlyMap<number, number>;
+}
+
+export const placeOf = (column: number, row: number): number => row * FINEST + column;
+
+/** Places of a stage that no earlier stage has. */
+export function placesOf(
+  stride: number,
+  known: ReadonlyMap<number, OutletReading>,
+): readonly (readonly [column: number, row: number])[] {
+  const places: (readonly [number, number])[] = [];
+  for (let row = 0; row < FINEST; row += stride) {
+    for (let column = 0; column < FINEST; column += stride) {
+      if (!known.has(placeOf(column, row))) places.push([column, row]);
+    }
+  }
+  return places;
+}
+
+/** Columns at which vapour escapes below some length, with the lengths between which that changes. */
+export function changesOf({
+  bounds,
+  readings,
+  stride,
+}: MapField): readonly { readonly column: number; readonly fails_m: number; readonly holds_m: number }[] {
+  const changes: { column: number; fails_m: number; holds_m: number }[] = [];
+  for (let column = 0; column < FINEST; column += stride) {
+    for (let row = FINEST - 1 - stride; row >= 0; row -= stride) {
+      const below = readings.get(placeOf(column, row));
+      const above = readings.get(placeOf(column, row + stride));
+      if (below?.fails === true && above?.fails === false) {
+        changes.push({
+          column,
+          fails_m: nodeAt(bounds, column, row).length_m,
+          holds_m: nodeAt(bounds, column, row + stride).length_m,
+        });
+        break;
+      }
+    }
+  }
+  return changes;
+}
+
+/** The line under which vapour escapes: one length a known column, the top where every length fails, the bottom where none does. */
+export function escapeLine(field: MapField): readonly (readonly [x: number, length_m: number])[] {
+  const { bounds, readings, stride, edges } = field;
+  const changes = new Map(changesOf(field).map((change) => [change.column, change]));
+  const line: (readonly [number, number])[] = [];
+  for (let column = 0; column < FINEST; column += stride) {
+    const change = changes.get(column);
+    const highest = readings.get(placeOf(column, FINEST - 1));
+    const bare = highest?.fails === true ? bounds.length_m[1] : 0;
+    const between = change ? (change.fails_m + change.holds_m) / 2 : bare;
+    line.push([nodeAt(bounds, column, 0).x, edges.get(column) ?? between]);
+  }
+  return line;
+}

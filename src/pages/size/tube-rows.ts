@@ -1,0 +1,61 @@
+/** Rows of the table of tubes: the library's row, what was found for it, and which rows the reader wants to see. */
+import { tubes, type Tube, type TubeSize, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+
+export interface TubeRow {
+  readonly tube: Tube;
+  /** `null` until it has been tried. */
+  readonly size: TubeSize | null;
+}
+
+export const BORES = [
+  { id: 'any', from_m: 0, to_m: Infinity },
+  { id: 'narrow', from_m: 0, to_m: 0.008 },
+  { id: 'usual', from_m: 0.008, to_m: 0.014 },
+  { id: 'wide', from_m: 0.014, to_m: 0.02 },
+  { id: 'widest', from_m: 0.02, to_m: Infinity },
+] as const;
+
+/** A range of bores as a choice. */
+export function boreWords(from_m: number, to_m: number, units: UnitSystem): string {
+  const bore = (value: number) => formatQuantity(value, 'm', units, { hint: 'bore', decimals: units === 'us' ? 2 : 0 });
+  if (from_m === 0) return to_m === Infinity ? 'any bore' : `up to ${bore(to_m)}`;
+  return to_m === Infinity ? `over ${bore(from_m)}` : `${bore(from_m)} to ${bore(to_m)}`;
+}
+
+export type BoreId = (typeof BORES)[number]['id'];
+
+export interface TubeFilter {
+  /** Name of a standard; empty for all. */
+  readonly standard: string;
+  readonly bore: BoreId;
+  /** Only what holds, goes into the tub and can be bent. */
+  readonly onlyGood: boolean;
+}
+
+export const standards: readonly string[] = [...new Set(tubes.map(({ standard }) => standard))];
+
+const boreFits = ({ insideDiameter_m }: Tube, bore: BoreId): boolean => {
+  const range = BORES.find(({ id }) => id === bore);
+  return range !== undefined && insideDiameter_m >= range.from_m && insideDiameter_m < range.to_m;
+};
+
+/** Whether a tube is one to buy for this still; what has not been tried may be. */
+export const isGood = ({ size }: TubeRow): boolean =>
+  size === null || (size.length_m !== null && size.fitsTub !== false && size.bendOk !== false);
+
+export const wanted = (row: TubeRow, { standard, bore, onlyGood }: TubeFilter): boolean =>
+  (standard === '' || row.tube.standard === standard) && boreFits(row.tube, bore) && (!onlyGood || isGood(row));
+
+/** Those that the reader looks at first, each with the length to try first: lengths go roughly with the outside. */
+export function tubesInOrder(
+  filter: TubeFilter,
+  own: TubeSize,
+  canCoilOnly: boolean,
+  hopeless_m: number,
+): readonly { readonly id: string; readonly start_m: number }[] {
+  const rank = (tube: Tube): number =>
+    (wanted({ tube, size: null }, filter) ? 0 : 2) + (canCoilOnly && !tube.coilable ? 1 : 0);
+  const start = (tube: Tube): number =>
+    own.length_m === null ? hopeless_m : 1.25 * own.length_m * (own.outsideDiameter_m / tube.outsideDiameter_m);
+  return [...tubes].sort((a, b) => rank(a) - rank(b)).map((tube) => ({ id: tube.id, start_m: start(tube) }));
+}

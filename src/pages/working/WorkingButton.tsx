@@ -1,0 +1,48 @@
+/** Opens the working of a headline number. The sheet, its typesetting and its worker are fetched when first opened. */
+import { createSignal, lazy, Show, Suspense } from 'solid-js';
+import type { Scenario, WorkingId, UnitSystem } from '../../../sim/index.ts';
+
+const WorkingDialog = lazy(async () => ({ default: (await import('./WorkingDialog.tsx')).WorkingDialog }));
+
+export interface WorkingButtonProps {
+  /** The number whose working is shown first. */
+  readonly topic: WorkingId;
+  /** The scenario that was run, not one that is ahead of its run. */
+  readonly scenario: Scenario;
+  readonly units: UnitSystem;
+  /** Instead of `Show the working`. */
+  readonly words?: string;
+  /** What it is the working of, for a reader who hears the button alone. */
+  readonly of?: string;
+}
+
+export function WorkingButton(props: WorkingButtonProps) {
+  const [wanted, setWanted] = createSignal(false);
+  const [open, setOpen] = createSignal(false);
+  return (
+    <>
+      <button
+        type="button"
+        class="word"
+        onClick={() => {
+          setWanted(true);
+          setOpen(true);
+        }}
+      >
+        {props.words ?? 'Show the working'}
+        <Show when={props.of}>{(of) => <span class="heard"> of {of()}</span>}</Show>
+      </button>
+      <Show when={wanted()}>
+        <Suspense>
+          <WorkingDialog
+            open={open()}
+            topic={props.topic}
+            scenario={props.scenario}
+            units={props.units}
+            onClose={() => setOpen(false)}
+          />
+        </Suspense>
+      </Show>
+    </>
+  );
+}

@@ -1,0 +1,136 @@
+/** The working of a run's headline numbers, one sheet at a time. */
+import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
+import {
+  type Scenario,
+  type WorkingId,
+  type WorkingSheet,
+  formatDuration,
+  formatQuantity,
+  type UnitSystem,
+} from '../../../sim/index.ts';
+import { saveText, fileName } from '../../charts/export/save-file.ts';
+import { Dialog } from '../../ui/Dialog.tsx';
+import { answersPool } from '../../workers/start-pool.ts';
+import { createAsked } from '../../state/query.ts';
+import { WorkingStepView } from './WorkingStepView.tsx';
+import { plainNumber, unitWords } from './working-words.ts';
+import '../analysis.css';
+import './working.css';
+
+export interface WorkingDialogProps {
+  readonly open: boolean;
+  readonly topic: WorkingId;
+  readonly scenario: Scenario;
+  readonly units: UnitSystem;
+  readonly onClose: () => void;
+}
+
+/** The model and the working agree to rounding where they differ by less than this share. */
+const SAME = 1e-6;
+
+/** Lengths of tube are said in metres, whatever their size. */
+const HINTS: Readonly<Record<string, string>> = { 'condensing-length': 'run' };
+
+function resultWords({ id, result: { value, unit } }: WorkingSheet, units: UnitSystem): string {
+  if (unit === '1') return plainNumber(value);
+  if (unit === 's') return formatDuration(value);
+  const hint = HINTS[id];
+  return formatQuantity(value, unit, units, hint === undefined ? { significant: 3 } : { hint });
+}
+
+export function WorkingDialog(props: WorkingDialogProps) {
+  const asked = createAsked(answersPool(), 'working', () => (props.open ? [props.scenario, null] : null), {
+    urgency: 0,
+    quiet_ms: 0,
+  });
+  const [chosen, setChosen] = createSignal<string>('');
+  createEffect(
+    on(
+      () => [props.open, props.topic] as const,
+      ([open, topic]) => {
+        if (open) setChosen(topic);
+      },
+    ),
+  );
+  const sheet = createMemo(() => asked.answer()?.find(({ id }) => id === chosen()) ?? null);
+  const missing = () => asked.answer() !== null && sheet() === null;
+  const save = () => {
+    const found = sheet();
+    if (found)
+      saveText(
+        `${JSON.stringify(found, null, 2)}\n`,
+        'application/json',
+        fileName(props.scenario.name, `working ${found.title}`, 'json'),
+      );
+  };
+
+  return (
+    <Dialog open={props.open} title="The working" onClose={() => props.onClose()}>
+      <div class="working-head">
+        <Show when={asked.answer()}>
+          {(sheets) => (
+            <label class="answer-choice">
+              <span>Number</span>
+              <select onChange={(event) => setChosen(event.currentTarget.value)}>
+                <Show when={missing()}>
+                  <option value="" selected>
+                    choose one
+                  </option>
+                </Show>
+                <For each={sheets()}>
+                  {({ id, title }) => (
+                    <option value={id} selected={id === chosen()}>
+                      {title}
+                    </option>
+                  )}
+                </For>
+              </select>
+            </label>
+          )}
+        </Show>
+        <Show when={sheet()}>
+          <button type="button" class="word" onClick={save}>
+            Save JSON<span class="heard"> of this working</span>
+          </button>
+        </Show>
+      </div>
+      <div class="working-scroll" tabindex="0" role="region" aria-label="Working">
+        <Show
+          when={sheet()}
+          fallback={
+            <p class="answer-quiet">
+              {asked.problem() ??
+                (missing()
+                  ? 'This run never got so far, so there is nothing to show for this number.'
+                  : 'Working it out…')}
+            </p>
+          }
+        >
+          {(found) => (
+            <>
+              <p class="working-result">
+                {found().title}: <strong>{resultWords(found(), props.units)}</strong>
+              </p>
+              <p class="answer-quiet">
+                {found().says}
+                <Show when={found().time_s}>
+                  {(time_s) => <> Shown at {formatDuration(time_s(), { short: true })}.</>}
+                </Show>
+              </p>
+              <For each={found().steps}>
+                {(step, place) => <WorkingStepView step={step} number={place() + 1} units={props.units} />}
+              </For>
+              <p class="working-agrees">
+                The run itself has {plainNumber(found().ofRun.value)} {unitWords(found().result.unit)} (
+                {found().ofRun.from})
+                {Math.abs(found().ofRun.value - found().result.value) <= SAME * Math.abs(found().result.value)
+                  ? ', the same number.'
+                  : '.'}
+              </p>
+            </>
+          )}
+        </Show>
+      </div>
+    </Dialog>
+  );
+}

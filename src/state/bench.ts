@@ -1,0 +1,328 @@
+/** The bench's whole state: the scenario on it, its run, the playhead, and how the reader wants to see them. */
+import {
+  batch,
+  createContext,
+  createMemo,
+  createSignal,
+  onCleanup,
+  untrack,
+  useContext,
+  type Accessor,
+} from 'solid-js';
+import type { Problem, RunEvent, RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
+import type { RunClient } from '../workers/run-client.ts';
+import { valueAtPath, withValueAtPath } from './field-path.ts';
+import { createHistory } from './history.ts';
+import { sizeQuestion } from './size-question.ts';
+import type { LengthThatHolds } from './verdict-sentences.ts';
+import { createPlayback, type Clock, type Playback } from './playback.ts';
+import type { Paper } from './print.ts';
+import type { SavedBench, Theme } from './storage.ts';
+
+export interface Bench extends Omit<Playback, 'load'> {
+  readonly scenario: Accessor<Scenario>;
+  /** The last run that went through; its `scenario` is the one it was run for. */
+  readonly result: Accessor<RunResult>;
+  /** The run before the last change, to compare with; null where there was none. */
+  readonly runBefore: Accessor<RunResult | null>;
+  readonly running: Accessor<boolean>;
+  /** What is wrong with the scenario as it stands; empty while it runs. */
+  readonly problems: Accessor<readonly Problem[]>;
+  /** Why the run shown is older than the scenario, in words; null while it is not. */
+  readonly staleBecause: Accessor<string | null>;
+  readonly stale: Accessor<boolean>;
+  /** Where vapour escapes: the condenser length that would hold, once it has been found. */
+  readonly holds: Accessor<LengthThatHolds | null>;
+  readonly end_s: Accessor<number>;
+  /** Where the time axis of everything on the bench ends: a run may break off before its planned end. */
+  readonly axisEnd_s: Accessor<number>;
+  readonly nextEvent: Accessor<RunEvent | null>;
+  readonly previousEvent: Accessor<RunEvent | null>;
+  /** Changes one field; changes that share a `gesture` are undone together. */
+  change(path: string, value: unknown, gesture?: string): void;
+  changeMany(values: Readonly<Record<string, unknown>>, gesture?: string): void;
+  undo(): void;
+  redo(): void;
+  readonly canUndo: Accessor<boolean>;
+  readonly canRedo: Accessor<boolean>;
+  /** Puts another scenario on the bench, once it has run; resolves with what is wrong with it, in words, or null. */
+  load(scenario: unknown, time_s?: number): Promise<string | null>;
+  readonly selected: Accessor<ScenarioPart | null>;
+  select(part: ScenarioPart | null): void;
+  readonly units: Accessor<UnitSystem>;
+  setUnits(units: UnitSystem): void;
+  readonly theme: Accessor<Theme>;
+  setTheme(theme: Theme): void;
+  /** The theme that is shown: paper is always light. */
+  readonly shownTheme: Accessor<Theme>;
+  readonly paper: Paper;
+  readonly foldedCharts: Accessor<readonly string[]>;
+  setFoldedCharts(ids: readonly string[]): void;
+  readonly hintsDismissed: Accessor<boolean>;
+  dismissHints(): void;
+  readonly keysOn: Accessor<boolean>;
+  setKeysOn(on: boolean): void;
+  /** The scenario as it was put on the bench, before any change. */
+  readonly loaded: Accessor<Scenario>;
+  /** What is worth keeping between visits. */
+  readonly snapshot: Accessor<SavedBench>;
+}
+
+export interface BenchParts {
+  readonly paper: Paper;
+  readonly client: RunClient;
+  /** Looks for the condenser length that would hold; resolves with `null` when given up. */
+  lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null>;
+  readonly clock: Clock;
+  readonly first: RunResult;
+  /** Whether `first` is a quick look, so that the full run is still to come. */
+  readonly firstIsQuick: boolean;
+  readonly saved: Omit<SavedBench, 'scenario'>;
+}
+
+const problemsInWords = (problems: readonly Problem[]): string =>
+  problems
+    .slice(0, 3)
+    .map(({ message }) => message)
+    .join(' ');
+
+/** How long nothing must have changed before a longer search begins. */
+const QUIET_BEFORE_SEARCH_MS = 500;
+
+/** How long a hand must rest before what it set is run in full. */
+const QUIET_BEFORE_FULL_RUN_MS = 250;
+
+/** Two events closer than this count as one stop of the playhead. */
+const SAME_MOMENT_S = 0.5;
+
+export function createBench(parts: BenchParts): Bench {
+  const { paper } = parts;
+  const history = createHistory(parts.first.scenario);
+  const [result, setResult] = createSignal(parts.first, { equals: false });
+  const [runBefore, setRunBefore] = createSignal<RunResult | null>(null);
+  let lastGesture: string | undefined;
+  const [asked, setAsked] = createSignal<Scenario>(parts.first.scenario);
+  const [answered, setAnswered] = createSignal<Scenario | null>(parts.first.scenario);
+  const [problems, setProblems] = createSignal<readonly Problem[]>([]);
+  const [broken, setBroken] = createSignal<string | null>(null);
+  const [selected, select] = createSignal<ScenarioPart | null>(null);
+  const [units, setUnits] = createSignal(parts.saved.units);
+  const [theme, setTheme] = createSignal(parts.saved.theme);
+  const [foldedCharts, setFoldedCharts] = createSignal(parts.saved.foldedCharts);
+  const [keysOn, setKeysOn] = createSignal(parts.saved.keysOn);
+  const [loaded, setLoaded] = createSignal<Scenario>(parts.first.scenario);
+  const [hintsDismissed, setHintsDismissed] = createSignal(parts.saved.hintsDismissed);
+
+  const scenario = history.present;
+  const end_s = createMemo(() => result().summary.end_s);
+  const axisEnd_s = createMemo(() => Math.max(scenario().run.duration_s, end_s(), runBefore()?.summary.end_s ?? 0));
+  const playback = createPlayback(() => end_s(), parts.clock, parts.saved.speed);
+  playback.load(parts.saved.time_s);
+
+  const running = createMemo(() => asked() !== answered());
+  const staleBecause = createMemo(() => {
+    if (problems().length > 0) return problemsInWords(problems());
+    return broken();
+  });
+
+  const [holds, setHolds] = createSignal<LengthThatHolds | null>(null);
+  let search: ReturnType<typeof setTimeout> | undefined;
+  let doubt = new AbortController();
+  let searchedFor = '';
+  /** What was found holds for any own length of the same still, and for no other still. */
+  const forgetLength = (question: string) => {
+    clearTimeout(search);
+    doubt.abort();
+    if (question !== searchedFor) setHolds(null);
+  };
+  /** Once the bench has been quiet for a moment after a run that leaks, looks for the length that would not. */
+  const lookForLength = ({ scenario: ran, events }: RunResult) => {
+    const question = JSON.stringify(sizeQuestion(ran));
+    forgetLength(question);
+    if (untrack(holds) || !events.some(({ kind }) => kind === 'vapour-escapes')) return;
+    doubt = new AbortController();
+    const { signal } = doubt;
+    search = setTimeout(() => {
+      void parts.lengthThatHolds(ran, signal).then((found) => {
+        if (signal.aborted) return;
+        searchedFor = question;
+        setHolds(found);
+      });
+    }, QUIET_BEFORE_SEARCH_MS);
+  };
+  onCleanup(() => {
+    clearTimeout(search);
+    doubt.abort();
+  });
+
+  const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
+    batch(() => {
+      setAnswered(() => which);
+      setProblems(answer.problems ?? []);
+      setBroken(answer.broken ?? null);
+      const ran = answer.result;
+      if (!ran) return;
+      setResult(() => ran);
+      lookForLength(ran);
+    });
+
+  let rest: ReturnType<typeof setTimeout> | undefined;
+  onCleanup(() => clearTimeout(rest));
+
+  const runInFull = (wish: Scenario) =>
+    void parts.client.run(wish).then((reply) => {
+      if (reply.kind === 'ran') settle(wish, { result: reply.result });
+      else if (reply.kind === 'invalid') settle(wish, { problems: reply.problems });
+      else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
+    });
+
+  const runInFullSoon = (wish: Scenario, delay_ms: number) => {
+    rest = setTimeout(() => runInFull(wish), delay_ms);
+  };
+  const showQuickLook = (quick: RunResult) =>
+    batch(() => {
+      setProblems([]);
+      setBroken(null);
+      setResult(() => quick);
+    });
+
+  const rerun = () => {
+    const wish = scenario();
+    setAsked(() => wish);
+    clearTimeout(rest);
+    forgetLength(JSON.stringify(sizeQuestion(wish)));
+    void parts.client.run(wish, 'quick').then((reply) => {
+      if (reply.kind === 'superseded') return;
+      if (reply.kind === 'invalid') return settle(wish, { problems: reply.problems });
+      if (reply.kind === 'ran' && reply.care === 'full') return settle(wish, { result: reply.result });
+      if (reply.kind === 'ran') showQuickLook(reply.result);
+      if (untrack(asked) === wish) runInFullSoon(wish, reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
+    });
+  };
+
+  const apply = (next: Scenario, gesture?: string) => {
+    if (next === scenario()) return;
+    if (gesture === undefined || gesture !== lastGesture) setRunBefore(() => result());
+    lastGesture = gesture;
+    history.push(next, gesture);
+    rerun();
+  };
+
+  const changeMany = (values: Readonly<Record<string, unknown>>, gesture?: string) => {
+    const next = Object.entries(values).reduce(
+      (whole, [path, value]) =>
+        Object.is(valueAtPath(whole, path), value) ? whole : withValueAtPath(whole, path, value),
+      scenario(),
+    );
+    apply(next, gesture);
+  };
+
+  const load = async (input: unknown, time_s = 0): Promise<string | null> => {
+    clearTimeout(rest);
+    const reply = await parts.client.run(input);
+    switch (reply.kind) {
+      case 'ran':
+        batch(() => {
+          history.push(reply.result.scenario);
+          setLoaded(() => reply.result.scenario);
+          setRunBefore(null);
+          setAsked(() => reply.result.scenario);
+          settle(reply.result.scenario, { result: reply.result });
+          playback.load(time_s);
+          select(null);
+        });
+        return null;
+      case 'invalid':
+        return problemsInWords(reply.problems);
+      case 'failed':
+        return `The model could not run it: ${reply.message}`;
+      case 'superseded':
+        return 'Another change came first, so it was not opened. Try again.';
+    }
+  };
+
+  if (parts.firstIsQuick) {
+    setAnswered(() => null);
+    runInFullSoon(parts.first.scenario, QUIET_BEFORE_FULL_RUN_MS);
+  } else {
+    lookForLength(parts.first);
+  }
+
+  const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
+  const nextEvent = createMemo(
+    () => eventsByTime().find(({ time_s }) => time_s > playback.time_s() + SAME_MOMENT_S) ?? null,
+  );
+  const previousEvent = createMemo(
+    () => eventsByTime().findLast(({ time_s }) => time_s < playback.time_s() - SAME_MOMENT_S) ?? null,
+  );
+
+  const snapshot = createMemo<SavedBench>(() => ({
+    scenario: scenario(),
+    time_s: playback.time_s(),
+    speed: playback.speed(),
+    units: units(),
+    theme: theme(),
+    foldedCharts: foldedCharts(),
+    hintsDismissed: hintsDismissed(),
+    keysOn: keysOn(),
+  }));
+
+  onCleanup(() => parts.client.dispose());
+
+  return {
+    ...playback,
+    scenario,
+    result,
+    runBefore,
+    running,
+    problems,
+    staleBecause,
+    stale: () => staleBecause() !== null,
+    holds,
+    end_s,
+    axisEnd_s,
+    nextEvent,
+    previousEvent,
+    change: (path, value, gesture) => changeMany({ [path]: value }, gesture),
+    changeMany,
+    undo: () => {
+      if (!history.canUndo()) return;
+      history.undo();
+      setRunBefore(null);
+      rerun();
+    },
+    redo: () => {
+      if (!history.canRedo()) return;
+      history.redo();
+      setRunBefore(null);
+      rerun();
+    },
+    canUndo: history.canUndo,
+    canRedo: history.canRedo,
+    load,
+    selected,
+    select,
+    units,
+    setUnits,
+    theme,
+    setTheme,
+    shownTheme: () => (paper.onPaper() ? 'light' : theme()),
+    paper,
+    foldedCharts,
+    setFoldedCharts: (ids) => setFoldedCharts([...ids]),
+    hintsDismissed,
+    dismissHints: () => setHintsDismissed(true),
+    keysOn,
+    setKeysOn,
+    loaded,
+    snapshot,
+  };
+}
+
+export const BenchContext = createContext<Bench>();
+
+export function useBench(): Bench {
+  const bench = useContext(BenchContext);
+  if (!bench) throw new Error('this component stands outside the bench');
+  return bench;
+}

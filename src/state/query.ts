@@ -1,0 +1,71 @@
+/** A question that follows the still: asked anew a moment after it changes, its last answer kept until the next. */
+import { createEffect, createSignal, on, onCleanup, type Accessor } from 'solid-js';
+import { wasGivenUp, type AnswersPool, type AskOptions } from '../workers/pool.ts';
+import type { TaskAnswer, TaskArguments, TaskName } from '../workers/tasks.ts';
+
+export interface Asked<T> {
+  /** The last answer, perhaps to an earlier question; `null` before the first. */
+  readonly answer: Accessor<T | null>;
+  /** Whether a newer answer is being worked out. */
+  readonly asking: Accessor<boolean>;
+  /** Why there is no answer, in words. */
+  readonly problem: Accessor<string | null>;
+}
+
+/** A question is put when nothing has changed for so long: a dragged slider changes at every frame. */
+const QUIET_MS = 200;
+
+export const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+
+/** @param given what is asked, or `null` while there is nothing to ask */
+export function createAsked<K extends TaskName>(
+  pool: AnswersPool,
+  name: K,
+  given: Accessor<TaskArguments<K> | null>,
+  options: Pick<AskOptions, 'urgency'> & { readonly quiet_ms?: number } = {},
+): Asked<TaskAnswer<K>> {
+  const [answer, setAnswer] = createSignal<TaskAnswer<K> | null>(null);
+  const [asking, setAsking] = createSignal(false);
+  const [problem, setProblem] = createSignal<string | null>(null);
+  let isFirst = true;
+
+  createEffect(
+    on(given, (asked) => {
+      if (asked === null) {
+        setAsking(false);
+        return;
+      }
+      const doubt = new AbortController();
+      const put = () => {
+        pool
+          .ask(name, asked, {
+            signal: doubt.signal,
+            remember: true,
+            ...(options.urgency === undefined ? {} : { urgency: options.urgency }),
+          })
+          .then(
+            (found) => {
+              if (doubt.signal.aborted) return;
+              setProblem(null);
+              setAnswer(() => found);
+              setAsking(false);
+            },
+            (reason: unknown) => {
+              if (wasGivenUp(reason) || doubt.signal.aborted) return;
+              setProblem(words(reason));
+              setAsking(false);
+            },
+          );
+      };
+      setAsking(true);
+      const timer = isFirst ? null : setTimeout(put, options.quiet_ms ?? QUIET_MS);
+      if (timer === null) put();
+      isFirst = false;
+      onCleanup(() => {
+        if (timer !== null) clearTimeout(timer);
+        doubt.abort();
+      });
+    }),
+  );
+  return { answer, asking, problem };
+}

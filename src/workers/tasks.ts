@@ -1,0 +1,124 @@
+/** What the answers ask of the model, each a pure function of plain data, so that any worker can carry out any of them. */
+import {
+  bandsOfFit,
+  calibrate,
+  ensembleDesign,
+  fittedScenario,
+  gentleAgainstHard,
+  hardestBoil,
+  leastWater,
+  readScenario,
+  runLength,
+  runMember,
+  runOn,
+  simulate,
+  sizeOwnTube,
+  sizeTube,
+  stopAdvice,
+  tubes,
+  workingSheets,
+  type Calibration,
+  type Design,
+  type FitName,
+  type GentleAndHard,
+  type HardestBoil,
+  type LeastWater,
+  type LoggedPoint,
+  type MemberResult,
+  type OwnBands,
+  type RunLength,
+  type RunResult,
+  type Scenario,
+  type StopAdvice,
+  type StopRule,
+  type TubeSize,
+  type WorkingSheet,
+} from '../../sim/index.ts';
+import { outletsAt, type MapAxis, type MapDetail, type MapNode, type OutletReading } from './condenser-map.ts';
+
+/** How long to run, and when a rule says stop, of a run carried on until the oil has all but stopped. */
+export interface LengthAnswer {
+  readonly length: RunLength;
+  readonly advice: StopAdvice;
+  readonly end_s: number;
+}
+
+/** A fit, and the still with its factors. */
+export interface FitAnswer {
+  readonly calibration: Calibration;
+  readonly fitted: { readonly scenario: Scenario; readonly bands: OwnBands } | null;
+}
+
+/** The last run that was carried on, kept because a change of the stop rule asks for it again. */
+let carriedOn: { readonly of: string; readonly result: RunResult } | null = null;
+
+function carriedOnRun(scenario: Scenario): RunResult {
+  const of = JSON.stringify(scenario);
+  if (carriedOn?.of !== of) carriedOn = { of, result: runOn(scenario) };
+  return carriedOn.result;
+}
+
+export type RunReading =
+  { readonly ok: true; readonly result: RunResult } | { readonly ok: false; readonly message: string };
+
+function tubeNamed(id: string) {
+  const tube = tubes.find((row) => row.id === id);
+  if (!tube) throw new RangeError(`no tube is called ${id}`);
+  return tube;
+}
+
+export const answersTasks = {
+  run(input: unknown): RunReading {
+    const read = readScenario(input);
+    if (!read.ok)
+      return {
+        ok: false,
+        message: read.problems
+          .slice(0, 3)
+          .map(({ message }) => message)
+          .join(' '),
+      };
+    return { ok: true, result: simulate(read.scenario) };
+  },
+  gentleAgainstHard: (scenario: Scenario): GentleAndHard => gentleAgainstHard(scenario),
+  length(scenario: Scenario, rule: StopRule): LengthAnswer {
+    const result = carriedOnRun(scenario);
+    return { length: runLength(result), advice: stopAdvice(result, rule), end_s: result.summary.end_s };
+  },
+  design: (scenario: Scenario, members: number, seed: number, own: OwnBands): Design =>
+    ensembleDesign(scenario, members, seed, own),
+  members: (design: Design, indices: readonly number[]): readonly MemberResult[] =>
+    indices.map((index) => runMember(design, index)),
+  calibrate(scenario: Scenario, points: readonly LoggedPoint[], names: readonly FitName[]): FitAnswer {
+    const calibration = calibrate(scenario, points, names);
+    return {
+      calibration,
+      fitted: calibration.ok
+        ? { scenario: fittedScenario(scenario, calibration), bands: bandsOfFit(calibration) }
+        : null,
+    };
+  },
+  sizeOwnTube: (scenario: Scenario, margin: number): TubeSize => sizeOwnTube(scenario, { margin }),
+  sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number): TubeSize =>
+    sizeTube(scenario, tubeNamed(id), { margin, start_m }),
+  hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
+  leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),
+  outlets: (
+    scenario: Scenario,
+    axis: MapAxis,
+    nodes: readonly MapNode[],
+    detail: MapDetail,
+  ): readonly OutletReading[] => outletsAt(scenario, axis, nodes, detail),
+  working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] =>
+    workingSheets(simulate(scenario), at_s),
+} as const;
+
+export type AnswersTasks = typeof answersTasks;
+export type TaskName = keyof AnswersTasks;
+export type TaskArguments<K extends TaskName> = Parameters<AnswersTasks[K]>;
+export type TaskAnswer<K extends TaskName> = ReturnType<AnswersTasks[K]>;
+
+export function performTask<K extends TaskName>(name: K, given: TaskArguments<K>): TaskAnswer<K> {
+  const task = answersTasks[name] as (...values: TaskArguments<K>) => TaskAnswer<K>;
+  return task(...given);
+}

@@ -1,0 +1,161 @@
+import { describe, expect, it } from 'vitest';
+import { exampleScenario, findTube, simulate, tubes, type Scenario } from '../../../sim/index.ts';
+import {
+  libraryTubeOf,
+  sizeOwnTube,
+  sizeTube,
+  sizeTubes,
+  withTube,
+} from '../../../sim/answers/condenser-size/tubes.ts';
+import { withLength } from '../../../sim/answers/condenser-size/shortest-length.ts';
+
+const whole = exampleScenario('gentle-lavender');
+const gentle: Scenario = { ...whole, run: { ...whole.run, duration_s: 3600 } };
+const glass = exampleScenario('class-glass');
+const coil = (change: Partial<Scenario['condenser']>): Scenario => ({
+  ...gentle,
+  condenser: { ...gentle.condenser, ...change },
+});
+
+describe('the scenario’s own tube', () => {
+  it('is found in the library by bore, outside and material, with its packs and bend radius', () => {
+    const own = sizeOwnTube(gentle, { margin: 0.25 });
+    expect(own.id).toBe(libraryTubeOf(gentle)?.id);
+    expect(own.lengthWithMargin_m).toBeCloseTo(1.25 * (own.length_m as number), 12);
+    expect(own.price).toBeCloseTo((own.lengthWithMargin_m as number) * gentle.condenser.tubePrice_m, 12);
+    expect(own.turns).toBeCloseTo(
+      (own.lengthWithMargin_m as number) /
+        Math.hypot(Math.PI * gentle.condenser.coilDiameter_m, gentle.condenser.coilPitch_m),
+      12,
+    );
+    expect(own).toMatchObject({
+      verdict: 'holds',
+      fitsTub: true,
+      bendOk: true,
+      bend: 'by hand',
+      packs: { count: 1, joined: false },
+    });
+  });
+
+  it('has no packs and no bend radius where the library does not know it, but a mass', () => {
+    const own = sizeOwnTube(coil({ insideDiameter_m: 0.0101, outsideDiameter_m: 0.0123 }), { confirm: false });
+    expect(own).toMatchObject({ id: null, verdict: 'holds', packs: null, bend: null });
+    expect(own.mass_kg).toBeCloseTo(
+      (Math.PI / 4) * (0.0123 ** 2 - 0.0101 ** 2) * 8940 * (own.lengthWithMargin_m as number),
+      9,
+    );
+  });
+});
+
+describe('a tube of the library in its place', () => {
+  it('does not fit the tub when the coil stands too high or is too wide', () => {
+    const tube = findTube('en-1057-12x1');
+    expect(sizeTube(coil({ coilPitch_m: 0.3 }), tube).fitsTub).toBe(false);
+    expect(sizeTube(coil({ coilDiameter_m: 0.415 }), tube).fitsTub).toBe(false);
+  });
+
+  it('tells how it can be bent, and that it cannot', () => {
+    const bend = (id: string, coilDiameter_m: number) => sizeTube(coil({ coilDiameter_m }), findTube(id)).bend;
+    expect(bend('en-1057-12x1', 0.25)).toBe('by hand');
+    expect(bend('en-1057-22x1', 0.25)).toBe('with a bender');
+    expect(bend('en-1057-22x1', 0.12)).toBe('too tight');
+  });
+
+  it('spreads the turns where it is thicker than their pitch', () => {
+    const changed = withTube(coil({ coilPitch_m: 0.013 }), findTube('en-1057-22x1'));
+    expect('scenario' in changed && changed.scenario.condenser.coilPitch_m).toBe(0.022);
+  });
+
+  it('says in words why it is not to be had', () => {
+    expect(sizeTube(gentle, findTube('glass-10x1'))).toMatchObject({
+      verdict: 'cannot-be-coiled',
+      length_m: null,
+      price: null,
+    });
+    expect(sizeTube(coil({ coilDiameter_m: 0.03 }), findTube('en-1057-22x1'))).toMatchObject({
+      verdict: 'does-not-fit',
+      says: 'Too thick for turns of this diameter.',
+    });
+    expect(sizeTube(glass, findTube('en-1057-28x1'))).toMatchObject({
+      verdict: 'does-not-fit',
+      says: 'Too thick for the jacket.',
+    });
+  });
+
+  it('is bought in the fewest metres of packs, and joined where no pack is long enough', () => {
+    const sticks = (scenario: Scenario, id: string) => sizeTube(scenario, findTube(id)).packs;
+    expect(sticks(glass, 'glass-10x1')).toMatchObject({ count: 1, joined: false });
+    const bundle: Scenario = {
+      ...glass,
+      condenser: { ...glass.condenser, kind: 'bundle', tubes: 7, jacketDiameter_m: 0.05 },
+    };
+    const row = sizeTube(bundle, findTube('en-10312-10x0.6'));
+    expect(row.tubes).toBe(7);
+    const fromOne = Math.floor(6 / (row.lengthWithMargin_m as number));
+    expect(row.packs).toEqual({ count: Math.ceil(7 / fromOne), length_m: 6, joined: false });
+    expect(row.price).toBeCloseTo(7 * (row.lengthWithMargin_m as number) * bundle.condenser.tubePrice_m, 12);
+    const long = sizeTube(
+      {
+        ...glass,
+        condenser: { ...glass.condenser, fouling_m2K_W: 0.005, jacketDiameter_m: 0.1 },
+        factors: { ...glass.factors, fouling: 3 },
+      },
+      findTube('glass-10x1'),
+    );
+    expect(long.length_m).toBeGreaterThan(0.6);
+    expect(long.packs).toEqual({
+      count: Math.ceil((long.lengthWithMargin_m as number) / 0.6),
+      length_m: 0.6,
+      joined: true,
+    });
+  });
+
+  it('says that corrugated tube is reckoned as plain', () => {
+    expect(sizeTube(gentle, findTube('corrugated-dn12')).says).toMatch(/Reckoned as a plain tube/);
+  });
+
+  it('holds in a direct run with its length, without being confirmed step by step', () => {
+    const tube = findTube('astm-b88-l-1-2');
+    const row = sizeTube(gentle, tube);
+    const changed = withTube(gentle, tube);
+    if (!('scenario' in changed)) throw new Error(changed.says);
+    const kinds = (length: number) => simulate(withLength(changed.scenario, length)).events.map(({ kind }) => kind);
+    expect(kinds(row.length_m as number)).not.toContain('outlet-warm');
+    expect(kinds(0.97 * (row.length_m as number))).toContain('outlet-warm');
+  });
+});
+
+describe('a list of tubes', () => {
+  it('comes back in its own order, each as it would be found alone', () => {
+    const list = ['en-1057-15x1', 'glass-10x1', 'en-1057-10x1', 'astm-b280-1-4'].map(findTube);
+    const own = sizeOwnTube(gentle, { confirm: false });
+    const rows = sizeTubes(gentle, list, {}, own);
+    expect(rows.map(({ id }) => id)).toEqual(list.map(({ id }) => id));
+    rows.forEach((row, place) => {
+      const alone = sizeTube(gentle, list[place] as (typeof list)[number]);
+      expect(row.verdict).toBe(alone.verdict);
+      if (row.length_m !== null) expect(Math.abs(row.length_m / (alone.length_m as number) - 1)).toBeLessThan(0.03);
+    });
+  });
+
+  it('says of every tube why, when the cooling water is at fault', () => {
+    const still: Scenario = {
+      ...gentle,
+      cooling: {
+        ...gentle.cooling,
+        flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }],
+        tubDiameter_m: 0.28,
+        tubHeight_m: 0.08,
+        startTemperature_K: 300,
+      },
+    };
+    const own = sizeOwnTube(still, { confirm: false });
+    const coilable = tubes.filter(({ coilable: can }) => can).slice(0, 3);
+    expect([own, ...sizeTubes(still, coilable, {}, own)].map(({ verdict }) => verdict)).toEqual([
+      'coolant-warm',
+      'coolant-warm',
+      'coolant-warm',
+      'coolant-warm',
+    ]);
+  });
+});

@@ -1,0 +1,78 @@
+import { describe, expect, it } from 'vitest';
+import {
+  UNCERTAIN_IDS,
+  uncertainties,
+  valueAtShare,
+  withDrawn,
+  type Uncertain,
+} from '../../../sim/answers/ensemble/factors.ts';
+import { exampleScenario, findBotanical, readScenario, type Scenario } from '../../../sim/index.ts';
+
+const lavender = exampleScenario('gentle-lavender');
+const doubt = (scenario: Scenario, id: (typeof UNCERTAIN_IDS)[number]): Uncertain =>
+  uncertainties(scenario).find((entry) => entry.id === id) as Uncertain;
+
+describe('doubts about a plan', () => {
+  it('take their width from the library’s bands where the plant has one', () => {
+    const content = findBotanical('lavender-true').states.dry?.oilContent.value;
+    const { low, high, source } = doubt(lavender, 'oilContent');
+    expect(low).toBeCloseTo((content?.low as number) / (content?.typical as number), 12);
+    expect(high).toBeCloseTo((content?.high as number) / (content?.typical as number), 12);
+    expect(source).toMatch(/^library/);
+    expect(doubt(lavender, 'readyShare').low).toBeCloseTo(0.6, 12);
+  });
+
+  it('fall back on stated judgement for a plant of one’s own', () => {
+    const own = { ...lavender, charge: { ...lavender.charge, botanical: 'own' } };
+    for (const entry of uncertainties(own))
+      expect(entry.source, entry.id).toMatch(/judgement|assumption|nobody has measured/);
+  });
+
+  it('state a source and a width about no change, every one', () => {
+    for (const entry of uncertainties(lavender)) {
+      const middle = entry.unit === 'K' ? 0 : 1;
+      expect(entry.low, entry.id).toBeLessThan(middle);
+      expect(entry.high, entry.id).toBeGreaterThan(middle);
+      expect(entry.source.length, entry.id).toBeGreaterThan(20);
+    }
+  });
+
+  it('put 5 % below the low end, half below no change and 95 % below the high end', () => {
+    for (const entry of uncertainties(lavender)) {
+      expect(valueAtShare(entry, 0.05), entry.id).toBeCloseTo(entry.low, 9);
+      expect(valueAtShare(entry, 0.5), entry.id).toBeCloseTo(entry.unit === 'K' ? 0 : 1, 12);
+      expect(valueAtShare(entry, 0.95), entry.id).toBeCloseTo(entry.high, 9);
+    }
+  });
+
+  it('may be narrowed, such as by a fit', () => {
+    const [narrow] = uncertainties(lavender, { oilContent: { low: 0.9, high: 1.1, source: 'fit' } });
+    expect(narrow).toMatchObject({ id: 'oilContent', low: 0.9, high: 1.1, source: 'fit' });
+  });
+});
+
+describe('a scenario with drawn values', () => {
+  it('multiplies what the scenario says and shifts tap and tub together', () => {
+    const fitted = { ...lavender, factors: { ...lavender.factors, oilContent: 1.2 } };
+    const drawn = withDrawn(fitted, { oilContent: 0.5, heldRate: 2, tapTemperature: 3 });
+    expect(drawn.factors.oilContent).toBeCloseTo(0.6, 12);
+    expect(drawn.charge.release.heldRate_1_s.oxygenate).toBeCloseTo(
+      2 * lavender.charge.release.heldRate_1_s.oxygenate,
+      12,
+    );
+    expect(drawn.cooling.tapTemperature_K[0]?.value).toBeCloseTo(
+      (lavender.cooling.tapTemperature_K[0]?.value as number) + 3,
+      9,
+    );
+    expect(drawn.cooling.startTemperature_K).toBeCloseTo(lavender.cooling.startTemperature_K + 3, 9);
+  });
+
+  it('stays the same without any', () => expect(withDrawn(lavender, {})).toEqual(lavender));
+
+  it('stays valid however wild the draws', () => {
+    for (const wild of [1e-6, 1e6]) {
+      const drawn = withDrawn(lavender, Object.fromEntries(UNCERTAIN_IDS.map((id) => [id, wild])));
+      expect(readScenario(JSON.parse(JSON.stringify(drawn)))).toMatchObject({ ok: true });
+    }
+  });
+});

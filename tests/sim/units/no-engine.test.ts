@@ -1,0 +1,17 @@
+import { expect, test, vi } from 'vitest';
+import { parseQuantity } from '../../../sim/units/index.ts';
+
+vi.mock('../../../sim/units/unit-engine.ts', () => {
+  throw new Error('offline');
+});
+
+const diameter = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
+
+test('when the file that knows units can\u2019t be fetched, the field says so and still takes bare numbers', async () => {
+  const parsed = await parseQuantity('12 in', diameter, 'metric');
+  expect(parsed).toEqual({
+    ok: false,
+    message: "Pot diameter: other units can't be read just now; type the number in mm; allowed is 50–1500\u202fmm.",
+  });
+  expect(await parseQuantity('400', diameter, 'metric')).toEqual({ ok: true, value: 0.4, note: null });
+});
