@@ -1,16 +1,15 @@
 /**
  * The oil constituents and their properties as functions of temperature.
  *
- * The data stand in `constituents-*.ts` with the source of every value. Functions here accept 253.15–453.15 K, the
+ * The data stand in `constituents/`, one file a constituent, with the source of every value. Functions here accept
+ * 253.15–453.15 K, the
  * span in which an oil is handled, unless they say otherwise, and throw a `RangeError` outside. A vapour-pressure curve may have been fitted to a
  * narrower span, which its `validFrom` and `validTo` and the desk-reference entry give; below it alcohols and phenols read
  * high.
  */
 import { GAS_CONSTANT } from '../constants.ts';
 import type { Constituent } from './constituent.ts';
-import { alcohols } from './constituents-alcohols.ts';
-import { ethersAndCarbonyls } from './constituents-ethers-and-carbonyls.ts';
-import { hydrocarbons } from './constituents-hydrocarbons.ts';
+import { constituents } from './constituent-list.ts';
 import { requireWithin } from './range.ts';
 
 export type { Constituent, ConstituentGroup } from './constituent.ts';
@@ -20,8 +19,7 @@ export const OIL_MIN_TEMPERATURE = 253.15;
 /** Highest temperature of the constituent functions, K. */
 export const OIL_MAX_TEMPERATURE = 453.15;
 
-/** All constituents, hydrocarbons first. */
-export const constituents: readonly Constituent[] = [...hydrocarbons, ...alcohols, ...ethersAndCarbonyls];
+export { constituents } from './constituent-list.ts';
 
 const byId: ReadonlyMap<string, Constituent> = new Map(constituents.map((entry) => [entry.id, entry]));
 
