@@ -15,7 +15,6 @@ export const constituentSources: Readonly<Record<string, string>> = {
   CommonChem: "CAS Common Chemistry (`chemicals` data tables 'common_chemistry_data.tsv')",
   wikidata: "Wikidata (`chemicals` data tables 'wikidata_properties.tsv')",
   Poling: "Poling/Prausnitz/O'Connell 5th ed., `chemicals` data tables",
-  ChemSep: "ChemSep 8.32 database (`chemicals` data tables 'ChemSep8.32.xml')",
   'Hvap-Ghazerati':
     'Ghazerati appendix of vaporisation enthalpies at 298 K (compilation largely after Chickos & Acree), `chemicals` data tables',
   Zabransky: "Zabransky et al. critical review of liquid heat capacities, `chemicals` data tables 'Zabransky.tsv'",
