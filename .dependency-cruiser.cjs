@@ -11,7 +11,7 @@ const layers = [
   { name: 'answers', path: '^sim/answers/' },
   { name: 'explain-and-reference', path: '^sim/(explain|reference)/' },
   { name: 'messages', path: '^sim/messages/' },
-  { name: 'index', path: '^sim/index[.]ts$' },
+  { name: 'index', path: '^sim/(index|library-texts)[.]ts$' },
   { name: 'command-line', path: '^sim/cli([.]ts$|/)' },
 ];
 const layerPaths = layers.map(({ path }) => path);
@@ -41,6 +41,9 @@ const importsOnlyToTheLeft = (half, inOrder) =>
 
 /** What is written for a reader, where numbers leave SI. */
 const writtenForReaders = '^sim/(units/|messages/|explain/|reference/|index[.]ts$|cli([.]ts$|/))';
+
+/** What no run needs and a view fetches when it is read. */
+const texts = '^sim/library-texts[.]ts$';
 
 const packagesOf = (...names) => `(^|/)node_modules/(${names.join('|')})/`;
 
@@ -138,9 +141,24 @@ module.exports = {
     {
       name: 'src-enters-sim-by-the-front-door',
       severity: 'error',
-      comment: 'sim/index.ts is the public face; what it does not offer may change without notice.',
+      comment:
+        'sim/index.ts is the public face, with sim/library-texts.ts beside it; what they do not offer may change without notice.',
       from: { path: '^src/' },
-      to: { path: '^sim/', pathNot: '^sim/index[.]ts$' },
+      to: { path: '^sim/', pathNot: ['^sim/index[.]ts$', texts] },
+    },
+    {
+      name: 'texts-are-fetched-late',
+      severity: 'error',
+      comment: 'Texts that no run needs must stay out of the first load, so the interface asks for them by import().',
+      from: { path: '^src/' },
+      to: { path: texts, dynamic: false, dependencyTypesNot: ['type-only'] },
+    },
+    {
+      name: 'texts-have-a-door-of-their-own',
+      severity: 'error',
+      comment: 'What the model imports goes into its worker, which is part of the first load.',
+      from: { path: '^sim/', pathNot: [texts, '^sim/library/botanical-texts[.]ts$'] },
+      to: { path: '^sim/library/botanical-texts([.]ts$|/)' },
     },
     {
       name: 'd3-computes-solid-renders',

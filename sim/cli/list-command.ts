@@ -11,6 +11,7 @@ import {
   tubs,
   vessels,
 } from '../index.ts';
+import { botanicalTexts } from '../library-texts.ts';
 import { closestWords } from '../reference/look-up.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, onlyWord, readWords } from './options.ts';
@@ -34,16 +35,19 @@ const listing = <Row extends object>(
 const listings = {
   examples: () => listing(examples, { id: (row) => row.id, title: (row) => row.title, says: (row) => row.says }),
   botanicals: () =>
-    listing(botanicals, {
-      id: (row) => row.id,
-      name: (row) => row.name.value,
-      'latin name': (row) => row.latinName.value,
-      part: (row) => row.part.value,
-      state: (row) => row.defaultCharge.state,
-      'oil kg/kg dry': (row) => row.states[row.defaultCharge.state]?.oilContent.value.typical ?? null,
-      'density kg/m³': (row) => row.oilDensity_kg_m3.value,
-      oil: (row) => row.floats.value,
-    }),
+    listing(
+      botanicals.map((row) => ({ ...row, ...botanicalTexts[row.id] })),
+      {
+        id: (row) => row.id,
+        name: (row) => row.name.value,
+        'latin name': (row) => row.latinName.value,
+        part: (row) => row.part.value,
+        state: (row) => row.defaultCharge.state,
+        'oil kg/kg dry': (row) => row.states[row.defaultCharge.state]?.oilContent.value.typical ?? null,
+        'density kg/m³': (row) => row.oilDensity_kg_m3.value,
+        oil: (row) => row.floats.value,
+      },
+    ),
   tubes: () =>
     listing(tubes, {
       id: (row) => row.id,

@@ -1,8 +1,9 @@
 /** A botanical as its data file states it, and the arithmetic that turns it into the library's shape. */
 import { constituentById, liquidDensity } from '../fluids/constituents.ts';
 import { describePieces, sauterDiameter, type Piece } from './piece-size.ts';
-import type { Band, Provenance, ProvenanceKind, Sourced } from './provenance.ts';
-import type { Botanical, BotanicalState, ChargeState } from './types.ts';
+import { band, sourced, type Band, type Sourced } from './provenance.ts';
+import { commonRelease } from './release-rows.ts';
+import type { Botanical, BotanicalState, ChargeState, ReleaseParameters } from './types.ts';
 
 export interface StateRow {
   readonly moisture: Sourced<Band>;
@@ -16,20 +17,13 @@ export interface StateRow {
   readonly waterHolding: Sourced<number>;
 }
 
-export interface BotanicalRow extends Omit<Botanical, 'states' | 'composition' | 'oilDensity_kg_m3'> {
+export interface BotanicalRow extends Omit<Botanical, 'states' | 'composition' | 'oilDensity_kg_m3' | 'release'> {
   readonly states: Readonly<Partial<Record<ChargeState, StateRow>>>;
   /** Constituent and share of the oil. */
   readonly composition: Sourced<readonly (readonly [constituent: string, massFraction: number])[]>;
+  /** What is the plant's own; the rest is common to all plants. */
+  readonly release: Omit<ReleaseParameters, keyof typeof commonRelease>;
 }
-
-/** A value with its provenance, on one line. */
-export const sourced = <const T>(value: T, kind: ProvenanceKind, source: string, note?: string): Sourced<T> =>
-  note === undefined ? { value, kind, source } : { value, kind, source, note };
-
-export const origin = (kind: ProvenanceKind, source: string, note?: string): Provenance =>
-  note === undefined ? { kind, source } : { kind, source, note };
-
-export const band = (typical: number, low: number, high: number): Band => ({ typical, low, high });
 
 const ROOM_K = 293.15;
 
@@ -76,10 +70,11 @@ const stateFrom = (row: StateRow, oilDensity: number): BotanicalState => {
   };
 };
 
-export const botanicalFrom = ({ states, composition, ...row }: BotanicalRow): Botanical => {
+export const botanicalFrom = ({ states, composition, release, ...row }: BotanicalRow): Botanical => {
   const oilDensity = mixedDensity(composition.value);
   return {
     ...row,
+    release: { ...release, ...commonRelease },
     states: {
       ...(states.fresh === undefined ? {} : { fresh: stateFrom(states.fresh, oilDensity) }),
       ...(states.dry === undefined ? {} : { dry: stateFrom(states.dry, oilDensity) }),

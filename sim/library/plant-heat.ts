@@ -1,5 +1,5 @@
 /** Heat capacity of dry plant matter near 60 °C. */
-import { sourced } from './botanical-row.ts';
+import { sourced } from './provenance.ts';
 
 const tables = 'tables of thermal properties of farm products; dry matter 1300 to 1700 J/kgK';
 export const leafHeatCapacity = sourced(1500, 'memory', tables, 'dry leaf and stem');

@@ -44,3 +44,12 @@ export interface Band {
   readonly low: number;
   readonly high: number;
 }
+
+/** A value with its provenance, on one line. */
+export const sourced = <const T>(value: T, kind: ProvenanceKind, source: string, note?: string): Sourced<T> =>
+  note === undefined ? { value, kind, source } : { value, kind, source, note };
+
+export const origin = (kind: ProvenanceKind, source: string, note?: string): Provenance =>
+  note === undefined ? { kind, source } : { kind, source, note };
+
+export const band = (typical: number, low: number, high: number): Band => ({ typical, low, high });

@@ -1,9 +1,8 @@
 /** What the botanicals' release parameters are built from: fitted curves, stated rates, and what is common to all. */
-import { band, sourced } from './botanical-row.ts';
 import { fittedRelease } from './fitted-release.ts';
 import { publishedCurves, publishedRates } from './published-curves.ts';
-import type { Band, Provenance, Sourced } from './provenance.ts';
-import type { GroupRelease } from './types.ts';
+import { band, sourced, type Band, type Provenance, type Sourced } from './provenance.ts';
+import type { GroupRelease, ReleaseParameters } from './types.ts';
 
 type FittedCurve = keyof typeof fittedRelease;
 
@@ -65,14 +64,14 @@ const takeUp = sourced(
   'nobody has measured it for other plants; the laboratory curves had steam in excess and do not show it',
 );
 
-const common = {
+/** What no measurement tells apart between plants or groups of constituents. */
+export const commonRelease = {
   activationEnergy_J_mol: sourced(
     60_000,
     'estimated',
     'diffusion through wet tissue and wax, 40 to 80 kJ/mol',
     'matters little: the charge stands within a few kelvin of 100 °C',
   ),
-  takeUp,
   takeUpExponent: sourced(
     0.4,
     'derived',
@@ -84,7 +83,7 @@ const common = {
     'assumption',
     'the last twentieth of the oil no longer covers the surface; no measurement found',
   ),
-} as const;
+} as const satisfies Partial<ReleaseParameters>;
 
 /**
  * Take-up of a bed with far more oil than lavender's, whose 1.4 to 2.7 kg in a cubic metre the common band stands for: oil
@@ -101,12 +100,12 @@ export const takeUpOfRichBed = (perVolume: number, note: string): Sourced<Band> 
   );
 };
 
-/** One group's parameters: share and rate of its own, the rest common to all plants unless a take-up is given. */
+/** One group's parameters: share and rate of its own, the take-up common to all plants unless one is given. */
 export const groupRelease = (
   readyShare: Sourced<Band>,
   heldRate_1_s: Sourced<Band>,
   ownTakeUp: Sourced<Band> = takeUp,
-): GroupRelease => ({ readyShare, heldRate_1_s, ...common, takeUp: ownTakeUp });
+): GroupRelease => ({ readyShare, heldRate_1_s, takeUp: ownTakeUp });
 
 /** Both groups alike, where nothing tells them apart. */
 export const sameRelease = (

@@ -44,19 +44,19 @@ export interface GroupRelease {
   readonly readyShare: Sourced<Band>;
   /** Rate k_B at which held oil becomes ready, 1/s, plant hot and wet at 100 °C. */
   readonly heldRate_1_s: Sourced<Band>;
-  /** J/mol, Arrhenius about 100 °C. */
-  readonly activationEnergy_J_mol: Sourced<number>;
   /** K of NTU = K z G^(m − 1), z in m and G in kg/m²s. */
   readonly takeUp: Sourced<Band>;
-  /** m of the same relation. */
-  readonly takeUpExponent: Sourced<number>;
-  /** Ready oil, as a share of the initial moles of oil, at which coverage is one half. */
-  readonly halfCoverage: Sourced<number>;
 }
 
 export interface ReleaseParameters {
   readonly hydrocarbon: GroupRelease;
   readonly oxygenate: GroupRelease;
+  /** J/mol, of the held rate, Arrhenius about 100 °C. */
+  readonly activationEnergy_J_mol: Sourced<number>;
+  /** m of NTU = K z G^(m − 1). */
+  readonly takeUpExponent: Sourced<number>;
+  /** Ready oil, as a share of the initial moles of oil, at which coverage is one half. */
+  readonly halfCoverage: Sourced<number>;
   /** Ids of the published curves in `published-curves.ts` that speak for this plant; empty when none does. */
   readonly curves: readonly string[];
   readonly note: string;
@@ -70,7 +70,6 @@ export interface EsterHydrolysis {
   readonly rateInWater_1_s: Sourced<Band>;
   /** 1/s at 100 °C, plant on a grid or in direct steam. */
   readonly rateInBed_1_s: Sourced<Band>;
-  readonly activationEnergy_J_mol: Sourced<number>;
 }
 
 export interface PublishedRange {
@@ -103,27 +102,31 @@ export interface Botanical {
   readonly kind: BotanicalKind;
   readonly part: Sourced<string>;
   readonly usualState: Sourced<string>;
-  readonly oilSite: Sourced<string>;
-  readonly preparation: Sourced<string>;
   readonly states: Readonly<Partial<Record<ChargeState, BotanicalState>>>;
   readonly defaultCharge: DefaultCharge;
   readonly composition: Sourced<readonly CompositionEntry[]>;
-  /** What the composition stands for: real constituents folded into listed ones, and how it was shortened. */
-  readonly compositionNotes: readonly string[];
-  readonly publishedRanges: readonly PublishedRange[];
   /** Of the oil at 20 °C, from its composition. */
   readonly oilDensity_kg_m3: Sourced<number>;
-  /** Oil at 20 °C against water at 20 °C. */
-  readonly relativeDensity: Sourced<{ readonly low: number; readonly high: number }>;
   readonly floats: Sourced<'floats' | 'sinks'>;
   /** Minutes of running in a home still and in a field still, low and high. */
   readonly distillationMinutes: Readonly<Record<'home' | 'field', Sourced<readonly [number, number]>>>;
-  readonly tradeMethod: Sourced<string>;
-  readonly qualityNotes: readonly Sourced<string>[];
-  readonly cautions: readonly Sourced<string>[];
   readonly release: ReleaseParameters;
   /** Empty when no ester matters. */
   readonly hydrolysis: readonly EsterHydrolysis[];
+}
+
+/** What the literature and the trade say of a plant beside the numbers that a run takes; fetched when it is read. */
+export interface BotanicalText {
+  readonly oilSite: Sourced<string>;
+  readonly preparation: Sourced<string>;
+  readonly tradeMethod: Sourced<string>;
+  /** What the composition stands for: real constituents folded into listed ones, and how it was shortened. */
+  readonly compositionNotes: readonly string[];
+  readonly publishedRanges: readonly PublishedRange[];
+  /** Oil at 20 °C against water at 20 °C. */
+  readonly relativeDensity: Sourced<{ readonly low: number; readonly high: number }>;
+  readonly qualityNotes: readonly Sourced<string>[];
+  readonly cautions: readonly Sourced<string>[];
 }
 
 export interface Material {

@@ -19,7 +19,7 @@ export function chargeFromBotanical(id: string, state?: Scenario['charge']['stat
   const data = row.states[chosen];
   if (!data) throw new RangeError(`${id} has no data for the state ${chosen}`);
   const packing = row.defaultCharge.packing;
-  const { hydrocarbon, oxygenate } = row.release;
+  const { hydrocarbon, oxygenate, activationEnergy_J_mol, takeUpExponent, halfCoverage } = row.release;
   const ester = row.hydrolysis.find((entry) => entry.ester === 'linalyl_acetate');
   return {
     botanical: row.id,
@@ -38,10 +38,10 @@ export function chargeFromBotanical(id: string, state?: Scenario['charge']['stat
         hydrocarbon: hydrocarbon.heldRate_1_s.value.typical,
         oxygenate: oxygenate.heldRate_1_s.value.typical,
       },
-      activationEnergy_J_mol: oxygenate.activationEnergy_J_mol.value,
+      activationEnergy_J_mol: activationEnergy_J_mol.value,
       takeUp: { hydrocarbon: hydrocarbon.takeUp.value.typical, oxygenate: oxygenate.takeUp.value.typical },
-      takeUpExponent: oxygenate.takeUpExponent.value,
-      halfCoverage: oxygenate.halfCoverage.value,
+      takeUpExponent: takeUpExponent.value,
+      halfCoverage: halfCoverage.value,
     },
     hydrolysisImmersed_1_s: ester?.rateInWater_1_s.value.typical ?? 0,
     hydrolysisBed_1_s: ester?.rateInBed_1_s.value.typical ?? 0,

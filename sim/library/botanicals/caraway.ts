@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateFrom, readyShareFrom, sameRelease, takeUpOfRichBed } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -16,12 +17,6 @@ export const caraway: BotanicalRow = {
   latinName: sourced('Carum carvi L.', 'memory', 'general botany'),
   part: sourced('ripe fruit', 'memory', 'trade practice'),
   usualState: sourced('dried', 'memory', 'trade practice'),
-  oilSite: sourced('internal oil ducts (vittae) in the fruit wall', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'crushed between rollers and distilled at once',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     dry: {
       moisture: sourced(
@@ -74,41 +69,6 @@ export const caraway: BotanicalRow = {
     'estimated',
     'within Ph. Eur. limits, closed to 1',
   ),
-  compositionNotes: ['carveols, dihydrocarveols: 0.011 as alpha-terpineol', 'dihydrocarvone: 0.007 in carvone'],
-  publishedRanges: [
-    { constituent: 'carvone', low: 0.5, high: 0.65, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    { constituent: 'limonene', low: 0.3, high: 0.45, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    {
-      constituent: 'carvone',
-      low: 0.47,
-      high: 0.81,
-      provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)'),
-    },
-    {
-      constituent: 'carvone (volume)',
-      low: 0.53,
-      high: 0.63,
-      provenance: origin('read', 'chemical dictionary entry, quoted on property pages'),
-    },
-    {
-      constituent: 'limonene',
-      low: 0.09,
-      high: 0.48,
-      provenance: origin('read', 'Peter (ed.), Handbook of Herbs and Spices vol. 3, caraway chapter (page read)'),
-    },
-    {
-      constituent: 'dihydrocarvone',
-      low: 0,
-      high: 0.025,
-      provenance: origin('memory', 'European Pharmacopoeia monograph', 'maximum'),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.904, high: 0.92 },
-    'memory',
-    'European Pharmacopoeia monograph',
-    'read elsewhere: d25/25 0.900–0.910 (chemical dictionary), specific gravity at 15 °C 0.907–0.919 (Handbook of Herbs and Spices)',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -124,22 +84,6 @@ export const caraway: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('direct steam on crushed seed', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      'Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.',
-      'read',
-      'Bazata et al. 1984 as reported in a caraway monograph',
-    ),
-    sourced(
-      'Finely crushed or surface oil should follow volatility; intact seed should follow solubility (hydrodiffusion).',
-      'estimated',
-      'reasoning from the note above and the published curves',
-    ),
-  ],
-  cautions: [
-    sourced('Limonene oxidises to sensitisers; carvone H317.', 'memory', 'CLP Annex VI limonene; ECHA carvone'),
-  ],
   release: {
     ...sameRelease(
       readyShareFrom(

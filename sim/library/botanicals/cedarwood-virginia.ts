@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { woodHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -16,12 +17,6 @@ export const cedarwoodVirginia: BotanicalRow = {
   latinName: sourced('Juniperus virginiana L.', 'memory', 'general botany'),
   part: sourced('heartwood chips or sawdust', 'memory', 'trade practice'),
   usualState: sourced('air-dry or green', 'memory', 'trade practice'),
-  oilSite: sourced('heartwood cells (parenchyma and ray cells; wood oil, no ducts)', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'chipped or hammer-milled, dust removed to avoid caking',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     dry: {
       moisture: sourced(band(0.12, 0.08, 0.25), 'estimated', 'air-dry chips; green ones to 0.25'),
@@ -64,47 +59,6 @@ export const cedarwoodVirginia: BotanicalRow = {
     'estimated',
     'closed to 1',
   ),
-  compositionNotes: [
-    'thujopsene: 0.19 in alpha-cedrene',
-    'beta-cedrene, cuparene and other sesquiterpenes: 0.17 in alpha-cedrene',
-    'widdrol and other alcohols: 0.11 in cedrol',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'alpha-cedrene',
-      low: 0.22,
-      high: 0.35,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-      ),
-    },
-    {
-      constituent: 'thujopsene',
-      low: 0.1,
-      high: 0.25,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-      ),
-    },
-    {
-      constituent: 'cedrol',
-      low: 0.16,
-      high: 0.25,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-      ),
-    },
-    { constituent: 'cedrol', low: 0.03, high: 0.14, provenance: origin('memory', 'ISO 4724', 'older limits, unsure') },
-  ],
-  relativeDensity: sourced(
-    { low: 0.941, high: 0.965 },
-    'read',
-    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-    'may partly solidify at room temperature',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -120,27 +74,6 @@ export const cedarwoodVirginia: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('steam under slight pressure, long; some with water', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      'Diffusion through wood sets the pace; steam reaches about half the oil; 30 % more by CO2.',
-      'read',
-      'USDA ARS news 17 June 1999, cedarwood oil (Eller & King)',
-    ),
-    sourced(
-      'Low steam pressure (under 10 psi) and hammer-milling gave better and more oil from western juniper.',
-      'read',
-      'Kurth & Ross, Oregon Forest Products Lab. Rep. C-3, 1954 (summary), western juniper wood',
-    ),
-    sourced('Cedrol (m.p. 86 °C) crystallises in the condenser when rich: keep it warm.', 'memory', 'handbook'),
-  ],
-  cautions: [
-    sourced(
-      'Generally low hazard; skin irritation when old; pregnancy caution in aromatherapy texts.',
-      'memory',
-      'Tisserand & Young',
-    ),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.15, 0.05, 0.3, 'only the faces of the chips lie open'),

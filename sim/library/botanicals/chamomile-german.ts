@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { groupRelease, heldRateFrom, readyShareEstimated } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -19,16 +20,6 @@ export const chamomileGerman: BotanicalRow = {
   latinName: sourced('Matricaria chamomilla L. (M. recutita L.)', 'memory', 'general botany'),
   part: sourced('flower heads (with a little stalk)', 'memory', 'trade practice'),
   usualState: sourced('dried, or wilted/part-dried', 'memory', 'trade practice'),
-  oilSite: sourced(
-    'surface glandular hairs on florets and bracts, plus schizogenous ducts in bracts and receptacle',
-    'memory',
-    'plant anatomy texts',
-  ),
-  preparation: sourced(
-    'whole heads, not ground; crumbled heads pack into a felt and channel',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -99,49 +90,6 @@ export const chamomileGerman: BotanicalRow = {
     'estimated',
     'bisabolol-oxide type; closed to 1',
   ),
-  compositionNotes: [
-    'bisabolol oxides A, B and bisabolone oxide: 0.41 in alpha-bisabolol',
-    'spiroethers (en-yne-dicycloethers): 0.05 in alpha-bisabolol',
-    '(E)-beta-farnesene, germacrene D, bicyclogermacrene: all of beta-caryophyllene',
-    'spathulenol: cedrol',
-    'artemisia ketone: 1,8-cineole',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'bisabolol oxides',
-      low: 0.29,
-      high: 0.81,
-      provenance: origin('memory', 'European Pharmacopoeia monograph', 'Matricariae aetheroleum, oxide-rich type'),
-    },
-    {
-      constituent: 'alpha-bisabolol',
-      low: 0.1,
-      high: 0.65,
-      provenance: origin('memory', 'European Pharmacopoeia monograph', 'bisabolol-rich type'),
-    },
-    {
-      constituent: 'chamazulene',
-      low: 0.01,
-      high: 0.25,
-      provenance: origin(
-        'memory',
-        'European Pharmacopoeia monograph',
-        'at least 1.0 %; ESCOP text (read) says up to 15 %',
-      ),
-    },
-    {
-      constituent: 'alpha-bisabolol and its oxides, bisabolonoxide (sum)',
-      low: 0.45,
-      high: 0.55,
-      provenance: origin('read', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'about 50 %'),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.91, high: 0.96 },
-    'memory',
-    'ISO 19332 and handbooks',
-    'cold oil is thick and near water density: slow parting',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -157,36 +105,6 @@ export const chamomileGerman: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced(
-    'direct steam, long; hydrodistillation in small stills; cohobation common',
-    'memory',
-    'trade practice',
-  ),
-  qualityNotes: [
-    sourced(
-      'Dried flowers: oil still rising to 6 h of hydrodistillation (12 mL/kg at 6 h, w or v basis not seen); (Z)-spiroether share highest at 3 h, bisabolol oxides and chamazulene at 5–6 h. Noon or evening harvest beat 06:00.',
-      'read',
-      'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)',
-    ),
-    sourced(
-      'Matricin (colourless) becomes blue chamazulene during distillation via chamazulene carboxylic acid, which loses CO2: needs hot water and time (mechanism and need from memory; the conversion itself is in the ESCOP text read).',
-      'read',
-      'ESCOP Matricariae flos monograph text, quoting Ph. Eur.',
-    ),
-    sourced(
-      'High-boiling sesquiterpenoids: very slow, low vapour pressure sets the steam demand; oil viscous, sticks to condenser: run condenser 30–40 °C and rinse.',
-      'memory',
-      'distilling literature',
-    ),
-    sourced('Chamazulene fades to green then brown in light and air.', 'memory', 'handbook'),
-  ],
-  cautions: [
-    sourced(
-      'Asteraceae allergy; HMPC: bath use for adults and over 12 years.',
-      'read',
-      'EMA/HMPC public summary matricaria oil (page read)',
-    ),
-  ],
   release: {
     hydrocarbon: groupRelease(
       readyShareEstimated(

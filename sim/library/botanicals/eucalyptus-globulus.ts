@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { groupRelease, heldRateFrom, readyShareEstimated } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -19,12 +20,6 @@ export const eucalyptusGlobulus: BotanicalRow = {
   latinName: sourced('Eucalyptus globulus Labill.', 'memory', 'general botany'),
   part: sourced('leaf and terminal branchlets', 'memory', 'trade practice'),
   usualState: sourced('fresh or part-dried', 'memory', 'trade practice'),
-  oilSite: sourced('internal schizogenous secretory cavities in the leaf blade', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'whole or coarsely chopped; chopping opens cavities but distil at once',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -99,52 +94,6 @@ export const eucalyptusGlobulus: BotanicalRow = {
     'estimated',
     'crude oil; closed to 1',
   ),
-  compositionNotes: [
-    'globulol, viridiflorol, epiglobulol: 0.04 as cedrol',
-    'aromadendrene, alloaromadendrene: 0.03 as beta-caryophyllene',
-    'trans-pinocarveol, terpinyl acetate: 0.005 in alpha-terpineol',
-    'myrcene 0.004 added to beta-pinene to keep ten entries',
-  ],
-  publishedRanges: [
-    {
-      constituent: '1,8-cineole',
-      low: 0.6,
-      high: 0.75,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-        'crude above 60 %; upper end estimated',
-      ),
-    },
-    {
-      constituent: 'alpha-pinene',
-      low: 0.1,
-      high: 0.22,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-        'crude',
-      ),
-    },
-    {
-      constituent: '1,8-cineole',
-      low: 0.7,
-      high: 1,
-      provenance: origin('memory', 'European Pharmacopoeia monograph', 'rectified oil minimum 70 %'),
-    },
-    {
-      constituent: 'limonene',
-      low: 0.001,
-      high: 0.12,
-      provenance: origin('memory', 'European Pharmacopoeia monograph'),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.904, high: 0.927 },
-    'read',
-    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-    'crude 0.905–0.925; rectified 0.904–0.920; Ph. Eur. 0.906–0.927 from memory',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -160,23 +109,6 @@ export const eucalyptusGlobulus: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('direct steam; traditional field stills water-and-steam', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      '1,8-Cineole dissolves about 3.5 g/L in water: hydrosol takes a noticeable share; return it or keep volume down.',
-      'memory',
-      'solubility of the constituent',
-    ),
-    sourced('Isovaleraldehyde foreshot is irritating; crude oils are rectified.', 'memory', 'handbook'),
-  ],
-  cautions: [
-    sourced(
-      'Poisonous by mouth in children (mL amounts); do not use on the face of young children; HMPC bars under 30 months for cineole products.',
-      'memory',
-      'EMA/HMPC eucalyptus oil; terpenic derivatives',
-    ),
-    sourced('Dogs and cats: toxic.', 'memory', 'veterinary poison texts'),
-  ],
   release: {
     hydrocarbon: groupRelease(
       readyShareEstimated(0.2, 0.05, 0.4, 'cavities inside the leaf, opened at the cuts only'),

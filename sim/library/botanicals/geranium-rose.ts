@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -19,12 +20,6 @@ export const geraniumRose: BotanicalRow = {
   latinName: sourced('Pelargonium graveolens L’Her. and hybrids (cv. Rose)', 'memory', 'general botany'),
   part: sourced('fresh leafy shoots', 'memory', 'trade practice'),
   usualState: sourced('fresh or wilted 6–24 h', 'memory', 'trade practice'),
-  oilSite: sourced('surface glandular trichomes (capitate hairs)', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'whole wilted; spread thinly, heaping over 6 h harms yield and composition',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -75,63 +70,6 @@ export const geraniumRose: BotanicalRow = {
     'estimated',
     'mid-range of Bourbon/Egypt types, closed to 1',
   ),
-  compositionNotes: [
-    'citronellyl formate, geranyl formate and lighter esters: 0.19 as linalyl acetate (real formates hydrolyse too; the model keeps them)',
-    'isomenthone: 0.05 in menthone',
-    '10-epi-gamma-eudesmol: 0.05 in cedrol',
-    'guaia-6,9-diene, germacrene D: all of beta-caryophyllene',
-    'cis/trans-rose oxide: 0.01 as 1,8-cineole',
-    'geranyl tiglate and heavy esters: 0.035 as alpha-bisabolol',
-    'citronellol: 0.29 as geraniol, which boils 6 K higher',
-    'alpha-pinene 0.005 added to myrcene to keep ten entries',
-    'limonene 0.005 added to myrcene to keep ten entries',
-    '1,8-cineole 0.01 added to linalool to keep ten entries',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'citronellol content as set in ISO 4731 (1972 wording; probably total alcohols as citronellol)',
-      low: 0.42,
-      high: 0.55,
-      provenance: origin(
-        'read',
-        'Lis-Balchin, Geranium and Pelargonium, ch. 17 abstract (quotes ISO 4731)',
-        'Bourbon; Moroccan 35–58, Egyptian and Chinese 40–58',
-      ),
-    },
-    {
-      constituent: 'citronellyl formate',
-      low: 0.062,
-      high: 0.075,
-      provenance: origin(
-        'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
-      ),
-    },
-    {
-      constituent: 'geranyl formate',
-      low: 0.041,
-      high: 0.047,
-      provenance: origin(
-        'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
-      ),
-    },
-    { constituent: 'citronellol', low: 0.18, high: 0.43, provenance: origin('memory', 'ISO 4731:2012 by origin') },
-    {
-      constituent: '10-epi-gamma-eudesmol',
-      low: 0.049,
-      high: 0.055,
-      provenance: origin(
-        'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
-      ),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.882, high: 0.905 },
-    'memory',
-    'ISO 4731 by origin (0.884–0.892 Bourbon, 0.882–0.892 China)',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -147,31 +85,6 @@ export const geraniumRose: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('direct steam with recycling of distillation water (cohobation)', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      '7 % of the oil was in the hydrosol; recovered oil was rich in geraniol (21–38 %), linalool (15–20 %).',
-      'read',
-      'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
-    ),
-    sourced(
-      'Water distillation gave 0.16–0.22 %, steam 0.06–0.18 %.',
-      'read',
-      'Babu & Kaul, Flavour Fragr. J. 2005 20 222 (abstract)',
-    ),
-    sourced(
-      'Formates hydrolyse to free alcohols and formic acid on standing wet (storage wet cut geraniol, geranyl formate and raised citronellol).',
-      'read',
-      'Kaul et al. 1997 cited by Lawrence, Perfumer & Flavorist (page read)',
-    ),
-  ],
-  cautions: [
-    sourced(
-      'Geraniol, citronellol, linalool, citral: labelled allergens; IFRA limits by category.',
-      'memory',
-      'EU 1223/2009; IFRA',
-    ),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.5, 0.3, 0.7, 'surface hairs'),

@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { groupRelease, heldRateFrom, readyShareEstimated, readyShareFrom } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -16,16 +17,6 @@ export const juniperBerry: BotanicalRow = {
   latinName: sourced('Juniperus communis L.', 'memory', 'general botany'),
   part: sourced('ripe female cones', 'memory', 'trade practice'),
   usualState: sourced('ripe fresh, or dried', 'memory', 'trade practice'),
-  oilSite: sourced(
-    'internal schizogenous oil cavities in the fleshy scales and resin glands on the seed',
-    'memory',
-    'plant anatomy texts',
-  ),
-  preparation: sourced(
-    'crushed between rollers or roughly milled just before distilling (whole berries give a fraction only)',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -100,64 +91,6 @@ export const juniperBerry: BotanicalRow = {
     'estimated',
     'within Ph. Eur. limits, closed to 1',
   ),
-  compositionNotes: [
-    'germacrene D, delta-cadinene, humulene, elemenes: 0.10 in beta-caryophyllene',
-    'cadinols: 0.03 as cedrol',
-    'alpha-thujene: 0.01 in sabinene',
-    'terpinolene, alpha-terpinene: 0.015 in gamma-terpinene',
-    'camphene 0.005 added to sabinene to keep ten entries',
-    'bornyl acetate 0.005 added to alpha-terpineol to keep ten entries',
-    'alpha-terpineol 0.015 added to terpinen-4-ol to keep ten entries',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'alpha-pinene',
-      low: 0.2,
-      high: 0.5,
-      provenance: origin('memory', 'European Pharmacopoeia monograph', 'Juniperi aetheroleum'),
-    },
-    { constituent: 'myrcene', low: 0.01, high: 0.35, provenance: origin('memory', 'European Pharmacopoeia monograph') },
-    {
-      constituent: 'sabinene',
-      low: 0,
-      high: 0.2,
-      provenance: origin('memory', 'European Pharmacopoeia monograph', 'maximum'),
-    },
-    {
-      constituent: 'terpinen-4-ol',
-      low: 0.005,
-      high: 0.1,
-      provenance: origin('memory', 'European Pharmacopoeia monograph'),
-    },
-    {
-      constituent: 'alpha-pinene',
-      low: 0.33,
-      high: 0.71,
-      provenance: origin('read', 'supplier safety sheet, juniper berry oil'),
-    },
-    {
-      constituent: 'myrcene',
-      low: 0.05,
-      high: 0.18,
-      provenance: origin('read', 'supplier safety sheet, juniper berry oil'),
-    },
-    {
-      constituent: 'alpha-pinene',
-      low: 0.311,
-      high: 0.416,
-      provenance: origin(
-        'read',
-        'Falcao et al., Ind. Crops Prod. 2018 124 878 (abstract), juniper berries',
-        'two of three oils',
-      ),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.857, high: 0.876 },
-    'memory',
-    'European Pharmacopoeia monograph',
-    'read elsewhere: 0.840–0.870 (safety sheet), 0.865–0.882 (old dictionary)',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -173,26 +106,6 @@ export const juniperBerry: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('steam or water distillation of crushed berries; long', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      'Two-stage: crushed surface oil fast, the rest by diffusion for hours; hydrocarbons first, terpinen-4-ol and sesquiterpenes late.',
-      'memory',
-      'Milojević and others, Hem. Ind. 67 (2013) 843–859',
-    ),
-    sourced(
-      'Sugar-rich (old analyses 16–42 % glucose): berries in contact with a hot base scorch; keep them on a grid or stir in ample water.',
-      'read',
-      'Flückiger & Hanbury, Pharmacographia, scan',
-    ),
-  ],
-  cautions: [
-    sourced(
-      'Pinene-rich: flammable, aspiration hazard H304; HMPC advises against use in severe kidney disease, pregnancy.',
-      'memory',
-      'CLP self-classification; EMA/HMPC juniper',
-    ),
-  ],
   release: {
     hydrocarbon: groupRelease(
       readyShareFrom(

@@ -1,7 +1,8 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import { linalylAcetateLoss } from '../ester-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateStated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -20,12 +21,6 @@ export const lavandin: BotanicalRow = {
   latinName: sourced('Lavandula x intermedia Emeric ex Loisel.', 'memory', 'general botany'),
   part: sourced('flowering tops', 'memory', 'trade practice'),
   usualState: sourced('wilted 1–3 days in the field, or green-chopped into containers', 'memory', 'trade practice'),
-  oilSite: sourced('surface glandular trichomes on the calyx', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'whole wilted sheaves, or coarse field-chop distilled in the container',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -100,39 +95,6 @@ export const lavandin: BotanicalRow = {
     'estimated',
     'mid-range of remembered ISO 8902 limits, closed to 1',
   ),
-  compositionNotes: [
-    'lavandulyl acetate: 0.025 in bornyl acetate',
-    'ocimenes: 0.02 in myrcene',
-    'beta-farnesene, germacrene D: 0.03 in beta-caryophyllene',
-    'hexyl esters: in linalyl acetate',
-    'alpha-pinene 0.01 added to camphene to keep ten entries',
-    'beta-pinene 0.01 added to myrcene to keep ten entries',
-    'limonene 0.015 added to myrcene to keep ten entries',
-    'alpha-terpineol 0.015 added to borneol to keep ten entries',
-  ],
-  publishedRanges: [
-    { constituent: 'linalool', low: 0.24, high: 0.35, provenance: origin('memory', 'ISO 8902 (Grosso)') },
-    { constituent: 'linalyl acetate', low: 0.28, high: 0.38, provenance: origin('memory', 'ISO 8902 (Grosso)') },
-    { constituent: 'camphor', low: 0.06, high: 0.08, provenance: origin('memory', 'ISO 8902 (Grosso)') },
-    { constituent: '1,8-cineole', low: 0.04, high: 0.07, provenance: origin('memory', 'ISO 8902 (Grosso)') },
-    { constituent: 'borneol', low: 0.015, high: 0.03, provenance: origin('memory', 'ISO 8902 (Grosso)') },
-    {
-      constituent: 'total ester as linalyl acetate',
-      low: 0.27,
-      high: 0.37,
-      provenance: origin(
-        'read',
-        'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition',
-        'Abrial type',
-      ),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.885, high: 0.899 },
-    'read',
-    'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition',
-    '0.885–0.897 Abrial read; Grosso 0.891–0.899 from memory of ISO 8902',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -148,27 +110,6 @@ export const lavandin: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('direct steam, container (trailer) or pot stills', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      'Release step from intact trichomes under steam about 0.072 1/min.',
-      'read',
-      'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)',
-    ),
-    sourced(
-      'Oven drying at 60 °C lost 75 % of the oil compared with 30 °C: dry cool.',
-      'read',
-      'Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)',
-    ),
-    sourced('Ester loss as for lavender but camphor and cineole are stable.', 'memory', 'chemistry'),
-  ],
-  cautions: [
-    sourced(
-      'Camphor 6–8 %: avoid near the face of infants; oxidised linalool sensitises.',
-      'memory',
-      'Tisserand & Young; SCCS',
-    ),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.5, 0.3, 0.7, 'as true lavender: glands on the calyx lie open to the steam'),

@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -19,12 +20,6 @@ export const lemonBalm: BotanicalRow = {
   latinName: sourced('Melissa officinalis L.', 'memory', 'general botany'),
   part: sourced('leaf and top', 'memory', 'trade practice'),
   usualState: sourced('fresh or wilted a few hours; dried leaf', 'memory', 'trade practice'),
-  oilSite: sourced('surface glandular trichomes, sparse', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'whole, quickly after cutting; do not chop',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -99,51 +94,6 @@ export const lemonBalm: BotanicalRow = {
     'estimated',
     'from remembered analyses (geranial 20–40, neral 15–30, caryophyllene 5–20 %), closed to 1',
   ),
-  compositionNotes: [
-    'geranial + neral: citral',
-    'caryophyllene oxide: 0.09 as cedrol',
-    'germacrene D, humulene: 0.08 in beta-caryophyllene',
-    'geranyl acetate: 0.04 as bornyl acetate',
-    '6-methyl-5-hepten-2-one: 0.03 as 1,8-cineole (boils near it)',
-    'cadinols and other heavy alcohols: 0.06 as alpha-bisabolol',
-    'citronellol: 0.01 as geraniol, which boils 6 K higher',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'citral (geranial + neral)',
-      low: 0.35,
-      high: 0.75,
-      provenance: origin('read', 'supplier specification, melissa oil'),
-    },
-    {
-      constituent: 'beta-caryophyllene',
-      low: 0.02,
-      high: 0.23,
-      provenance: origin('read', 'supplier specification, melissa oil'),
-    },
-    {
-      constituent: 'citronellal',
-      low: 0.02,
-      high: 0.15,
-      provenance: origin('read', 'supplier specification, melissa oil'),
-    },
-    {
-      constituent: 'geranial + neral',
-      low: 0.744,
-      high: 0.744,
-      provenance: origin(
-        'read',
-        'EXCLI Journal paper PMC4464394, Algerian Melissa (abstract; authors not seen)',
-        '44.2 + 30.2; citronellal 6.3',
-      ),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.885, high: 0.905 },
-    'read',
-    'supplier specification, melissa oil',
-    'memory: up to about 0.93 when rich in caryophyllene oxide',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -159,31 +109,6 @@ export const lemonBalm: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced(
-    'direct steam with cohobation or water-soluble oil recovery; hydrosol is often the main product',
-    'memory',
-    'trade practice',
-  ),
-  qualityNotes: [
-    sourced(
-      'With about 0.15 mL/kg oil and roughly 1 L distillate per kg, most citral can stay dissolved (citral solubility order 0.5–1 g/L at 25 °C): oil layer may never appear below several kilograms.',
-      'derived',
-      '0.13 g oil per kg herb against 0.5–1 g/L solubility',
-    ),
-    sourced(
-      'Citral breaks down to 6-methyl-5-hepten-2-one and acetaldehyde in hot water and cyclises in acid.',
-      'memory',
-      'chemistry',
-    ),
-  ],
-  cautions: [
-    sourced(
-      'Citral is a strong skin sensitiser (H317); true melissa oil was prohibited, later restricted by IFRA. 2008 prohibition seen in a 2009 comment; later limits seen: 0.60 % category 4, 0.15 % category 5A.',
-      'read',
-      'IFRA 49th Amendment melissa oil limits as listed by a third party',
-    ),
-    sourced('Citral: CLP Annex VI Skin Sens. 1, Skin Irrit. 2.', 'memory', 'CLP Annex VI'),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.5, 0.3, 0.7, 'sparse surface glands'),

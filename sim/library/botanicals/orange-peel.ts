@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateStated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -16,12 +17,6 @@ export const orangePeel: BotanicalRow = {
   latinName: sourced('Citrus sinensis (L.) Osbeck', 'memory', 'general botany'),
   part: sourced('fresh rind (flavedo with albedo)', 'memory', 'trade practice'),
   usualState: sourced('fresh; dried possible', 'memory', 'trade practice'),
-  oilSite: sourced('internal oil glands (0.4–0.6 mm) in the flavedo', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'chopped or grated immediately before distilling',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -96,37 +91,6 @@ export const orangePeel: BotanicalRow = {
     'estimated',
     'expressed-oil limits adapted to distilled oil, closed to 1',
   ),
-  compositionNotes: [
-    'decanal, octanal: 0.003 as citronellal',
-    'valencene: 0.002 in beta-caryophyllene',
-    'beta-pinene 0.001 added to myrcene to keep ten entries',
-    'terpinen-4-ol 0.002 added to citronellal to keep ten entries',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'limonene',
-      low: 0.93,
-      high: 0.96,
-      provenance: origin('memory', 'ISO 3140 / Ph. Eur. (expressed oil)'),
-    },
-    {
-      constituent: 'limonene',
-      low: 0.9339,
-      high: 0.9757,
-      provenance: origin(
-        'read',
-        'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation',
-        'steam distilled',
-      ),
-    },
-    { constituent: 'myrcene', low: 0.015, high: 0.035, provenance: origin('memory', 'ISO 3140') },
-    { constituent: 'linalool', low: 0.0015, high: 0.007, provenance: origin('memory', 'ISO 3140') },
-  ],
-  relativeDensity: sourced(
-    { low: 0.838, high: 0.85 },
-    'memory',
-    'ISO 3140 0.842–0.850 expressed; distilled slightly lower',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -142,35 +106,6 @@ export const orangePeel: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced(
-    'water distillation of slurry or steam; industrial: steam stripping of juice oil',
-    'memory',
-    'trade practice',
-  ),
-  qualityNotes: [
-    sourced(
-      'Pectin foams and jellies in boiling water: fill no more than half; lift peel off the base.',
-      'memory',
-      'practice',
-    ),
-    sourced(
-      'Acid slurry hydrates limonene and linalool to terpineols on long boiling: short run.',
-      'memory',
-      'chemistry',
-    ),
-    sourced(
-      'Drying raised measured yield per kg charge, 0.59–1.05 % at 55 % moisture.',
-      'read',
-      'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation',
-    ),
-  ],
-  cautions: [
-    sourced(
-      'Not phototoxic when distilled (no furocoumarins); limonene flammable H226, H304, H317 when oxidised; IFRA peroxide limit 20 mmol/L.',
-      'memory',
-      'CLP Annex VI; IFRA citrus and limonene standards',
-    ),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.6, 0.4, 0.8, 'shredding opens the large glands of the rind'),

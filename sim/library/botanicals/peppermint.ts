@@ -1,7 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
-import { menthylAcetateLoss } from '../ester-rows.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -20,12 +20,6 @@ export const peppermint: BotanicalRow = {
   latinName: sourced('Mentha x piperita L.', 'memory', 'general botany'),
   part: sourced('leafy flowering herb', 'memory', 'trade practice'),
   usualState: sourced('wilted 1–2 days (to 30–50 % moisture) or dried leaf', 'memory', 'trade practice'),
-  oilSite: sourced('surface peltate glandular trichomes on both leaf faces', 'memory', 'plant anatomy texts'),
-  preparation: sourced(
-    'whole wilted hay, or field-chopped into tubs just before steaming',
-    'memory',
-    'trade practice and pharmacopoeia assay practice',
-  ),
   states: {
     fresh: {
       moisture: sourced(
@@ -100,68 +94,6 @@ export const peppermint: BotanicalRow = {
     'estimated',
     'within Ph. Eur. limits, closed to 1',
   ),
-  compositionNotes: [
-    'menthofuran: 0.03 in menthone',
-    'isomenthone: 0.035 in menthone',
-    'neomenthol: 0.03 in menthol',
-    'pulegone: 0.015 as carvone',
-    'germacrene D: 0.02 in beta-caryophyllene',
-    'minor alcohols (neoiso-menthol, viridiflorol): 0.03 in alpha-terpineol',
-    'myrcene 0.002 added to beta-pinene to keep ten entries',
-    'p-cymene 0.003 added to limonene to keep ten entries',
-    'sabinene 0.005 added to beta-pinene to keep ten entries',
-    'gamma-terpinene 0.005 added to limonene to keep ten entries',
-    'linalool 0.005 added to menthone to keep ten entries',
-    'alpha-pinene 0.008 added to beta-pinene to keep ten entries',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'menthol',
-      low: 0.3,
-      high: 0.55,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
-    },
-    {
-      constituent: 'menthone',
-      low: 0.14,
-      high: 0.32,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
-    },
-    {
-      constituent: 'menthyl acetate',
-      low: 0.028,
-      high: 0.1,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
-    },
-    {
-      constituent: '1,8-cineole',
-      low: 0.035,
-      high: 0.14,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
-    },
-    {
-      constituent: 'limonene',
-      low: 0.01,
-      high: 0.05,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
-    },
-    {
-      constituent: 'menthol',
-      low: 0.36,
-      high: 0.46,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-        'US oils',
-      ),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.898, high: 0.918 },
-    'read',
-    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-    'US 0.899–0.911, other origins 0.898–0.918',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -177,32 +109,6 @@ export const peppermint: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('direct steam in mobile tubs', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      'Oregon practice: windrow 3–5 days, then chop into tubs; other growers wilt only until limp.',
-      'read',
-      'Oregon Mint Commission, process page',
-    ),
-    sourced(
-      'Menthol freezes out below about 20–30 °C if rich: keep condenser and receiver above 30 °C for menthol-rich cornmint; peppermint stays liquid.',
-      'memory',
-      'distilling literature',
-    ),
-    sourced('Menthyl acetate hydrolyses slowly; menthone and menthofuran come early.', 'memory', 'chemistry'),
-  ],
-  cautions: [
-    sourced(
-      'Pulegone and menthofuran hepatotoxic: Ph. Eur. pulegone at most 4 % in the edition quoted; HMPC limits intake.',
-      'read',
-      'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text',
-    ),
-    sourced(
-      'Never on the face of children under 2 years (laryngospasm).',
-      'memory',
-      'EMA/HMPC peppermint oil monograph',
-    ),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.6, 0.4, 0.8, 'large surface glands on both leaf faces'),
@@ -216,5 +122,5 @@ export const peppermint: BotanicalRow = {
     curves: ['peppermint', 'cornmint'],
     note: 'the laboratory runs are too fast for a home still',
   },
-  hydrolysis: [menthylAcetateLoss],
+  hydrolysis: [],
 };

@@ -1,6 +1,7 @@
-import { band, origin, sourced, type BotanicalRow } from '../botanical-row.ts';
+import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
+import { band, origin, sourced } from '../provenance.ts';
 import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
@@ -19,12 +20,6 @@ export const sage: BotanicalRow = {
   latinName: sourced('Salvia officinalis L.', 'memory', 'general botany'),
   part: sourced('leaf and soft shoot', 'memory', 'trade practice'),
   usualState: sourced('part-dried or dried leaf; fresh possible', 'memory', 'trade practice'),
-  oilSite: sourced(
-    'surface glandular trichomes (peltate and capitate) between woolly hairs',
-    'memory',
-    'plant anatomy texts',
-  ),
-  preparation: sourced('whole or coarsely cut', 'memory', 'trade practice and pharmacopoeia assay practice'),
   states: {
     fresh: {
       moisture: sourced(
@@ -99,72 +94,6 @@ export const sage: BotanicalRow = {
     'estimated',
     'within quoted ranges, closed to 1',
   ),
-  compositionNotes: [
-    'alpha-humulene: 0.04 in beta-caryophyllene',
-    'viridiflorol: 0.055 as cedrol',
-    'manool (diterpene): 0.015 as alpha-bisabolol (manool is much less volatile)',
-    'thujone: 0.34 as menthone, which is not its data but near in boiling point',
-    'sabinene 0.005 added to beta-pinene to keep ten entries',
-    'gamma-terpinene 0.005 added to p-cymene to keep ten entries',
-    'linalool 0.005 added to camphor to keep ten entries',
-    'terpinen-4-ol 0.005 added to borneol to keep ten entries',
-    'myrcene 0.01 added to beta-pinene to keep ten entries',
-    'limonene 0.015 added to p-cymene to keep ten entries',
-    'alpha-bisabolol 0.015 added to cedrol to keep ten entries',
-    'bornyl acetate 0.02 added to borneol to keep ten entries',
-  ],
-  publishedRanges: [
-    {
-      constituent: 'alpha-thujone',
-      low: 0.18,
-      high: 0.43,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-      ),
-    },
-    {
-      constituent: 'beta-thujone',
-      low: 0.03,
-      high: 0.085,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-      ),
-    },
-    {
-      constituent: '1,8-cineole',
-      low: 0.055,
-      high: 0.13,
-      provenance: origin(
-        'read',
-        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-      ),
-    },
-    {
-      constituent: 'camphor',
-      low: 0.045,
-      high: 0.245,
-      provenance: origin('memory', 'ISO 9909', 'Bauer page shows 3–8.5, probably a slip'),
-    },
-    {
-      constituent: 'camphor',
-      low: 0.117,
-      high: 0.27,
-      provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)'),
-    },
-    {
-      constituent: 'alpha-thujone',
-      low: 0.184,
-      high: 0.279,
-      provenance: origin('read', 'sage cv. Bona, three-year study 1997–1999 (abstract)'),
-    },
-  ],
-  relativeDensity: sourced(
-    { low: 0.91, high: 0.93 },
-    'read',
-    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
-  ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced(
@@ -180,26 +109,6 @@ export const sage: BotanicalRow = {
       'not checked; small scale means 0.5–5 kg in a home or lab still',
     ),
   },
-  tradeMethod: sourced('direct steam', 'memory', 'trade practice'),
-  qualityNotes: [
-    sourced(
-      'In lab steam most oil from dry herb came in 10 min; monoterpene hydrocarbons peaked at 5–10 min, sesquiterpenes at 160 min.',
-      'read',
-      'HortScience 2014 49(6) 785 (abstract)',
-    ),
-    sourced(
-      'Thujone lowest near flowering, highest in autumn or winter.',
-      'read',
-      'Perry et al., J. Agric. Food Chem. 1999 47 2048 (abstract), Dalmatian sage',
-    ),
-  ],
-  cautions: [
-    sourced(
-      'Thujone and camphor are convulsant: not in pregnancy, epilepsy, children; HMPC limits thujone to 6 mg/day from sage leaf.',
-      'memory',
-      'EMA/HMPC Salvia officinalis folium; thujone public statement',
-    ),
-  ],
   release: {
     ...sameRelease(
       readyShareEstimated(0.5, 0.3, 0.7, 'surface glands between woolly hairs'),

@@ -1,17 +1,27 @@
 import { describe, expect, it } from 'vitest';
 import { constituentById } from '../../../sim/fluids/constituents.ts';
+import { botanicalTexts } from '../../../sim/library/botanical-texts.ts';
 import { botanicals, findBotanical, publishedCurves } from '../../../sim/library/index.ts';
 import type { Band } from '../../../sim/library/provenance.ts';
-import type { Botanical, BotanicalState } from '../../../sim/library/types.ts';
+import type { Botanical, BotanicalState, BotanicalText } from '../../../sim/library/types.ts';
 
 const WATER_AT_20C = 998.2;
 const each = botanicals.map((row) => [row.id, row] as const);
 const statesOf = (row: Botanical): BotanicalState[] => Object.values(row.states);
+const textOf = (id: string): BotanicalText => {
+  const text = botanicalTexts[id];
+  if (text === undefined) throw new Error(`no texts for ${id}`);
+  return text;
+};
 const ordered = (band: Band): boolean => band.low <= band.typical && band.typical <= band.high;
 
 describe('the collection', () => {
   it('holds eighteen plants under ids of their own', () => {
     expect(new Set(botanicals.map(({ id }) => id)).size).toBe(18);
+  });
+
+  it('has texts for every plant and for no other', () => {
+    expect(Object.keys(botanicalTexts).sort()).toEqual(botanicals.map(({ id }) => id).sort());
   });
 
   it('covers flowers, leaves, herbs, seeds, berry, bud, peel, needles and wood', () => {
@@ -49,7 +59,7 @@ describe.each(each)('%s', (_id, row) => {
 
   // Ranges of ISO, the European Pharmacopoeia and handbooks, each named in the row; ±0.005 for ideal mixing and stand-ins.
   it('mixes to a density within its published relative density', () => {
-    const { low, high } = row.relativeDensity.value;
+    const { low, high } = textOf(row.id).relativeDensity.value;
     const relative = row.oilDensity_kg_m3.value / WATER_AT_20C;
     expect(relative).toBeGreaterThanOrEqual(low - 0.005);
     expect(relative).toBeLessThanOrEqual(high + 0.005);
@@ -89,6 +99,17 @@ describe.each(each)('%s', (_id, row) => {
       if (atSurface < 5) expect(times).toBe(1);
       else expect(times / atSurface).toBeGreaterThan(0.75);
       expect(times).toBeLessThan(Math.max(1.001, 1.5 * atSurface));
+    }
+  });
+
+  it('says of itself what a distiller must know, with every published share in order', () => {
+    const { cautions, preparation, tradeMethod, publishedRanges } = textOf(row.id);
+    expect(cautions.length).toBeGreaterThan(0);
+    for (const { value } of [...cautions, preparation, tradeMethod]) expect(value.trim().length).toBeGreaterThan(2);
+    for (const { low, high } of publishedRanges) {
+      expect(low).toBeGreaterThanOrEqual(0);
+      expect(low).toBeLessThanOrEqual(high);
+      expect(high).toBeLessThanOrEqual(1);
     }
   });
 

@@ -1,5 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
+import { botanicalTexts } from '../../../sim/library/botanical-texts.ts';
 import {
   botanicals,
   circuits,
@@ -28,6 +29,7 @@ const kinds = [
 ];
 const collections = {
   botanicals,
+  botanicalTexts: Object.values(botanicalTexts),
   circuits,
   heatSources,
   materials,

@@ -1,5 +1,6 @@
 /** A sheet with the rows of one library and one's own entries: find, compare, pick; where each number comes from. */
-import { createMemo, createSignal, createUniqueId, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, createUniqueId, For, onMount, Show, type Component } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import { Dialog } from '../../../ui/Dialog.tsx';
 import type { OwnEntry } from './own-entries.ts';
 import { matching, type PickerRow } from './picker-row.ts';
@@ -14,6 +15,8 @@ export interface LibraryPickerProps {
   readonly groups: string | null;
   readonly rows: readonly PickerRow[];
   readonly own: readonly OwnEntry[];
+  /** More to read of a row. */
+  readonly about?: Component<{ readonly id: string }> | undefined;
   readonly isInUse: (values: Readonly<Record<string, unknown>>) => boolean;
   /** Takes a pick; a sentence in return says why it can't be used. */
   readonly onPick: (values: Readonly<Record<string, unknown>>) => string | null;
@@ -157,6 +160,7 @@ export function LibraryPicker(props: LibraryPickerProps) {
                 <Show when={row.line !== ''}>
                   <p class="picker-words">{row.line}</p>
                 </Show>
+                <Show when={props.about}>{(about) => <About of={about()} id={row.id} name={row.name} />}</Show>
                 <details class="picker-line">
                   <summary>
                     Sources<span class="heard">: {row.name}</span>
@@ -214,5 +218,26 @@ export function LibraryPicker(props: LibraryPickerProps) {
         </Show>
       </form>
     </Dialog>
+  );
+}
+
+interface AboutProps {
+  readonly of: Component<{ readonly id: string }>;
+  readonly id: string;
+  readonly name: string;
+}
+
+/** Made when it is first opened. */
+function About(props: AboutProps) {
+  const [opened, setOpened] = createSignal(false);
+  return (
+    <details class="picker-line" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
+      <summary>
+        About this plant<span class="heard">: {props.name}</span>
+      </summary>
+      <Show when={opened()}>
+        <Dynamic component={props.of} id={props.id} />
+      </Show>
+    </details>
   );
 }

@@ -1,5 +1,6 @@
 /** The buttons of a part that open its libraries, and the sheets behind them. */
 import { createMemo, createSignal, For, Show } from 'solid-js';
+import { Dynamic } from 'solid-js/web';
 import type { ScenarioPart } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
 import type { SettingsDesk } from '../settings/settings-context.ts';
@@ -46,6 +47,13 @@ export function PartPickers(props: PartPickersProps) {
             </>
           )}
         </For>
+        <For each={pickers()}>
+          {(picker) => (
+            <Show when={picker.cautions}>
+              {(cautions) => <Dynamic component={cautions()} scenario={props.desk.scenario} />}
+            </Show>
+          )}
+        </For>
         <Show when={told()?.part === props.part && told()}>
           {(note) => (
             <p class="field-note" role="status">
@@ -85,6 +93,7 @@ function OpenPicker(props: OpenPickerProps) {
       columns={props.picker.columns}
       groups={props.picker.groups}
       rows={rows()}
+      about={props.picker.about}
       own={own()}
       isInUse={(values) => isInUse(values, props.picker.knownBy, present)}
       onPick={props.onPick}

@@ -30,11 +30,9 @@ const originsOf = (plant: Botanical, state: ChargeState): readonly Origin[] => {
           { what: 'Packing density', provenance: data.bulkDensity_kg_m3 },
         ]),
     { what: 'Composition', provenance: plant.composition },
-    { what: 'Density of the oil', provenance: plant.relativeDensity },
     { what: 'Minutes', provenance: plant.distillationMinutes.home },
     { what: 'Release, oxygenates', provenance: plant.release.oxygenate.heldRate_1_s },
     { what: 'Release, hydrocarbons', provenance: plant.release.hydrocarbon.heldRate_1_s },
-    ...plant.cautions.map((caution) => ({ what: `Caution: ${caution.value}`, provenance: caution })),
   ];
 };
 

@@ -1,6 +1,8 @@
 /** Which library belongs to which part, its columns, and what a pick of it writes. */
 import type { Scenario, ScenarioPart, UnitSystem } from '../../../../sim/index.ts';
+import type { Component } from 'solid-js';
 import { isElectric, isRelevant } from '../settings/relevance.ts';
+import { BotanicalAbout, BotanicalCautions } from './BotanicalAbout.tsx';
 import { botanicalRows } from './botanical-rows.ts';
 import { circuitRows, heatSourceRows, separatorRows, tubeRows, tubRows, vesselRows } from './library-rows.ts';
 import type { PickerId } from './own-entries.ts';
@@ -19,6 +21,10 @@ export interface PartPicker {
   /** Paths that tell whether a row is in use, where not all that it writes; figures may be changed afterwards. */
   readonly knownBy: readonly string[] | null;
   readonly rows: (units: UnitSystem) => readonly PickerRow[];
+  /** More to read of a row, fetched when it is opened. */
+  readonly about?: Component<{ readonly id: string }>;
+  /** What must be said of the row that is in use. */
+  readonly cautions?: Component<{ readonly scenario: Scenario }>;
 }
 
 const always = (): boolean => true;
@@ -33,6 +39,8 @@ export const PART_PICKERS: readonly PartPicker[] = [
     isUseful: always,
     knownBy: ['charge.botanical'],
     rows: botanicalRows,
+    about: BotanicalAbout,
+    cautions: BotanicalCautions,
   },
   {
     id: 'tube',

@@ -1,0 +1,74 @@
+import { origin, sourced } from '../provenance.ts';
+import type { BotanicalText } from '../types.ts';
+
+export const eucalyptusGlobulus: BotanicalText = {
+  oilSite: sourced('internal schizogenous secretory cavities in the leaf blade', 'memory', 'plant anatomy texts'),
+  preparation: sourced(
+    'whole or coarsely chopped; chopping opens cavities but distil at once',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
+  tradeMethod: sourced('direct steam; traditional field stills water-and-steam', 'memory', 'trade practice'),
+  compositionNotes: [
+    'globulol, viridiflorol, epiglobulol: 0.04 as cedrol',
+    'aromadendrene, alloaromadendrene: 0.03 as beta-caryophyllene',
+    'trans-pinocarveol, terpinyl acetate: 0.005 in alpha-terpineol',
+    'myrcene 0.004 added to beta-pinene to keep ten entries',
+  ],
+  publishedRanges: [
+    {
+      constituent: '1,8-cineole',
+      low: 0.6,
+      high: 0.75,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+        'crude above 60 %; upper end estimated',
+      ),
+    },
+    {
+      constituent: 'alpha-pinene',
+      low: 0.1,
+      high: 0.22,
+      provenance: origin(
+        'read',
+        'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+        'crude',
+      ),
+    },
+    {
+      constituent: '1,8-cineole',
+      low: 0.7,
+      high: 1,
+      provenance: origin('memory', 'European Pharmacopoeia monograph', 'rectified oil minimum 70 %'),
+    },
+    {
+      constituent: 'limonene',
+      low: 0.001,
+      high: 0.12,
+      provenance: origin('memory', 'European Pharmacopoeia monograph'),
+    },
+  ],
+  relativeDensity: sourced(
+    { low: 0.904, high: 0.927 },
+    'read',
+    'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
+    'crude 0.905–0.925; rectified 0.904–0.920; Ph. Eur. 0.906–0.927 from memory',
+  ),
+  qualityNotes: [
+    sourced(
+      '1,8-Cineole dissolves about 3.5 g/L in water: hydrosol takes a noticeable share; return it or keep volume down.',
+      'memory',
+      'solubility of the constituent',
+    ),
+    sourced('Isovaleraldehyde foreshot is irritating; crude oils are rectified.', 'memory', 'handbook'),
+  ],
+  cautions: [
+    sourced(
+      'Poisonous by mouth in children (mL amounts); do not use on the face of young children; HMPC bars under 30 months for cineole products.',
+      'memory',
+      'EMA/HMPC eucalyptus oil; terpenic derivatives',
+    ),
+    sourced('Dogs and cats: toxic.', 'memory', 'veterinary poison texts'),
+  ],
+};

@@ -1,0 +1,81 @@
+import { origin, sourced } from '../provenance.ts';
+import type { BotanicalText } from '../types.ts';
+
+export const lemonBalm: BotanicalText = {
+  oilSite: sourced('surface glandular trichomes, sparse', 'memory', 'plant anatomy texts'),
+  preparation: sourced(
+    'whole, quickly after cutting; do not chop',
+    'memory',
+    'trade practice and pharmacopoeia assay practice',
+  ),
+  tradeMethod: sourced(
+    'direct steam with cohobation or water-soluble oil recovery; hydrosol is often the main product',
+    'memory',
+    'trade practice',
+  ),
+  compositionNotes: [
+    'geranial + neral: citral',
+    'caryophyllene oxide: 0.09 as cedrol',
+    'germacrene D, humulene: 0.08 in beta-caryophyllene',
+    'geranyl acetate: 0.04 as bornyl acetate',
+    '6-methyl-5-hepten-2-one: 0.03 as 1,8-cineole (boils near it)',
+    'cadinols and other heavy alcohols: 0.06 as alpha-bisabolol',
+    'citronellol: 0.01 as geraniol, which boils 6 K higher',
+  ],
+  publishedRanges: [
+    {
+      constituent: 'citral (geranial + neral)',
+      low: 0.35,
+      high: 0.75,
+      provenance: origin('read', 'supplier specification, melissa oil'),
+    },
+    {
+      constituent: 'beta-caryophyllene',
+      low: 0.02,
+      high: 0.23,
+      provenance: origin('read', 'supplier specification, melissa oil'),
+    },
+    {
+      constituent: 'citronellal',
+      low: 0.02,
+      high: 0.15,
+      provenance: origin('read', 'supplier specification, melissa oil'),
+    },
+    {
+      constituent: 'geranial + neral',
+      low: 0.744,
+      high: 0.744,
+      provenance: origin(
+        'read',
+        'EXCLI Journal paper PMC4464394, Algerian Melissa (abstract; authors not seen)',
+        '44.2 + 30.2; citronellal 6.3',
+      ),
+    },
+  ],
+  relativeDensity: sourced(
+    { low: 0.885, high: 0.905 },
+    'read',
+    'supplier specification, melissa oil',
+    'memory: up to about 0.93 when rich in caryophyllene oxide',
+  ),
+  qualityNotes: [
+    sourced(
+      'With about 0.15 mL/kg oil and roughly 1 L distillate per kg, most citral can stay dissolved (citral solubility order 0.5–1 g/L at 25 °C): oil layer may never appear below several kilograms.',
+      'derived',
+      '0.13 g oil per kg herb against 0.5–1 g/L solubility',
+    ),
+    sourced(
+      'Citral breaks down to 6-methyl-5-hepten-2-one and acetaldehyde in hot water and cyclises in acid.',
+      'memory',
+      'chemistry',
+    ),
+  ],
+  cautions: [
+    sourced(
+      'Citral is a strong skin sensitiser (H317); true melissa oil was prohibited, later restricted by IFRA. 2008 prohibition seen in a 2009 comment; later limits seen: 0.60 % category 4, 0.15 % category 5A.',
+      'read',
+      'IFRA 49th Amendment melissa oil limits as listed by a third party',
+    ),
+    sourced('Citral: CLP Annex VI Skin Sens. 1, Skin Irrit. 2.', 'memory', 'CLP Annex VI'),
+  ],
+};
