@@ -2,15 +2,15 @@
  * The oil constituents and their properties as functions of temperature.
  *
  * The data stand in `constituents/`, one file a constituent, with the source of every value. Functions here accept
- * 253.15–453.15 K, the
- * span in which an oil is handled, unless they say otherwise, and throw a `RangeError` outside. A vapour-pressure curve may have been fitted to a
- * narrower span, which its `validFrom` and `validTo` and the desk-reference entry give; below it alcohols and phenols read
- * high.
+ * 253.15–453.15 K, the span in which an oil is handled, unless they say otherwise, and throw a `RangeError` outside. A
+ * vapour-pressure curve joins the room's value to a published equation, `vapour-curve.ts`.
  */
 import { GAS_CONSTANT } from '../constants.ts';
 import type { Constituent } from './constituent.ts';
 import { constituents } from './constituent-list.ts';
 import { requireWithin } from './range.ts';
+import { roomVapours, type RoomVapour } from './room-vapours.ts';
+import { curvePressure, vapourCurve, type VapourCurve } from './vapour-curve.ts';
 
 export type { Constituent, ConstituentGroup } from './constituent.ts';
 
@@ -33,18 +33,28 @@ export function constituentById(id: string): Constituent {
 const requireTemperature = (quantity: string, constituent: Constituent, T: number): void =>
   requireWithin(`${quantity} of ${constituent.name}`, 'temperature', T, 'K', OIL_MIN_TEMPERATURE, OIL_MAX_TEMPERATURE);
 
-/** Antoine equation exp(A − B/(T + C)), Pa, without a range check, for the step loop. T and C in K, B in K. */
-export const antoinePressure = (A: number, B: number, C: number, T: number): number => Math.exp(A - B / (T + C));
+/** Pressure and heat of vaporisation at room temperature; every constituent has them, a test sees to it. */
+export const roomVapour = ({ id }: Constituent): RoomVapour => {
+  const room = roomVapours[id];
+  if (room === undefined) throw new RangeError(`constituent: no room pressure for “${id}”`);
+  return room;
+};
+
+const curves: ReadonlyMap<string, VapourCurve> = new Map(
+  constituents.map((entry) => [entry.id, vapourCurve(entry.vapourPressure, roomVapour(entry))]),
+);
+
+/** The vapour-pressure curve of a constituent from room to boil. */
+export const curveOf = ({ id }: Constituent): VapourCurve => curves.get(id) as VapourCurve;
 
 /**
- * Vapour pressure of the pure liquid, subcooled where it would be solid, Pa.
- * T in K, 253.15–453.15, or up to the end of the fitted range where that is higher.
+ * Vapour pressure of the pure liquid, subcooled where it would be solid, Pa: see `vapour-curve.ts`.
+ * T in K, 253.15–453.15, or up to the end of the fitted range where that is higher; RangeError outside.
  */
 export function vapourPressure(constituent: Constituent, T: number): number {
-  const { A, B, C, validTo } = constituent.vapourPressure;
-  const hottest = Math.max(OIL_MAX_TEMPERATURE, validTo);
+  const hottest = Math.max(OIL_MAX_TEMPERATURE, constituent.vapourPressure.validTo);
   requireWithin(`vapour pressure of ${constituent.name}`, 'temperature', T, 'K', OIL_MIN_TEMPERATURE, hottest);
-  return antoinePressure(A, B, C, T);
+  return curvePressure(curveOf(constituent), T);
 }
 
 /** Density of the liquid, kg/m³: reference value and slope. T in K, 253.15–453.15. */

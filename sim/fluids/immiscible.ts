@@ -7,36 +7,16 @@
  */
 import { WATER_MOLAR_MASS } from '../constants.ts';
 import type { Constituent } from './constituent.ts';
-import { antoinePressure, liquidDensity, liquidViscosity, waterSolubility } from './constituents.ts';
+import { curveOf, liquidDensity, liquidViscosity, waterSolubility } from './constituents.ts';
 import { saturationPressureUnchecked, saturationTemperatureUnchecked } from './if97-region4.ts';
 import { requireWithin } from './range.ts';
+import { curveLogSlope, curvePressure, type VapourCurve } from './vapour-curve.ts';
 import { saturationPressure, WATER_MAX_PRESSURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';
 import { tableSaturationSlope } from './water-table.ts';
 
-/** Vapour-pressure coefficients and molar masses of an oil's constituents as columns, for the step loop. */
-export interface OilColumns {
-  readonly A: Float64Array;
-  readonly B: Float64Array;
-  readonly C: Float64Array;
-  /** kg/mol. */
-  readonly molarMass: Float64Array;
-}
-
-/** Columns of the constituents in the order given. */
-export const oilColumns = (oil: readonly Constituent[]): OilColumns => ({
-  A: Float64Array.from(oil, ({ vapourPressure }) => vapourPressure.A),
-  B: Float64Array.from(oil, ({ vapourPressure }) => vapourPressure.B),
-  C: Float64Array.from(oil, ({ vapourPressure }) => vapourPressure.C),
-  molarMass: Float64Array.from(oil, ({ molarMass }) => molarMass.value),
-});
-
 /** Pressure of the oil's vapour Σ x_i p_i, Pa, without a range check. x mole fractions in the oil, T in K. */
-export function oilVapourPressure(x: ArrayLike<number>, oil: OilColumns, T: number): number {
-  let sum = 0;
-  for (let i = 0; i < oil.A.length; i++) {
-    sum += (x[i] as number) * antoinePressure(oil.A[i] as number, oil.B[i] as number, oil.C[i] as number, T);
-  }
-  return sum;
+export function oilVapourPressure(x: ArrayLike<number>, curves: readonly VapourCurve[], T: number): number {
+  return curves.reduce((sum, curve, i) => sum + (x[i] as number) * curvePressure(curve, T), 0);
 }
 
 const MOST_PASSES = 60;
@@ -44,29 +24,32 @@ const MOST_PASSES = 60;
 const CLOSE_ENOUGH = 1e-4;
 
 /**
- * Temperature at which water and oil boil together, K, for the step loop; NaN where there is none between 273.15 K
+ * Temperature at which water and oil boil together, K; NaN where there is none between 273.15 K
  * and water's own boiling point. Newton's method within a bracket that it never leaves, so the root is always found,
  * to within 1e-9 K.
  * @param P total pressure, Pa. @param x mole fractions in the oil (all zero: no oil, water's boiling point).
  * @param guess where to start, K, such as the last step's result; NaN starts from water's boiling point.
  */
-export function coBoilingTemperatureQuick(P: number, x: ArrayLike<number>, oil: OilColumns, guess: number): number {
+export function coBoilingTemperatureQuick(
+  P: number,
+  x: ArrayLike<number>,
+  curves: readonly VapourCurve[],
+  guess: number,
+): number {
   if (!(P >= WATER_MIN_PRESSURE && P <= WATER_MAX_PRESSURE)) return Number.NaN;
-  const { A, B, C } = oil;
   let high = saturationTemperatureUnchecked(P);
   let low = WATER_MIN_TEMPERATURE;
   let T = guess > low && guess < high ? guess : high;
   for (let pass = 0; pass < MOST_PASSES; pass++) {
     let excess = saturationPressureUnchecked(T) - P;
     let slope = tableSaturationSlope(T);
-    for (let i = 0; i < A.length; i++) {
+    curves.forEach((curve, i) => {
       const share = x[i] as number;
-      if (share === 0) continue;
-      const inverse = 1 / (T + (C[i] as number));
-      const partial = share * Math.exp((A[i] as number) - (B[i] as number) * inverse);
+      if (share === 0) return;
+      const partial = share * curvePressure(curve, T);
       excess += partial;
-      slope += partial * (B[i] as number) * inverse * inverse;
-    }
+      slope += partial * curveLogSlope(curve, T);
+    });
     if (excess > 0) high = T;
     else low = T;
     const next = T - excess / slope;
@@ -98,10 +81,10 @@ function requireFractions(quantity: string, fractions: readonly number[], oil: r
 export function coBoilingTemperature(P: number, x: readonly number[], oil: readonly Constituent[]): number {
   requireWithin('co-boiling temperature', 'pressure', P, 'Pa', WATER_MIN_PRESSURE, WATER_MAX_PRESSURE);
   requireFractions('co-boiling temperature', x, oil);
-  const columns = oilColumns(oil);
-  const least = WATER_MIN_PRESSURE + oilVapourPressure(x, columns, WATER_MIN_TEMPERATURE);
+  const curves = oil.map(curveOf);
+  const least = WATER_MIN_PRESSURE + oilVapourPressure(x, curves, WATER_MIN_TEMPERATURE);
   requireWithin('co-boiling temperature', 'pressure', P, 'Pa', least, WATER_MAX_PRESSURE);
-  return coBoilingTemperatureQuick(P, x, columns, Number.NaN);
+  return coBoilingTemperatureQuick(P, x, curves, Number.NaN);
 }
 
 /** Mass of constituent vapour that goes with a kilogram of steam, kg/kg, from partial pressures in Pa and kg/mol. */
@@ -116,8 +99,8 @@ export function saturationOilPerSteam(T: number, x: readonly number[], oil: read
   requireFractions('oil per steam', x, oil);
   const water = saturationPressure(T);
   let sum = 0;
-  oil.forEach(({ vapourPressure: { A, B, C }, molarMass }, i) => {
-    sum += oilPerSteam((x[i] as number) * antoinePressure(A, B, C, T), water, molarMass.value);
+  oil.forEach((entry, i) => {
+    sum += oilPerSteam((x[i] as number) * curvePressure(curveOf(entry), T), water, entry.molarMass.value);
   });
   return sum;
 }

@@ -4,12 +4,14 @@ import type { Constituent } from './constituent.ts';
 import {
   coldestPourable,
   constituents,
+  curveOf,
   heatCapacity,
   latentHeat,
   liquidDensity,
   liquidViscosity,
   OIL_MAX_TEMPERATURE,
   OIL_MIN_TEMPERATURE,
+  roomVapour,
   SOLUTION_HEAT,
   vapourPressure,
   waterSolubility,
@@ -33,11 +35,19 @@ const totalPressure = (constituent: Constituent): Argument => ({
   range: [WATER_MIN_PRESSURE + vapourPressure(constituent, WATER_MIN_TEMPERATURE), WATER_MAX_PRESSURE],
 });
 
+/** The curve from its join up, and the straight line below room temperature. */
+const curveTex = (constituent: Constituent): string => {
+  const { A, B, C, join } = curveOf(constituent);
+  const { pressure, heat } = roomVapour(constituent);
+  return `\\ln\\frac{p_i}{\\mathrm{Pa}}=\\begin{cases}${A}-\\frac{${B}}{T/\\mathrm{K}${C < 0 ? '' : '+'}${C}}&T\\ge ${join}\\,\\mathrm{K}\\\\ \\ln ${pressure}-\\frac{${heat}\\,\\mathrm{J/mol}}{R}\\Big(\\frac1T-\\frac1{298.15\\,\\mathrm{K}}\\Big)&T\\le 298.15\\,\\mathrm{K}\\end{cases}`;
+};
+
 const provenance = (...values: readonly { readonly kind: string; readonly source: string }[]): string =>
   values.map(({ kind, source }) => `${kind}: ${source}`).join('; ');
 
 const pureEntries = (constituent: Constituent): Correlation[] => {
   const { name, vapourPressure: fit } = constituent;
+  const room = roomVapour(constituent);
   const ofTemperature = (
     quantity: string,
     says: string,
@@ -63,11 +73,11 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
     ofTemperature(
       'oil-vapour-pressure',
       'Vapour pressure',
-      temperature(fit.validFrom, fit.validTo),
+      temperature(288.15, Math.max(393.15, fit.validTo)),
       { symbol: 'p_i', unit: 'Pa' },
-      `\\ln\\frac{p_i}{\\mathrm{Pa}}=${fit.A}-\\frac{${fit.B}}{T/\\mathrm{K}${fit.C < 0 ? '' : '+'}${fit.C}}`,
-      provenance(fit),
-      `extrapolates from the fitted range to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; throws a RangeError outside both`,
+      curveTex(constituent),
+      `from ${curveOf(constituent).join} K: ${provenance(fit)}; at 298.15 K, ${room.pressure} Pa (${room.range.join('–')}) and ${room.heat} J/mol: ${provenance(room)}; between them a cubic of ln p in 1/T`,
+      `goes on to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; throws a RangeError outside`,
       vapourPressure,
     ),
     ofTemperature(

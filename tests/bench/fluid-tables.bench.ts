@@ -4,13 +4,13 @@
  * constituents boiling together with water from a near guess.
  */
 import { bench, describe } from 'vitest';
-import { constituents } from '../../sim/fluids/constituents.ts';
-import { coBoilingTemperatureQuick, oilColumns } from '../../sim/fluids/immiscible.ts';
+import { constituents, curveOf } from '../../sim/fluids/constituents.ts';
+import { coBoilingTemperatureQuick } from '../../sim/fluids/immiscible.ts';
 import * as table from '../../sim/fluids/water-table.ts';
 import { liquidViscosity } from '../../sim/fluids/water.ts';
 
 const temperatures = Float64Array.from({ length: 1000 }, (_, k) => 280 + k * 0.1);
-const oil = oilColumns(constituents.slice(0, 8));
+const oil = constituents.slice(0, 8).map(curveOf);
 const x = Float64Array.from({ length: 8 }, () => 1 / 8);
 
 /** Sum of the readings, so that none is optimised away. */

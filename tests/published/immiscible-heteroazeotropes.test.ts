@@ -12,12 +12,12 @@
  */
 import { describe, expect, it } from 'vitest';
 import { constituentById, vapourPressure } from '../../sim/fluids/constituents.ts';
+import type { VapourCurve } from '../../sim/fluids/vapour-curve.ts';
 import {
   coBoilingOilShare,
   coBoilingTemperature,
   coBoilingTemperatureQuick,
   oilPerSteam,
-  type OilColumns,
 } from '../../sim/fluids/immiscible.ts';
 import { saturationPressure } from '../../sim/fluids/water.ts';
 
@@ -35,16 +35,12 @@ const BROMOBENZENE: Organic = { A: 20.908048290659185, B: 3454.906895027637, C: 
 const ANILINE: Organic = { A: 21.664332364453077, B: 3897.746967867531, C: -72.71, molarMass: 0.09313 };
 const TOLUENE: Organic = { A: 20.839385203186104, B: 3056.958021160755, C: -55.525, molarMass: 0.09214 };
 
-const columns = ({ A, B, C, molarMass }: Organic): OilColumns => ({
-  A: Float64Array.of(A),
-  B: Float64Array.of(B),
-  C: Float64Array.of(C),
-  molarMass: Float64Array.of(molarMass),
-});
+/** A curve that is the published equation throughout. */
+const curves = ({ A, B, C }: Organic): readonly VapourCurve[] => [{ A, B, C, join: 0, cubic: [0, 0, 0, 0] }];
 
 /** Temperature °C, partial pressures Pa, organic mass fraction of the vapour over the organic liquid and water. */
 function boilWithWater(organic: Organic, P: number) {
-  const T = coBoilingTemperatureQuick(P, [1], columns(organic), Number.NaN);
+  const T = coBoilingTemperatureQuick(P, [1], curves(organic), Number.NaN);
   const organicPressure = Math.exp(organic.A - organic.B / (T + organic.C));
   const waterPressure = saturationPressure(T);
   const ratio = oilPerSteam(organicPressure, waterPressure, organic.molarMass);

@@ -1,13 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { constituentById, constituents, vapourPressure } from '../../../sim/fluids/constituents.ts';
+import { constituentById, constituents, vapourPressure, curveOf } from '../../../sim/fluids/constituents.ts';
 import {
   coBoilingOilShare,
   coBoilingTemperature,
   coBoilingTemperatureQuick,
   dissolvedOil,
   moleFractions,
-  oilColumns,
   oilDensity,
   oilVapourPressure,
   oilViscosity,
@@ -23,7 +22,7 @@ import {
 const oil = ['alpha_pinene', 'limonene', 'cineole_1_8', 'linalool', 'camphor', 'beta_caryophyllene'].map(
   constituentById,
 );
-const columns = oilColumns(oil);
+const curves = oil.map(curveOf);
 const ATMOSPHERE = 101_325;
 
 /** Mole fractions of an oil of the six, some of them possibly absent. */
@@ -43,8 +42,8 @@ describe('water and oil boiling together', () => {
         fc.double({ min: 20_000, max: 270_000, noNaN: true }),
         fc.oneof(fc.constant(Number.NaN), fc.double({ min: 200, max: 500, noNaN: true })),
         (x, P, guess) => {
-          const T = coBoilingTemperatureQuick(P, x, columns, guess);
-          const total = saturationPressure(T) + oilVapourPressure(x, columns, T);
+          const T = coBoilingTemperatureQuick(P, x, curves, guess);
+          const total = saturationPressure(T) + oilVapourPressure(x, curves, T);
           expect(Math.abs(total / P - 1)).toBeLessThan(1e-9);
         },
       ),
@@ -54,7 +53,7 @@ describe('water and oil boiling together', () => {
 
   it('boils below water alone, and at water’s boiling point when there is no oil', () => {
     const x = [0, 0, 0, 0, 0, 0];
-    expect(coBoilingTemperatureQuick(ATMOSPHERE, x, columns, Number.NaN)).toBeCloseTo(
+    expect(coBoilingTemperatureQuick(ATMOSPHERE, x, curves, Number.NaN)).toBeCloseTo(
       saturationTemperature(ATMOSPHERE),
       9,
     );
@@ -65,9 +64,9 @@ describe('water and oil boiling together', () => {
 
   it('gives NaN to the step loop where water and oil do not boil between 0 and 130 °C', () => {
     for (const P of [WATER_MIN_PRESSURE + 100, WATER_MIN_PRESSURE - 1, WATER_MAX_PRESSURE + 1, Number.NaN]) {
-      expect(coBoilingTemperatureQuick(P, [1, 0, 0, 0, 0, 0], columns, Number.NaN)).toBeNaN();
+      expect(coBoilingTemperatureQuick(P, [1, 0, 0, 0, 0, 0], curves, Number.NaN)).toBeNaN();
     }
-    expect(coBoilingTemperatureQuick(ATMOSPHERE, [Number.NaN, 0, 0, 0, 0, 0], columns, Number.NaN)).toBeNaN();
+    expect(coBoilingTemperatureQuick(ATMOSPHERE, [Number.NaN, 0, 0, 0, 0, 0], curves, Number.NaN)).toBeNaN();
     expect(() => coBoilingTemperature(WATER_MIN_PRESSURE + 100, [1], [oil[0] as (typeof oil)[number]])).toThrow(
       /co-boiling temperature: pressure 711.2127 Pa is outside/,
     );
