@@ -41,6 +41,16 @@ export interface AntoineFit extends ConstituentProvenance {
   readonly phase: string;
 }
 
+/** Vapour pressure at room temperature, 298.15 K, of the liquid, subcooled where it would be solid. */
+export interface RoomVapour extends ConstituentProvenance {
+  /** Pa at 298.15 K. */
+  readonly pressure: number;
+  /** Lowest and highest value that sources allow, Pa. */
+  readonly range: readonly [number, number];
+  /** Heat of vaporisation about 298.15 K, J/mol. */
+  readonly heat: number;
+}
+
 /** Hydrocarbons and oxygenates leave the plant in different ways; see the kinetics of the charge. */
 export type ConstituentGroup = 'hydrocarbon' | 'oxygenate';
 
@@ -67,6 +77,11 @@ export interface Constituent {
   readonly otherVapourPressures: readonly AntoineFit[];
   /** Independent measurements at 25 °C, Pa. */
   readonly measuredPressuresAt25C: readonly ConstituentValue[];
+  /**
+   * Where the curve comes from at room temperature. Equations were mostly fitted from 60 °C up and read up to three times
+   * too high for alcohols and phenols when they are carried down to a room.
+   */
+  readonly roomVapour: RoomVapour;
   /** kg/m³ at a temperature in K. */
   readonly liquidDensity: ConstituentValueAt;
   readonly solidDensity: ConstituentValueAt | null;

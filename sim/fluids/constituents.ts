@@ -9,7 +9,6 @@ import { GAS_CONSTANT } from '../constants.ts';
 import type { Constituent } from './constituent.ts';
 import { constituents } from './constituent-list.ts';
 import { requireWithin } from './range.ts';
-import { roomVapours, type RoomVapour } from './room-vapours.ts';
 import { curvePressure, vapourCurve, type VapourCurve } from './vapour-curve.ts';
 
 export type { Constituent, ConstituentGroup } from './constituent.ts';
@@ -33,15 +32,8 @@ export function constituentById(id: string): Constituent {
 const requireTemperature = (quantity: string, constituent: Constituent, T: number): void =>
   requireWithin(`${quantity} of ${constituent.name}`, 'temperature', T, 'K', OIL_MIN_TEMPERATURE, OIL_MAX_TEMPERATURE);
 
-/** Pressure and heat of vaporisation at room temperature; every constituent has them, a test sees to it. */
-export const roomVapour = ({ id }: Constituent): RoomVapour => {
-  const room = roomVapours[id];
-  if (room === undefined) throw new RangeError(`constituent: no room pressure for “${id}”`);
-  return room;
-};
-
 const curves: ReadonlyMap<string, VapourCurve> = new Map(
-  constituents.map((entry) => [entry.id, vapourCurve(entry.vapourPressure, roomVapour(entry))]),
+  constituents.map((entry) => [entry.id, vapourCurve(entry.vapourPressure, entry.roomVapour)]),
 );
 
 /** The vapour-pressure curve of a constituent from room to boil. */

@@ -11,7 +11,6 @@ import {
   liquidViscosity,
   OIL_MAX_TEMPERATURE,
   OIL_MIN_TEMPERATURE,
-  roomVapour,
   SOLUTION_HEAT,
   vapourPressure,
   waterSolubility,
@@ -38,7 +37,7 @@ const totalPressure = (constituent: Constituent): Argument => ({
 /** The curve from its join up, and the straight line below room temperature. */
 const curveTex = (constituent: Constituent): string => {
   const { A, B, C, join } = curveOf(constituent);
-  const { pressure, heat } = roomVapour(constituent);
+  const { pressure, heat } = constituent.roomVapour;
   return `\\ln\\frac{p_i}{\\mathrm{Pa}}=\\begin{cases}${A}-\\frac{${B}}{T/\\mathrm{K}${C < 0 ? '' : '+'}${C}}&T\\ge ${join}\\,\\mathrm{K}\\\\ \\ln ${pressure}-\\frac{${heat}\\,\\mathrm{J/mol}}{R}\\Big(\\frac1T-\\frac1{298.15\\,\\mathrm{K}}\\Big)&T\\le 298.15\\,\\mathrm{K}\\end{cases}`;
 };
 
@@ -46,8 +45,7 @@ const provenance = (...values: readonly { readonly kind: string; readonly source
   values.map(({ kind, source }) => `${kind}: ${source}`).join('; ');
 
 const pureEntries = (constituent: Constituent): Correlation[] => {
-  const { name, vapourPressure: fit } = constituent;
-  const room = roomVapour(constituent);
+  const { name, vapourPressure: fit, roomVapour: room } = constituent;
   const ofTemperature = (
     quantity: string,
     says: string,

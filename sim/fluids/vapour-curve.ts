@@ -5,10 +5,9 @@
  * value and slope. The pressure rises with temperature everywhere.
  */
 import { GAS_CONSTANT } from '../constants.ts';
-import type { AntoineFit } from './constituent.ts';
-import type { RoomVapour } from './room-vapours.ts';
+import type { AntoineFit, RoomVapour } from './constituent.ts';
 
-/** Room temperature at which the pressures of `room-vapours.ts` hold, K. */
+/** Room temperature at which the pressures of `RoomVapour` hold, K. */
 export const ROOM = 298.15;
 /** The join lies where the Antoine curve begins to hold, but not nearer to the room or to the boil than this, K. */
 const JOIN_RANGE = [333.15, 353.15] as const;

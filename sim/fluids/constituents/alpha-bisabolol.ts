@@ -30,6 +30,13 @@ export const alphaBisabolol: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 0.02,
+    range: [0.017, 0.023],
+    heat: 96600,
+    kind: 'published',
+    source: 'measured, 0.020 ± 0.003 Pa, 96.6 kJ/mol (Keating 2017, abstract)',
+  },
   liquidDensity: { value: 921, at: 293.15, kind: 'published', source: 'CommonChem molar volume (23089-26-1)' },
   solidDensity: null,
   densitySlope: {

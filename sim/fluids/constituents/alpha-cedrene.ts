@@ -26,6 +26,13 @@ export const alphaCedrene: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 3.0,
+    range: [2.0, 4.5],
+    heat: 64700,
+    kind: 'estimated',
+    source: 'the curve in use, a fit, 3.7 Pa, a little lowered',
+  },
   liquidDensity: { value: 934, at: 293.15, kind: 'memory', source: 'memory' },
   solidDensity: null,
   densitySlope: {

@@ -52,6 +52,13 @@ export const alphaPinene: Constituent = {
     { value: 633, kind: 'published', source: 'NLM hazardous-substances record on turpentine' },
     { value: 467, kind: 'published', source: 'a web chemical dictionary' },
   ],
+  roomVapour: {
+    pressure: 584,
+    range: [560, 640],
+    heat: 45400,
+    kind: 'published',
+    source: 'the curve in use, which is within its range from 293 K',
+  },
   liquidDensity: { value: 853.9, at: 298.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

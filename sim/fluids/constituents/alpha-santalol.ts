@@ -38,6 +38,13 @@ export const alphaSantalol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 0.03,
+    range: [0.01, 0.06],
+    heat: 96600,
+    kind: 'estimated',
+    source: 'between a fit, 0.059 Pa, and a published curve, 0.011 Pa',
+  },
   liquidDensity: { value: 967.9, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

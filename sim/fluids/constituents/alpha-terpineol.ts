@@ -49,6 +49,13 @@ export const alphaTerpineol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 5.5,
+    range: [4, 19],
+    heat: 60700,
+    kind: 'memory',
+    source: 'about 0.042 mmHg at 24 °C in property compilations, from memory; the curve extrapolates to 19 Pa',
+  },
   liquidDensity: { value: 934, at: 293.15, kind: 'memory', source: 'memory' },
   solidDensity: null,
   densitySlope: {

@@ -30,6 +30,13 @@ export const betaCaryophyllene: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 3.0,
+    range: [1.7, 4.5],
+    heat: 65500,
+    kind: 'estimated',
+    source: 'the curve in use, a fit, 3.4 Pa, a little lowered',
+  },
   liquidDensity: { value: 907.5, at: 293.15, kind: 'published', source: 'CRC-phys (Merck 0.9052 at 17 C)' },
   solidDensity: null,
   densitySlope: {

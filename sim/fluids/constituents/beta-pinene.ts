@@ -49,6 +49,13 @@ export const betaPinene: Constituent = {
     },
   ],
   measuredPressuresAt25C: [{ value: 391, kind: 'published', source: 'NLM hazardous-substances record on turpentine' }],
+  roomVapour: {
+    pressure: 390,
+    range: [370, 480],
+    heat: 45800,
+    kind: 'published',
+    source: 'the curve in use, which is within its range from 293 K',
+  },
   liquidDensity: { value: 860, at: 298.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

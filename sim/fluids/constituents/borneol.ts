@@ -38,6 +38,13 @@ export const borneol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 9.5,
+    range: [5, 15],
+    heat: 60000,
+    kind: 'estimated',
+    source: 'fit to the subcooled liquid; the heat of 73.7 kJ/mol stored for the solid is too steep for it',
+  },
   liquidDensity: {
     value: 960,
     at: 298.15,

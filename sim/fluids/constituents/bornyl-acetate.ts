@@ -30,6 +30,13 @@ export const bornylAcetate: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 15,
+    range: [10, 32],
+    heat: 55000,
+    kind: 'estimated',
+    source: 'scaled to linalyl and menthyl acetate; the published curve reads 32 Pa, too high against retention',
+  },
   liquidDensity: { value: 982, at: 298.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

@@ -49,6 +49,13 @@ export const camphene: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 470,
+    range: [370, 560],
+    heat: 44700,
+    kind: 'estimated',
+    source: 'middle of two curves of the subcooled liquid, 374 and 558 Pa, both extrapolated',
+  },
   liquidDensity: {
     value: 844.6,
     at: 323.15,

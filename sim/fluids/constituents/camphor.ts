@@ -60,6 +60,13 @@ export const camphor: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 60,
+    range: [30, 70],
+    heat: 54900,
+    kind: 'estimated',
+    source: 'subcooled liquid extrapolated, 48–66 Pa; the solid sublimes with 60 Pa',
+  },
   liquidDensity: {
     value: 960,
     at: 298.15,

@@ -53,6 +53,13 @@ export const carvacrol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 3.2,
+    range: [2.3, 5.4],
+    heat: 69200,
+    kind: 'estimated',
+    source: 'published curves extrapolated, 2.4–5.4 Pa',
+  },
   liquidDensity: { value: 977.2, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

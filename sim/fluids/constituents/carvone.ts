@@ -46,6 +46,13 @@ export const carvone: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 13,
+    range: [9, 15],
+    heat: 58400,
+    kind: 'estimated',
+    source: 'published curves extrapolated, 14.4–14.6 Pa, lowered by 10 %',
+  },
   liquidDensity: { value: 959.3, at: 293.15, kind: 'published', source: 'CRC-phys (R); 965 for S' },
   solidDensity: null,
   densitySlope: {

@@ -26,6 +26,13 @@ export const cedrol: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 0.15,
+    range: [0.08, 0.3],
+    heat: 88300,
+    kind: 'estimated',
+    source: 'the curve in use, a fit to the subcooled liquid; good to a factor of 2',
+  },
   liquidDensity: { value: 947.9, at: 363.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

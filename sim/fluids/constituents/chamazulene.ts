@@ -26,6 +26,13 @@ export const chamazulene: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 0.15,
+    range: [0.05, 0.3],
+    heat: 84100,
+    kind: 'estimated',
+    source: 'the curve in use, a fit; good to a factor of 2–3',
+  },
   liquidDensity: { value: 988.3, at: 293.15, kind: 'published', source: 'Merck-chamaz' },
   solidDensity: null,
   densitySlope: {

@@ -38,6 +38,13 @@ export const cineole18: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 257,
+    range: [250, 260],
+    heat: 51100,
+    kind: 'published',
+    source: 'the curve in use, which is within its range from 288 K',
+  },
   liquidDensity: {
     value: 926.7,
     at: 293.15,

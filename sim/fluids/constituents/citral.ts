@@ -42,6 +42,13 @@ export const citral: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 9,
+    range: [7, 12],
+    heat: 61800,
+    kind: 'estimated',
+    source: 'published curves extrapolated, 7.9–9.9 Pa',
+  },
   liquidDensity: { value: 888.8, at: 293.15, kind: 'published', source: 'CRC-phys (geranial; neral 886.9)' },
   solidDensity: null,
   densitySlope: {

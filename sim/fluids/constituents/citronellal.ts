@@ -38,6 +38,13 @@ export const citronellal: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 25,
+    range: [20, 37],
+    heat: 58000,
+    kind: 'estimated',
+    source: 'published curves extrapolated, 20.5–21.3 Pa, raised',
+  },
   liquidDensity: { value: 853, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

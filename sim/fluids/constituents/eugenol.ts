@@ -49,6 +49,13 @@ export const eugenol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 1.85,
+    range: [1.3, 3.9],
+    heat: 66300,
+    kind: 'published',
+    source: 'the published curve that holds below 333 K',
+  },
   liquidDensity: { value: 1065.2, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

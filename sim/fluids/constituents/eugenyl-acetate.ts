@@ -38,6 +38,13 @@ export const eugenylAcetate: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 0.4,
+    range: [0.2, 0.55],
+    heat: 68900,
+    kind: 'estimated',
+    source: 'published curves extrapolated over 75 K, 0.52–0.53 Pa, lowered',
+  },
   liquidDensity: { value: 1080.6, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

@@ -38,6 +38,13 @@ export const gammaTerpinene: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 147,
+    range: [120, 212],
+    heat: 51400,
+    kind: 'estimated',
+    source: 'the curve in use, 150 Pa, a little lowered',
+  },
   liquidDensity: { value: 849, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

@@ -38,6 +38,13 @@ export const geraniol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 3.0,
+    range: [2.0, 6.4],
+    heat: 66000,
+    kind: 'estimated',
+    source: 'published curves extrapolated, 5.1–6.4 Pa, lowered as those of alcohols overshoot',
+  },
   liquidDensity: { value: 889.4, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

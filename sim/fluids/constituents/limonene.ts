@@ -68,6 +68,13 @@ export const limonene: Constituent = {
     },
   ],
   measuredPressuresAt25C: [{ value: 200, kind: 'published', source: 'Static1999' }],
+  roomVapour: {
+    pressure: 200,
+    range: [200, 310],
+    heat: 49500,
+    kind: 'published',
+    source: 'measured by a static method, 200 Pa (Static1999); published curves extrapolate to 233–272 Pa',
+  },
   liquidDensity: {
     value: 841.1,
     at: 293.15,

@@ -34,6 +34,13 @@ export const linalool: Constituent = {
     { value: 21, kind: 'published', source: 'ICSC' },
     { value: 23, kind: 'published', source: 'German encyclopaedia mirror' },
   ],
+  roomVapour: {
+    pressure: 23,
+    range: [21, 32],
+    heat: 64000,
+    kind: 'published',
+    source: 'measured, 21–27 Pa (stored with the constituent); the curve from 333 K reads 32 Pa',
+  },
   liquidDensity: {
     value: 861,
     at: 293.15,

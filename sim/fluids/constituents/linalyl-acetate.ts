@@ -38,6 +38,13 @@ export const linalylAcetate: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 14.8,
+    range: [10, 20],
+    heat: 57800,
+    kind: 'published',
+    source: 'two published curves extrapolated over 30 K, 14.8–14.9 Pa',
+  },
   liquidDensity: {
     value: 895,
     at: 293.15,

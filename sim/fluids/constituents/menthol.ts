@@ -38,6 +38,13 @@ export const menthol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [{ value: 4.5, kind: 'published', source: 'Keating2017 (dl, liquid)' }],
+  roomVapour: {
+    pressure: 4.5,
+    range: [4.1, 10],
+    heat: 74200,
+    kind: 'published',
+    source: 'liquid DL-menthol 4.5 ± 0.44 Pa, 74.2 kJ/mol (Keating 2017, abstract)',
+  },
   liquidDensity: { value: 890, at: 298.15, kind: 'estimated', source: 'estimated, subcooled liquid / dissolved' },
   solidDensity: { value: 903, at: 288.15, kind: 'published', source: 'CRC-phys (solid)' },
   densitySlope: {

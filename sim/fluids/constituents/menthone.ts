@@ -42,6 +42,13 @@ export const menthone: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 35,
+    range: [25, 40],
+    heat: 59100,
+    kind: 'estimated',
+    source: 'published curves extrapolated over 40 K, 38–39 Pa, lowered by 10 %',
+  },
   liquidDensity: { value: 895, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

@@ -38,6 +38,13 @@ export const menthylAcetate: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 9,
+    range: [6, 14],
+    heat: 58200,
+    kind: 'estimated',
+    source: 'middle of two published curves, 6.6 and 13.9 Pa',
+  },
   liquidDensity: { value: 924.4, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

@@ -53,6 +53,13 @@ export const myrcene: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 275,
+    range: [265, 365],
+    heat: 50600,
+    kind: 'published',
+    source: 'the curve in use with a little more, as gas-chromatographic retention suggests 15–25 % more',
+  },
   liquidDensity: {
     value: 801.3,
     at: 288.15,

@@ -49,6 +49,13 @@ export const pCymene: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 196,
+    range: [190, 210],
+    heat: 49500,
+    kind: 'published',
+    source: 'three published curves extrapolated, 194–210 Pa',
+  },
   liquidDensity: { value: 857.3, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

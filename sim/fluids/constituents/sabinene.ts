@@ -30,6 +30,13 @@ export const sabinene: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 430,
+    range: [340, 520],
+    heat: 46500,
+    kind: 'estimated',
+    source: 'the curve in use, a fit from 293 K',
+  },
   liquidDensity: {
     value: 842,
     at: 293.15,

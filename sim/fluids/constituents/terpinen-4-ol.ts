@@ -30,6 +30,13 @@ export const terpinen4Ol: Constituent = {
   },
   otherVapourPressures: [],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 8,
+    range: [6, 26],
+    heat: 60000,
+    kind: 'estimated',
+    source: 'the curve extrapolates to 26 Pa, as those of alcohols overshoot; an older estimate of 6.4 Pa from memory',
+  },
   liquidDensity: { value: 926, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {

@@ -64,6 +64,14 @@ export const thymol: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 4.0,
+    range: [2.5, 6.2],
+    heat: 70000,
+    kind: 'derived',
+    source:
+      'subcooled liquid from the solid, 2.2 Pa, by a heat of fusion of 21 kJ/mol and 322.65 K: 4.3 Pa; a published curve reads 6.2 Pa',
+  },
   liquidDensity: { value: 968, at: 298.15, kind: 'estimated', source: 'estimated, subcooled liquid / dissolved' },
   solidDensity: { value: 970, at: 298.15, kind: 'published', source: 'CRC-phys (solid)' },
   densitySlope: {

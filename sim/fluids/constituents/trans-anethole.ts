@@ -49,6 +49,13 @@ export const transAnethole: Constituent = {
     },
   ],
   measuredPressuresAt25C: [],
+  roomVapour: {
+    pressure: 6,
+    range: [2, 10],
+    heat: 61900,
+    kind: 'estimated',
+    source: 'published curves extrapolated, 2.1–9.8 Pa',
+  },
   liquidDensity: { value: 988.2, at: 293.15, kind: 'published', source: 'CRC-phys' },
   solidDensity: null,
   densitySlope: {
