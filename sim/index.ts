@@ -141,6 +141,18 @@ export {
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
 export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/condenser-size/heat-and-water.ts';
-export { coilBendRadius, coilHeight, coilTurns, tubeMass, turnLength } from './geometry/coil.ts';
+export { coilFit, coilRise, coilTurns, longestCoil, type CoilFit } from './geometry/coil.ts';
+export { cylinderHeight } from './geometry/cylinder.ts';
+export { bundleWidth, narrowestJacket, tubeCount } from './geometry/jacket.ts';
+export {
+  bedBottom,
+  bedHeight,
+  bedRoom,
+  boilingVessel,
+  heatedBaseDiameter,
+  packedHeight,
+  waterRoom,
+} from './geometry/pot.ts';
+export { tubDiameterFor, tubVolume } from './geometry/tub.ts';
 export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './still/blocked-outlet.ts';
 export * from './units/index.ts';

@@ -1,4 +1,5 @@
 /** Separators as a workshop has them. Heights are above the inside bottom. */
+import { circleArea } from '../geometry/cylinder.ts';
 import { findRow } from './find-row.ts';
 import type { Provenance } from './provenance.ts';
 import type { SeparatorVessel } from './types.ts';
@@ -40,7 +41,7 @@ const separator = ({ id, name, material, suits, bore, height }: Sizes): Separato
     inletHeight_m: outlets.inlet * height_m,
     oilOutletHeight_m: outlets.oil * height_m,
     waterOutletHeight_m: outlets.water * height_m,
-    holdUp_m3: (Math.PI / 4) * bore_m ** 2 * Math.max(outlets.oil, outlets.water) * height_m,
+    holdUp_m3: circleArea(bore_m) * Math.max(outlets.oil, outlets.water) * height_m,
     provenance,
   };
 };

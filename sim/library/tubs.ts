@@ -1,4 +1,5 @@
 /** Tubs and barrels for the coil or the pump, as upright cylinders. */
+import { cylinderVolume } from '../geometry/cylinder.ts';
 import { findRow } from './find-row.ts';
 import type { Tub } from './types.ts';
 
@@ -14,7 +15,7 @@ const tub = (
 ): Tub => {
   const insideDiameter_m = diameter / 1000;
   const height_m = height / 1000;
-  const volume_m3 = (Math.PI / 4) * insideDiameter_m ** 2 * height_m;
+  const volume_m3 = cylinderVolume(insideDiameter_m, height_m);
   return {
     id,
     name: `${name}, ${(volume_m3 * 1000).toFixed(0)} L`,

@@ -1,4 +1,5 @@
 /** Pots and boilers by size. The model sees each as an upright cylinder of the vessel's bore and volume. */
+import { cylinderDiameter, cylinderHeight, cylinderVolume } from '../geometry/cylinder.ts';
 import { findRow } from './find-row.ts';
 import type { Provenance } from './provenance.ts';
 import type { Vessel } from './types.ts';
@@ -7,7 +8,6 @@ const litres = (volume_m3: number): string => {
   const value = volume_m3 * 1000;
   return value < 10 ? value.toFixed(1) : value.toFixed(0);
 };
-const cylinder = (diameter: number, height: number): number => (Math.PI / 4) * diameter ** 2 * height;
 
 const potProvenance: Provenance = {
   kind: 'common-practice',
@@ -30,7 +30,7 @@ const cateringPots = (
   ] as const
 ).map(([centimetres, wall, emptyMass_kg]): Vessel => {
   const side = centimetres / 100;
-  const volume_m3 = cylinder(side, side);
+  const volume_m3 = cylinderVolume(side, side);
   return {
     id: `catering-pot-${centimetres}`,
     name: `${centimetres} cm catering pot, ${litres(volume_m3)} L`,
@@ -125,7 +125,7 @@ const flasks = (
     name: `${capacity} L round-bottom glass flask`,
     kind: 'flask',
     material: 'borosilicate-glass',
-    insideDiameter_m: Math.sqrt(volume_m3 / ((Math.PI / 4) * height_m)),
+    insideDiameter_m: cylinderDiameter(volume_m3, height_m),
     height_m,
     wall_m: wall / 1000,
     volume_m3,
@@ -164,7 +164,7 @@ export const vessels: readonly Vessel[] = [
     insideDiameter_m: 0.5715,
     height_m: 0.85,
     wall_m: 0.0012,
-    volume_m3: cylinder(0.5715, 0.85),
+    volume_m3: cylinderVolume(0.5715, 0.85),
     emptyMass_kg: 20,
     provenance: {
       kind: 'seen',
@@ -178,7 +178,7 @@ export const vessels: readonly Vessel[] = [
     kind: 'keg',
     material: 'stainless-steel',
     insideDiameter_m: 0.39,
-    height_m: 0.05 / ((Math.PI / 4) * 0.39 ** 2),
+    height_m: cylinderHeight(0.05, 0.39),
     wall_m: 0.0015,
     volume_m3: 0.05,
     emptyMass_kg: 11.5,

@@ -2,11 +2,11 @@
  * Events of a run: each tells its time, its number, a plain sentence and what to do. Conditions are watched every
  * step; an event is told once, except escaping vapour, which is told each time it begins and ends.
  */
+import { bedHeight, heatedBaseArea } from '../geometry/pot.ts';
 import type { Scenario, ScenarioPart } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 import { soudersBrownVelocity } from '../transfer/boiling.ts';
 import { tableLiquidDensity, tableSaturationTemperature, tableVapourDensity } from '../fluids/water-table.ts';
-import { bedHeight } from '../still/still-body.ts';
 import type { EventKind, RunEvent, Severity } from './result.ts';
 import { celsius, kilowatts, litres, litresAnHour, minutes } from './words.ts';
 
@@ -99,8 +99,7 @@ export class EventWatch {
   private checkScorch(): void {
     const { pot, heat, charge } = this.scenario;
     if (pot.layout !== 'water' || charge.mass_kg === 0) return;
-    const diameter = Math.min(heat.heatedDiameter_m ?? pot.diameter_m, pot.diameter_m);
-    const peak = (heat.ratedPower_W * heat.shareToPot * this.peakSetting()) / ((Math.PI / 4) * diameter ** 2);
+    const peak = (heat.ratedPower_W * heat.shareToPot * this.peakSetting()) / heatedBaseArea(this.scenario);
     if (peak > SCORCH_FLUX)
       this.tell(
         'scorch',

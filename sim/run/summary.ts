@@ -1,5 +1,6 @@
 /** Headline numbers of a run, read off its record and the still's end state. */
 import { ZERO_CELSIUS } from '../constants.ts';
+import { heatedBaseArea } from '../geometry/pot.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 import type { RunRecord } from './record.ts';
@@ -91,11 +92,7 @@ export function summarise(input: SummaryInput): Summary {
   const collected = sum(separator.collected);
   const density = collected > 0 ? oil.mixtureDensity(separator.collected, 293.15) : null;
   const reached = (share: number) => (collected > 0 ? timeToCollect(record, share * collected) : null);
-  const { heat, cooling, pot } = scenario;
-  const diameter = Math.min(
-    heat.heatedDiameter_m ?? Infinity,
-    pot.layout === 'steam' ? scenario.boiler.diameter_m : pot.diameter_m,
-  );
+  const { heat, cooling } = scenario;
   const peakSetting = heat.control === 'hold-rate' ? 1 : Math.max(...heat.setting.map((knot) => knot.value));
   return {
     firstBoil_s: input.firstBoil,
@@ -133,7 +130,7 @@ export function summarise(input: SummaryInput): Summary {
     potWaterLeft_kg: input.potWaterLeft,
     peakPotGauge_Pa: input.endReason === 'over-pressure' ? Math.max(peaks.gauge, still.gauge()) : peaks.gauge,
     peakNeckSpeed_m_s: peaks.neckSpeed,
-    baseFlux_W_m2: (heat.ratedPower_W * heat.shareToPot * peakSetting) / ((Math.PI / 4) * diameter ** 2),
+    baseFlux_W_m2: (heat.ratedPower_W * heat.shareToPot * peakSetting) / heatedBaseArea(scenario),
     oilSinks: separator.densityDifference < 0,
   };
 }

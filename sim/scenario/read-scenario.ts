@@ -1,6 +1,8 @@
 /** From any JSON to a complete scenario, or to one problem per mistake with path, value and allowed range. */
 import type { z } from 'zod';
 import { constituents } from '../fluids/constituents.ts';
+import { narrowestJacket } from '../geometry/jacket.ts';
+import { bedRoom, packedVolume, waterRoom } from '../geometry/pot.ts';
 import { botanicals } from '../library/index.ts';
 import { fieldAt } from './fields.ts';
 import { chargeFromBotanical } from './presets.ts';
@@ -111,7 +113,7 @@ function withBotanical(input: Record<string, unknown>): Record<string, unknown> 
 
 /** Rules that join several fields. */
 function crossProblems(scenario: Scenario): Problem[] {
-  const { charge, condenser, neck, pot, separator, boiler } = scenario;
+  const { charge, condenser, neck, pot, separator } = scenario;
   const found: Problem[] = [];
   const add = (path: string, value: unknown, allowed: string) => found.push(problem(path, value, allowed));
   if (charge.botanical !== 'own' && !known.has(charge.botanical))
@@ -131,15 +133,12 @@ function crossProblems(scenario: Scenario): Problem[] {
       `it must be less than the outside diameter, ${condenser.outsideDiameter_m} m`,
     );
   if (condenser.kind !== 'coil-in-tub') {
-    const bundleWidth =
-      condenser.kind === 'bundle'
-        ? condenser.outsideDiameter_m * Math.sqrt(condenser.tubes * 1.2)
-        : condenser.outsideDiameter_m;
-    if (condenser.jacketDiameter_m < bundleWidth * 1.02)
+    const narrowest = narrowestJacket(condenser);
+    if (condenser.jacketDiameter_m < narrowest)
       add(
         'condenser.jacketDiameter_m',
         condenser.jacketDiameter_m,
-        `it must be at least ${(bundleWidth * 1.02).toPrecision(4)} m to hold the tube or tubes`,
+        `it must be at least ${narrowest.toPrecision(4)} m to hold the tube or tubes`,
       );
   } else {
     if (condenser.coilPitch_m < condenser.outsideDiameter_m)
@@ -163,18 +162,15 @@ function crossProblems(scenario: Scenario): Problem[] {
       separator.inletDepth_m,
       `it must be less than the separator height, ${separator.height_m} m`,
     );
-  const body = pot.layout === 'steam' ? boiler : pot;
-  const room = (Math.PI / 4) * body.diameter_m ** 2 * body.height_m * 1000;
-  const bed = charge.mass_kg / charge.bulkDensity_kg_m3;
-  const potRoom =
-    (Math.PI / 4) * pot.diameter_m ** 2 * (pot.height_m - (pot.layout === 'water-and-steam' ? pot.gridHeight_m : 0));
+  const room = waterRoom(scenario) * 1000;
+  const plantRoom = bedRoom(pot);
   if (pot.layout === 'water-and-steam' && pot.gridHeight_m >= pot.height_m)
     add('pot.gridHeight_m', pot.gridHeight_m, `it must be less than the pot height, ${pot.height_m} m`);
-  else if (pot.layout !== 'water' && bed > potRoom)
+  else if (pot.layout !== 'water' && packedVolume(charge) > plantRoom)
     add(
       'charge.mass_kg',
       charge.mass_kg,
-      `the pot holds at most ${(potRoom * charge.bulkDensity_kg_m3).toPrecision(3)} kg at this packing density`,
+      `the pot holds at most ${(plantRoom * charge.bulkDensity_kg_m3).toPrecision(3)} kg at this packing density`,
     );
   if (pot.layout === 'water' && pot.water_kg + charge.mass_kg > 0.95 * room)
     add(
@@ -184,11 +180,8 @@ function crossProblems(scenario: Scenario): Problem[] {
     );
   else if (pot.layout === 'steam' && pot.water_kg > 0.9 * room)
     add('pot.water_kg', pot.water_kg, `the boiler holds at most ${(0.9 * room).toPrecision(3)} kg`);
-  else if (pot.layout === 'water-and-steam') {
-    const underGrid = (Math.PI / 4) * pot.diameter_m ** 2 * pot.gridHeight_m * 1000;
-    if (charge.mass_kg > 0 && pot.water_kg > underGrid)
-      add('pot.water_kg', pot.water_kg, `at most ${underGrid.toPrecision(3)} kg fit under the grid`);
-  }
+  else if (pot.layout === 'water-and-steam' && charge.mass_kg > 0 && pot.water_kg > room)
+    add('pot.water_kg', pot.water_kg, `at most ${room.toPrecision(3)} kg fit under the grid`);
   return found;
 }
 

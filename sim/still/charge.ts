@@ -16,6 +16,8 @@ import {
   tableSaturationSlope,
   tableSaturationTemperature,
 } from '../fluids/water-table.ts';
+import { circleArea } from '../geometry/cylinder.ts';
+import { packedHeight } from '../geometry/pot.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
 import { relaxation } from './pot.ts';
@@ -65,8 +67,8 @@ export class Bed {
     this.lossTable = lossTable;
     const { charge, pot, site, advanced } = scenario;
     this.layers = advanced.bedLayers;
-    this.section = (Math.PI / 4) * pot.diameter_m ** 2;
-    this.height = charge.mass_kg / charge.bulkDensity_kg_m3 / this.section;
+    this.section = circleArea(pot.diameter_m);
+    this.height = packedHeight(charge, pot.diameter_m);
     const dry = (charge.mass_kg * (1 - charge.moisture)) / this.layers;
     this.holding = Math.max(charge.holding_kg_kg * dry, (charge.mass_kg * charge.moisture) / this.layers);
     this.solidCapacity = dry * charge.heatCapacity_J_kgK + (wallCapacityPerMetre * this.height) / this.layers;

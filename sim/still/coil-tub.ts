@@ -13,6 +13,7 @@ import {
   tableLiquidHeatCapacity,
   tableLiquidViscosity,
 } from '../fluids/water-table.ts';
+import { coilFall } from '../geometry/coil.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltCrossFlowCylinder } from '../transfer/cross-flow.ts';
 import { combineForcedAndNatural, nusseltHorizontalCylinder, rayleighNumber } from '../transfer/natural-convection.ts';
@@ -41,7 +42,7 @@ export class CoilTub extends Coolant {
     this.stir = cooling.stir_m_s;
     const spacing = condenser.coilPitch_m / condenser.outsideDiameter_m;
     this.plumeShare = Math.min(1, TOUCHING_SHARE + (1 - TOUCHING_SHARE) * Math.max(0, spacing - 1));
-    const fallPerMetre = condenser.coilPitch_m / Math.hypot(Math.PI * condenser.coilDiameter_m, condenser.coilPitch_m);
+    const fallPerMetre = coilFall(condenser.coilDiameter_m, condenser.coilPitch_m);
     this.fullDepth = cooling.tubHeight_m;
     this.segmentDepth = Float64Array.from({ length: advanced.segments }, (_, s) =>
       Math.min(

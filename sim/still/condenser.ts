@@ -21,6 +21,9 @@ import {
   tableVapourDensity,
   tableVapourViscosity,
 } from '../fluids/water-table.ts';
+import { coilFall } from '../geometry/coil.ts';
+import { cylinderVolume } from '../geometry/cylinder.ts';
+import { tubeCount } from '../geometry/jacket.ts';
 import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cylinderResistance } from '../transfer/conduction.ts';
@@ -101,7 +104,7 @@ export class Condenser {
     const { condenser, factors, advanced, charge } = scenario;
     this.segments = advanced.segments;
     this.segmentLength = condenser.length_m / advanced.segments;
-    this.tubes = condenser.kind === 'bundle' ? condenser.tubes : 1;
+    this.tubes = tubeCount(condenser);
     this.D_i = condenser.insideDiameter_m;
     this.D_o = condenser.outsideDiameter_m;
     this.wallResistance = cylinderResistance(
@@ -113,8 +116,10 @@ export class Condenser {
     this.filmFactor = factors.condensingFilm * (charge.mass_kg > 0 ? condenser.oilFilmFactor : 1);
     this.coolantFactor = factors.coolantFilm;
     this.upright = condenser.kind !== 'coil-in-tub' && condenser.orientation === 'upright';
-    const coilFall = condenser.coilPitch_m / Math.hypot(Math.PI * condenser.coilDiameter_m, condenser.coilPitch_m);
-    this.slope = condenser.kind === 'coil-in-tub' ? Math.asin(coilFall) : condenser.slope_rad;
+    this.slope =
+      condenser.kind === 'coil-in-tub'
+        ? Math.asin(coilFall(condenser.coilDiameter_m, condenser.coilPitch_m))
+        : condenser.slope_rad;
     const cells = () => new Float64Array(this.segments);
     this.heatPerMetre = cells();
     this.vapourShare = cells();
@@ -138,7 +143,7 @@ export class Condenser {
 
   /** Bore volume of all tubes, m³. */
   boreVolume(): number {
-    return (Math.PI / 4) * this.D_i ** 2 * this.length() * this.tubes;
+    return cylinderVolume(this.D_i, this.length()) * this.tubes;
   }
 
   /** Works out the conductances of one segment from the last wall temperatures, W/K for all tubes. */

@@ -15,6 +15,7 @@ import {
   tableLiquidViscosity,
   tableTemperatureFromLiquidEnthalpy,
 } from '../fluids/water-table.ts';
+import { jacketFlowArea, jacketHydraulicDiameter, tubeCount } from '../geometry/jacket.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltAnnulus } from '../transfer/annulus.ts';
 import { Coolant } from './coolant.ts';
@@ -38,11 +39,11 @@ export class Jacket extends Coolant {
   constructor(scenario: Scenario, airPressure: number) {
     const { condenser, cooling, factors, advanced, site } = scenario;
     super(advanced.segments, cooling.startTemperature_K);
-    const tubes = condenser.kind === 'bundle' ? condenser.tubes : 1;
+    const tubes = tubeCount(condenser);
     const D_o = condenser.outsideDiameter_m;
     const D_s = condenser.jacketDiameter_m;
-    this.flowArea = (Math.PI / 4) * (D_s * D_s - tubes * D_o * D_o);
-    this.hydraulicDiameter = (4 * this.flowArea) / (Math.PI * (D_s + tubes * D_o));
+    this.flowArea = jacketFlowArea(D_s, D_o, tubes);
+    this.hydraulicDiameter = jacketHydraulicDiameter(D_s, D_o, tubes);
     this.innerWidth = tubes === 1 ? D_o : Math.min(0.95 * D_s, Math.sqrt(tubes) * D_o);
     this.length = condenser.length_m;
     this.cellMass = (this.flowArea * condenser.length_m * 998) / advanced.segments;

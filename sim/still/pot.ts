@@ -20,6 +20,7 @@ import {
   tableSaturationTemperature,
   tableVapourEnthalpy,
 } from '../fluids/water-table.ts';
+import { circleArea } from '../geometry/cylinder.ts';
 import type { Oil } from './oil.ts';
 import { shareLeaving, type Release } from './release.ts';
 import { ENTHALPY_ZERO, VapourStream, type LiquidStream } from './stream.ts';
@@ -103,7 +104,7 @@ export class Pot {
     this.mixture = mixture;
     this.submerged = submerged;
     this.lossTable = lossTable;
-    this.section = (Math.PI / 4) * geometry.diameter ** 2;
+    this.section = circleArea(geometry.diameter);
     this.water = water;
     this.temperature = temperature;
     this.oil = new Float64Array(mixture.count);

@@ -17,6 +17,7 @@ import {
   tableLiquidViscosity,
   tableTemperatureFromLiquidEnthalpy,
 } from '../fluids/water-table.ts';
+import { circleArea } from '../geometry/cylinder.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { capturedShare } from '../transfer/drop-sizes.ts';
 import { cutDiameter, hadamardFactor, overflowRate } from '../transfer/settling.ts';
@@ -74,7 +75,7 @@ export class Separator {
     this.lossTable = lossTable;
     this.settings = scenario.separator;
     const { bore_m, height_m } = scenario.separator;
-    this.area = (Math.PI / 4) * bore_m ** 2;
+    this.area = circleArea(bore_m);
     this.temperature = startTemperature(scenario.site.airTemperature_K);
     this.holdUp = this.area * height_m * 998;
     this.enthalpy = this.holdUp * tableLiquidEnthalpy(this.temperature);

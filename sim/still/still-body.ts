@@ -1,4 +1,6 @@
 /** Sizes, wall heat capacities and heat losses of the still's vessels, worked out once from a scenario. */
+import { circleArea, cylinderVolume } from '../geometry/cylinder.ts';
+import { bedBottom, bedHeight, boilingVessel } from '../geometry/pot.ts';
 import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
@@ -34,17 +36,11 @@ const wallCapacity = (material: string, thickness: number): number => {
   return row.density_kg_m3.value * row.heatCapacity_J_kgK.value * thickness;
 };
 
-/** Height of the bed in its vessel, m. */
-export const bedHeight = (scenario: Scenario): number =>
-  scenario.pot.layout === 'water'
-    ? 0
-    : scenario.charge.mass_kg / scenario.charge.bulkDensity_kg_m3 / ((Math.PI / 4) * scenario.pot.diameter_m ** 2);
-
 export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): StillBody {
   const { pot, boiler, charge, neck, separator, site, factors } = scenario;
   const steam = pot.layout === 'steam';
   const submerged = pot.layout === 'water';
-  const section = (Math.PI / 4) * pot.diameter_m ** 2;
+  const section = circleArea(pot.diameter_m);
   const perArea = wallCapacity(pot.material, pot.wallThickness_m);
   const perimeter = Math.PI * pot.diameter_m;
   const insulationConductivity = pot.insulationConductivity_W_mK;
@@ -60,7 +56,7 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   const lid = (diameter: number, insulation: number): LossSurface => ({
     facing: 'up',
     length: diameter / 4,
-    area: (Math.PI / 4) * diameter ** 2,
+    area: circleArea(diameter),
     emissivity: pot.emissivity,
     insulation,
     insulationConductivity,
@@ -69,8 +65,8 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   const table = (surfaces: readonly LossSurface[]) =>
     new LossTable(surfaces, site.airTemperature_K, airPressure, factors.heatLoss);
 
-  const body = steam ? boiler : pot;
-  const bodySection = (Math.PI / 4) * body.diameter_m ** 2;
+  const body = boilingVessel(scenario);
+  const bodySection = circleArea(body.diameter_m);
   const dry = charge.mass_kg * (1 - charge.moisture);
   const submergedVolume = submerged ? dry / PLANT_SUBSTANCE : 0;
   const waterVolume = (pot.water_kg + (submerged ? charge.mass_kg * charge.moisture : 0)) / 998 + submergedVolume;
@@ -100,8 +96,7 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
   };
 
   const bed = bedHeight(scenario);
-  const bedBottom = pot.layout === 'water-and-steam' ? pot.gridHeight_m : 0;
-  const headBottom = submerged ? wettedHeight : steam ? bed : Math.max(wettedHeight, bedBottom + bed);
+  const headBottom = submerged ? wettedHeight : steam ? bed : Math.max(wettedHeight, bedBottom(pot) + bed);
   const headHeight = Math.max(0.005, pot.height_m - headBottom);
   const headSurfaces: LossSurface[] = [
     side(pot.height_m, perimeter * headHeight, pot.insulationThickness_m, pot.diameter_m / 2),
@@ -130,7 +125,7 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
     {
       facing: 'up',
       length: separator.bore_m / 4,
-      area: (Math.PI / 4) * separator.bore_m ** 2,
+      area: circleArea(separator.bore_m),
       emissivity: SEPARATOR_EMISSIVITY,
       insulation: 0,
       insulationConductivity: 1,
@@ -159,7 +154,6 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
       oil,
       startTemperature(site.airTemperature_K),
     ),
-    freeVolume:
-      boilerSpace + potSpace + charge.voidShare * bed * section + (Math.PI / 4) * neck.bore_m ** 2 * neck.length_m,
+    freeVolume: boilerSpace + potSpace + charge.voidShare * bed * section + cylinderVolume(neck.bore_m, neck.length_m),
   };
 }

@@ -5,6 +5,7 @@
  */
 import { standardPressure } from '../fluids/atmosphere.ts';
 import { tableLiquidEnthalpy, tableVapourDensity, tableVapourViscosity } from '../fluids/water-table.ts';
+import { circleArea } from '../geometry/cylinder.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { ergunGradient } from '../transfer/packed-bed.ts';
 import { frictionGradient } from '../transfer/pressure-drop.ts';
@@ -196,7 +197,7 @@ export class Still {
 
   private passNeck(pressure: number, dt: number): void {
     const { stream, scenario, neckDrip, neckRun } = this;
-    const section = (Math.PI / 4) * scenario.neck.bore_m ** 2;
+    const section = circleArea(scenario.neck.bore_m);
     if (stream.water > 0) {
       const density = tableVapourDensity(stream.temperature);
       const G = stream.water / (dt * section);

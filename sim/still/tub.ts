@@ -23,6 +23,8 @@ import {
   tableSaturationTemperature,
   tableVapourEnthalpy,
 } from '../fluids/water-table.ts';
+import { circleArea } from '../geometry/cylinder.ts';
+import { tubCapacity } from '../geometry/tub.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltHotSideUp, rayleighNumber } from '../transfer/natural-convection.ts';
 import { evaporationRateCarrier } from '../transfer/evaporation.ts';
@@ -79,8 +81,8 @@ export class Tub {
     this.lossFactor = lossFactor;
     this.layerCount = layerCount;
     this.iceByTime = [...cooling.ice].sort((a, b) => a.at_s - b.at_s);
-    this.area = (Math.PI / 4) * cooling.tubDiameter_m ** 2;
-    this.fullMass = this.area * cooling.tubHeight_m * 998;
+    this.area = circleArea(cooling.tubDiameter_m);
+    this.fullMass = tubCapacity(cooling) * 998;
     this.water = this.fullMass * cooling.tubFill;
     this.temperature = new Float64Array(layerCount).fill(cooling.startTemperature_K);
     this.enthalpies = new Float64Array(layerCount).fill(

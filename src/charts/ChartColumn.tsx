@@ -3,9 +3,8 @@
  * move the playhead.
  */
 import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
-import { captureByDropSize, rowAt, type RunResult } from '../../sim/index.ts';
+import { bedHeight, captureByDropSize, rowAt, type RunResult } from '../../sim/index.ts';
 import { bedChart } from './catalogue/bed.ts';
-import { bedHeight } from './catalogue/bed-height.ts';
 import { condenserChart, condenserExtents, condensingEnd, tubeLength } from './catalogue/condenser.ts';
 import { coolingChart } from './catalogue/cooling.ts';
 import { captureWords, cutSizeFlag, dropDomain, dropsChart } from './catalogue/drops.ts';

@@ -1,7 +1,6 @@
 /** Small words where the hazard is: when the part is picked, or when the danger is there. */
-import { type Scenario, type ScenarioPart, formatQuantity, type UnitSystem } from '../../sim/index.ts';
+import { coilFit, formatQuantity, type Scenario, type ScenarioPart, type UnitSystem } from '../../sim/index.ts';
 import type { HazardId } from './geometry/labels.ts';
-import { coilTurns } from './geometry/true-sizes.ts';
 import type { StillState } from './still-state.ts';
 
 export interface Caution {
@@ -48,17 +47,15 @@ function outletCaution(state: StillState | null, selected: ScenarioPart | null, 
 /** A coil that does not fit its tub is drawn squeezed into it; the words say what it would need. */
 function squeezedCoil({ condenser, cooling }: Scenario, units: UnitSystem): Caution | null {
   if (condenser.kind !== 'coil-in-tub') return null;
-  const turns = coilTurns(condenser.length_m, condenser.coilDiameter_m);
-  const needs = condenser.coilTopDepth_m + turns * condenser.coilPitch_m + condenser.outsideDiameter_m;
+  const fit = coilFit(condenser, cooling);
   const size = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'size' });
-  if (needs > cooling.tubHeight_m + 1e-9)
+  if (fit.isTooDeep)
     return {
-      words: `${turns.toFixed(1)} turns need ${size(needs)} of water; the tub has ${size(cooling.tubHeight_m)}.`,
+      words: `${fit.turns.toFixed(1)} turns need ${size(fit.depth_m)} of water; the tub has ${size(cooling.tubHeight_m)}.`,
       level: 'care',
     };
-  const across = condenser.coilDiameter_m + condenser.outsideDiameter_m;
-  return across > cooling.tubDiameter_m + 1e-9
-    ? { words: `The coil is ${size(across)} across; the tub is ${size(cooling.tubDiameter_m)}.`, level: 'care' }
+  return fit.isTooWide
+    ? { words: `The coil is ${size(fit.width_m)} across; the tub is ${size(cooling.tubDiameter_m)}.`, level: 'care' }
     : null;
 }
 

@@ -2,6 +2,7 @@
 import {
   type Scenario,
   type ScenarioPart,
+  bedHeight,
   displayUnit,
   formatNumber,
   formatQuantity,
@@ -82,9 +83,6 @@ export const oilAmount = (state: StillState, units: UnitSystem): string =>
     ? formatQuantity(state.oilCollected_kg, 'kg', units, { hint: 'oil' })
     : formatQuantity(state.oilCollected_kg, 'kg', units, { density_kg_m3: state.oilDensity_kg_m3 });
 
-const bedTop = (scenario: Scenario): number =>
-  scenario.charge.mass_kg / scenario.charge.bulkDensity_kg_m3 / ((Math.PI / 4) * scenario.pot.diameter_m ** 2);
-
 /** A front lower than this has not begun to climb. */
 const LEAST_FRONT_M = 0.001;
 
@@ -94,7 +92,7 @@ function chargeLine(scenario: Scenario, state: StillState | null, units: UnitSys
   const mass = formatQuantity(charge.mass_kg, 'kg', units);
   if (pot.layout === 'water') return `${mass} in the water`;
   if (!state || state.frontHeight_m < LEAST_FRONT_M) return `${mass} on the grid`;
-  return state.frontHeight_m >= 0.995 * bedTop(scenario)
+  return state.frontHeight_m >= 0.995 * bedHeight(scenario)
     ? `${mass}, steam through`
     : `${mass}, steam up ${shortLength(state.frontHeight_m, units)}`;
 }

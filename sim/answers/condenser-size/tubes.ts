@@ -2,7 +2,8 @@
 import { findMaterial, tubes, type Tube } from '../../library/index.ts';
 import { condenserFromTube } from '../../scenario/presets.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import { coilBendRadius, coilHeight, coilTurns, tubeMass } from '../../geometry/coil.ts';
+import { coilBendRadius, coilFit, coilHeight, tubeMass } from '../../geometry/coil.ts';
+import { narrowestJacket, tubeCount } from '../../geometry/jacket.ts';
 import {
   LONGEST_TUBE,
   sizeCondenser,
@@ -76,10 +77,6 @@ export const libraryTubeOf = ({ condenser }: Scenario): Tube | undefined =>
       Math.abs(row.outsideDiameter_m - condenser.outsideDiameter_m) < 1e-6,
   );
 
-/** Tubes in a bundle that a jacket of a bore holds take this times the diameter; as the scenario's own check. */
-const bundleWidth = (outsideDiameter_m: number, count: number): number => outsideDiameter_m * Math.sqrt(count * 1.2);
-const JACKET_GAP = 1.02;
-
 /** The scenario with another tube; the turns are spread where the tube is thicker than their pitch. Or why it can't be. */
 export function withTube(
   scenario: Scenario,
@@ -99,9 +96,7 @@ export function withTube(
       },
     };
   }
-  const width =
-    condenser.kind === 'bundle' ? bundleWidth(tube.outsideDiameter_m, condenser.tubes) : tube.outsideDiameter_m;
-  if (condenser.jacketDiameter_m < JACKET_GAP * width)
+  if (condenser.jacketDiameter_m < narrowestJacket({ ...condenser, outsideDiameter_m: tube.outsideDiameter_m }))
     return { verdict: 'does-not-fit', says: 'Too thick for the jacket.' };
   return { scenario: { ...scenario, condenser: changed } };
 }
@@ -151,7 +146,7 @@ function measure(
   margin: number,
 ): TubeSize {
   const { condenser, cooling } = scenario;
-  const count = condenser.kind === 'bundle' ? condenser.tubes : 1;
+  const count = tubeCount(condenser);
   const { verdict, trial } = size;
   const common = {
     ...like,
@@ -164,7 +159,7 @@ function measure(
   const length = size.length_m * (1 + margin);
   const coil = condenser.kind === 'coil-in-tub';
   const { coilDiameter_m: D, coilPitch_m: p, outsideDiameter_m: D_o } = condenser;
-  const height = coil ? coilHeight(length, D, p, D_o) : null;
+  const fit = coil ? coilFit({ ...condenser, length_m: length }, cooling) : null;
   const bend = coil ? bendOf(tube, coilBendRadius(D, p)) : null;
   const perMetre =
     tube?.massPerLength_kg_m ??
@@ -177,12 +172,9 @@ function measure(
       : size.says,
     length_m: size.length_m,
     lengthWithMargin_m: length,
-    turns: coil ? coilTurns(length, D, p) : null,
-    coilHeight_m: height,
-    fitsTub:
-      height === null
-        ? null
-        : D + D_o <= cooling.tubDiameter_m && condenser.coilTopDepth_m + height <= cooling.tubHeight_m,
+    turns: fit && fit.turns,
+    coilHeight_m: coil ? coilHeight(length, D, p, D_o) : null,
+    fitsTub: fit && !fit.isTooDeep && !fit.isTooWide,
     bend,
     bendOk: bend === null ? null : bend !== 'too tight',
     mass_kg: perMetre * length * count,
@@ -217,13 +209,7 @@ export function sizeTube(
   const { id, name, material, insideDiameter_m, outsideDiameter_m } = tube;
   const like = { id, name, material, insideDiameter_m, outsideDiameter_m };
   const changed = withTube(scenario, tube);
-  if (!('scenario' in changed))
-    return {
-      ...like,
-      ...nothing,
-      tubes: scenario.condenser.kind === 'bundle' ? scenario.condenser.tubes : 1,
-      ...changed,
-    };
+  if (!('scenario' in changed)) return { ...like, ...nothing, tubes: tubeCount(scenario.condenser), ...changed };
   return measure(changed.scenario, like, tube, sizeCondenser(changed.scenario, { confirm, ...options }), margin);
 }
 

@@ -2,24 +2,26 @@
  * The still in metres, as the scenario gives it. What the scenario leaves open (how high a plate is, how large the
  * jug is) follows from what it gives by rules of a workshop, stated here, so that nothing depends on the screen.
  */
-import type { Scenario } from '../../../sim/index.ts';
+import {
+  bedBottom,
+  boilingVessel,
+  coilRise,
+  coilTurns,
+  cylinderHeight,
+  heatedBaseDiameter,
+  packedHeight,
+  tubeCount,
+  type Scenario,
+} from '../../../sim/index.ts';
 
 /** Nominal density that turns kilograms of water into litres of drawing. */
 const WATER_DENSITY = 1000;
 
 const clamp = (value: number, low: number, high: number): number => Math.min(high, Math.max(low, value));
-const circle = (diameter_m: number): number => (Math.PI / 4) * diameter_m ** 2;
-
-/** Turns of a coil: tube length over the length of one turn. */
-export const coilTurns = (length_m: number, coilDiameter_m: number): number => length_m / (Math.PI * coilDiameter_m);
 
 /** Depth of so much water in an upright cylinder, m. */
 export const waterDepth = (water_kg: number, diameter_m: number): number =>
-  water_kg / WATER_DENSITY / circle(diameter_m);
-
-/** Height of the packed charge, m. */
-export const bedHeight = (mass_kg: number, bulkDensity_kg_m3: number, diameter_m: number): number =>
-  mass_kg / bulkDensity_kg_m3 / circle(diameter_m);
+  cylinderHeight(water_kg / WATER_DENSITY, diameter_m);
 
 export interface VesselSize {
   readonly diameter_m: number;
@@ -118,11 +120,11 @@ const SOURCE_HEIGHT: Readonly<Record<Scenario['heat']['kind'], readonly [share: 
   'steam-generator': [0.12, 0.015, 0.08],
 };
 
-function heatSize(scenario: Scenario, vesselDiameter_m: number): HeatSize {
+function heatSize(scenario: Scenario): HeatSize {
   const kind = scenario.heat.kind;
-  const heated = Math.min(vesselDiameter_m, scenario.heat.heatedDiameter_m ?? vesselDiameter_m);
   const [share, low, high] = SOURCE_HEIGHT[kind];
-  return { kind, width_m: heated, height_m: clamp(share * vesselDiameter_m, low, high) };
+  const height_m = clamp(share * boilingVessel(scenario).diameter_m, low, high);
+  return { kind, width_m: heatedBaseDiameter(scenario), height_m };
 }
 
 /** Lids are shallow domes, an eighth of the diameter high. */
@@ -153,30 +155,30 @@ function boilerSize({ boiler, pot }: Scenario): VesselSize {
 }
 
 function bedSize({ pot, charge }: Scenario): BedSize {
-  const height = bedHeight(charge.mass_kg, charge.bulkDensity_kg_m3, pot.diameter_m);
+  const height = packedHeight(charge, pot.diameter_m);
   if (pot.layout === 'water') return { bottom_m: 0, height_m: Math.min(height, pot.height_m), submerged: true };
-  const bottom = pot.layout === 'steam' ? FALSE_FLOOR * pot.height_m : Math.min(pot.gridHeight_m, pot.height_m);
+  const bottom = pot.layout === 'steam' ? FALSE_FLOOR * pot.height_m : Math.min(bedBottom(pot), pot.height_m);
   return { bottom_m: bottom, height_m: Math.min(height, pot.height_m - bottom), submerged: false };
 }
 
 function condenserSize({ condenser }: Scenario): CoilSize | StraightSize {
   if (condenser.kind === 'coil-in-tub') {
-    const turns = coilTurns(condenser.length_m, condenser.coilDiameter_m);
+    const { length_m, coilDiameter_m, coilPitch_m } = condenser;
     return {
       kind: 'coil',
       tube_m: condenser.outsideDiameter_m,
-      coil_m: condenser.coilDiameter_m,
-      pitch_m: condenser.coilPitch_m,
-      turns,
-      height_m: turns * condenser.coilPitch_m,
+      coil_m: coilDiameter_m,
+      pitch_m: coilPitch_m,
+      turns: coilTurns(length_m, coilDiameter_m, coilPitch_m),
+      height_m: coilRise(length_m, coilDiameter_m, coilPitch_m),
       topDepth_m: condenser.coilTopDepth_m,
-      length_m: condenser.length_m,
+      length_m,
     };
   }
   return {
     kind: 'straight',
     tube_m: condenser.outsideDiameter_m,
-    tubes: condenser.kind === 'bundle' ? condenser.tubes : 1,
+    tubes: tubeCount(condenser),
     jacket_m: condenser.jacketDiameter_m,
     length_m: condenser.length_m,
     upright: condenser.orientation === 'upright',
@@ -211,7 +213,7 @@ export function trueSizes(scenario: Scenario): TrueSizes {
   const hasTub = condenser.kind === 'coil-in-tub' || cooling.jacketSupply === 'barrel';
   return {
     layout: pot.layout,
-    heat: heatSize(scenario, steamed ? boiler.diameter_m : pot.diameter_m),
+    heat: heatSize(scenario),
     pot: potSize(scenario, inPot),
     boiler: steamed ? boilerSize(scenario) : null,
     bed: bedSize(scenario),

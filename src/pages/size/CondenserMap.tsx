@@ -8,7 +8,7 @@ import { createLook, createWidth } from '../../charts/plot/look.ts';
 import { coolingAt } from '../../workers/map-axis.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { axisName, lengthWords, mapAxes, xWords } from './map-axes.ts';
-import { failureWords, longestCoil, ownX, type MapBounds, type MapField } from './map-grid.ts';
+import { failureWords, longestTube, ownX, type MapBounds, type MapField } from './map-grid.ts';
 import { mapPicture, mapTable, type MapWords } from './map-picture.ts';
 import { ownLabel, withClearNames } from './own-label.ts';
 import { mapShapes, pixelsOf, plotHeight, plotWidth, type MapFrame } from './map-shapes.ts';
@@ -53,7 +53,7 @@ export function CondenserMap(props: CondenserMapProps) {
   const axes = createMemo(() => mapAxes(props.bounds, frame(), isCoil() ? 'coil' : 'tube', props.units));
   const field = createMemo(() => (props.field?.bounds === props.bounds ? props.field : null));
   const limit_K = () => props.scenario.condenser.outletLimit_K;
-  const longest_m = createMemo(() => longestCoil(props.scenario));
+  const longest_m = createMemo(() => longestTube(props.scenario));
   const shapes = createMemo(() => {
     const known = field();
     return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units) : null;

@@ -1,8 +1,8 @@
 /** The grid behind the picture of a condenser: what its axes span, which points are reckoned when, and the field they give. */
 import { scaleLinear } from 'd3-scale';
-import { turnLength, type Scenario } from '../../../sim/index.ts';
+import { coilFit, longestCoil, tubVolume, type Scenario } from '../../../sim/index.ts';
 import type { MapNode, OutletReading } from '../../workers/condenser-map.ts';
-import { tubVolumeOf, type MapAxis } from '../../workers/map-axis.ts';
+import type { MapAxis } from '../../workers/map-axis.ts';
 
 /** Points along each side of the finest grid, and how many are skipped at each stage: coarse first, then the rest. */
 export const FINEST = 17;
@@ -34,7 +34,7 @@ export const usualAxis = ({ condenser, cooling }: Scenario): MapAxis =>
 
 /** Where the scenario itself stands on the horizontal axis. */
 export const ownX = (scenario: Scenario, axis: MapAxis): number =>
-  axis === 'flow' ? meanFlow(scenario) : tubVolumeOf(scenario);
+  axis === 'flow' ? meanFlow(scenario) : tubVolume(scenario.cooling);
 
 const LEAST_FLOW_SPAN = 0.004;
 /** A point nearer to the ends than these parts of the axis asks for another axis. */
@@ -69,17 +69,12 @@ export function mapBounds(
 
 /** The tub must go round the coil. */
 function leastTubVolume({ condenser, cooling }: Scenario): number {
-  const diameter = condenser.coilDiameter_m + 2 * condenser.outsideDiameter_m;
-  return (Math.PI / 4) * diameter ** 2 * cooling.tubHeight_m * cooling.tubFill;
+  return tubVolume({ ...cooling, tubDiameter_m: coilFit(condenser, cooling).width_m });
 }
 
 /** Longest coil that goes under water in the tub, m; `null` for a condenser without a tub. */
-export function longestCoil({ condenser, cooling }: Pick<Scenario, 'condenser' | 'cooling'>): number | null {
-  if (condenser.kind !== 'coil-in-tub') return null;
-  const { coilDiameter_m, coilPitch_m, coilTopDepth_m, outsideDiameter_m } = condenser;
-  const turns = (cooling.tubHeight_m - coilTopDepth_m - outsideDiameter_m) / coilPitch_m;
-  return Math.max(0, turns) * turnLength(coilDiameter_m, coilPitch_m);
-}
+export const longestTube = ({ condenser, cooling }: Pick<Scenario, 'condenser' | 'cooling'>): number | null =>
+  condenser.kind === 'coil-in-tub' ? longestCoil(condenser, cooling) : null;
 
 /** What the failing part of a field fails by, in words. */
 export function failureWords({ readings }: Pick<MapField, 'readings'>): string {

@@ -1,12 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { coilHeight, type Scenario } from '../../../sim/index.ts';
+import { coilFit, tubVolume, type Scenario } from '../../../sim/index.ts';
 import {
   changesOf,
   escapeLine,
   failureWords,
   FINEST,
   isConstant,
-  longestCoil,
+  longestTube,
   mapBounds,
   meanFlow,
   nodeAt,
@@ -21,7 +21,7 @@ import { mapShapes, pixelsOf, type MapFrame } from '../../../src/pages/size/map-
 import { ownLabel, withClearNames } from '../../../src/pages/size/own-label.ts';
 import { mapTable } from '../../../src/pages/size/map-picture.ts';
 import { mapAxes } from '../../../src/pages/size/map-axes.ts';
-import { coolingAt, tubVolumeOf } from '../../../src/workers/map-axis.ts';
+import { coolingAt } from '../../../src/workers/map-axis.ts';
 import type { OutletReading } from '../../../src/workers/condenser-map.ts';
 import { outletsAt } from '../../../src/workers/condenser-map.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
@@ -93,8 +93,8 @@ describe('the grid behind the picture', () => {
     const { x } = mapBounds(still, 'tub-volume', null, null);
     const narrowest = coolingAt(still, 'tub-volume', x[0]);
     expect(narrowest.tubDiameter_m).toBeGreaterThan(still.condenser.coilDiameter_m);
-    expect(ownX(still, 'tub-volume')).toBeCloseTo(tubVolumeOf(still), 9);
-    expect(coolingAt(still, 'tub-volume', tubVolumeOf(still)).tubDiameter_m).toBeCloseTo(
+    expect(ownX(still, 'tub-volume')).toBeCloseTo(tubVolume(still.cooling), 9);
+    expect(coolingAt(still, 'tub-volume', tubVolume(still.cooling)).tubDiameter_m).toBeCloseTo(
       still.cooling.tubDiameter_m,
       9,
     );
@@ -216,13 +216,12 @@ describe('the picture of a condenser', () => {
 
   test('knows the longest coil as the height of that coil tells it', () => {
     const scenario = coil();
-    const { coilDiameter_m, coilPitch_m, outsideDiameter_m, coilTopDepth_m } = scenario.condenser;
-    const longest = longestCoil(scenario) ?? 0;
-    expect(coilTopDepth_m + coilHeight(longest, coilDiameter_m, coilPitch_m, outsideDiameter_m)).toBeCloseTo(
+    const longest = longestTube(scenario) ?? 0;
+    expect(coilFit({ ...scenario.condenser, length_m: longest }, scenario.cooling).depth_m).toBeCloseTo(
       scenario.cooling.tubHeight_m,
       9,
     );
-    expect(longestCoil(scenarioWith({ condenser: { kind: 'jacketed-tube' } }))).toBe(null);
+    expect(longestTube(scenarioWith({ condenser: { kind: 'jacketed-tube' } }))).toBe(null);
   });
 
   test('says whether it is vapour or pressure that fails', () => {

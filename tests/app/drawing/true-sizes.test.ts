@@ -1,21 +1,17 @@
 import { describe, expect, test } from 'vitest';
-import { coilTurns, trueSizes, waterDepth } from '../../../src/drawing/geometry/true-sizes.ts';
+import { trueSizes, waterDepth } from '../../../src/drawing/geometry/true-sizes.ts';
 import { heightsOf } from '../../../src/drawing/geometry/heights.ts';
 import { tubeDrawn } from '../../../src/drawing/geometry/along.ts';
 import { exampleScenario, examples } from '../../../sim/index.ts';
 import { scenarioOf } from './scenario-of.ts';
 
 describe('sizes of the parts', () => {
-  test('a coil of 5 m on 250 mm has 6.37 turns, tube length over the length of one turn', () => {
-    expect(coilTurns(5, 0.25)).toBeCloseTo(5 / (Math.PI * 0.25), 12);
-    expect(coilTurns(5, 0.25)).toBeCloseTo(6.366, 3);
-  });
-
-  test('the coil stands as high as its turns times their pitch', () => {
+  test('5 m of tube on 100 mm, rising 60 mm a turn, make 15.6 turns, as high as turns times pitch', () => {
     const { condenser } = trueSizes(
-      scenarioOf({ condenser: { length_m: 5, coilDiameter_m: 0.25, coilPitch_m: 0.045 } }),
+      scenarioOf({ condenser: { length_m: 5, coilDiameter_m: 0.1, coilPitch_m: 0.06 }, cooling: { tubHeight_m: 1.2 } }),
     );
-    expect(condenser.kind === 'coil' && condenser.height_m).toBeCloseTo(6.3662 * 0.045, 4);
+    expect(condenser.kind === 'coil' && condenser.turns).toBeCloseTo(15.633, 3);
+    expect(condenser.kind === 'coil' && condenser.height_m).toBeCloseTo(15.633 * 0.06, 4);
   });
 
   test('8 L in a pot 320 mm across stand 99.5 mm deep, volume over area', () => {

@@ -154,7 +154,7 @@ describe('cautions at the hazard', () => {
       null,
       'metric',
     );
-    expect(thin(tall?.words ?? '')).toBe('19.1 turns need 921 mm of water; the tub has 500 mm.');
+    expect(thin(tall?.words ?? '')).toBe('19.1 turns need 920 mm of water; the tub has 500 mm.');
     const wide = cautionAt(
       'tub',
       scenarioOf({ condenser: { coilDiameter_m: 0.5 }, cooling: { tubDiameter_m: 0.42 } }),

@@ -2,7 +2,15 @@
  * What must change along with a picked vessel, tube or plant so that the whole still fits together: a smaller pot
  * takes less water and plant, a thicker tube a wider pitch. Each change is told.
  */
-import { type Scenario, formatQuantity, type UnitSystem } from '../../../../sim/index.ts';
+import {
+  bedRoom,
+  bundleWidth,
+  formatQuantity,
+  narrowestJacket,
+  waterRoom,
+  type Scenario,
+  type UnitSystem,
+} from '../../../../sim/index.ts';
 import { withValueAtPath } from '../../../state/field-path.ts';
 import { changeMany } from '../../../state/edit.ts';
 
@@ -37,7 +45,6 @@ interface Adjustment {
 /** Filling, grid and charge that fit a pot, where the present ones don't. */
 function fillingFor(scenario: Scenario, units: UnitSystem): readonly Adjustment[] {
   const { pot, boiler, charge } = scenario;
-  const section = (Math.PI / 4) * pot.diameter_m ** 2;
   const water = (kg: number): Adjustment => ({
     path: 'pot.water_kg',
     value: kg,
@@ -49,7 +56,7 @@ function fillingFor(scenario: Scenario, units: UnitSystem): readonly Adjustment[
     says: `the charge to ${formatQuantity(kg, 'kg', units)}`,
   });
   if (pot.layout === 'water') {
-    const room = section * pot.height_m * WATER_KG_M3 * ROOM_USED;
+    const room = waterRoom(scenario) * WATER_KG_M3 * ROOM_USED;
     const present = pot.water_kg + charge.mass_kg;
     if (present <= room) return [];
     return [water(roundedDown((pot.water_kg * room) / present)), plant(roundedDown((charge.mass_kg * room) / present))];
@@ -63,11 +70,11 @@ function fillingFor(scenario: Scenario, units: UnitSystem): readonly Adjustment[
       value: grid,
       says: `the grid to ${formatQuantity(grid, 'm', units, { hint: 'size' })}`,
     });
-  const waterRoom =
-    (onGrid ? section * grid : (Math.PI / 4) * boiler.diameter_m ** 2 * boiler.height_m) * WATER_KG_M3 * ROOM_USED;
-  if (pot.water_kg > waterRoom) found.push(water(roundedDown(waterRoom)));
-  const bedRoom = section * (pot.height_m - grid) * charge.bulkDensity_kg_m3 * ROOM_USED;
-  if (charge.mass_kg > bedRoom) found.push(plant(roundedDown(bedRoom)));
+  const lowered = { ...pot, gridHeight_m: grid };
+  const mostWater = waterRoom({ pot: lowered, boiler }) * WATER_KG_M3 * ROOM_USED;
+  if (pot.water_kg > mostWater) found.push(water(roundedDown(mostWater)));
+  const mostPlant = bedRoom(lowered) * charge.bulkDensity_kg_m3 * ROOM_USED;
+  if (charge.mass_kg > mostPlant) found.push(plant(roundedDown(mostPlant)));
   return found;
 }
 
@@ -85,9 +92,8 @@ function spacingFor({ condenser }: Scenario, units: UnitSystem): readonly Adjust
       found.push({ path: 'condenser.coilDiameter_m', value: coil, says: `the coil diameter to ${words(coil)}` });
     return found;
   }
-  const width = condenser.kind === 'bundle' ? outside * Math.sqrt(condenser.tubes * 1.2) : outside;
-  const jacket = rounded(width * JACKET_OF_TUBE);
-  if (condenser.jacketDiameter_m < width * 1.02)
+  const jacket = rounded(bundleWidth(condenser) * JACKET_OF_TUBE);
+  if (condenser.jacketDiameter_m < narrowestJacket(condenser))
     found.push({ path: 'condenser.jacketDiameter_m', value: jacket, says: `the jacket bore to ${words(jacket)}` });
   return found;
 }
