@@ -156,3 +156,5 @@ export {
 export { tubDiameterFor, tubVolume } from './geometry/tub.ts';
 export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './still/blocked-outlet.ts';
 export * from './units/index.ts';
+export { englishReader, type Language, type Reader } from './messages/language.ts';
+export { quantities, spokenQuantities, type Quantities } from './messages/quantities.ts';

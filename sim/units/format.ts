@@ -11,6 +11,8 @@ export interface FormatOptions {
   readonly decimals?: number;
   /** Significant digits, instead of the usual two or three. */
   readonly significant?: number;
+  /** A number of the same unit whose size chooses the scale, so that two numbers stand in one unit. */
+  readonly near?: number;
   /** Density by which a mass of oil is said as a volume. */
   readonly density_kg_m3?: number | null;
   /** A plus before positive numbers, for differences. */
@@ -38,6 +40,36 @@ const decimalsOf = (shown: number, scale: Scale, options: FormatOptions): number
   return keepsColumn ? scale.decimals : Math.max(scale.decimals, decimalsFor(shown, 2));
 };
 
+export interface QuantityParts {
+  readonly number: string;
+  /** Unit that stands after the number; empty for a pure number. */
+  readonly label: string;
+  /** Set for a span of time, which is said in hours and minutes. */
+  readonly time_s: number | null;
+}
+
+/** Number and unit of a finite value stored in `unit`, in the scale that fits its size. */
+export function quantityParts(
+  value: number,
+  unit: string,
+  system: UnitSystem,
+  options: FormatOptions = {},
+): QuantityParts {
+  const density = options.density_kg_m3 ?? null;
+  const asVolume = unit === 'kg' && density !== null && density > 0;
+  const scale = asVolume
+    ? scaleFor(KINDS.oilVolume, system, value / density)
+    : displayScale(unit, system, options.hint, options.near ?? value);
+  const stored = asVolume ? value / density : everydayToSI(value, unit);
+  const shown = (stored - scale.zero) / scale.size;
+  const full = formatNumber(shown, decimalsOf(shown, scale, options));
+  return {
+    number: scale.label === '' && options.decimals === undefined ? trimmed(full) : full,
+    label: scale.label,
+    time_s: kindOf(unit, options.hint) === 'duration' ? stored : null,
+  };
+}
+
 /**
  * A number stored in `unit` as people say it: `1.8 kW`, `34 L`, `99.1 °C`, `1 h 52 min`. `null` and non-finite
  * numbers give a dash.
@@ -50,18 +82,9 @@ export function formatQuantity(
 ): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return NO_NUMBER;
   const plus = options.signed === true && value > 0 ? '+' : '';
-  if (kindOf(unit, options.hint) === 'duration' && options.bare !== true)
-    return plus + formatDuration(everydayToSI(value, unit));
-  const density = options.density_kg_m3 ?? null;
-  const asVolume = unit === 'kg' && density !== null && density > 0;
-  const scale = asVolume
-    ? scaleFor(KINDS.volume, system, value / density)
-    : displayScale(unit, system, options.hint, value);
-  const stored = asVolume ? value / density : everydayToSI(value, unit);
-  const shown = (stored - scale.zero) / scale.size;
-  const full = formatNumber(shown, decimalsOf(shown, scale, options));
-  const number = scale.label === '' && options.decimals === undefined ? trimmed(full) : full;
-  return plus + (options.bare === true ? number : withUnit(number, scale.label));
+  const { number, label, time_s } = quantityParts(value, unit, system, options);
+  if (options.bare === true) return plus + number;
+  return plus + (time_s === null ? withUnit(number, label) : formatDuration(time_s));
 }
 
 /** A difference of temperatures, which has no zero to shift: a rise of 10 K is 18 °F. */
@@ -72,8 +95,14 @@ const RANGE_DIGITS = 4;
 /** Keeps an end that is exact in the display unit from being rounded inward by the last bit of a conversion. */
 const LAST_BITS = 1e-9;
 
-/** A closed range in one unit, `50–1500 mm`, each end rounded inward so that what is printed is allowed. */
-export function formatRange(min: number, max: number, unit: string, system: UnitSystem, hint?: string): string {
+/** Number and unit of a closed range, each end rounded inward so that what is printed is allowed. */
+export function rangeParts(
+  min: number,
+  max: number,
+  unit: string,
+  system: UnitSystem,
+  hint?: string,
+): Omit<QuantityParts, 'time_s'> {
   const shownAs = displayUnit(unit, system, hint);
   const end = (value: number, round: (x: number) => number, inward: number): string => {
     const shown = shownAs.fromSI(value);
@@ -84,5 +113,11 @@ export function formatRange(min: number, max: number, unit: string, system: Unit
   const low = end(min, Math.ceil, 1);
   const high = end(max, Math.floor, -1);
   const joint = low.startsWith(MINUS) || high.startsWith(MINUS) ? ' to ' : '–';
-  return withUnit(`${low}${joint}${high}`, shownAs.label);
+  return { number: `${low}${joint}${high}`, label: shownAs.label };
+}
+
+/** A closed range in one unit, `50–1500 mm`. */
+export function formatRange(min: number, max: number, unit: string, system: UnitSystem, hint?: string): string {
+  const { number, label } = rangeParts(min, max, unit, system, hint);
+  return withUnit(number, label);
 }

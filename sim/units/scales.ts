@@ -6,8 +6,8 @@
 
 export type UnitSystem = 'metric' | 'us';
 
-export interface Scale {
-  readonly label: string;
+export interface Scale<Label extends string = string> {
+  readonly label: Label;
   /** SI value of one shown unit. */
   readonly size: number;
   /** SI value at which the shown number is zero; only temperatures differ from 0. */
@@ -24,14 +24,13 @@ export interface Kind {
   readonly us: readonly [Scale, ...Scale[]];
 }
 
-const scale = (label: string, size: number, decimals = 0, significant: number | null = 2): Scale => ({
-  label,
-  size,
-  zero: 0,
-  decimals,
-  significant,
-});
-const fixed = (label: string, size: number, decimals: number, zero = 0): Scale => ({
+const scale = <const Label extends string>(
+  label: Label,
+  size: number,
+  decimals = 0,
+  significant: number | null = 2,
+): Scale<Label> => ({ label, size, zero: 0, decimals, significant });
+const fixed = <const Label extends string>(label: Label, size: number, decimals: number, zero = 0): Scale<Label> => ({
   label,
   size,
   zero,
@@ -44,7 +43,7 @@ const FOOT = 0.3048;
 const POUND = 0.45359237;
 const OUNCE = POUND / 16;
 const US_GALLON = 3.785411784e-3;
-const FLUID_OUNCE = US_GALLON / 128;
+const US_QUART = US_GALLON / 4;
 const WATER = 1000;
 const MINUTE = 60;
 const HOUR = 3600;
@@ -56,7 +55,11 @@ const INCH_OF_MERCURY = 3386.388640341;
 const INCH_OF_WATER = 249.08891;
 const PSI = 6894.757293168;
 
-const both = (si: string, ...scales: readonly [Scale, ...Scale[]]): Kind => ({ si, metric: scales, us: scales });
+const both = <const Scales extends readonly [Scale, ...Scale[]]>(si: string, ...scales: Scales) => ({
+  si,
+  metric: scales,
+  us: scales,
+});
 
 export const KINDS = {
   length: {
@@ -82,16 +85,17 @@ export const KINDS = {
     us: [scale('lb', POUND, 2), scale('oz', OUNCE, 1)],
   },
   oil: { si: 'kg', metric: [scale('g', 1e-3, 1), scale('mg', 1e-6)], us: [scale('oz', OUNCE, 2)] },
-  oilVolume: { si: 'm³', metric: [scale('mL', 1e-6, 1)], us: [scale('fl oz', FLUID_OUNCE, 2)] },
+  // Oil is measured in millilitres by everybody who bottles it.
+  oilVolume: both('m³', scale('mL', 1e-6, 1)),
   water: {
     si: 'kg',
     metric: [scale('L', WATER * 1e-3, 1), scale('mL', WATER * 1e-6)],
-    us: [scale('gal', WATER * US_GALLON, 2), scale('fl oz', WATER * FLUID_OUNCE, 1)],
+    us: [scale('gal', WATER * US_GALLON, 2), scale('qt', WATER * US_QUART, 2)],
   },
   volume: {
     si: 'm³',
     metric: [scale('L', 1e-3, 1), scale('mL', 1e-6)],
-    us: [scale('gal', US_GALLON, 2), scale('fl oz', FLUID_OUNCE, 1)],
+    us: [scale('gal', US_GALLON, 2), scale('qt', US_QUART, 2)],
   },
   coolantFlow: {
     si: 'kg/s',
@@ -101,7 +105,7 @@ export const KINDS = {
   distillateFlow: {
     si: 'kg/s',
     metric: [scale('mL/min', (WATER * 1e-6) / MINUTE, 1)],
-    us: [scale('fl oz/min', (WATER * FLUID_OUNCE) / MINUTE, 2)],
+    us: [scale('qt/h', (WATER * US_QUART) / HOUR, 2)],
   },
   steamFlow: {
     si: 'kg/s',
@@ -167,6 +171,12 @@ export const KINDS = {
 
 export type KindName = keyof typeof KINDS;
 
+/** SI unit in which numbers of a kind are stored. */
+export const kindUnit = (kind: KindName): string => KINDS[kind].si;
+
+/** Every unit that can stand after a number. */
+export type UnitLabel = (typeof KINDS)[KindName][UnitSystem][number]['label'];
+
 /** What a unit means when nothing more is known. */
 export const KIND_OF_UNIT: Readonly<Record<string, KindName>> = {
   m: 'length',
@@ -205,7 +215,7 @@ export const EVERYDAY_UNITS: Readonly<
   Record<string, { readonly kind: KindName; readonly size: number; readonly zero: number }>
 > = {
   '°C': { kind: 'temperature', size: 1, zero: 273.15 },
-  mL: { kind: 'volume', size: 1e-6, zero: 0 },
+  mL: { kind: 'oilVolume', size: 1e-6, zero: 0 },
   L: { kind: 'volume', size: 1e-3, zero: 0 },
   mm: { kind: 'length', size: 1e-3, zero: 0 },
   µm: { kind: 'length', size: 1e-6, zero: 0 },

@@ -42,7 +42,7 @@ export interface LengthThatHolds {
   readonly because: TubeVerdict | null;
 }
 
-const clock = (time_s: number): string => formatDuration(time_s, { short: true });
+const clock = (time_s: number): string => formatDuration(time_s);
 
 const firstOf = (result: RunResult, kind: EventKind): RunEvent | undefined =>
   result.events.find((event) => event.kind === kind);
@@ -160,7 +160,7 @@ function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | n
 
 /** Nine tenths of a volume and the volume, to the same decimals: `9` of `10 mL`. */
 function nineTenths(total_mL: number, units: UnitSystem): { readonly most: string; readonly all: string } {
-  const shownAs = displayUnit('mL', units, 'volume', total_mL);
+  const shownAs = displayUnit('mL', units);
   const shown = shownAs.fromSI(total_mL);
   const decimals = shown >= 10 ? 0 : shown >= 1 ? 1 : 2;
   return { most: formatNumber(0.9 * shown, decimals), all: `${formatNumber(shown, decimals)}\u202f${shownAs.label}` };

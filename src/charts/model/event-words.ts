@@ -44,7 +44,7 @@ const RANK = { note: 1, care: 2, alarm: 3 } as const;
 const LEADING: ReadonlySet<EventKind> = new Set(['first-boil', 'first-drop', 'stop-rule']);
 
 /** Words on the time axis, which say when. */
-export const timedWords = ({ words, x }: Flag): string => `${words} ${formatDuration(x, { short: true })}`;
+export const timedWords = ({ words, x }: Flag): string => `${words} ${formatDuration(x)}`;
 
 /** Words on another axis. */
 export const untimedWords = ({ words }: Flag): string => words;

@@ -37,7 +37,7 @@ const SPEED_WORDS: Readonly<Record<Speed, string>> = {
   'run-in-10-s': 'the run in 10 seconds',
 };
 
-const clock = (time_s: number): string => formatDuration(time_s, { short: true });
+const clock = (time_s: number): string => formatDuration(time_s);
 
 /** Set like the words on the time line, it tells of their size and of a face that has come. */
 const RULER = 'first drop 53 min';

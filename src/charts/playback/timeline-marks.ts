@@ -65,7 +65,7 @@ export function timelineMarks(
   const wordsAt = new Map<Candidate, number>();
 
   for (const mark of [...all].sort((a, b) => b.rank - a.rank || a.time_s - b.time_s)) {
-    const wide = widthOf(`${mark.words} ${formatDuration(mark.time_s, { short: true })}`, mark.severity === 'alarm');
+    const wide = widthOf(`${mark.words} ${formatDuration(mark.time_s)}`, mark.severity === 'alarm');
     if (wide > width_px) continue;
     const here = x(mark);
     const crowded = all.some(

@@ -6,7 +6,7 @@ import { formatDuration } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { fieldValue, liveControls, reachInWords, type Reach, type LiveReach } from '../../state/live-controls.ts';
 
-const clock = (time_s: number): string => formatDuration(time_s, { short: true });
+const clock = (time_s: number): string => formatDuration(time_s);
 
 const TOLD_EVERY_MS = 120;
 

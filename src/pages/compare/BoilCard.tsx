@@ -46,7 +46,7 @@ export function BoilCard(props: BoilCardProps) {
         ? `, distillate at ${formatQuantity(columnAt(result.record, 'condensateTemperature_K', time), 'K', props.units, { decimals: 0 })}`
         : '';
     const over = props.time_s() > result.summary.end_s ? 'Over since' : 'At';
-    return `${over} ${formatDuration(time, { short: true })}: ${oilSaid} of oil${outlet}.`;
+    return `${over} ${formatDuration(time)}: ${oilSaid} of oil${outlet}.`;
   });
   return (
     <section class="boil" aria-labelledby={`${id}-name`}>

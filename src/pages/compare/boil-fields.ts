@@ -23,7 +23,7 @@ function scheduleFields(
   if (knots.length > MOST_KNOTS) return [];
   return knots.map(({ at_s, value, shape }, place) => ({
     path: `${path}.${place}.value`,
-    label: at_s === 0 ? label : `${label} ${shape === 'ramp' ? 'by' : 'from'} ${formatDuration(at_s, { short: true })}`,
+    label: at_s === 0 ? label : `${label} ${shape === 'ramp' ? 'by' : 'from'} ${formatDuration(at_s)}`,
     value,
     ...rest,
   }));

@@ -33,9 +33,9 @@ export function compareWords(
   if (id === 'costPerOil') return plus + formatNumber(value, 3);
   switch (unit) {
     case 's':
-      return plus + formatDuration(value, { short: true });
+      return plus + formatDuration(value);
     case 'mL':
-      return formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume', decimals: units === 'us' ? 2 : 1, signed });
+      return formatQuantity(value * 1e-6, 'm³', units, { hint: 'oilVolume', decimals: 1, signed });
     case 'mL/kg':
       return units === 'us' ? plus + perGallon(value) : `${plus}${formatNumber(value, 2)}\u202fmL/kg`;
     case 'kg':

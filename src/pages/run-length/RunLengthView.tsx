@@ -86,7 +86,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
     {
       id: 'time',
       title: 'Time',
-      cell: ({ at }) => (at ? formatDuration(at.time_s, { short: true }) : asked.answer() ? 'not reached' : '…'),
+      cell: ({ at }) => (at ? formatDuration(at.time_s) : asked.answer() ? 'not reached' : '…'),
     },
     { id: 'oil', title: 'In the receiver', cell: ({ at }) => (at ? oilVolume(at.oil_mL, units()) : '–') },
     {

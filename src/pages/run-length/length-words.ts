@@ -14,7 +14,7 @@ import {
 } from '../../../sim/index.ts';
 import type { LengthAnswer } from '../../workers/tasks.ts';
 
-const clock = (time_s: number): string => formatDuration(time_s, { short: true });
+const clock = (time_s: number): string => formatDuration(time_s);
 const percent = (share: number, units: UnitSystem): string =>
   formatQuantity(share, '1', units, { hint: 'share', decimals: 0 });
 export const oilVolume = (volume_mL: number, units: UnitSystem): string =>
@@ -138,7 +138,7 @@ export function headlineWords(name: HeadlineName, value: number | null, units: U
     case 't50_s':
     case 't90_s':
     case 'end_s':
-      return formatDuration(value, { short: true });
+      return formatDuration(value);
     case 'hydrosol_kg':
     case 'coolantUsed_kg':
     case 'escaped_kg':

@@ -113,9 +113,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
               </p>
               <p class="answer-quiet">
                 {found().says}
-                <Show when={found().time_s}>
-                  {(time_s) => <> Shown at {formatDuration(time_s(), { short: true })}.</>}
-                </Show>
+                <Show when={found().time_s}>{(time_s) => <> Shown at {formatDuration(time_s())}.</>}</Show>
               </p>
               <For each={found().steps}>
                 {(step, place) => <WorkingStepView step={step} number={place() + 1} units={props.units} />}

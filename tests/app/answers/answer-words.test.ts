@@ -86,10 +86,10 @@ const length = (times: readonly (number | null)[]): LengthAnswer => ({
 describe('how long to run, in words', () => {
   test('says when half and nine tenths of the oil are in', () => {
     expect(plain(lengthLead(length([2700, 4000, 6720, 7500, 9000]), 'metric'))).toBe(
-      'Half of the 10 mL of oil is in by 45 min, nine tenths by 1 h 52.',
+      'Half of the 10 mL of oil is in by 45 min, nine tenths by 1 h 52 min.',
     );
     expect(plain(lengthLead(length([2700, 4000, null, null, null]), 'metric'))).toContain(
-      'carried on to 2 h 30, the run still does not bring nine tenths',
+      'carried on to 2 h 30 min, the run still does not bring nine tenths',
     );
     expect(lengthLead(length([null, null, null, null, null]), 'metric')).toContain('less than half');
     const none = length([null]);
@@ -102,7 +102,7 @@ describe('how long to run, in words', () => {
         planWords(length([2700]), { end_s: 7000, endReason: 'duration', oilCollected_mL: 9.97, ...more }, 'metric'),
       );
     expect(ends({})).toBe(
-      'The run on the bench ends after 1 h 57, with 10 mL of it in the receiver, 99 % of what can be had.',
+      'The run on the bench ends after 1 h 57 min, with 10 mL of it in the receiver, 99 % of what can be had.',
     );
     expect(ends({ endReason: 'pot-dry', end_s: 3300, oilCollected_mL: 8 })).toBe(
       'The run on the bench ends after 55 min, because the pot runs dry, with 8.0 mL of it in the receiver, 80 % of what can be had.',
@@ -122,7 +122,7 @@ describe('how long to run, in words', () => {
     const { advice } = length([]);
     const said = adviceWords(advice, 'metric');
     expect(said.says.map(plain)).toEqual([
-      'Stop at 1 h 52: 9.0 mL are in, 90 % of what can be had.',
+      'Stop at 1 h 52 min: 9.0 mL are in, 90 % of what can be had.',
       'The ten minutes before bring 0.40 mL.',
       'The next millilitre would cost 0.35 in energy and water.',
       'The pot’s water lasts until then.',
@@ -135,14 +135,14 @@ describe('how long to run, in words', () => {
     );
     expect(dry.says.join(' ')).toContain('never reached');
     expect(dry.dangers.map(plain).join(' ')).toMatch(
-      /low at 1 h 30\..*vapour escapes from 50 min on\. Do not run it so/,
+      /low at 1 h 30 min\..*vapour escapes from 50 min on\. Do not run it so/,
     );
   });
 
   test('says so where the full minute is not the one that the table rounds to, and keeps quiet of money that is none', () => {
     const { advice } = length([]);
     const { says } = adviceWords({ ...advice, stop: spent(6670, 9), minute: 112, costOfNext: 0 }, 'metric');
-    expect(plain(says[0] ?? '')).toContain('Stop at 1 h 52, just after the rule is met:');
+    expect(plain(says[0] ?? '')).toContain('Stop at 1 h 52 min, just after the rule is met:');
     expect(says.join(' ')).not.toContain('cost');
     expect(adviceWords({ ...advice, stop: null, minute: null, share: 0 }, 'metric').says[0]).toContain('No oil comes');
   });
@@ -164,7 +164,7 @@ describe('how long to run, in words', () => {
       headline: { oil_mL: number(2, 7), t90_s: number(3600, 5400) },
     } as unknown as Parameters<typeof spreadLead>[0];
     expect(plain(spreadLead(summary, 'metric', true))).toBe(
-      'In eight runs of ten this still gives 2.0 mL to 7.0 mL of oil, nine tenths of it by 1 h to 1 h 30.',
+      'In eight runs of ten this still gives 2.0 mL to 7.0 mL of oil, nine tenths of it by 1 h to 1 h 30 min.',
     );
     expect(plain(spreadLead(summary, 'metric', false))).toBe(
       'In eight runs of ten this still gives 2.0 mL to 7.0 mL of oil by its end.',
@@ -173,7 +173,7 @@ describe('how long to run, in words', () => {
 
   test('has every headline number in the reader’s units, and a dash for what never came', () => {
     expect(plain(headlineWords('oil_mL', 10, 'metric'))).toBe('10 mL');
-    expect(plain(headlineWords('oil_mL', 29.5735, 'us'))).toBe('1.0 fl oz');
+    expect(plain(headlineWords('oil_mL', 29.5735, 'us'))).toBe('30 mL');
     expect(plain(headlineWords('distillateWarmest_K', 303.15, 'us'))).toBe('86 °F');
     expect(headlineWords('t90_s', null, 'metric')).toBe('–');
     expect(headlineWords('cost', null, 'metric')).toBe('–');
@@ -388,7 +388,7 @@ describe('boils compared, in words', () => {
     });
     expect(differenceWords(row(7.7, 7.70047), 1, 'metric')).toBe('the same');
     expect(plain(differenceWords(row(7.7, 6.7), 1, 'metric'))).toBe('−1.0 L');
-    expect(plain(compareWords({ id: 'oilPerSteam', unit: 'mL/kg' }, 10, 'us'))).toBe('1.28 fl oz/gal');
+    expect(plain(compareWords({ id: 'oilPerSteam', unit: 'mL/kg' }, 10, 'us'))).toBe('37.85 mL/gal');
     expect(differenceWords({ ...row(1, 1), values: [null, 1], differences: [null, null] }, 1, 'metric')).toBe('–');
   });
 

@@ -50,7 +50,7 @@ describe('words beside the parts', () => {
   });
 
   test('they switch to US units', () => {
-    expect(thin(partLine('pot', quickRun().scenario, late(), 'us'))).toMatch(/(gal|fl oz) water, 21[12] °F$/u);
+    expect(thin(partLine('pot', quickRun().scenario, late(), 'us'))).toMatch(/(gal|qt) water, 21[12] °F$/u);
   });
 
   test('they say in words that vapour escapes', () => {

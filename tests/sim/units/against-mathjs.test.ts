@@ -14,8 +14,7 @@ math.createUnit('inH2O', { definition: '249.08891 Pa' });
 const IN_MATHJS: Readonly<Record<string, string>> = {
   µm: 'um',
   '°': 'deg',
-  'fl oz': 'floz',
-  'fl oz/min': 'floz/min',
+  'qt/h': 'qt/hour',
   'in Hg': 'inHg',
   'in H₂O': 'inH2O',
   'kg/m³': 'kg/m^3',

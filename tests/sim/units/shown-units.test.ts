@@ -18,6 +18,9 @@ describe('a quantity is said as people say it', () => {
     [34.2, 'kg', 'metric', 'coolantUsed_kg', '34 L'],
     [34.2, 'kg', 'us', 'coolantUsed_kg', '9.0 gal'],
     [0.25, 'kg', 'metric', 'hydrosol_kg', '250 mL'],
+    [2.5, 'kg', 'us', 'hydrosol_kg', '2.6 qt'],
+    [0.0004, 'kg/s', 'us', 'heat.targetRate_kg_s', '1.5 qt/h'],
+    [12e-6, 'm³', 'us', 'oilVolume', '12 mL'],
     [372.25, 'K', 'metric', undefined, '99.1 °C'],
     [372.25, 'K', 'us', undefined, '210.4 °F'],
     [268.15, 'K', 'metric', undefined, '−5.0 °C'],
@@ -88,16 +91,12 @@ describe('a span of time', () => {
     [3120, '52 min'],
     [3599, '1 h'],
     [6720, '1 h 52 min'],
+    [3900, '1 h 05 min'],
     [7200, '2 h'],
     [259_200, '72 h'],
     [-90, '−1 min 30 s'],
   ])('%d s is %s', (seconds, expected) => {
     expect(said(formatDuration(seconds))).toBe(expected);
-  });
-
-  test('may leave out the last word after hours', () => {
-    expect(said(formatDuration(6720, { short: true }))).toBe('1 h 52');
-    expect(said(formatDuration(3900, { short: true }))).toBe('1 h 05');
   });
 
   test('that never comes is a dash', () => {

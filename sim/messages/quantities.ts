@@ -1,0 +1,211 @@
+/**
+ * Quantities in sentences, written for a reader in the units that the reader chose: value and unit joined by a thin
+ * space, `99 °C`, `1 h 05 min`, or spoken in whole words for those who listen, `99 degrees Celsius`, `1 hour 5 minutes`.
+ * Every argument is in SI; a number that is missing or never reached gives a dash.
+ */
+import {
+  durationParts,
+  formatDuration,
+  formatNumber,
+  isBefore,
+  kindUnit,
+  MINUS,
+  NO_NUMBER,
+  quantityParts,
+  rangeParts,
+  withUnit,
+  type FormatOptions,
+  type KindName,
+  type UnitSystem,
+} from '../units/index.ts';
+import type { SpokenUnits } from './catalogue/units.ts';
+import { spokenUnits } from './english/units.ts';
+import type { Language, Reader } from './language.ts';
+
+const SPOKEN: Readonly<Record<Language, SpokenUnits>> = { en: spokenUnits };
+
+type Value = number | null | undefined;
+
+export type WriteOptions = Pick<FormatOptions, 'decimals' | 'significant' | 'signed' | 'near' | 'bare'>;
+
+type Write = (value: Value, options?: WriteOptions) => string;
+
+export interface Quantities {
+  readonly units: UnitSystem;
+  readonly reader: Reader;
+  /** A time since the heat went on, or a span of time, s. */
+  readonly time: (time_s: Value) => string;
+  /** K, to the whole degree unless told otherwise. */
+  readonly temperature: Write;
+  /** A rise or a difference, K. */
+  readonly temperatureDifference: Write;
+  /** Water or distillate by volume, kg. */
+  readonly water: Write;
+  /** Plant or hardware by weight, kg. */
+  readonly mass: Write;
+  /** Oil, kg: by volume where its density is known, kg/m³, else by weight. */
+  readonly oil: (mass_kg: Value, density_kg_m3: number | null, options?: WriteOptions) => string;
+  /** Oil by weight, kg. */
+  readonly oilMass: Write;
+  /** m³. */
+  readonly oilVolume: Write;
+  /** Of a vessel, m³. */
+  readonly volume: Write;
+  /** Pa. */
+  readonly pressure: Write;
+  /** W. */
+  readonly power: Write;
+  /** J. */
+  readonly energy: Write;
+  /** Cooling water, kg/s. */
+  readonly waterFlow: Write;
+  /** kg/s. */
+  readonly distillateFlow: Write;
+  /** kg/s. */
+  readonly steamFlow: Write;
+  /** kg/s. */
+  readonly oilFlow: Write;
+  /** m/s. */
+  readonly speed: Write;
+  /** Of a tube, m. */
+  readonly tubeLength: Write;
+  /** Of a vessel or a layer, m. */
+  readonly size: Write;
+  /** Inside of a neck or jacket, m. */
+  readonly bore: Write;
+  /** Of a tube's wall or diameter, m. */
+  readonly wall: Write;
+  /** Diameter of an oil drop, m. */
+  readonly drop: Write;
+  /** m. */
+  readonly altitude: Write;
+  /** kg/m³. */
+  readonly density: Write;
+  /** W/m². */
+  readonly heatFlux: Write;
+  /** kg/m. */
+  readonly massPerLength: Write;
+  /** 1 is the whole. */
+  readonly share: Write;
+  /** A pure number. */
+  readonly number: Write;
+  /** In the reader's currency. */
+  readonly cost: (amount: Value) => string;
+  /** A number of any kind, in SI. */
+  readonly of: (kind: KindName, value: Value, options?: WriteOptions) => string;
+  /** A number as a field, column or headline stores it: `hint` is its path or name. */
+  readonly stored: (value: Value, unit: string, hint?: string, options?: WriteOptions) => string;
+  /** `50–1500 mm`, each end rounded inward so that what is printed is allowed. */
+  readonly range: (min: number, max: number, unit: string, hint?: string) => string;
+  /** Two numbers in one unit, to the digit at which they differ. */
+  readonly apart: (kind: KindName, first: number, second: number) => readonly [string, string];
+}
+
+/** More decimals than anyone can measure; two numbers that agree this far are the same. */
+const MOST_DECIMALS = 6;
+
+type Join = (number: string, label: string) => string;
+type WriteTime = (time_s: number) => string;
+
+function build(reader: Reader, join: Join, time: WriteTime): Quantities {
+  const { units } = reader;
+  const stored = (value: Value, unit: string, hint?: string, options: FormatOptions = {}): string => {
+    if (value === null || value === undefined || !Number.isFinite(value)) return NO_NUMBER;
+    const plus = options.signed === true && value > 0 ? '+' : '';
+    const hinted = hint === undefined ? options : { ...options, hint };
+    const parts = quantityParts(value, unit, units, hinted);
+    if (parts.time_s !== null && options.bare !== true) return plus + time(parts.time_s);
+    return plus + (options.bare === true ? parts.number : join(parts.number, parts.label));
+  };
+  const of = (kind: KindName, value: Value, options: FormatOptions = {}): string =>
+    stored(value, kindUnit(kind), kind, options);
+  const write =
+    (kind: KindName, usual: WriteOptions = {}): Write =>
+    (value, options) =>
+      of(kind, value, options === undefined ? usual : { ...usual, ...options });
+  const apart = (kind: KindName, first: number, second: number): readonly [string, string] => {
+    const near = Math.max(Math.abs(first), Math.abs(second));
+    const plain = [of(kind, first, { near }), of(kind, second, { near })] as const;
+    if (plain[0] !== plain[1]) return plain;
+    for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
+      const pair = [of(kind, first, { near, decimals }), of(kind, second, { near, decimals })] as const;
+      if (pair[0] !== pair[1]) return pair;
+    }
+    return plain;
+  };
+  return {
+    units,
+    reader,
+    time: (time_s) => of('duration', time_s),
+    temperature: write('temperature', { decimals: 0 }),
+    temperatureDifference: write('temperatureDifference'),
+    water: write('water'),
+    mass: write('mass'),
+    oil: (mass_kg, density_kg_m3, options = {}) => of('oil', mass_kg, { ...options, density_kg_m3 }),
+    oilMass: write('oil'),
+    oilVolume: write('oilVolume'),
+    volume: write('volume'),
+    pressure: write('pressure'),
+    power: write('power'),
+    energy: write('energy'),
+    waterFlow: write('coolantFlow'),
+    distillateFlow: write('distillateFlow'),
+    steamFlow: write('steamFlow'),
+    oilFlow: write('oilFlow'),
+    speed: write('speed'),
+    tubeLength: write('run'),
+    size: write('size'),
+    bore: write('bore'),
+    wall: write('wall'),
+    drop: write('drop'),
+    altitude: write('altitude'),
+    density: write('density'),
+    heatFlux: write('heatFlux'),
+    massPerLength: write('massPerLength'),
+    share: write('share'),
+    number: write('number'),
+    cost: (amount) => (amount === null || amount === undefined ? NO_NUMBER : formatNumber(amount, 2)),
+    of,
+    stored,
+    range: (min, max, unit, hint) => {
+      const { number, label } = rangeParts(min, max, unit, units, hint);
+      return join(number, label);
+    },
+    apart,
+  };
+}
+
+const spokenJoin =
+  (words: SpokenUnits): Join =>
+  (number, label) => {
+    if (label === '') return number;
+    const [one, many] = words[label as keyof SpokenUnits] ?? [label, label];
+    return `${number} ${number === '1' ? one : many}`;
+  };
+
+const spokenTime =
+  (join: Join): WriteTime =>
+  (time_s) =>
+    (isBefore(time_s) ? MINUS : '') +
+    durationParts(time_s)
+      .map(({ value, decimals, unit }) => join(formatNumber(value, decimals), unit))
+      .join(' ');
+
+const made = new Map<string, Quantities>();
+
+const once = (key: string, make: () => Quantities): Quantities => {
+  const known = made.get(key) ?? make();
+  made.set(key, known);
+  return known;
+};
+
+/** Quantities as they are written for a reader. */
+export const quantities = (reader: Reader): Quantities =>
+  once(`${reader.language} ${reader.units}`, () => build(reader, withUnit, formatDuration));
+
+/** Quantities as they are read out to a reader, units in whole words. */
+export const spokenQuantities = (reader: Reader): Quantities =>
+  once(`${reader.language} ${reader.units} spoken`, () => {
+    const join = spokenJoin(SPOKEN[reader.language]);
+    return build(reader, join, spokenTime(join));
+  });
