@@ -25,7 +25,7 @@ const violations: readonly Planted[] = [
   rightward('sim/correlation.ts', './fluids/water.ts', 'foundations'),
   rightward('sim/fluids/looks-right.ts', '../transfer/film.ts', 'fluids-and-library'),
   rightward('sim/library/looks-right.ts', '../still/pot.ts', 'fluids-and-library'),
-  rightward('sim/geometry/looks-right.ts', '../library/tubes.ts', 'foundations'),
+  rightward('sim/geometry/looks-right.ts', '../fluids/water.ts', 'foundations'),
   rightward('sim/transfer/looks-right.ts', '../still/pot.ts', 'transfer'),
   rightward('sim/scenario/looks-right.ts', '../still/pot.ts', 'scenario'),
   rightward('sim/still/looks-right.ts', '../run/step.ts', 'still'),
