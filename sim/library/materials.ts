@@ -53,15 +53,11 @@ export const materials: readonly Material[] = [
     conductivity_W_mK: {
       value: 339,
       kind: 'memory',
-      source: 'trade-body data sheet for phosphorus-deoxidised copper',
+      source: 'handbook values of phosphorus-deoxidised copper',
       note: '305 to 385 with purity; the choice hardly moves a condenser',
     },
-    density_kg_m3: { value: 8940, kind: 'memory', source: 'trade-body data sheet for phosphorus-deoxidised copper' },
-    heatCapacity_J_kgK: {
-      value: 385,
-      kind: 'memory',
-      source: 'trade-body data sheet for phosphorus-deoxidised copper',
-    },
+    density_kg_m3: { value: 8940, kind: 'memory', source: 'handbook values of phosphorus-deoxidised copper' },
+    heatCapacity_J_kgK: { value: 385, kind: 'memory', source: 'handbook values of phosphorus-deoxidised copper' },
     emissivity: surface(0.6, 'tarnished 0.6 to 0.8, polished 0.03 to 0.05'),
   },
   {

@@ -113,8 +113,8 @@ const familyOf = (
     };
   });
 
-const tradeBody = 'with a bender as in the copper trade body’s tube handbook (seen)';
-const metricBender = 'with a bender as in tube-maker sheets for EN 1057 (seen; 22 mm from memory)';
+const tradeBody = 'with a bender as in the Copper Tube Handbook of the Copper Development Association (seen)';
+const metricBender = 'with a bender, common practice, no source: sheets of makers for EN 1057 (22 mm from memory)';
 const geometry = 'mass reckoned from outside diameter, wall and 8940 kg/m³';
 const always = (): boolean => true;
 const never = (): boolean => false;
@@ -255,8 +255,8 @@ export const tubes: readonly Tube[] = [
       bender: inchBender,
       handRatio: HAND_RADIUS,
       provenance: {
-        kind: 'seen',
-        source: 'tube makers’ tables of 15 m coils',
+        kind: 'common-practice',
+        source: 'common practice, no source: tables of makers of 15 m coils',
         note: `thinner than ASTM B280 and kinks sooner; ${geometry}, within 1 % of the printed coil masses`,
       },
       name: (row, outside) => `${row.designation} in light coil, ${row.wall} mm wall (${outside} mm outside)`,
@@ -277,7 +277,7 @@ export const tubes: readonly Tube[] = [
       handRatio: HAND_RADIUS,
       provenance: {
         kind: 'seen',
-        source: 'EN 1057 size matrix, trade-body leaflet',
+        source: 'EN 1057 size matrix, reproduced in a leaflet of a trade body',
         note: `22 and 28 mm walls partly ambiguous in the copy; ${geometry}, within 0.6 % of the printed masses`,
       },
       name: (row) => `${row.outside} × ${row.wall} mm copper`,

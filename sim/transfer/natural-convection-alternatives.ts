@@ -84,7 +84,7 @@ export const naturalConvectionCrossChecks: readonly Correlation[] = [
       arguments: { Ra: rayleigh(5e3, 1e5) },
       result: nusselt,
       tex: 'Nu = 0.290Ra^{0.293}',
-      source: 'Xin and Ebadian, J. Heat Transfer 118 (1996)',
+      source: 'Xin and Ebadian, J. Thermophys. Heat Transfer 10(2) (1996) 297–302',
       outside: 'evaluated; far below coils in water, comparison only, not used by the engine',
     },
     nusseltCoilXinEbadian,

@@ -110,11 +110,6 @@ describe('other plants', () => {
     expect(oxygenate.heldRate_1_s.value.typical).toBeGreaterThan(hydrocarbon.heldRate_1_s.value.typical);
   });
 
-  it('takes the exponent of the steam flux from the tea-tree still: 145.5 min at 739.7 and 121.4 min at 1140.9 mL/min m² (Ahmad and others 1998, abstract)', () => {
-    const exponent = Math.log(121.4 / 145.5) / Math.log(1140.9 / 739.7);
-    expect(findBotanical('lavender-true').release.takeUpExponent.value).toBeCloseTo(-exponent, 1);
-  });
-
   it('passes the Scots pine twigs of Gildemeister and Hoffmann (0.189 % at 3 h, 0.289 % at 7 h) within 6 % of the final yield', () => {
     for (const [minutes, yielded] of curve('scots-pine-twigs').points)
       expect(

@@ -23,7 +23,7 @@ export const caraway: BotanicalText = {
       constituent: 'carvone (volume)',
       low: 0.53,
       high: 0.63,
-      provenance: origin('read', 'chemical dictionary entry, quoted on property pages'),
+      provenance: origin('secondary', 'a chemical dictionary quoted on property pages; dictionary not named there'),
     },
     {
       constituent: 'limonene',
@@ -47,7 +47,7 @@ export const caraway: BotanicalText = {
   qualityNotes: [
     sourced(
       'Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.',
-      'read',
+      'secondary',
       'Bazata et al. 1984 as reported in a caraway monograph',
     ),
     sourced(

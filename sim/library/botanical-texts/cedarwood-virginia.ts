@@ -20,7 +20,7 @@ export const cedarwoodVirginia: BotanicalText = {
       low: 0.22,
       high: 0.35,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },
@@ -29,7 +29,7 @@ export const cedarwoodVirginia: BotanicalText = {
       low: 0.1,
       high: 0.25,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },
@@ -38,7 +38,7 @@ export const cedarwoodVirginia: BotanicalText = {
       low: 0.16,
       high: 0.25,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },
@@ -46,7 +46,7 @@ export const cedarwoodVirginia: BotanicalText = {
   ],
   relativeDensity: sourced(
     { low: 0.941, high: 0.965 },
-    'read',
+    'secondary',
     'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
     'may partly solidify at room temperature',
   ),

@@ -51,7 +51,7 @@ export const chamomileGerman: BotanicalText = {
       constituent: 'alpha-bisabolol and its oxides, bisabolonoxide (sum)',
       low: 0.45,
       high: 0.55,
-      provenance: origin('read', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'about 50 %'),
+      provenance: origin('secondary', 'ESCOP Matricariae flos monograph text, quoting Ph. Eur.', 'about 50 %'),
     },
   ],
   relativeDensity: sourced(
@@ -64,11 +64,11 @@ export const chamomileGerman: BotanicalText = {
     sourced(
       'Dried flowers: oil still rising to 6 h of hydrodistillation (12 mL/kg at 6 h, w or v basis not seen); (Z)-spiroether share highest at 3 h, bisabolol oxides and chamazulene at 5–6 h. Noon or evening harvest beat 06:00.',
       'read',
-      'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)',
+      'Evaluation of harvesting time and standardization of distillation duration for higher essential oil content and quality in German chamomile (Chamomilla recutita L.), abstract; authors not seen',
     ),
     sourced(
       'Matricin (colourless) becomes blue chamazulene during distillation via chamazulene carboxylic acid, which loses CO2: needs hot water and time (mechanism and need from memory; the conversion itself is in the ESCOP text read).',
-      'read',
+      'secondary',
       'ESCOP Matricariae flos monograph text, quoting Ph. Eur.',
     ),
     sourced(

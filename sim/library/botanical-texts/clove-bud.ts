@@ -38,8 +38,8 @@ export const cloveBud: BotanicalText = {
       low: 0.6,
       high: 0.9,
       provenance: origin(
-        'read',
-        'chemical dictionary entry, quoted on property pages',
+        'secondary',
+        'a chemical dictionary quoted on property pages; dictionary not named there',
         'acetate 2–27, caryophyllene 5–12',
       ),
     },

@@ -21,7 +21,7 @@ export const eucalyptusGlobulus: BotanicalText = {
       low: 0.6,
       high: 0.75,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
         'crude above 60 %; upper end estimated',
       ),
@@ -31,7 +31,7 @@ export const eucalyptusGlobulus: BotanicalText = {
       low: 0.1,
       high: 0.22,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
         'crude',
       ),
@@ -51,7 +51,7 @@ export const eucalyptusGlobulus: BotanicalText = {
   ],
   relativeDensity: sourced(
     { low: 0.904, high: 0.927 },
-    'read',
+    'secondary',
     'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
     'crude 0.905–0.925; rectified 0.904–0.920; Ph. Eur. 0.906–0.927 from memory',
   ),

@@ -35,7 +35,7 @@ export const fennelBitter: BotanicalText = {
       high: 0.82,
       provenance: origin(
         'read',
-        'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+        'Raal, Orav and Arak, Essential oil composition of Foeniculum vulgare fruits from pharmacies in different countries, Nat. Prod. Res., PMID 21827282, abstract (authors from memory)',
       ),
     },
     {
@@ -44,7 +44,7 @@ export const fennelBitter: BotanicalText = {
       high: 0.228,
       provenance: origin(
         'read',
-        'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+        'Raal, Orav and Arak, Essential oil composition of Foeniculum vulgare fruits from pharmacies in different countries, Nat. Prod. Res., PMID 21827282, abstract (authors from memory)',
       ),
     },
     {
@@ -53,14 +53,18 @@ export const fennelBitter: BotanicalText = {
       high: 0.17,
       provenance: origin(
         'read',
-        'Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+        'Raal, Orav and Arak, Essential oil composition of Foeniculum vulgare fruits from pharmacies in different countries, Nat. Prod. Res., PMID 21827282, abstract (authors from memory)',
       ),
     },
     {
       constituent: 'fenchone',
       low: 0.072,
       high: 0.204,
-      provenance: origin('read', 'Lawrence, Progress in Essential Oils, fennel (page read)', 'bitter; sweet 2.2–5.2'),
+      provenance: origin(
+        'secondary',
+        'Lawrence, Progress in Essential Oils, fennel (page read)',
+        'bitter; sweet 2.2–5.2',
+      ),
     },
   ],
   relativeDensity: sourced(

@@ -27,7 +27,7 @@ export const geraniumRose: BotanicalText = {
       low: 0.42,
       high: 0.55,
       provenance: origin(
-        'read',
+        'secondary',
         'Lis-Balchin, Geranium and Pelargonium, ch. 17 abstract (quotes ISO 4731)',
         'Bourbon; Moroccan 35–58, Egyptian and Chinese 40–58',
       ),
@@ -38,7 +38,7 @@ export const geraniumRose: BotanicalText = {
       high: 0.075,
       provenance: origin(
         'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
+        'Rajeswara Rao, Kaul, Syamasundar and Ramesh, Water soluble fractions of rose-scented geranium (Pelargonium species) essential oil, Bioresource Technol. 84 (2002) 243–246, abstract (authors and pages from memory)',
       ),
     },
     {
@@ -47,7 +47,7 @@ export const geraniumRose: BotanicalText = {
       high: 0.047,
       provenance: origin(
         'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
+        'Rajeswara Rao, Kaul, Syamasundar and Ramesh, Water soluble fractions of rose-scented geranium (Pelargonium species) essential oil, Bioresource Technol. 84 (2002) 243–246, abstract (authors and pages from memory)',
       ),
     },
     { constituent: 'citronellol', low: 0.18, high: 0.43, provenance: origin('memory', 'ISO 4731:2012 by origin') },
@@ -57,7 +57,7 @@ export const geraniumRose: BotanicalText = {
       high: 0.055,
       provenance: origin(
         'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
+        'Rajeswara Rao, Kaul, Syamasundar and Ramesh, Water soluble fractions of rose-scented geranium (Pelargonium species) essential oil, Bioresource Technol. 84 (2002) 243–246, abstract (authors and pages from memory)',
       ),
     },
   ],
@@ -70,16 +70,16 @@ export const geraniumRose: BotanicalText = {
     sourced(
       '7 % of the oil was in the hydrosol; recovered oil was rich in geraniol (21–38 %), linalool (15–20 %).',
       'read',
-      'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
+      'Rajeswara Rao, Kaul, Syamasundar and Ramesh, Water soluble fractions of rose-scented geranium (Pelargonium species) essential oil, Bioresource Technol. 84 (2002) 243–246, abstract (authors and pages from memory)',
     ),
     sourced(
       'Water distillation gave 0.16–0.22 %, steam 0.06–0.18 %.',
       'read',
-      'Babu & Kaul, Flavour Fragr. J. 2005 20 222 (abstract)',
+      'Babu and Kaul, Flavour Fragr. J. 20 (2005) 222–231, abstract',
     ),
     sourced(
       'Formates hydrolyse to free alcohols and formic acid on standing wet (storage wet cut geraniol, geranyl formate and raised citronellol).',
-      'read',
+      'secondary',
       'Kaul et al. 1997 cited by Lawrence, Perfumer & Flavorist (page read)',
     ),
   ],

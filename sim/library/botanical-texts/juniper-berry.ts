@@ -46,13 +46,13 @@ export const juniperBerry: BotanicalText = {
       constituent: 'alpha-pinene',
       low: 0.33,
       high: 0.71,
-      provenance: origin('read', 'supplier safety sheet, juniper berry oil'),
+      provenance: origin('common-practice', 'common practice, no source; safety sheet of a seller'),
     },
     {
       constituent: 'myrcene',
       low: 0.05,
       high: 0.18,
-      provenance: origin('read', 'supplier safety sheet, juniper berry oil'),
+      provenance: origin('common-practice', 'common practice, no source; safety sheet of a seller'),
     },
     {
       constituent: 'alpha-pinene',

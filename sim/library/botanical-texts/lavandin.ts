@@ -40,18 +40,18 @@ export const lavandin: BotanicalText = {
     { low: 0.885, high: 0.899 },
     'read',
     'ISO 3054:1987 catalogue abstract, lavandin Abrial; superseded by 2001 edition',
-    '0.885–0.897 Abrial read; Grosso 0.891–0.899 from memory of ISO 8902',
+    '0.885–0.897 is of Abrial, another cultivar (read); Grosso 0.891–0.899 from memory of ISO 8902',
   ),
   qualityNotes: [
     sourced(
       'Release step from intact trichomes under steam about 0.072 1/min.',
       'read',
-      'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)',
+      'Cerpa, Mato and Cocero, AIChE J. 54 (2008) 909–917, abstract',
     ),
     sourced(
-      'Oven drying at 60 °C lost 75 % of the oil compared with 30 °C: dry cool.',
+      'Oven drying of Super A at 60 °C lost 75 % of the oil compared with 30 °C: dry cool.',
       'read',
-      'Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)',
+      'Erbaş and Baydar, Effects of harvest time and drying temperature … in lavandin, Turkish J. Field Crops, abstract, cultivar Super A',
     ),
     sourced('Ester loss as for lavender but camphor and cineole are stable.', 'memory', 'chemistry'),
   ],

@@ -29,7 +29,7 @@ export const lavenderTrue: BotanicalText = {
       low: 0.2,
       high: 0.45,
       provenance: origin(
-        'read',
+        'secondary',
         'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil',
         'Ph. Eur.',
       ),
@@ -39,7 +39,7 @@ export const lavenderTrue: BotanicalText = {
       low: 0.25,
       high: 0.47,
       provenance: origin(
-        'read',
+        'secondary',
         'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil',
         'Ph. Eur. and ISO 3515 other origins',
       ),
@@ -49,7 +49,7 @@ export const lavenderTrue: BotanicalText = {
       low: 0.001,
       high: 0.08,
       provenance: origin(
-        'read',
+        'secondary',
         'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil',
         'Ph. Eur.',
       ),
@@ -59,7 +59,7 @@ export const lavenderTrue: BotanicalText = {
       low: 0,
       high: 0.012,
       provenance: origin(
-        'read',
+        'secondary',
         'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil',
         'Ph. Eur. maximum; ISO 1.5',
       ),
@@ -69,7 +69,7 @@ export const lavenderTrue: BotanicalText = {
       low: 0,
       high: 0.025,
       provenance: origin(
-        'read',
+        'secondary',
         'Molecules 2022 27 3216 table 2 (PMC9148000): quotes Ph. Eur. 10 and ISO 3515:2002 limits for lavender oil',
         'Ph. Eur. maximum; ISO 3',
       ),
@@ -96,7 +96,7 @@ export const lavenderTrue: BotanicalText = {
     sourced(
       'One hot-site trial: best oil yield cutting at 08:00, worst at 14:00.',
       'read',
-      'Sonmez & Okkaoglu, TURJAF, lavender diurnal harvest (abstract)',
+      'Sönmez and Okkaoğlu, The effect of diurnal variation … of lavender, Turkish J. Agric. Food Sci. Technol., abstract',
     ),
     sourced(
       'Wilting raises charge density and oil percent of the charge; content rose with drying to 72 h.',

@@ -27,19 +27,19 @@ export const lemonBalm: BotanicalText = {
       constituent: 'citral (geranial + neral)',
       low: 0.35,
       high: 0.75,
-      provenance: origin('read', 'supplier specification, melissa oil'),
+      provenance: origin('common-practice', 'common practice, no source; specification of a seller'),
     },
     {
       constituent: 'beta-caryophyllene',
       low: 0.02,
       high: 0.23,
-      provenance: origin('read', 'supplier specification, melissa oil'),
+      provenance: origin('common-practice', 'common practice, no source; specification of a seller'),
     },
     {
       constituent: 'citronellal',
       low: 0.02,
       high: 0.15,
-      provenance: origin('read', 'supplier specification, melissa oil'),
+      provenance: origin('common-practice', 'common practice, no source; specification of a seller'),
     },
     {
       constituent: 'geranial + neral',
@@ -54,8 +54,8 @@ export const lemonBalm: BotanicalText = {
   ],
   relativeDensity: sourced(
     { low: 0.885, high: 0.905 },
-    'read',
-    'supplier specification, melissa oil',
+    'common-practice',
+    'common practice, no source; specification of a seller',
     'memory: up to about 0.93 when rich in caryophyllene oxide',
   ),
   qualityNotes: [
@@ -73,7 +73,7 @@ export const lemonBalm: BotanicalText = {
   cautions: [
     sourced(
       'Citral is a strong skin sensitiser (H317); true melissa oil was prohibited, later restricted by IFRA. 2008 prohibition seen in a 2009 comment; later limits seen: 0.60 % category 4, 0.15 % category 5A.',
-      'read',
+      'secondary',
       'IFRA 49th Amendment melissa oil limits as listed by a third party',
     ),
     sourced('Citral: CLP Annex VI Skin Sens. 1, Skin Irrit. 2.', 'memory', 'CLP Annex VI'),

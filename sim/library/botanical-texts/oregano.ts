@@ -25,7 +25,12 @@ export const oregano: BotanicalText = {
     { constituent: 'p-cymene', low: 0.04, high: 0.15, provenance: origin('memory', 'ISO 13171', 'unsure') },
     { constituent: 'gamma-terpinene', low: 0.02, high: 0.11, provenance: origin('memory', 'ISO 13171', 'unsure') },
     { constituent: 'thymol', low: 0, high: 0.09, provenance: origin('memory', 'ISO 13171', 'unsure') },
-    { constituent: 'carvacrol', low: 0.6, high: 0.65, provenance: origin('read', 'supplier data sheet, Spanish oil') },
+    {
+      constituent: 'carvacrol',
+      low: 0.6,
+      high: 0.65,
+      provenance: origin('common-practice', 'common practice, no source; data sheet of a seller, Spanish oil'),
+    },
   ],
   relativeDensity: sourced({ low: 0.93, high: 0.96 }, 'memory', 'ISO 13171 / EOA origanum oil Spanish 0.935–0.960'),
   qualityNotes: [

@@ -28,38 +28,53 @@ export const peppermint: BotanicalText = {
       constituent: 'menthol',
       low: 0.3,
       high: 0.55,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+      provenance: origin(
+        'secondary',
+        'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
+      ),
     },
     {
       constituent: 'menthone',
       low: 0.14,
       high: 0.32,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+      provenance: origin(
+        'secondary',
+        'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
+      ),
     },
     {
       constituent: 'menthyl acetate',
       low: 0.028,
       high: 0.1,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+      provenance: origin(
+        'secondary',
+        'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
+      ),
     },
     {
       constituent: '1,8-cineole',
       low: 0.035,
       high: 0.14,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+      provenance: origin(
+        'secondary',
+        'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
+      ),
     },
     {
       constituent: 'limonene',
       low: 0.01,
       high: 0.05,
-      provenance: origin('read', 'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text'),
+      provenance: origin(
+        'secondary',
+        'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
+      ),
     },
     {
       constituent: 'menthol',
       low: 0.36,
       high: 0.46,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
         'US oils',
       ),
@@ -67,7 +82,7 @@ export const peppermint: BotanicalText = {
   ],
   relativeDensity: sourced(
     { low: 0.898, high: 0.918 },
-    'read',
+    'secondary',
     'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
     'US 0.899–0.911, other origins 0.898–0.918',
   ),
@@ -87,8 +102,8 @@ export const peppermint: BotanicalText = {
   cautions: [
     sourced(
       'Pulegone and menthofuran hepatotoxic: Ph. Eur. pulegone at most 4 % in the edition quoted; HMPC limits intake.',
-      'read',
-      'Ph. Eur. peppermint oil limits as quoted by a transgenic-plants text',
+      'secondary',
+      'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
     ),
     sourced(
       'Never on the face of children under 2 years (laryngospasm).',

@@ -25,7 +25,7 @@ export const rosemary: BotanicalText = {
       low: 0.38,
       high: 0.55,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
         'North African; Spanish 16–23',
       ),
@@ -35,7 +35,7 @@ export const rosemary: BotanicalText = {
       low: 0.09,
       high: 0.14,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
         'North African; Spanish 18–26',
       ),
@@ -45,7 +45,7 @@ export const rosemary: BotanicalText = {
       low: 0.05,
       high: 0.15,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
         'North African; Spanish 12.5–22',
       ),
@@ -55,7 +55,7 @@ export const rosemary: BotanicalText = {
   ],
   relativeDensity: sourced(
     { low: 0.892, high: 0.92 },
-    'read',
+    'secondary',
     'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
     '0.892–0.910 Spanish, 0.907–0.920 North African',
   ),
@@ -67,7 +67,7 @@ export const rosemary: BotanicalText = {
     ),
     sourced(
       'Two published single analyses: alpha-pinene 28–29 %, cineole 18–29 %, camphor 7–12 %.',
-      'read',
+      'secondary',
       'Lawrence, Progress in Essential Oils, rosemary (page read)',
     ),
   ],

@@ -29,7 +29,7 @@ export const sage: BotanicalText = {
       low: 0.18,
       high: 0.43,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },
@@ -38,7 +38,7 @@ export const sage: BotanicalText = {
       low: 0.03,
       high: 0.085,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },
@@ -47,7 +47,7 @@ export const sage: BotanicalText = {
       low: 0.055,
       high: 0.13,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },
@@ -72,14 +72,14 @@ export const sage: BotanicalText = {
   ],
   relativeDensity: sourced(
     { low: 0.91, high: 0.93 },
-    'read',
+    'secondary',
     'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
   ),
   qualityNotes: [
     sourced(
       'In lab steam most oil from dry herb came in 10 min; monoterpene hydrocarbons peaked at 5–10 min, sesquiterpenes at 160 min.',
       'read',
-      'HortScience 2014 49(6) 785 (abstract)',
+      'Zheljazkov and others, HortScience 49(6) (2014) 785, abstract',
     ),
     sourced(
       'Thujone lowest near flowering, highest in autumn or winter.',

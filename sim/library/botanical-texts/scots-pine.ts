@@ -47,7 +47,7 @@ export const scotsPine: BotanicalText = {
       low: 0.015,
       high: 0.05,
       provenance: origin(
-        'read',
+        'secondary',
         'Bauer, Garbe, Surburg, Common Fragrance and Flavor Materials, quoted on property pages',
       ),
     },

@@ -31,7 +31,7 @@ export const chamomileGerman: BotanicalRow = {
       oil_mL_kg: sourced(
         band(1.6, 0.6, 2.5),
         'read',
-        'German chamomile harvest-time and distillation-duration study (abstract; authors not seen)',
+        'Evaluation of harvesting time and standardization of distillation duration for higher essential oil content and quality in German chamomile (Chamomilla recutita L.), abstract; authors not seen',
         '0.15–0.18 % flowers alone, 0.06–0.09 % flowers with herb (fresh state assumed); high end estimated',
       ),
       bulkDensity_kg_m3: sourced(

@@ -64,14 +64,14 @@ export const cloveBud: BotanicalRow = {
   distillationMinutes: {
     home: sourced(
       [180, 480],
-      'read',
-      'agricultural e-course page, clove processing',
+      'common-practice',
+      'common practice, no source; as a course page on clove processing has it',
       '8–25 h at still-house scale; small scale from memory',
     ),
     field: sourced(
       [480, 1500],
-      'read',
-      'agricultural e-course page, clove processing',
+      'common-practice',
+      'common practice, no source; as a course page on clove processing has it',
       '8–25 h at still-house scale; small scale from memory',
     ),
   },

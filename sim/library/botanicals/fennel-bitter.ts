@@ -28,7 +28,7 @@ export const fennelBitter: BotanicalRow = {
       oil_mL_kg: sourced(
         band(45, 20, 60),
         'estimated',
-        'judged from Nat. Prod. Res., PMID 21827282, fennel fruits from pharmacies (abstract; authors not seen, Raal group assumed)',
+        'judged from Raal, Orav and Arak, Essential oil composition of Foeniculum vulgare fruits from pharmacies in different countries, Nat. Prod. Res., PMID 21827282, abstract (authors from memory)',
         '22–51 mL/kg for pharmacy fruit, 5 for a poor spice sample; Ph. Eur. minimum 40 (bitter), 20 (sweet) mL/kg from memory; high end memory',
       ),
       bulkDensity_kg_m3: sourced(

@@ -31,7 +31,7 @@ export const geraniumRose: BotanicalRow = {
       oil_mL_kg: sourced(
         band(1, 0.6, 2.2),
         'read',
-        'Water-soluble fractions of rose-scented geranium oil (abstract; Rajeswara Rao and others, from memory)',
+        'Rajeswara Rao, Kaul, Syamasundar and Ramesh, Water soluble fractions of rose-scented geranium (Pelargonium species) essential oil, Bioresource Technol. 84 (2002) 243–246, abstract (authors and pages from memory)',
         '0.06–0.22 % by method; 100.2 mL per 100 kg including 7 % from hydrosol; low end read, high end read',
       ),
       bulkDensity_kg_m3: sourced(

@@ -32,8 +32,8 @@ export const lavandin: BotanicalRow = {
       oil_mL_kg: sourced(
         band(15, 9, 25),
         'read',
-        'Cerpa, Mato, Cocero, AIChE J 2008 54 909 (abstract)',
-        'bench steam runs averaged 1.36 ± 0.14 % w/w = 15 mL/kg (charge moisture not seen); ends from memory of trade yields 1–2 %',
+        'Cerpa, Mato and Cocero, AIChE J. 54 (2008) 909–917, abstract',
+        'bench steam runs of lavandin Super, another cultivar than Grosso, averaged 1.36 ± 0.14 % w/w = 15 mL/kg (charge moisture not seen); ends from memory of trade yields 1–2 %',
       ),
       bulkDensity_kg_m3: sourced(
         { loose: 120, packed: 200 },
@@ -56,8 +56,8 @@ export const lavandin: BotanicalRow = {
       oil_mL_kg: sourced(
         band(65, 40, 83),
         'estimated',
-        'judged from Turkish Journal of Field Crops, lavandin Super A harvest time and drying temperature (abstract; authors Baydar & Erbas assumed)',
-        'dried flowers without stem, Super A: 73–82.5 mL/kg; low end for stalky or other cultivars estimated',
+        'judged from Erbaş and Baydar, Effects of harvest time and drying temperature … in lavandin, Turkish J. Field Crops, abstract, cultivar Super A',
+        'dried flowers without stem of Super A, another cultivar than Grosso: 73–82.5 mL/kg; no figure of Grosso was found; low end for stalk and other cultivars estimated',
       ),
       bulkDensity_kg_m3: sourced(
         { loose: 80, packed: 130 },
@@ -116,7 +116,7 @@ export const lavandin: BotanicalRow = {
       heldRateStated('lavandinRelease', 0.05, 0.09),
     ),
     curves: [],
-    note: 'the stated rate is the release step alone, with steam in excess',
+    note: 'the stated rate is the release step alone, of lavandin Super with steam in excess',
   },
   hydrolysis: [linalylAcetateLoss],
 };

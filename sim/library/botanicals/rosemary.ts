@@ -112,7 +112,12 @@ export const rosemary: BotanicalRow = {
   release: {
     ...sameRelease(
       readyShareEstimated(0.4, 0.2, 0.6, 'glands sheltered under the rolled leaf margin'),
-      heldRateFrom('rosemary-ground', 0.02, 0.07, 'ground leaf; whole twigs may be slower'),
+      heldRateFrom(
+        'rosemary-ground',
+        0.02,
+        0.07,
+        'ground leaf, 95 % assumed to be over at the end of a run of 70 min; whole twigs may be slower',
+      ),
     ),
     curves: ['rosemary-ground'],
     note: 'one project found more oil from less steam and a shorter bed',
