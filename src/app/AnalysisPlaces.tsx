@@ -1,13 +1,13 @@
 /** The places that answer a question about the still, wired to the bench. */
-import { AnswersPage } from '../pages/AnalysisPage.tsx';
-import type { AnswersDesk } from '../pages/parts/analysis-context.ts';
-import type { AnswersPlace } from '../state/places.ts';
+import { AnalysisPage } from '../pages/AnalysisPage.tsx';
+import type { AnalysisContext } from '../pages/parts/analysis-context.ts';
+import type { AnalysisPlace } from '../state/places.ts';
 import { useBench } from '../state/bench.ts';
 import { Title } from '../pages/parts/Title.tsx';
 
-export function AnswersPlaces(props: { readonly place: AnswersPlace }) {
+export function AnalysisPlaces(props: { readonly place: AnalysisPlace }) {
   const bench = useBench();
-  const desk: AnswersDesk = {
+  const context: AnalysisContext = {
     scenario: bench.scenario,
     result: bench.result,
     units: bench.units,
@@ -19,7 +19,7 @@ export function AnswersPlaces(props: { readonly place: AnswersPlace }) {
   return (
     <div class="answers-place">
       <Title />
-      <AnswersPage place={props.place} desk={desk} />
+      <AnalysisPage place={props.place} context={context} />
     </div>
   );
 }

@@ -17,7 +17,7 @@ export function App(props: AppProps) {
     client: props.initialClient,
     lengthThatHolds,
     paper: createPaper(),
-    firstIsQuick: props.initialOpening.isQuick,
+    firstIsPreview: props.initialOpening.isPreview,
     clock: screenClock,
     first: props.initialOpening.result,
     saved: props.initialOpening.saved,

@@ -13,9 +13,9 @@ export interface BenchHeaderProps {
 }
 
 /** What an answer needs is fetched and started while the hand is still on its way. */
-function warmAnswers(): void {
+function warmWorkers(): void {
   void import('./AnalysisPlaces.tsx');
-  void import('../workers/start-pool.ts').then(({ answersPool }) => answersPool().warm());
+  void import('../workers/start-pool.ts').then(({ workerPool }) => workerPool().warm());
 }
 
 export function BenchHeader(props: BenchHeaderProps) {
@@ -23,7 +23,7 @@ export function BenchHeader(props: BenchHeaderProps) {
   return (
     <Header
       place={props.place}
-      onNearPlaces={warmAnswers}
+      onNearPlaces={warmWorkers}
       units={bench.units()}
       theme={bench.theme()}
       canUndo={bench.canUndo()}

@@ -79,13 +79,13 @@ export function Header(props: HeaderProps) {
           Open
         </button>
         <button type="button" class="header-word" onClick={() => props.onSaveScenario()}>
-          Save<span class="heard"> this scenario as a file</span>
+          Save<span class="visually-hidden"> this scenario as a file</span>
         </button>
         <button type="button" class="header-word" onClick={() => props.onSaveTable()}>
-          Save table<span class="heard"> of the run as CSV</span>
+          Save table<span class="visually-hidden"> of the run as CSV</span>
         </button>
         <button type="button" class="header-word" onClick={() => props.onShare()}>
-          Share<span class="heard"> this still by a link</span>
+          Share<span class="visually-hidden"> this still by a link</span>
         </button>
         <button type="button" class="header-word" onClick={() => props.onPrint()}>
           Print

@@ -15,7 +15,7 @@ import { isShareHash, readShareHash } from '../state/share-link.ts';
 import { ShareDialog } from './ShareDialog.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
 import type { BenchStorage } from '../state/storage.ts';
-import type { AnswersPlace } from '../state/places.ts';
+import type { AnalysisPlace } from '../state/places.ts';
 import './app.css';
 import './dialogs.css';
 
@@ -29,7 +29,7 @@ export interface PageProps {
   readonly setsOff: boolean;
 }
 
-const AnswersPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnswersPlaces }));
+const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
 
 const CANNOT_KEEP =
   'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
@@ -37,7 +37,7 @@ const CANNOT_KEEP =
 export function Page(props: PageProps) {
   const bench = useBench();
   const place = createPlace();
-  const answersPlace = (): AnswersPlace | null => {
+  const analysisPlace = (): AnalysisPlace | null => {
     const here = place();
     return here === 'bench' ? null : here;
   };
@@ -115,11 +115,11 @@ export function Page(props: PageProps) {
             action={{ words: 'Save the scenario', act: () => files.saveScenario() }}
           />
         </div>
-        <Show when={answersPlace()} fallback={<BenchPlace />}>
+        <Show when={analysisPlace()} fallback={<BenchPlace />}>
           {(here) => (
             <Section name="The answer">
               <Suspense fallback={<p class="opening">Fetching this place…</p>}>
-                <AnswersPlaces place={here()} />
+                <AnalysisPlaces place={here()} />
               </Suspense>
             </Section>
           )}

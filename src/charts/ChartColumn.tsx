@@ -1,6 +1,6 @@
 /**
- * All charts of a run in one column: common gutters, one time axis, one playhead, one reading line. Drag in a chart to
- * move the playhead.
+ * All charts of a run in one column: common gutters, one time axis, one time mark, one reading line. Drag in a chart to
+ * move the time mark.
  */
 import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
 import { bedHeight, captureByDropSize, rowAt, type RunResult } from '../../sim/index.ts';
@@ -25,7 +25,7 @@ import { createLook, createWidth } from './plot/look.ts';
 import { MomentChart } from './plot/MomentChart.tsx';
 import type { Scene } from './plot/scene.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
-import { createFollowed } from '../ui/visibility.ts';
+import { createDeferred } from '../ui/visibility.ts';
 import './charts.css';
 
 export interface ChartColumnProps {
@@ -107,7 +107,7 @@ export function ChartColumn(props: ChartColumnProps) {
     const { record } = result();
     return record.columns.time_s[rowAt(record, props.time_s())] ?? 0;
   });
-  const restedTime_s = createFollowed(
+  const restedTime_s = createDeferred(
     () => props.time_s(),
     () => false,
   );
@@ -189,7 +189,7 @@ export function ChartColumn(props: ChartColumnProps) {
           );
         }}
       </Show>
-      <p class="heard" role="status">
+      <p class="visually-hidden" role="status">
         {spoken()}
       </p>
     </div>

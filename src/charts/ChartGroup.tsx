@@ -8,7 +8,7 @@ import { TimeChart } from './plot/TimeChart.tsx';
 import type { UnitSystem } from '../../sim/index.ts';
 import './charts.css';
 
-export interface ChartDeskProps {
+export interface ChartGroupProps {
   readonly charts: readonly Chart[];
   readonly runName: string;
   readonly end_s: number;
@@ -18,7 +18,7 @@ export interface ChartDeskProps {
 
 const SPEAK_AFTER_MS = 400;
 
-export function ChartDesk(props: ChartDeskProps) {
+export function ChartGroup(props: ChartGroupProps) {
   const [column, setColumn] = createSignal<HTMLDivElement>();
   const width = createWidth(column);
   const look = createLook(column, () => props.theme);
@@ -29,8 +29,8 @@ export function ChartDesk(props: ChartDeskProps) {
   const timeDomain = createMemo(() => [0, props.end_s] as const);
   let voice: ReturnType<typeof setTimeout> | undefined;
   onCleanup(() => clearTimeout(voice));
-  const fold = (place: number, open: boolean) =>
-    setFolded((before) => new Set(open ? [...before].filter((other) => other !== place) : [...before, place]));
+  const fold = (index: number, open: boolean) =>
+    setFolded((before) => new Set(open ? [...before].filter((other) => other !== index) : [...before, index]));
 
   return (
     <div class="charts answer-charts" ref={setColumn}>
@@ -57,19 +57,19 @@ export function ChartDesk(props: ChartDeskProps) {
           };
           return (
             <Index each={props.charts}>
-              {(chart, place) => (
+              {(chart, index) => (
                 <TimeChart
                   chart={chart()}
                   scene={scene}
-                  open={!folded().has(place)}
-                  onToggle={(open) => fold(place, open)}
+                  open={!folded().has(index)}
+                  onToggle={(open) => fold(index, open)}
                 />
               )}
             </Index>
           );
         }}
       </Show>
-      <p class="heard" role="status">
+      <p class="visually-hidden" role="status">
         {spoken()}
       </p>
     </div>

@@ -1,5 +1,5 @@
 /**
- * The whole still in section, fire to receiver, at the proportions of the scenario and the moment of the playhead. Each
+ * The whole still in section, fire to receiver, at the proportions of the scenario and the moment of the time mark. Each
  * part is a button; together they are the way to everything about it.
  */
 import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor } from 'solid-js';
@@ -14,8 +14,8 @@ import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
 import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
 import { partSentence } from './part-words.ts';
-import { createFollowed, createNearness } from '../ui/visibility.ts';
-import { createSteadied } from '../ui/throttled.ts';
+import { createDeferred, createVisibility } from '../ui/visibility.ts';
+import { createThrottled } from '../ui/throttled.ts';
 import { stillStateAt } from './still-state.ts';
 import './drawing.css';
 import './drawing-tubes.css';
@@ -44,11 +44,11 @@ export function StillDrawing(props: StillDrawingProps) {
   const [width, setWidth] = createSignal(FIRST_WIDTH);
   const [textScale, setTextScale] = createSignal(1);
   const layout = createMemo(() => layoutStill(props.scenario, { width: width(), textScale: textScale() }));
-  const { near, watch } = createNearness();
-  const shown_s = createFollowed(() => props.time_s(), near);
+  const { near, watch } = createVisibility();
+  const shown_s = createDeferred(() => props.time_s(), near);
   const state = createMemo(() => (props.result ? stillStateAt(props.result, shown_s()) : null));
-  const said = createSteadied(() => state(), WORDS_EVERY_MS);
-  const heard_s = createSteadied(() => props.time_s(), LIST_EVERY_MS);
+  const said = createThrottled(() => state(), WORDS_EVERY_MS);
+  const heard_s = createThrottled(() => props.time_s(), LIST_EVERY_MS);
   const heard = createMemo(() => (props.result ? stillStateAt(props.result, heard_s()) : null));
   const listed = createMemo(() => layout().labels.map(({ id }) => id));
   const shared = {
@@ -132,7 +132,7 @@ export function StillDrawing(props: StillDrawingProps) {
           </Show>
         )}
       </For>
-      <ul class="heard" aria-label="State of each part">
+      <ul class="visually-hidden" aria-label="State of each part">
         <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, heard(), props.units)}</li>}</For>
         <For each={HAZARDS}>
           {(hazard) => <Show when={caution(hazard)}>{(words) => <li>{words().words}</li>}</Show>}

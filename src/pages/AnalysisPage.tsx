@@ -3,29 +3,29 @@
  * real runs gave. One place at a time; what it has worked out is kept while the reader looks elsewhere.
  *
  * Mount it lazily, inside the page's head and foot, with the place and what the bench lends:
- *   <AnswersPage place="size" desk={desk} />
+ *   <AnalysisPage place="size" context={context} />
  */
 import { ErrorBoundary, Match, Switch } from 'solid-js';
-import type { AnswersDesk } from './parts/analysis-context.ts';
-import { words } from '../state/query.ts';
-import { BoilsView } from './compare/CompareView.tsx';
-import { LengthView } from './run-length/RunLengthView.tsx';
-import type { AnswersPlace } from '../state/places.ts';
-import { RunsView } from './run-book/RunBookView.tsx';
+import type { AnalysisContext } from './parts/analysis-context.ts';
+import { CompareView } from './compare/CompareView.tsx';
+import { RunLengthView } from './run-length/RunLengthView.tsx';
+import type { AnalysisPlace } from '../state/places.ts';
+import { RunBookView } from './run-book/RunBookView.tsx';
 import { SizeView } from './size/SizeView.tsx';
+import { errorMessage } from '../workers/errors.ts';
 import './analysis.css';
 
-export interface AnswersPageProps {
-  readonly place: AnswersPlace;
-  readonly desk: AnswersDesk;
+export interface AnalysisPageProps {
+  readonly place: AnalysisPlace;
+  readonly context: AnalysisContext;
 }
 
-export function AnswersPage(props: AnswersPageProps) {
+export function AnalysisPage(props: AnalysisPageProps) {
   return (
     <ErrorBoundary
       fallback={(error: unknown, again) => (
         <div class="notice" role="alert">
-          <p>This answer can’t be shown: {words(error)}.</p>
+          <p>This answer can’t be shown: {errorMessage(error)}.</p>
           <button type="button" onClick={again}>
             Try again
           </button>
@@ -34,16 +34,16 @@ export function AnswersPage(props: AnswersPageProps) {
     >
       <Switch>
         <Match when={props.place === 'size'}>
-          <SizeView desk={props.desk} />
+          <SizeView context={props.context} />
         </Match>
         <Match when={props.place === 'run-length'}>
-          <LengthView desk={props.desk} />
+          <RunLengthView context={props.context} />
         </Match>
         <Match when={props.place === 'boils'}>
-          <BoilsView desk={props.desk} />
+          <CompareView context={props.context} />
         </Match>
         <Match when={props.place === 'my-runs'}>
-          <RunsView desk={props.desk} />
+          <RunBookView context={props.context} />
         </Match>
       </Switch>
     </ErrorBoundary>

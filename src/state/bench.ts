@@ -1,4 +1,4 @@
-/** The bench's whole state: the scenario on it, its run, the playhead, and how the reader wants to see them. */
+/** The bench's whole state: the scenario on it, its run, the time mark, and how the reader wants to see them. */
 import {
   batch,
   createContext,
@@ -75,8 +75,8 @@ export interface BenchParts {
   lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null>;
   readonly clock: Clock;
   readonly first: RunResult;
-  /** Whether `first` is a quick look, so that the full run is still to come. */
-  readonly firstIsQuick: boolean;
+  /** Whether `first` is a preview, so that the full run is still to come. */
+  readonly firstIsPreview: boolean;
   readonly saved: Omit<SavedBench, 'scenario'>;
 }
 
@@ -92,7 +92,7 @@ const QUIET_BEFORE_SEARCH_MS = 500;
 /** How long a hand must rest before what it set is run in full. */
 const QUIET_BEFORE_FULL_RUN_MS = 250;
 
-/** Two events closer than this count as one stop of the playhead. */
+/** Two events closer than this count as one stop of the time mark. */
 const SAME_MOMENT_S = 0.5;
 
 export function createBench(parts: BenchParts): Bench {
@@ -127,12 +127,12 @@ export function createBench(parts: BenchParts): Bench {
 
   const [holds, setHolds] = createSignal<LengthThatHolds | null>(null);
   let search: ReturnType<typeof setTimeout> | undefined;
-  let doubt = new AbortController();
+  let controller = new AbortController();
   let searchedFor = '';
   /** What was found holds for any own length of the same still, and for no other still. */
   const forgetLength = (question: string) => {
     clearTimeout(search);
-    doubt.abort();
+    controller.abort();
     if (question !== searchedFor) setHolds(null);
   };
   /** Once the bench has been quiet for a moment after a run that leaks, looks for the length that would not. */
@@ -140,8 +140,8 @@ export function createBench(parts: BenchParts): Bench {
     const question = JSON.stringify(sizeQuestion(ran));
     forgetLength(question);
     if (untrack(holds) || !events.some(({ kind }) => kind === 'vapour-escapes')) return;
-    doubt = new AbortController();
-    const { signal } = doubt;
+    controller = new AbortController();
+    const { signal } = controller;
     search = setTimeout(() => {
       void parts.lengthThatHolds(ran, signal).then((found) => {
         if (signal.aborted) return;
@@ -152,7 +152,7 @@ export function createBench(parts: BenchParts): Bench {
   };
   onCleanup(() => {
     clearTimeout(search);
-    doubt.abort();
+    controller.abort();
   });
 
   const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
@@ -179,11 +179,11 @@ export function createBench(parts: BenchParts): Bench {
   const runInFullSoon = (wish: Scenario, delay_ms: number) => {
     rest = setTimeout(() => runInFull(wish), delay_ms);
   };
-  const showQuickLook = (quick: RunResult) =>
+  const showPreview = (preview: RunResult) =>
     batch(() => {
       setProblems([]);
       setBroken(null);
-      setResult(() => quick);
+      setResult(() => preview);
     });
 
   const rerun = () => {
@@ -191,11 +191,11 @@ export function createBench(parts: BenchParts): Bench {
     setAsked(() => wish);
     clearTimeout(rest);
     forgetLength(JSON.stringify(sizeQuestion(wish)));
-    void parts.client.run(wish, 'quick').then((reply) => {
+    void parts.client.run(wish, 'preview').then((reply) => {
       if (reply.kind === 'superseded') return;
       if (reply.kind === 'invalid') return settle(wish, { problems: reply.problems });
-      if (reply.kind === 'ran' && reply.care === 'full') return settle(wish, { result: reply.result });
-      if (reply.kind === 'ran') showQuickLook(reply.result);
+      if (reply.kind === 'ran' && reply.fidelity === 'full') return settle(wish, { result: reply.result });
+      if (reply.kind === 'ran') showPreview(reply.result);
       if (untrack(asked) === wish) runInFullSoon(wish, reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
     });
   };
@@ -241,7 +241,7 @@ export function createBench(parts: BenchParts): Bench {
     }
   };
 
-  if (parts.firstIsQuick) {
+  if (parts.firstIsPreview) {
     setAnswered(() => null);
     runInFullSoon(parts.first.scenario, QUIET_BEFORE_FULL_RUN_MS);
   } else {

@@ -3,8 +3,8 @@ import { createStore, get, set } from 'idb-keyval';
 import { createSignal } from 'solid-js';
 import { MOST_COMPARED, type RunResult, type Scenario } from '../../sim/index.ts';
 import { withValueAtPath } from './field-path.ts';
-import { wasGivenUp, type AnswersPool } from '../workers/pool.ts';
-import { words } from './query.ts';
+import type { WorkerPool } from '../workers/pool.ts';
+import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 
 export interface Boil {
   readonly id: number;
@@ -39,23 +39,23 @@ function keep(): void {
   ).catch(() => undefined);
 }
 
-async function run(pool: AnswersPool, id: number, scenario: Scenario): Promise<void> {
+async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<void> {
   doubts.get(id)?.abort();
-  const mine = new AbortController();
-  doubts.set(id, mine);
+  const controller = new AbortController();
+  doubts.set(id, controller);
   patch(id, { running: true });
   try {
-    const reply = await pool.ask('run', [scenario], { signal: mine.signal, urgency: 0 });
+    const reply = await pool.ask('run', [scenario], { signal: controller.signal, urgency: 0 });
     patch(
       id,
       reply.ok ? { result: reply.result, running: false, problem: null } : { running: false, problem: reply.message },
     );
   } catch (error) {
-    if (!wasGivenUp(error)) patch(id, { running: false, problem: words(error) });
+    if (!wasGivenUp(error)) patch(id, { running: false, problem: errorMessage(error) });
   }
 }
 
-export function addBoils(pool: AnswersPool, scenarios: readonly Scenario[]): void {
+export function addBoils(pool: WorkerPool, scenarios: readonly Scenario[]): void {
   const added = scenarios
     .slice(0, MOST_COMPARED - boils().length)
     .map((scenario): Boil => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
@@ -64,14 +64,14 @@ export function addBoils(pool: AnswersPool, scenarios: readonly Scenario[]): voi
   keep();
 }
 
-export function setAllBoils(pool: AnswersPool, scenarios: readonly Scenario[]): void {
-  for (const doubt of doubts.values()) doubt.abort();
+export function setAllBoils(pool: WorkerPool, scenarios: readonly Scenario[]): void {
+  for (const controller of doubts.values()) controller.abort();
   doubts.clear();
   setBoils([]);
   addBoils(pool, scenarios);
 }
 
-export function changeBoil(pool: AnswersPool, id: number, path: string, value: unknown): void {
+export function changeBoil(pool: WorkerPool, id: number, path: string, value: unknown): void {
   const boil = boils().find((each) => each.id === id);
   if (!boil) return;
   const scenario = withValueAtPath(boil.scenario, path, value);
@@ -89,7 +89,7 @@ export function removeBoil(id: number): void {
 }
 
 /** Opens what was compared at the last visit, else the still at hand. */
-export async function openBoils(pool: AnswersPool, atHand: Scenario): Promise<void> {
+export async function openBoils(pool: WorkerPool, atHand: Scenario): Promise<void> {
   if (opened()) return;
   setOpened(true);
   let kept: unknown;

@@ -92,7 +92,7 @@ const OWN_SPACE = 'button, a, summary, [role="button"], [role="checkbox"], [role
 export function focusOf(target: EventTarget | null): Focus {
   if (!(target instanceof Element)) return 'free';
   if (target.matches(TYPING)) return 'typing';
-  if (target.matches('[data-playhead]')) return 'free';
+  if (target.matches('[data-time-mark]')) return 'free';
   if (target.closest(OWN_ARROWS)) return 'own-arrows';
   return target.closest(OWN_SPACE) ? 'own-space' : 'free';
 }

@@ -17,12 +17,12 @@ export const lengthOf = ({ length_m, verdict }: Pick<TubeSize, 'length_m' | 'ver
 export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null> {
   try {
     // The searches have workers of their own, fetched when first needed.
-    const [{ answersPool }, { sizeQuestion }] = await Promise.all([
+    const [{ workerPool }, { sizeQuestion }] = await Promise.all([
       import('../workers/start-pool.ts'),
       import('./size-question.ts'),
     ]);
     return lengthOf(
-      await answersPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }),
+      await workerPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }),
     );
   } catch {
     return null;

@@ -4,7 +4,7 @@ import { stretchAt, withChangeFrom, withStretch } from './schedule-edits.ts';
 
 export type LiveControlId = 'heat' | 'tap' | 'coil' | 'charge';
 
-/** Where a turn of the heat or the tap takes hold: throughout the stretch the playhead is in, or from the playhead on. */
+/** Where a turn of the heat or the tap takes hold: throughout the stretch the time mark is in, or from the time mark on. */
 export type Reach = 'stretch' | 'from-here';
 
 export interface LiveControl {
@@ -142,7 +142,7 @@ export function reachInWords(
 
 export interface LiveReach {
   readonly reach: () => Reach;
-  /** The moment that `from-here` means: where the playhead is, or was when a drag began. */
+  /** The moment that `from-here` means: where the time mark is, or was when a drag began. */
   readonly moment_s: () => number;
   /** The same a few times a second, for words and numbers. */
   readonly toldMoment_s: () => number;

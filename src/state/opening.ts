@@ -5,8 +5,8 @@ import type { BenchStorage, SavedBench } from './storage.ts';
 
 export interface Opening {
   readonly result: RunResult;
-  /** Whether the result is a quick look, to be followed by the full run. */
-  readonly isQuick: boolean;
+  /** Whether the result is a preview, to be followed by the full run. */
+  readonly isPreview: boolean;
   readonly saved: Omit<SavedBench, 'scenario'>;
   /** Whether nothing was kept from before, so that the reader may be new here. */
   readonly firstVisit: boolean;
@@ -34,17 +34,17 @@ export const tellingMoment = ({ summary }: RunResult): number => {
 };
 
 export async function openBench(storage: BenchStorage, client: RunClient): Promise<Opened> {
-  // Asked first, so that the model gets ready while the storage is looked into.
+  // Query first, so that the model gets ready while the storage is looked into.
   const examples = client.examples();
   const kept = await storage.load();
   if (kept.kind === 'bench') {
-    const reply = await client.run(kept.bench.scenario, 'quick');
+    const reply = await client.run(kept.bench.scenario, 'preview');
     if (reply.kind === 'ran')
       return {
         ok: true,
         opening: {
           result: reply.result,
-          isQuick: reply.care === 'quick',
+          isPreview: reply.fidelity === 'preview',
           saved: kept.bench,
           firstVisit: false,
           notice: null,
@@ -78,12 +78,12 @@ async function openFresh(
   notice: string | null,
 ): Promise<Opened> {
   const [first] = await examples;
-  const reply = await client.run(first?.scenario ?? {}, 'quick');
+  const reply = await client.run(first?.scenario ?? {}, 'preview');
   if (reply.kind === 'ran') {
     const saved = { ...preferences, time_s: tellingMoment(reply.result) };
     return {
       ok: true,
-      opening: { result: reply.result, isQuick: reply.care === 'quick', saved, firstVisit: true, notice },
+      opening: { result: reply.result, isPreview: reply.fidelity === 'preview', saved, firstVisit: true, notice },
     };
   }
   const message =

@@ -8,7 +8,7 @@ export const PLACES = [
 ] as const;
 
 export type Place = (typeof PLACES)[number]['id'];
-export type AnswersPlace = Exclude<Place, 'bench'>;
+export type AnalysisPlace = Exclude<Place, 'bench'>;
 
 /** The place that an address ends in; `null` where it names none. */
 export const placeOf = (hash: string): Place | null => PLACES.find(({ id }) => `#${id}` === hash)?.id ?? null;

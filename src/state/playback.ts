@@ -1,4 +1,4 @@
-/** The playhead: where in the run the reader stands, and how it moves. The clock is handed in, so tests can turn it. */
+/** The time mark: where in the run the reader stands, and how it moves. The clock is handed in, so tests can turn it. */
 import { batch, createMemo, createSignal, onCleanup, type Accessor } from 'solid-js';
 
 export interface Clock {
@@ -27,7 +27,7 @@ export const runSecondsPerSecond = (speed: Speed, end_s: number): number =>
 
 export interface Playback {
   readonly time_s: Accessor<number>;
-  /** Moves the playhead; a playing run plays on from there. */
+  /** Moves the time mark; a playing run plays on from there. */
   setTime(time_s: number): void;
   readonly playing: Accessor<boolean>;
   /** Whether the run has been set playing since it was loaded. */
@@ -38,7 +38,7 @@ export interface Playback {
   setSpeed(speed: Speed): void;
   /** To the next faster (+1) or slower (−1) speed. */
   stepSpeed(direction: 1 | -1): void;
-  /** Stands the playhead in a newly loaded run, at rest. */
+  /** Stands the time mark in a newly loaded run, at rest. */
   load(time_s: number): void;
 }
 
@@ -97,8 +97,8 @@ export function createPlayback(end_s: Accessor<number>, clock: Clock, initialSpe
     speed,
     setSpeed: (next) => setSpeed(next),
     stepSpeed: (direction) => {
-      const place = SPEEDS.indexOf(speed()) + direction;
-      const next = SPEEDS[Math.min(Math.max(place, 0), SPEEDS.length - 1)];
+      const index = SPEEDS.indexOf(speed()) + direction;
+      const next = SPEEDS[Math.min(Math.max(index, 0), SPEEDS.length - 1)];
       if (next !== undefined) setSpeed(next);
     },
     load: (start_s) => {

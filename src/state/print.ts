@@ -14,7 +14,7 @@ const nextFrame = (): Promise<void> =>
 
 /** One frame to measure, one to lay out, one to paint. */
 const FRAMES_TO_SETTLE = 3;
-/** What was off the screen follows the playhead once it rests. */
+/** What was off the screen follows the time mark once it rests. */
 const REST_MS = 200;
 
 export function createPaper(): Paper {

@@ -1,9 +1,10 @@
 /** A question that follows the still: asked anew a moment after it changes, its last answer kept until the next. */
 import { createEffect, createSignal, on, onCleanup, type Accessor } from 'solid-js';
-import { wasGivenUp, type AnswersPool, type AskOptions } from '../workers/pool.ts';
+import type { WorkerPool, AskOptions } from '../workers/pool.ts';
 import type { TaskAnswer, TaskArguments, TaskName } from '../workers/tasks.ts';
+import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 
-export interface Asked<T> {
+export interface Query<T> {
   /** The last answer, perhaps to an earlier question; `null` before the first. */
   readonly answer: Accessor<T | null>;
   /** Whether a newer answer is being worked out. */
@@ -15,15 +16,13 @@ export interface Asked<T> {
 /** A question is put when nothing has changed for so long: a dragged slider changes at every frame. */
 const QUIET_MS = 200;
 
-export const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
-
 /** @param given what is asked, or `null` while there is nothing to ask */
-export function createAsked<K extends TaskName>(
-  pool: AnswersPool,
+export function createQuery<K extends TaskName>(
+  pool: WorkerPool,
   name: K,
   given: Accessor<TaskArguments<K> | null>,
   options: Pick<AskOptions, 'urgency'> & { readonly quiet_ms?: number } = {},
-): Asked<TaskAnswer<K>> {
+): Query<TaskAnswer<K>> {
   const [answer, setAnswer] = createSignal<TaskAnswer<K> | null>(null);
   const [asking, setAsking] = createSignal(false);
   const [problem, setProblem] = createSignal<string | null>(null);
@@ -35,24 +34,24 @@ export function createAsked<K extends TaskName>(
         setAsking(false);
         return;
       }
-      const doubt = new AbortController();
+      const controller = new AbortController();
       const put = () => {
         pool
           .ask(name, asked, {
-            signal: doubt.signal,
+            signal: controller.signal,
             remember: true,
             ...(options.urgency === undefined ? {} : { urgency: options.urgency }),
           })
           .then(
             (found) => {
-              if (doubt.signal.aborted) return;
+              if (controller.signal.aborted) return;
               setProblem(null);
               setAnswer(() => found);
               setAsking(false);
             },
             (reason: unknown) => {
-              if (wasGivenUp(reason) || doubt.signal.aborted) return;
-              setProblem(words(reason));
+              if (wasGivenUp(reason) || controller.signal.aborted) return;
+              setProblem(errorMessage(reason));
               setAsking(false);
             },
           );
@@ -63,7 +62,7 @@ export function createAsked<K extends TaskName>(
       isFirst = false;
       onCleanup(() => {
         if (timer !== null) clearTimeout(timer);
-        doubt.abort();
+        controller.abort();
       });
     }),
   );

@@ -1,7 +1,7 @@
 /** Where on the page the schedule of a field stands. */
 export const scheduleAnchor = (path: string): string => `schedule-${path.replace(/[^a-zA-Z]+/g, '-')}`;
 
-/** Asked for before the schedules stood on the page. */
+/** Query for before the schedules stood on the page. */
 let awaited: string | null = null;
 
 /** Brings it into view and gives it the focus, as soon as it is there. */

@@ -19,14 +19,14 @@ const placeAt = (schedule: Schedule, time_s: number): number =>
   );
 
 export function stretchAt(schedule: Schedule, time_s: number): Stretch {
-  const place = placeAt(schedule, time_s);
-  return { from_s: schedule[place]?.at_s ?? 0, to_s: schedule[place + 1]?.at_s ?? null };
+  const index = placeAt(schedule, time_s);
+  return { from_s: schedule[index]?.at_s ?? 0, to_s: schedule[index + 1]?.at_s ?? null };
 }
 
 /** Sets what holds throughout the stretch in which a time lies; the other stretches stay. */
 export function withStretch(schedule: Schedule, time_s: number, value: number): Schedule {
-  const place = placeAt(schedule, time_s);
-  return schedule.map((knot, index) => (index === place ? { ...knot, value } : knot));
+  const position = placeAt(schedule, time_s);
+  return schedule.map((knot, index) => (index === position ? { ...knot, value } : knot));
 }
 
 /** Sets what holds from a time on, up to the next planned change; what came before stays as it was. */

@@ -17,7 +17,7 @@ export interface SavedBench {
   /** Ids of the charts that are folded away. */
   readonly foldedCharts: readonly string[];
   readonly hintsDismissed: boolean;
-  /** Whether single keys move the playhead. */
+  /** Whether single keys move the time mark. */
   readonly keysOn: boolean;
 }
 

@@ -57,14 +57,14 @@ export function Field(props: FieldProps) {
             <span class="field-was">
               Was {was()}{' '}
               <button type="button" class="word" onClick={() => props.onPutBack()}>
-                put back<span class="heard"> {props.label}</span>
+                put back<span class="visually-hidden"> {props.label}</span>
               </button>
             </span>
           )}
         </Show>
         <details class="field-more">
           <summary>
-            <span class="heard">{props.label}: </span>
+            <span class="visually-hidden">{props.label}: </span>
             {props.allowed}
           </summary>
           <div class="field-more-body">{props.more}</div>

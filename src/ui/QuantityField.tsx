@@ -46,7 +46,7 @@ export function QuantityField(props: QuantityFieldProps) {
   });
   return (
     <div class={`quantity-field ${props.class ?? ''}`}>
-      <label class={props.labelHidden === true ? 'heard' : 'quantity-label'} for={id}>
+      <label class={props.labelHidden === true ? 'visually-hidden' : 'quantity-label'} for={id}>
         {props.label}
       </label>
       <QuantityInput

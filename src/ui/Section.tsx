@@ -1,12 +1,11 @@
 /** A part of the page that, should it fail, fails alone and says so. */
 import { ErrorBoundary, type JSX } from 'solid-js';
+import { errorMessage } from '../workers/errors.ts';
 
 export interface SectionProps {
   readonly name: string;
   readonly children: JSX.Element;
 }
-
-const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 export function Section(props: SectionProps) {
   return (
@@ -14,7 +13,7 @@ export function Section(props: SectionProps) {
       fallback={(error: unknown, again) => (
         <div class="notice" role="alert">
           <p>
-            {props.name} can’t be shown: {words(error)}.
+            {props.name} can’t be shown: {errorMessage(error)}.
           </p>
           <button type="button" onClick={again}>
             Try again

@@ -64,7 +64,7 @@ export function Tabs(props: TabsProps) {
               onClick={() => props.onChoose(tab().id)}
             >
               {tab().words}
-              <span class="heard">{tab().heard}</span>
+              <span class="visually-hidden">{tab().heard}</span>
             </button>
           )}
         </Index>

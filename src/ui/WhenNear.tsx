@@ -2,7 +2,7 @@
 import { createSignal, onCleanup, onMount, Show, type JSX } from 'solid-js';
 
 export interface WhenNearProps {
-  /** Asked for by something else on the page, wherever the reader is. */
+  /** Query for by something else on the page, wherever the reader is. */
   readonly wanted?: boolean;
   readonly children: JSX.Element;
 }

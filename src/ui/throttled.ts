@@ -1,7 +1,7 @@
 /** A value that changes every frame, passed on at most so many times a second, its last change included. */
 import { createEffect, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
 
-export function createSteadied<T>(source: Accessor<T>, least_ms: number): Accessor<T> {
+export function createThrottled<T>(source: Accessor<T>, least_ms: number): Accessor<T> {
   const [shown, setShown] = createSignal<T>(untrack(source));
   let lastShown = -Infinity;
   let waiting = 0;

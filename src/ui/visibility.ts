@@ -2,10 +2,13 @@
 import { createEffect, createMemo, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
 
 /**
- * Whether an element is on the screen or nearly; what is not, or is folded away, need not follow the playhead. `watch`
+ * Whether an element is on the screen or nearly; what is not, or is folded away, need not follow the time mark. `watch`
  * is the element's `ref`.
  */
-export function createNearness(): { readonly near: Accessor<boolean>; readonly watch: (element: HTMLElement) => void } {
+export function createVisibility(): {
+  readonly near: Accessor<boolean>;
+  readonly watch: (element: HTMLElement) => void;
+} {
   const [element, setElement] = createSignal<HTMLElement>();
   const [near, setNear] = createSignal(true);
   createEffect(() => {
@@ -31,7 +34,7 @@ export function createNearness(): { readonly near: Accessor<boolean>; readonly w
 const RESTS_AFTER_MS = 120;
 
 /** A value that changes often: at once where it is near, else once it rests. */
-export function createFollowed<T>(source: Accessor<T>, near: Accessor<boolean>): Accessor<T> {
+export function createDeferred<T>(source: Accessor<T>, near: Accessor<boolean>): Accessor<T> {
   const [rested, setRested] = createSignal({ value: untrack(source) });
   let seen = untrack(rested);
   createEffect(() => {

@@ -4,6 +4,7 @@
  * worker will live the page does the work, a task at a time.
  */
 import { releaseProxy, wrap, type Remote } from 'comlink';
+import { givenUp } from './errors.ts';
 import type { TaskAnswer, TaskArguments, TaskName } from './tasks.ts';
 
 export interface AskOptions {
@@ -15,7 +16,7 @@ export interface AskOptions {
   readonly remember?: boolean;
 }
 
-export interface AnswersPool {
+export interface WorkerPool {
   readonly size: number;
   /** Rejects with an AbortError when given up, else with why the task failed. */
   ask<K extends TaskName>(name: K, given: TaskArguments<K>, options?: AskOptions): Promise<TaskAnswer<K>>;
@@ -26,7 +27,7 @@ export interface AnswersPool {
 
 type Perform = <K extends TaskName>(name: K, given: TaskArguments<K>) => TaskAnswer<K>;
 
-export interface AnswersPoolParts {
+export interface WorkerPoolParts {
   readonly size: number;
   startWorker(): Worker;
   loadFallback(): Promise<Perform>;
@@ -63,11 +64,7 @@ const ANSWERS_KEPT = 80;
 /** Idle workers are let go after this time. */
 const IDLE_MS = 60_000;
 
-const givenUp = (): DOMException => new DOMException('The question was given up.', 'AbortError');
-
-export const wasGivenUp = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';
-
-export function createAnswersPool(parts: AnswersPoolParts): AnswersPool {
+export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
   const hands = new Set<Hand>();
   const queue: Task[] = [];
   const known = new Map<string, unknown>();
@@ -83,7 +80,7 @@ export function createAnswersPool(parts: AnswersPoolParts): AnswersPool {
 
   const next = (): Task | undefined => {
     let best = 0;
-    for (const [place, task] of queue.entries()) if (task.urgency < (queue[best]?.urgency ?? Infinity)) best = place;
+    for (const [index, task] of queue.entries()) if (task.urgency < (queue[best]?.urgency ?? Infinity)) best = index;
     return queue.splice(best, 1)[0];
   };
 
@@ -172,8 +169,8 @@ export function createAnswersPool(parts: AnswersPoolParts): AnswersPool {
   }
 
   const giveUp = (task: Task) => {
-    const place = queue.indexOf(task);
-    if (place >= 0) queue.splice(place, 1);
+    const index = queue.indexOf(task);
+    if (index >= 0) queue.splice(index, 1);
     task.reject(givenUp());
     const at = [...hands].find((each) => each.task === task);
     if (!at) return;

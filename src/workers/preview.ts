@@ -8,7 +8,7 @@ const LONGEST_STEP_S = 10;
 const QUICK_ENOUGH = 1500;
 
 /** The scenario in longer steps, or null where that would gain nothing. */
-export function quickLook(scenario: Scenario): Scenario | null {
+export function preview(scenario: Scenario): Scenario | null {
   const { step_s, recordEvery_s } = scenario.advanced;
   const longer_s = Math.min(STEPS_AT_ONCE * step_s, LONGEST_STEP_S, Math.max(recordEvery_s, step_s));
   if (scenario.run.duration_s / step_s <= QUICK_ENOUGH || longer_s <= step_s) return null;

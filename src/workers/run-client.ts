@@ -4,13 +4,14 @@
  */
 import { releaseProxy, wrap, type Remote } from 'comlink';
 import type { Example } from '../../sim/index.ts';
-import type { Care, RunAnswer } from './run-scenario.ts';
+import type { Fidelity, RunAnswer } from './run-scenario.ts';
 import type { SimulationWorker } from './simulation-worker.ts';
+import { errorMessage } from './errors.ts';
 
 export type RunReply = RunAnswer | { readonly kind: 'superseded' };
 
 export interface RunClient {
-  run(scenario: unknown, care?: Care): Promise<RunReply>;
+  run(scenario: unknown, fidelity?: Fidelity): Promise<RunReply>;
   /** Scenarios to start from; empty where they cannot be had. */
   examples(): Promise<readonly Example[]>;
   dispose(): void;
@@ -18,7 +19,7 @@ export interface RunClient {
 
 /** The same work, done by the page. */
 export interface OnThePage {
-  runScenario(scenario: unknown, care: Care): RunAnswer;
+  runScenario(scenario: unknown, fidelity: Fidelity): RunAnswer;
   readonly examples: readonly Example[];
 }
 
@@ -48,8 +49,6 @@ interface Living {
   readonly worker: Worker;
   readonly face: Remote<SimulationWorker>;
 }
-
-const words = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
 export function createRunClient(parts: RunClientParts): RunClient {
   let living: Living | null = null;
@@ -140,23 +139,23 @@ export function createRunClient(parts: RunClientParts): RunClient {
     settle(hopeless, { kind: 'superseded' });
   };
 
-  const requestFor = (scenario: unknown, care: Care, answer: (reply: RunReply) => void): Request => {
+  const requestFor = (scenario: unknown, fidelity: Fidelity, answer: (reply: RunReply) => void): Request => {
     const request: Request = {
       answer,
       inWorker: async (face) => {
-        const reply = await face.run(scenario, care);
+        const reply = await face.run(scenario, fidelity);
         return () => settle(request, reply);
       },
-      onPage: (page) => settle(request, page.runScenario(scenario, care)),
-      fail: (reason) => settle(request, { kind: 'failed', message: words(reason) }),
+      onPage: (page) => settle(request, page.runScenario(scenario, fidelity)),
+      fail: (reason) => settle(request, { kind: 'failed', message: errorMessage(reason) }),
     };
     return request;
   };
 
   return {
-    run: (scenario, care = 'full') =>
+    run: (scenario, fidelity = 'full') =>
       new Promise((answer) => {
-        const request = requestFor(scenario, care, answer);
+        const request = requestFor(scenario, fidelity, answer);
         if (!current) return begin(request);
         waiting?.answer({ kind: 'superseded' });
         waiting = request;

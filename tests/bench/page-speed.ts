@@ -95,7 +95,7 @@ const played = (viewport: typeof DESKTOP, throttle: number): Promise<Played> =>
   withPage({ viewport, reducedMotion: 'no-preference' }, async ({ page, cdp }) => {
     const pause = page.getByRole('button', { name: 'Pause' });
     if (await pause.isVisible()) await pause.click();
-    await page.getByRole('slider', { name: 'Playhead' }).fill('1200');
+    await page.getByRole('slider', { name: 'Time mark' }).fill('1200');
     if (viewport.height < 2000)
       await page.locator('.bench-charts').evaluate((charts) => charts.scrollIntoView({ block: 'start' }));
     await cdp.send('Emulation.setCPUThrottlingRate', { rate: throttle });

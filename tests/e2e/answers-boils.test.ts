@@ -3,7 +3,7 @@ import { goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { downloaded, enter, onBench, seconds } from './bench-page.ts';
 
 describe('boils side by side', () => {
-  test('gentle against hard is one click: conclusion, differences, one playhead, and a file of it', async () => {
+  test('gentle against hard is one click: conclusion, differences, one time mark, and a file of it', async () => {
     const { page, lead } = await openAnswer('boils');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/“Gentle lavender, gentle” collects the most oil/);
@@ -17,12 +17,12 @@ describe('boils side by side', () => {
       /^Oil collected[\d.]+\smL\s+better[\d.]+\smL−[\d.]+\smL$/,
     );
 
-    const now = page.locator('.boil-now').first();
+    const now = page.locator('.compare-now').first();
     const atEnd = await now.textContent();
-    await onBench(page).playhead.focus();
+    await onBench(page).timeMark.focus();
     await page.keyboard.press('Home');
     await expect.poll(() => now.textContent()).not.toBe(atEnd);
-    expect(await seconds(onBench(page).playhead)).toBe(0);
+    expect(await seconds(onBench(page).timeMark)).toBe(0);
 
     const saved = await downloaded(page, () =>
       page.getByRole('button', { name: 'Save CSV of the comparison' }).click(),
@@ -34,7 +34,7 @@ describe('boils side by side', () => {
     expect((JSON.parse(json.text) as { conclusion: string[] }).conclusion.length).toBeGreaterThanOrEqual(2);
   });
 
-  test('hide nothing under the playhead from the keyboard', async () => {
+  test('hide nothing under the time mark from the keyboard', async () => {
     const { page, lead } = await openAnswer('boils');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
@@ -46,7 +46,9 @@ describe('boils side by side', () => {
         if (!focused || focused === document.body) return null;
         const { left, top, width, height } = focused.getBoundingClientRect();
         const above = document.elementFromPoint(left + width / 2, top + Math.min(height / 2, 200));
-        return above?.closest('.boils-playback') && !focused.closest('.boils-playback') ? focused.textContent : null;
+        return above?.closest('.compare-playback') && !focused.closest('.compare-playback')
+          ? focused.textContent
+          : null;
       });
       expect(hidden).toBe(null);
     }

@@ -9,7 +9,7 @@ const LOOKS = ['paper', 'slate', 'high contrast', 'projector'] as const;
 const ready: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   Size: async (page) => page.locator('.tube-table tbody tr').first().waitFor(SEARCH),
   'Run length': async (page) => page.locator('.spread-row').first().waitFor(SEARCH),
-  Boils: async (page) => page.locator('.boil-now').first().waitFor(SEARCH),
+  Boils: async (page) => page.locator('.compare-now').first().waitFor(SEARCH),
   'My runs': async (page) => page.getByRole('heading', { name: 'Fitted stills' }).waitFor(SEARCH),
 };
 

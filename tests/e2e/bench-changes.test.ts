@@ -68,11 +68,11 @@ describe('a change of the still', () => {
   });
 
   test('of the heat while the run plays takes hold at that minute and leaves what came before', async () => {
-    const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
+    const { page, timeMark } = await openBench({ reducedMotion: 'no-preference' });
     const reach = page.locator('.live-control.is-heat .live-reach');
     await expect.poll(() => reach.textContent()).toMatch(/Changes the run from \d+\smin on/);
     await page.getByRole('button', { name: 'Pause' }).click();
-    const here = await seconds(playhead);
+    const here = await seconds(timeMark);
     await enter(typedValue(page, 'Heat'), '90 %');
     await page.locator('h1').click();
     await page.keyboard.press('ArrowLeft');

@@ -71,18 +71,18 @@ describe('the charts', () => {
     await expect.poll(() => chips.count()).toBe(0);
   });
 
-  test('take the playhead along when dragged', async () => {
-    const { page, playhead } = await openBench();
+  test('take the time mark along when dragged', async () => {
+    const { page, timeMark } = await openBench();
     const pane = page.getByRole('figure', { name: 'Heat', exact: true }).getByRole('slider');
     await pane.scrollIntoViewIfNeeded();
     const box = await pane.boundingBox();
     if (!box) throw new Error('the chart is not on the page');
-    const max = Number(await playhead.getAttribute('max'));
+    const max = Number(await timeMark.getAttribute('max'));
     await page.mouse.move(box.x + 0.3 * box.width, box.y + 20);
     await page.mouse.down();
     await page.mouse.move(box.x + 0.75 * box.width, box.y + 24, { steps: 5 });
     await page.mouse.up();
-    await expect.poll(async () => Math.abs((await seconds(playhead)) / max - 0.75)).toBeLessThan(0.02);
+    await expect.poll(async () => Math.abs((await seconds(timeMark)) / max - 0.75)).toBeLessThan(0.02);
   });
 
   test('keep long names whole on a phone', async () => {

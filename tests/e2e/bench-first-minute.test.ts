@@ -3,14 +3,14 @@ import { changedFrom, onBench, openBench, seconds } from './bench-page.ts';
 
 describe('someone who has never been here', () => {
   test('sees a still at work and, in one sentence, what its run comes to', async () => {
-    const { page, lead, playhead } = await openBench();
+    const { page, lead, timeMark } = await openBench();
     expect(await lead.textContent()).toMatch(
       /^The coil condenses everything in the first [\d.]+\sm of its [\d.]+\sm; the rest cools the distillate\.$/,
     );
     expect(await page.locator('.headline-facts').textContent()).toMatch(
       /first drops at \d+\smin · \d+ of the \d+\smL of oil by .+ · \d+\sL of cooling water/,
     );
-    expect(await seconds(playhead)).toBeGreaterThan(600);
+    expect(await seconds(timeMark)).toBeGreaterThan(600);
     expect(await page.getByRole('group', { name: /still in section/ }).count()).toBe(1);
   });
 
@@ -56,13 +56,13 @@ describe('someone who has never been here', () => {
   });
 
   test('finds the run already playing where motion is welcome', async () => {
-    const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
-    const first = await seconds(playhead);
-    await expect.poll(() => seconds(playhead)).toBeGreaterThan(first + 30);
+    const { page, timeMark } = await openBench({ reducedMotion: 'no-preference' });
+    const first = await seconds(timeMark);
+    await expect.poll(() => seconds(timeMark)).toBeGreaterThan(first + 30);
     await page.getByRole('button', { name: 'Pause' }).click();
-    const rest = await seconds(playhead);
+    const rest = await seconds(timeMark);
     await page.waitForTimeout(300);
-    expect(await seconds(playhead)).toBe(rest);
+    expect(await seconds(timeMark)).toBe(rest);
   });
 
   test('chooses another example, or a blank still, and can have the one before back', async () => {

@@ -3,8 +3,8 @@ import { openPage } from './open-page.ts';
 import { downloaded, enter, onBench, openBench, openFile, seconds, typedValue } from './bench-page.ts';
 
 describe('work on the bench', () => {
-  test('is there again after a reload: still, playhead, units, look and folded charts', async () => {
-    const { page, lead, playhead } = await openBench();
+  test('is there again after a reload: still, time mark, units, look and folded charts', async () => {
+    const { page, lead, timeMark } = await openBench();
     await enter(typedValue(page, 'Coil'), '2.35 m');
     await page.getByRole('combobox', { name: 'Units' }).selectOption('US');
     await page.getByRole('combobox', { name: 'Look' }).selectOption('slate');
@@ -18,7 +18,7 @@ describe('work on the bench', () => {
     await page.reload();
     await onBench(page).lead.waitFor();
     expect(await lead.textContent()).toBe(told);
-    expect(await seconds(playhead)).toBe(60);
+    expect(await seconds(timeMark)).toBe(60);
     expect(await page.locator('html').getAttribute('data-theme')).toBe('dark');
     expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
     expect(await page.getByRole('button', { name: /^Heat in the bed/ }).getAttribute('aria-expanded')).toBe('false');

@@ -118,7 +118,7 @@ describe('the page', () => {
     expect(await page.locator('.headline-lead').isVisible()).toBe(true);
     expect(
       await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim()),
-    ).toBe('#fff');
+    ).toBe('rgb(255, 255, 255)');
   });
 
   test('is laid out for paper while it prints, and put back after', async () => {

@@ -10,11 +10,11 @@ describe('without a network', () => {
     await expect.poll(() => page.evaluate(() => navigator.serviceWorker.controller !== null)).toBe(true);
     await page.context().setOffline(true);
     await page.reload();
-    const { lead, playhead } = onBench(page);
+    const { lead, timeMark } = onBench(page);
     await lead.waitFor();
-    await playhead.focus();
+    await timeMark.focus();
     await page.keyboard.press('End');
-    expect(await seconds(playhead)).toBeGreaterThan(3600);
+    expect(await seconds(timeMark)).toBeGreaterThan(3600);
     const before = await lead.textContent();
     await page.getByRole('slider', { name: 'Coil' }).fill('0.5');
     await expect.poll(() => lead.textContent()).not.toBe(before);

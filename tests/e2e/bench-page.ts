@@ -8,7 +8,7 @@ import { openPage, type OpenedPage } from './open-page.ts';
 export interface OpenBench extends OpenedPage {
   /** The sentence at the top that says what the run comes to. */
   readonly lead: Locator;
-  readonly playhead: Locator;
+  readonly timeMark: Locator;
   readonly verdict: Locator;
 }
 
@@ -21,7 +21,7 @@ export async function openBench(options: BrowserContextOptions = {}): Promise<Op
 
 export const onBench = (page: Page) => ({
   lead: page.locator('.headline-lead'),
-  playhead: page.getByRole('slider', { name: 'Playhead' }),
+  timeMark: page.getByRole('slider', { name: 'Time mark' }),
   verdict: page.getByRole('region', { name: 'What to make of it' }),
 });
 
@@ -34,8 +34,8 @@ export async function enter(field: Locator, text: string): Promise<void> {
   await field.press('Enter');
 }
 
-/** Where the playhead stands, in seconds of the run. */
-export const seconds = async (playhead: Locator): Promise<number> => Number(await playhead.inputValue());
+/** Where the time mark stands, in seconds of the run. */
+export const seconds = async (timeMark: Locator): Promise<number> => Number(await timeMark.inputValue());
 
 /** Waits until a text has changed from what it was, and gives the new one. */
 export async function changedFrom(text: Locator, before: string | null): Promise<string> {

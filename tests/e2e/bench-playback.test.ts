@@ -1,50 +1,50 @@
 import { describe, expect, test } from 'vitest';
 import { openBench, seconds, typedValue } from './bench-page.ts';
 
-describe('the playhead', () => {
+describe('the time mark', () => {
   test('is moved by keys: seconds, minutes, ends and events', async () => {
-    const { page, playhead } = await openBench();
+    const { page, timeMark } = await openBench();
     await page.locator('body').click({ position: { x: 4, y: 300 } });
     await page.keyboard.press('Home');
-    expect(await seconds(playhead)).toBe(0);
+    expect(await seconds(timeMark)).toBe(0);
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Shift+ArrowRight');
-    expect(await seconds(playhead)).toBe(70);
+    expect(await seconds(timeMark)).toBe(70);
     await page.keyboard.press('ArrowLeft');
-    expect(await seconds(playhead)).toBe(60);
+    expect(await seconds(timeMark)).toBe(60);
     await page.keyboard.press(']');
-    const boil = await seconds(playhead);
+    const boil = await seconds(timeMark);
     expect(boil).toBeGreaterThan(600);
     await page.keyboard.press(']');
-    expect(await seconds(playhead)).toBeGreaterThan(boil);
+    expect(await seconds(timeMark)).toBeGreaterThan(boil);
     await page.keyboard.press('[');
-    expect(await seconds(playhead)).toBe(boil);
+    expect(await seconds(timeMark)).toBe(boil);
     await page.keyboard.press('End');
-    expect(await seconds(playhead)).toBe(Number(await playhead.getAttribute('max')));
+    expect(await seconds(timeMark)).toBe(Number(await timeMark.getAttribute('max')));
   });
 
   test('moves the same whether it has the focus or not', async () => {
-    const { page, playhead } = await openBench();
-    await playhead.focus();
+    const { page, timeMark } = await openBench();
+    await timeMark.focus();
     await page.keyboard.press('Home');
     await page.keyboard.press('ArrowRight');
-    expect(await seconds(playhead)).toBe(10);
+    expect(await seconds(timeMark)).toBe(10);
     await page.keyboard.press('Shift+ArrowRight');
-    expect(await seconds(playhead)).toBe(70);
+    expect(await seconds(timeMark)).toBe(70);
   });
 
   test('is dragged along the line, and what is drawn moves with it', async () => {
-    const { page, playhead } = await openBench();
-    const box = await playhead.boundingBox();
-    if (!box) throw new Error('the playhead is not on the page');
+    const { page, timeMark } = await openBench();
+    const box = await timeMark.boundingBox();
+    if (!box) throw new Error('the time mark is not on the page');
     const y = box.y + box.height / 2;
-    const max = Number(await playhead.getAttribute('max'));
-    await page.mouse.move(box.x + 9 + ((await seconds(playhead)) / max) * (box.width - 18), y);
+    const max = Number(await timeMark.getAttribute('max'));
+    await page.mouse.move(box.x + 9 + ((await seconds(timeMark)) / max) * (box.width - 18), y);
     await page.mouse.down();
     const drawn: (string | null)[] = [];
     for (const share of [0.5, 0.7, 0.9]) {
       await page.mouse.move(box.x + 9 + share * (box.width - 18), y, { steps: 4 });
-      await expect.poll(() => seconds(playhead)).toBeGreaterThan((share - 0.02) * max);
+      await expect.poll(() => seconds(timeMark)).toBeGreaterThan((share - 0.02) * max);
       await page.waitForTimeout(50);
       drawn.push(await page.getByRole('group', { name: /still in section/ }).textContent());
     }
@@ -60,7 +60,7 @@ describe('the playhead', () => {
   ])(
     'stands over its place in the charts and the schedules, %s, even where the run breaks off',
     async (_where, viewport) => {
-      const { page, playhead } = await openBench({ viewport });
+      const { page, timeMark } = await openBench({ viewport });
       await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
       const menu = page.getByRole('button', { name: 'Menu' });
       if (await menu.isVisible()) await menu.click();
@@ -71,13 +71,13 @@ describe('the playhead', () => {
         .click();
       await expect.poll(() => page.locator('h1').textContent()).toBe('Lavender, boiled hard');
       for (const time of ['900', '4200']) {
-        await playhead.fill(time);
+        await timeMark.fill(time);
         // What is off the screen need not follow.
         await page.getByRole('figure', { name: 'Temperatures' }).scrollIntoViewIfNeeded();
-        const box = await playhead.boundingBox();
-        if (!box) throw new Error('the playhead is not on the page');
-        const thumb = box.x + 9 + (Number(time) / Number(await playhead.getAttribute('max'))) * (box.width - 18);
-        for (const line of ['.chart-playhead', '.schedule-playhead']) {
+        const box = await timeMark.boundingBox();
+        if (!box) throw new Error('the time mark is not on the page');
+        const thumb = box.x + 9 + (Number(time) / Number(await timeMark.getAttribute('max'))) * (box.width - 18);
+        for (const line of ['.chart-time-mark', '.schedule-time-mark']) {
           await expect
             .poll(async () => Math.abs(((await page.locator(line).first().boundingBox())?.x ?? Number.NaN) - thumb), {
               message: `${line} at ${time} s`,
@@ -89,52 +89,52 @@ describe('the playhead', () => {
   );
 
   test('is followed by what is off the screen once it rests', async () => {
-    const { page, playhead } = await openBench();
+    const { page, timeMark } = await openBench();
     const note = page.getByRole('figure', { name: 'Energy' }).locator('.chart-note');
     await note.waitFor();
-    await playhead.fill('3600');
+    await timeMark.fill('3600');
     await expect.poll(() => note.textContent()).toMatch(/to 1\sh/);
     expect((await note.boundingBox())?.y).toBeGreaterThan(1800);
   });
 
   test('plays and pauses with Space, and goes through the whole run in ten seconds when asked', async () => {
-    const { page, playhead } = await openBench({ reducedMotion: 'no-preference' });
+    const { page, timeMark } = await openBench({ reducedMotion: 'no-preference' });
     await page.getByRole('combobox', { name: 'Speed' }).selectOption('the run in 10 seconds');
     await page.getByRole('button', { name: 'Pause' }).click();
     await page.locator('body').click({ position: { x: 4, y: 300 } });
     await page.keyboard.press('Home');
     await page.keyboard.press('Space');
-    const max = Number(await playhead.getAttribute('max'));
-    await expect.poll(() => seconds(playhead), { interval: 30 }).toBeGreaterThan(max * 0.08);
+    const max = Number(await timeMark.getAttribute('max'));
+    await expect.poll(() => seconds(timeMark), { interval: 30 }).toBeGreaterThan(max * 0.08);
     await page.keyboard.press('Space');
-    const rest = await seconds(playhead);
+    const rest = await seconds(timeMark);
     await page.waitForTimeout(300);
-    expect(await seconds(playhead)).toBe(rest);
+    expect(await seconds(timeMark)).toBe(rest);
     await page.getByRole('button', { name: 'Play' }).waitFor();
   });
 
   test('is left alone by keys typed into a field, and by all single keys once they are turned off', async () => {
-    const { page, playhead } = await openBench();
-    const before = await seconds(playhead);
+    const { page, timeMark } = await openBench();
+    const before = await seconds(timeMark);
     await typedValue(page, 'Heat').focus();
     for (const key of ['Home', 'ArrowLeft', ']', '+', '?']) await page.keyboard.press(key);
     await page.keyboard.press('Escape');
-    expect(await seconds(playhead)).toBe(before);
+    expect(await seconds(timeMark)).toBe(before);
     await page.getByRole('button', { name: 'Keys' }).click();
     const dialog = page.getByRole('dialog', { name: 'Keys' });
     await dialog.getByRole('checkbox', { name: 'Use these keys' }).uncheck();
     await page.keyboard.press('Escape');
     await page.locator('body').click({ position: { x: 4, y: 300 } });
     await page.keyboard.press('Home');
-    expect(await seconds(playhead)).toBe(before);
+    expect(await seconds(timeMark)).toBe(before);
   });
 
   test('goes to the minute that a sentence of the verdict speaks of, and its part is opened', async () => {
-    const { page, verdict, playhead } = await openBench();
+    const { page, verdict, timeMark } = await openBench();
     await verdict.getByRole('link', { name: /of oil are in the receiver by/ }).click();
     await page.getByRole('complementary', { name: 'Settings' }).waitFor();
     expect(await page.getByRole('tab', { selected: true }).textContent()).toContain('Separator');
     const told = /by 1\sh\s(\d+)/.exec((await verdict.textContent()) ?? '');
-    expect(Math.abs((await seconds(playhead)) / 60 - 60 - Number(told?.[1]))).toBeLessThanOrEqual(1);
+    expect(Math.abs((await seconds(timeMark)) / 60 - 60 - Number(told?.[1]))).toBeLessThanOrEqual(1);
   });
 });

@@ -39,7 +39,7 @@ describe('a control over the run', () => {
     expect(Number.parseFloat(await row.inputValue())).toBe(50);
   });
 
-  test('takes a new change at the playhead and gives it up again', async () => {
+  test('takes a new change at the time mark and gives it up again', async () => {
     const { page } = await openBench();
     const plan = page.getByRole('region', { name: 'Water flow' });
     await plan.getByRole('button', { name: /^Add a change at/ }).click();
@@ -89,14 +89,14 @@ describe('the places of the page', () => {
     expect(await typedValue(page, 'Coil').inputValue()).toBe('2.35');
   });
 
-  test('leave the keys of the playhead alone', async () => {
-    const { page, playhead } = await openBench();
-    const before = await playhead.inputValue();
+  test('leave the keys of the time mark alone', async () => {
+    const { page, timeMark } = await openBench();
+    const before = await timeMark.inputValue();
     await page.getByRole('link', { name: 'Size' }).click();
     await page.locator('.answers-place h2').first().waitFor();
     await page.keyboard.press('Home');
     await page.getByRole('link', { name: 'Bench' }).click();
-    await playhead.waitFor();
-    expect(await playhead.inputValue()).toBe(before);
+    await timeMark.waitFor();
+    expect(await timeMark.inputValue()).toBe(before);
   });
 });

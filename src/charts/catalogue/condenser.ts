@@ -19,7 +19,7 @@ const TEMPERATURES: readonly {
   { grid: 'condenserInside_K', label: 'Inside', ink: 'steam', dash: SOLID },
 ];
 
-/** Bounds that hold for every moment of the run, so that the axes stand still while the playhead moves. */
+/** Bounds that hold for every moment of the run, so that the axes stand still while the time mark moves. */
 export interface CondenserExtents {
   readonly temperature: Domain;
   readonly heat: Domain;

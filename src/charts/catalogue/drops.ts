@@ -60,12 +60,12 @@ export function dropsChart(capture: DropCapture): Chart {
         policy: { fromZero: true, leastSpan: 1 },
         parts: 1,
         series: [
-          layer('caught', 'Caught', 'share of the oil in this size that is caught', 'oil-wash', caught),
+          layer('caught', 'Caught', 'share of the oil in this size that is caught', 'oil-tint', caught),
           layer(
             'lost',
             'Lost',
             'share of the oil in this size that passes with the water',
-            'water-wash',
+            'water-tint',
             share.map((whole, index) => whole - (caught[index] as number)),
           ),
         ],

@@ -23,7 +23,7 @@ export const heatChart = (runs: readonly NamedRun[]): Chart => ({
           column: 'lossPower_W',
           label: 'Lost to air',
           measure: 'power',
-          ink: 'ink-2',
+          ink: 'ink-muted',
           dash: DOTS,
         }),
         ...columnInRuns(runs, {

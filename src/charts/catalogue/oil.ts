@@ -53,7 +53,7 @@ export function oilChart(runs: readonly NamedRun[], byVolatility: readonly OilNa
 function constituentLayers(run: NamedRun | undefined, byVolatility: readonly OilName[]): readonly Series[] {
   if (!run) return [];
   const { record } = run.result;
-  return byVolatility.flatMap(({ id, name }, place) => {
+  return byVolatility.flatMap(({ id, name }, index) => {
     const cell = record.constituents.indexOf(id);
     if (cell < 0) return [];
     return [
@@ -66,7 +66,7 @@ function constituentLayers(run: NamedRun | undefined, byVolatility: readonly Oil
         runName: run.name,
         xs: timesOf(run.result),
         values: gridColumn(record.grids.oilCollectedBy_kg, cell, record.rows),
-        ink: oilStep(byVolatility.length < 2 ? 0.5 : place / (byVolatility.length - 1)),
+        ink: oilStep(byVolatility.length < 2 ? 0.5 : index / (byVolatility.length - 1)),
         weight: THICK,
         dash: SOLID,
         labelled: 'end',

@@ -19,7 +19,7 @@ export function recoveryChart(
   logged: readonly RecoveryPoint[] = [],
 ): Chart {
   const bands: readonly Band[] = band
-    ? [{ key: 'p10-p90', label: '8 runs in 10', xs: band.times, low: band.p10, high: band.p90, ink: 'oil-wash' }]
+    ? [{ key: 'p10-p90', label: '8 runs in 10', xs: band.times, low: band.p10, high: band.p90, ink: 'oil-tint' }]
     : [];
   return {
     id: 'recovery',

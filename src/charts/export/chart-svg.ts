@@ -66,9 +66,10 @@ function axesMarkup(prepared: PreparedChart, palette: Palette): string {
     return (
       element('path', {
         d: `M${x},${layout.lanes[0]?.top ?? 0}V${layout.axisTop}`,
-        stroke: palette.hair,
+        stroke: palette.gridline,
         'stroke-width': 0.5,
-      }) + element('text', { x, y: layout.axisTop + 17, 'text-anchor': 'middle', fill: palette['ink-2'] }, words(name))
+      }) +
+      element('text', { x, y: layout.axisTop + 17, 'text-anchor': 'middle', fill: palette['ink-muted'] }, words(name))
     );
   });
   return element(
@@ -84,10 +85,10 @@ function laneMarkup(lane: PreparedLane, layout: ChartLayout, index: number, pale
   const rows = lane.ticks.map((tick) => {
     const y = lane.y.offset + lane.y.slope * tick;
     return (
-      element('path', { d: `M${layout.left},${y}H${layout.right}`, stroke: palette.hair, 'stroke-width': 0.5 }) +
+      element('path', { d: `M${layout.left},${y}H${layout.right}`, stroke: palette.gridline, 'stroke-width': 0.5 }) +
       element(
         'text',
-        { x: layout.left - 8, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] },
+        { x: layout.left - 8, y: y + 4, 'text-anchor': 'end', fill: palette['ink-muted'] },
         words(formatNumber(tick, lane.tickDecimals)),
       )
     );
@@ -98,10 +99,10 @@ function laneMarkup(lane: PreparedLane, layout: ChartLayout, index: number, pale
     ...rows,
     element(
       'text',
-      { x: layout.left - 8, y: top - 10, 'text-anchor': 'end', fill: palette['ink-2'] },
+      { x: layout.left - 8, y: top - 10, 'text-anchor': 'end', fill: palette['ink-muted'] },
       words(lane.unit.label),
     ),
-    element('text', { x: layout.left, y: top - 10, fill: palette['ink-2'] }, words(lane.lane.title)),
+    element('text', { x: layout.left, y: top - 10, fill: palette['ink-muted'] }, words(lane.lane.title)),
   );
 }
 
@@ -126,7 +127,7 @@ function labelsMarkup(
       element('path', {
         d: leaderPath(layout, label.endX, label.wantedY, label.y),
         fill: 'none',
-        stroke: palette.edge,
+        stroke: palette.border,
         'stroke-width': 0.75,
       }),
       ...(label.patch
@@ -153,7 +154,7 @@ function flagsMarkup(flags: readonly Flag[], prepared: PreparedChart, palette: P
   const marks = inside.map((flag, index) => {
     const { x, severity } = flag;
     const at = layout.left + pixelOf(prepared, x);
-    const colour = severity === 'alarm' ? palette.alarm : palette['ink-2'];
+    const colour = severity === 'alarm' ? palette.alarm : palette['ink-muted'];
     const side = sides[index];
     return (
       element('path', {

@@ -72,5 +72,5 @@ function fieldColumns(lane: Extract<Lane, { kind: 'strip' }>, system: UnitSystem
 /** Rows to show on a page: evenly spaced, first and last among them. */
 export function thinnedRows(rows: number, most: number): readonly number[] {
   if (rows <= most) return Array.from({ length: rows }, (_, row) => row);
-  return Array.from({ length: most }, (_, place) => Math.round((place * (rows - 1)) / (most - 1)));
+  return Array.from({ length: most }, (_, index) => Math.round((index * (rows - 1)) / (most - 1)));
 }

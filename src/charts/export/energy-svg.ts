@@ -19,8 +19,8 @@ export function energyPicture(ledger: EnergyLedger, palette: Palette, system: Un
     height: HEIGHT,
     textScale: 1,
   });
-  const bands = flows.map(({ path, width, wash }) =>
-    element('path', { d: path, fill: 'none', stroke: palette[wash], 'stroke-width': width, 'stroke-opacity': 0.45 }),
+  const bands = flows.map(({ path, width, tint }) =>
+    element('path', { d: path, fill: 'none', stroke: palette[tint], 'stroke-width': width, 'stroke-opacity': 0.45 }),
   );
   const bars = places.map(({ place, energy_J, x, top, width, height, label }) => {
     const { ink, label: name } = PLACE_WORDS[place];

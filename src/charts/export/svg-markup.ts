@@ -61,7 +61,7 @@ export function picture(
     element('desc', {}, words(says)),
     element('rect', { width: outerWidth, height: outerHeight, fill: palette.paper }),
     element('text', { x: MARGIN, y: 26, 'font-size': 18, 'font-family': TITLE_FACE }, words(title)),
-    element('text', { x: MARGIN, y: 44, fill: palette['ink-2'] }, words(subtitle)),
+    element('text', { x: MARGIN, y: 44, fill: palette['ink-muted'] }, words(subtitle)),
     element('g', { transform: `translate(${MARGIN} ${HEADER_HEIGHT})` }, body),
   );
 }

@@ -64,8 +64,8 @@ export function tracePoints(
       if (!(value <= (values[highest] as number))) highest = index;
     }
     const kept = [from, Math.min(lowest, highest), Math.max(lowest, highest), to - 1];
-    kept.forEach((index, place) => {
-      if (place === 0 || index !== kept[place - 1]) push(index);
+    kept.forEach((index, position) => {
+      if (position === 0 || index !== kept[position - 1]) push(index);
     });
   }
 }

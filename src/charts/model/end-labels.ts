@@ -32,7 +32,7 @@ export const endLabels = (prepared: PreparedChart): readonly EndLabel[] =>
       box.top - slack,
       box.top + box.height + slack,
     );
-    return wanted.map(({ rank: _, ...label }, place) => ({ ...label, y: places[place] ?? null }));
+    return wanted.map(({ rank: _, ...label }, index) => ({ ...label, y: places[index] ?? null }));
   });
 
 type WantedEndLabel = Omit<EndLabel, 'y'> & { readonly rank: number };
@@ -70,7 +70,7 @@ function wantedLabels(prepared: PreparedChart, axis: PreparedLane): readonly Wan
           label: reading.label,
           says: reading.says,
           measure: reading.measure,
-          ink: 'ink-2',
+          ink: 'ink-muted',
           patch: false,
           endX: Infinity,
           wantedY: axis.yOf((lastValue(minuend) + lastValue(subtrahend)) / 2),

@@ -4,15 +4,15 @@ import { scaleLinear } from 'd3-scale';
 const TOKENS = [
   'paper',
   'ink',
-  'ink-2',
-  'hair',
-  'edge',
+  'ink-muted',
+  'gridline',
+  'border',
   'copper',
-  'copper-wash',
+  'copper-tint',
   'water',
-  'water-wash',
+  'water-tint',
   'oil',
-  'oil-wash',
+  'oil-tint',
   'plant',
   'steam',
   'alarm',
@@ -44,9 +44,9 @@ export function colourOf(palette: Palette, ink: Ink): string {
 const mixOf = (from: string, to: string, share: number): string =>
   scaleLinear<string>().domain([0, 1]).range([from, to])(share);
 
-/** Light to dark whatever the theme: in a dark theme the oil's wash is its darker tone. */
+/** Light to dark whatever the theme: in a dark theme the oil’s tint is its darker tone. */
 function oilScale(palette: Palette): (share: number) => string {
-  const tones = [mixOf(palette['oil-wash'], palette.paper, 0.6), palette['oil-wash'], palette.oil];
+  const tones = [mixOf(palette['oil-tint'], palette.paper, 0.6), palette['oil-tint'], palette.oil];
   tones.sort((a, b) => lightness(b) - lightness(a));
   return scaleLinear<string>().domain([0, 0.5, 1]).range(tones).clamp(true);
 }
@@ -63,13 +63,13 @@ export function lightness(colour: string): number {
   return 0.3 * red + 0.59 * green + 0.11 * blue;
 }
 
-/** Colours of a temperature field, cold to hot: from paper through copper wash to copper. */
+/** Colours of a temperature field, cold to hot: from paper through a tint of copper to copper. */
 export function heatColours(palette: Palette, steps: number): readonly string[] {
   const ramp = scaleLinear<string>()
     .domain([0, 0.5, 1])
     .range([
-      mixOf(palette.paper, palette['copper-wash'], 0.3),
-      mixOf(palette['copper-wash'], palette.copper, 0.25),
+      mixOf(palette.paper, palette['copper-tint'], 0.3),
+      mixOf(palette['copper-tint'], palette.copper, 0.25),
       palette.copper,
     ]);
   return Array.from({ length: steps }, (_, step) => ramp(steps === 1 ? 1 : step / (steps - 1)));

@@ -57,7 +57,7 @@ function lineShapes(
   const [first, second] = shaded;
   return [
     ...bands.map(({ xs, low, high, ink }) => areaShape(prepared, lane, xs, high, low, ink, 0.35)),
-    ...(first && second ? [areaShape(prepared, lane, first.xs, second.values, first.values, 'water-wash', 0.45)] : []),
+    ...(first && second ? [areaShape(prepared, lane, first.xs, second.values, first.values, 'water-tint', 0.45)] : []),
     ...tracesOf(prepared, lane, series),
     ...points.map(({ points: logged, ink }): Shape => ({
       kind: 'dots',

@@ -1,5 +1,5 @@
 /**
- * The playback bar: the time line of the whole run with its events and the playhead one can drag, play and speed. The
+ * The playback bar: the time line of the whole run with its events and the time mark one can drag, play and speed. The
  * line has the time axis of the charts below it, minute over minute.
  */
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
@@ -89,8 +89,8 @@ export function PlaybackBar(props: PlaybackBarProps) {
           <input
             type="range"
             class="playback-head drawn-slider prints"
-            data-playhead
-            aria-label="Playhead"
+            data-time-mark
+            aria-label="Time mark"
             aria-valuetext={`${clock(props.time_s)} of ${clock(props.end_s)}`}
             min="0"
             max={props.end_s}
@@ -105,7 +105,10 @@ export function PlaybackBar(props: PlaybackBarProps) {
             <Index each={marks()}>
               {(mark) => (
                 <li class={`playback-mark is-${mark().severity}`} style={{ '--at': mark().time_s / axisEnd_s() }}>
-                  <Show when={mark().wordsAt_px !== null} fallback={<span class="heard">{mark().words} </span>}>
+                  <Show
+                    when={mark().wordsAt_px !== null}
+                    fallback={<span class="visually-hidden">{mark().words} </span>}
+                  >
                     <button
                       type="button"
                       class="playback-word prints"
@@ -137,7 +140,7 @@ export function PlaybackBar(props: PlaybackBarProps) {
           onClick={() => jump(props.previousEvent)}
         >
           <span aria-hidden="true">‹ </span>Event
-          <span class="heard"> before: {props.previousEvent ? props.previousEvent.sentence : 'none'}</span>
+          <span class="visually-hidden"> before: {props.previousEvent ? props.previousEvent.sentence : 'none'}</span>
         </button>
         <button
           type="button"
@@ -146,10 +149,10 @@ export function PlaybackBar(props: PlaybackBarProps) {
           onClick={() => jump(props.nextEvent)}
         >
           Event<span aria-hidden="true"> ›</span>
-          <span class="heard"> after: {props.nextEvent ? props.nextEvent.sentence : 'none'}</span>
+          <span class="visually-hidden"> after: {props.nextEvent ? props.nextEvent.sentence : 'none'}</span>
         </button>
         <label class="playback-speed">
-          <span class="heard">Speed</span>
+          <span class="visually-hidden">Speed</span>
           <select
             value={String(props.speed)}
             onChange={(event) => props.onSpeed(SPEEDS[event.currentTarget.selectedIndex] ?? 60)}

@@ -1,4 +1,4 @@
-/** The energy flow up to the playhead. */
+/** The energy flow up to the time mark. */
 import { createMemo, Index, Show } from 'solid-js';
 import { type RunRecord, formatDuration, formatQuantity } from '../../../sim/index.ts';
 import { energyPicture, energyTable } from '../export/energy-svg.ts';
@@ -6,7 +6,7 @@ import { energyLedger } from '../model/energy-ledger.ts';
 import { isWide, partHeight } from '../model/layout.ts';
 import { energyDiagram, PLACE_WORDS } from '../sankey/energy-diagram.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createNearness } from '../../ui/visibility.ts';
+import { createVisibility } from '../../ui/visibility.ts';
 import type { Scene } from './scene.ts';
 
 export interface EnergyChartProps {
@@ -20,7 +20,7 @@ export const ENERGY_SAYS =
   'Where the energy has gone so far: what missed the pot, what the cooling water took, what was lost to the air, and what is still in the still.';
 
 export function EnergyChart(props: EnergyChartProps) {
-  const { near, watch } = createNearness();
+  const { near, watch } = createVisibility();
   const scene = () => props.scene;
   const time_s = createMemo<number>(
     (before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)),
@@ -75,7 +75,7 @@ export function EnergyChart(props: EnergyChartProps) {
                 <path
                   d={flow().path}
                   stroke-width={flow().width}
-                  style={{ stroke: `var(--${flow().wash})` }}
+                  style={{ stroke: `var(--${flow().tint})` }}
                   class="chart-energy-flow"
                 />
               )}

@@ -63,7 +63,7 @@ export function FlagRow(props: FlagRowProps) {
       <Index each={placed()}>
         {(at) => (
           <li class={`chart-flag is-${at().flag.severity} is-${at().side}`} style={{ left: `${at().x}px` }}>
-            <Show when={at().side !== 'none'} fallback={<span class="heard">{at().words}</span>}>
+            <Show when={at().side !== 'none'} fallback={<span class="visually-hidden">{at().words}</span>}>
               <Show
                 when={props.onPick}
                 fallback={

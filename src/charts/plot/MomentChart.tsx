@@ -1,4 +1,4 @@
-/** A chart of one moment: along the tube or by drop size, redrawn as the playhead moves. */
+/** A chart of one moment: along the tube or by drop size, redrawn as the time mark moves. */
 import { createMemo, createSignal, Show } from 'solid-js';
 import { formatDuration } from '../../../sim/index.ts';
 import { chartPicture } from '../export/chart-svg.ts';
@@ -11,7 +11,7 @@ import { pixelOf, prepare, settleBounds, withChart, type Bounds } from '../model
 import { readingWords } from '../model/reading.ts';
 import { ChartFrame } from './ChartFrame.tsx';
 import { FlagRow } from './FlagRow.tsx';
-import { createFollowed, createNearness } from '../../ui/visibility.ts';
+import { createDeferred, createVisibility } from '../../ui/visibility.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 
@@ -31,21 +31,21 @@ const SMALL = 1 / 100;
 const LARGE = 1 / 10;
 
 export function MomentChart(props: MomentChartProps) {
-  const { near, watch } = createNearness();
+  const { near, watch } = createVisibility();
   const scene = () => props.scene;
   const [reading, setReading] = createSignal<number | null>(null);
   const time_s = createMemo<number>(
     (before) => (near() ? scene().rowTime_s() : (scene().restedTime_s?.() ?? before)),
     0,
   );
-  /** Axes are those of the first moment: what they span holds for the whole run, so the playhead leaves them alone. */
+  /** Axes are those of the first moment: what they span holds for the whole run, so the time mark leaves them alone. */
   const newestFirst = createMemo(() => props.chartAt(0));
-  const firstChart = createFollowed(() => newestFirst(), near);
+  const firstChart = createDeferred(() => newestFirst(), near);
   const bounds = createMemo<Bounds>((earlier) => settleBounds(firstChart(), scene().units(), earlier), {});
   const layout = createMemo(() => layoutIn(scene(), firstChart()));
   const frame = createMemo(() => prepare(firstChart(), layout(), bounds(), props.xDomain, scene().units()));
   const newest = createMemo(() => props.chartAt(time_s()));
-  const chart = createFollowed(() => newest(), near);
+  const chart = createDeferred(() => newest(), near);
   const flags = createMemo(() => props.flagsAt(time_s()));
   const prepared = createMemo(() => withChart(frame(), chart()));
   const labels = createMemo(() => endLabels(prepared()));
@@ -103,7 +103,7 @@ export function MomentChart(props: MomentChartProps) {
           flags={flags()}
           look={scene().look()}
           units={scene().units()}
-          playhead={null}
+          timeMark={null}
           reading={reading()}
           steps={{ small: span() * SMALL, large: span() * LARGE }}
           valueOf={wordsOf}

@@ -1,4 +1,4 @@
-/** One plot: axes below, traces, names at their ends, playhead and reading line above, and the pane that takes input. */
+/** One plot: axes below, traces, names at their ends, time mark and reading line above, and the pane that takes input. */
 import { createMemo, createUniqueId, Show } from 'solid-js';
 import type { EndLabel } from '../model/end-labels.ts';
 import type { Flag } from '../model/event-words.ts';
@@ -25,8 +25,8 @@ export interface PlotProps {
   readonly flags: readonly Flag[];
   readonly look: Look;
   readonly units: UnitSystem;
-  /** Where the playhead stands, or `null` where the whole chart is of one moment. */
-  readonly playhead: number | null;
+  /** Where the time mark stands, or `null` where the whole chart is of one moment. */
+  readonly timeMark: number | null;
   /** Where the reading line stands, or `null` when nobody reads. */
   readonly reading: number | null;
   readonly steps: { readonly small: number; readonly large: number };
@@ -45,10 +45,10 @@ export function Plot(props: PlotProps) {
   const top = () => layout().lanes[0]?.top ?? 0;
   const wide = () => isWide(layout().width, layout().textScale);
   const shapes = createMemo(() => shapesOf(props.prepared));
-  const inked = () => (props.playhead === null ? Infinity : pixelOf(props.frame, props.playhead));
-  /** The pane follows the playhead by the minute only: each step is a write to the page. */
+  const inked = () => (props.timeMark === null ? Infinity : pixelOf(props.frame, props.timeMark));
+  /** The pane follows the time mark by the minute only: each step is a write to the page. */
   const paneAt = () =>
-    props.reading ?? (props.playhead === null ? props.frame.xDomain[1] : 60 * Math.floor(props.playhead / 60));
+    props.reading ?? (props.timeMark === null ? props.frame.xDomain[1] : 60 * Math.floor(props.timeMark / 60));
   const strip = () => {
     const lane = props.frame.lanes[0]?.lane;
     return lane?.kind === 'strip' ? lane : undefined;
@@ -68,7 +68,7 @@ export function Plot(props: PlotProps) {
 
   return (
     <>
-      <p class="heard" id={summaryId}>
+      <p class="visually-hidden" id={summaryId}>
         {props.frame.chart.says} Left and Right move the reading line.
       </p>
       <div class="chart-plot" style={{ height: `${layout().height}px` }}>
@@ -92,13 +92,13 @@ export function Plot(props: PlotProps) {
         <Show when={strip()}>
           {(lane) => <HeatKey lane={lane()} layout={layout()} palette={props.look.palette} units={props.units} />}
         </Show>
-        <Show when={props.playhead !== null}>
+        <Show when={props.timeMark !== null}>
           <div
-            class="chart-playhead"
+            class="chart-time-mark"
             style={{
               top: `${top()}px`,
               height: `${layout().axisTop - top()}px`,
-              transform: across(props.playhead ?? 0),
+              transform: across(props.timeMark ?? 0),
             }}
           />
         </Show>

@@ -1,4 +1,4 @@
-/** The pane over a plot that takes pointer and keys: moves the reading line, and drags the playhead. */
+/** The pane over a plot that takes pointer and keys: moves the reading line, and drags the time mark. */
 import { createSignal } from 'solid-js';
 import { xAtPixel, type PreparedChart } from '../model/prepare.ts';
 
@@ -13,7 +13,7 @@ export interface ReadingPaneProps {
   readonly onReading: (x: number | null) => void;
   /** Reads out the values at a place, once the reader pauses. */
   readonly onSpeak: (x: number) => void;
-  /** Moves the playhead; without it the chart has none. */
+  /** Moves the time mark; without it the chart has none. */
   readonly onScrub?: ((x: number) => void) | undefined;
 }
 
@@ -28,9 +28,9 @@ export function ReadingPane(props: ReadingPaneProps) {
 
   const goTo = (x: number): void => {
     const [low, high] = domain();
-    const place = Math.max(low, Math.min(high, x));
-    props.onReading(place);
-    props.onSpeak(place);
+    const index = Math.max(low, Math.min(high, x));
+    props.onReading(index);
+    props.onSpeak(index);
   };
 
   const onKeyDown = (event: KeyboardEvent): void => {

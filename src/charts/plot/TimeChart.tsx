@@ -1,4 +1,4 @@
-/** A chart over the time of the run: grows with the playhead, axes settled once a run. */
+/** A chart over the time of the run: grows with the time mark, axes settled once a run. */
 import { createMemo } from 'solid-js';
 import { chartPicture } from '../export/chart-svg.ts';
 import { chartTable } from '../export/data-table.ts';
@@ -7,9 +7,9 @@ import { endLabels } from '../model/end-labels.ts';
 import { prepare, settleBounds, type Bounds } from '../model/prepare.ts';
 import { readingWords, spokenReading } from '../model/reading.ts';
 import { readingSteps } from '../model/time-axis.ts';
-import { createSteadied } from '../../ui/throttled.ts';
+import { createThrottled } from '../../ui/throttled.ts';
 import { ChartFrame } from './ChartFrame.tsx';
-import { createFollowed, createNearness } from '../../ui/visibility.ts';
+import { createDeferred, createVisibility } from '../../ui/visibility.ts';
 import { Plot } from './Plot.tsx';
 import { layoutIn, pictureLayout, type Scene } from './scene.ts';
 
@@ -23,10 +23,10 @@ export interface TimeChartProps {
 const TOLD_EVERY_MS = 100;
 
 export function TimeChart(props: TimeChartProps) {
-  const { near, watch } = createNearness();
+  const { near, watch } = createVisibility();
   const scene = () => props.scene;
   /** A new run is drawn where it is seen; the rest follows when the hand rests. */
-  const chart = createFollowed(() => props.chart, near);
+  const chart = createDeferred(() => props.chart, near);
   const bounds = createMemo<Bounds>((earlier) => settleBounds(chart(), scene().units(), earlier), {});
   const prepared = createMemo(() =>
     prepare(chart(), layoutIn(scene(), chart()), bounds(), scene().timeDomain(), scene().units()),
@@ -34,8 +34,8 @@ export function TimeChart(props: TimeChartProps) {
   const labels = createMemo(() => endLabels(prepared()));
   const time_s = createMemo<number>((before) => (near() ? scene().time_s() : (scene().restedTime_s?.() ?? before)), 0);
   /** Numbers that change faster can't be read. */
-  const told_s = createSteadied(() => time_s(), TOLD_EVERY_MS);
-  const readAt = () => scene().reading_s() ?? told_s();
+  const throttled_s = createThrottled(() => time_s(), TOLD_EVERY_MS);
+  const readAt = () => scene().reading_s() ?? throttled_s();
 
   const svg = (): string => {
     const picture = prepare(chart(), pictureLayout(chart()), bounds(), scene().timeDomain(), scene().units());
@@ -68,7 +68,7 @@ export function TimeChart(props: TimeChartProps) {
           flags={scene().flags()}
           look={scene().look()}
           units={scene().units()}
-          playhead={time_s()}
+          timeMark={time_s()}
           reading={scene().reading_s()}
           steps={readingSteps(scene().timeDomain()[1])}
           valueOf={(label) => readingWords(chart(), label, readAt(), scene().units())}

@@ -1,6 +1,6 @@
 /**
  * Canvas with the traces of one chart: in full ink up to a place, faint beyond it. The traces are drawn once for a run,
- * off screen; a moving playhead only copies the strip it has passed.
+ * off screen; a moving time mark only copies the strip it has passed.
  */
 import { createEffect, on } from 'solid-js';
 import type { Palette } from '../model/palette.ts';

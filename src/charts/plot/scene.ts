@@ -14,9 +14,9 @@ export interface Scene {
   readonly units: Accessor<UnitSystem>;
   readonly runName: Accessor<string>;
   readonly time_s: Accessor<number>;
-  /** Time of the last row of the record before the playhead: often enough for what shows one moment. */
+  /** Time of the last row of the record before the time mark: often enough for what shows one moment. */
   readonly rowTime_s: Accessor<number>;
-  /** The playhead once it rests: what is off the screen follows no sooner. Left out where nothing moves. */
+  /** The time mark once it rests: what is off the screen follows no sooner. Left out where nothing moves. */
   readonly restedTime_s?: Accessor<number>;
   readonly timeDomain: Accessor<Domain>;
   readonly flags: Accessor<readonly Flag[]>;

@@ -16,20 +16,20 @@ type Link = SankeyLink<PlaceDatum, FlowDatum>;
 export interface PlaceWords {
   readonly label: string;
   readonly ink: Token;
-  readonly wash: Token;
+  readonly tint: Token;
 }
 
 export const PLACE_WORDS: Record<EnergyPlace, PlaceWords> = {
-  fuel: { label: 'Fuel or current', ink: 'copper', wash: 'copper' },
-  missed: { label: 'Missed the pot', ink: 'ink-2', wash: 'edge' },
-  still: { label: 'Into the still', ink: 'copper', wash: 'copper' },
-  losses: { label: 'Lost to the air', ink: 'ink-2', wash: 'edge' },
-  condenser: { label: 'Cooling water', ink: 'water', wash: 'water' },
-  products: { label: 'Warm distillate', ink: 'water', wash: 'water-wash' },
-  escape: { label: 'Escaped vapour', ink: 'alarm', wash: 'alarm' },
-  stored: { label: 'Still in the still', ink: 'copper', wash: 'copper-wash' },
-  drawn: { label: 'Heat it started with', ink: 'copper', wash: 'copper-wash' },
-  open: { label: 'Unaccounted', ink: 'alarm', wash: 'alarm' },
+  fuel: { label: 'Fuel or current', ink: 'copper', tint: 'copper' },
+  missed: { label: 'Missed the pot', ink: 'ink-muted', tint: 'border' },
+  still: { label: 'Into the still', ink: 'copper', tint: 'copper' },
+  losses: { label: 'Lost to the air', ink: 'ink-muted', tint: 'border' },
+  condenser: { label: 'Cooling water', ink: 'water', tint: 'water' },
+  products: { label: 'Warm distillate', ink: 'water', tint: 'water-tint' },
+  escape: { label: 'Escaped vapour', ink: 'alarm', tint: 'alarm' },
+  stored: { label: 'Still in the still', ink: 'copper', tint: 'copper-tint' },
+  drawn: { label: 'Heat it started with', ink: 'copper', tint: 'copper-tint' },
+  open: { label: 'Unaccounted', ink: 'alarm', tint: 'alarm' },
 };
 
 /** From top to bottom in their column. */
@@ -62,7 +62,7 @@ export interface DiagramFlow {
   readonly energy_J: number;
   readonly path: string;
   readonly width: number;
-  readonly wash: Token;
+  readonly tint: Token;
 }
 
 export interface EnergyDiagram {
@@ -110,7 +110,7 @@ export function energyDiagram(ledger: EnergyLedger, size: DiagramSize): EnergyDi
       energy_J: link.value,
       path: horizontal(link) ?? '',
       width: link.width ?? 0,
-      wash: PLACE_WORDS[placeAt(link.target) === 'still' ? placeAt(link.source) : placeAt(link.target)].wash,
+      tint: PLACE_WORDS[placeAt(link.target) === 'still' ? placeAt(link.source) : placeAt(link.target)].tint,
     })),
   };
 }

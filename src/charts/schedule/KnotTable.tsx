@@ -28,7 +28,7 @@ export function KnotTable(props: KnotTableProps) {
   return (
     <>
       <table class="schedule-table">
-        <caption class="heard">{props.title}: settings by time</caption>
+        <caption class="visually-hidden">{props.title}: settings by time</caption>
         <thead>
           <tr>
             <th scope="col">From</th>

@@ -152,9 +152,9 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
           Add a change at {formatDuration(Math.round(props.time_s()))}
         </button>
       </div>
-      <p class="heard" id={helpId}>
+      <p class="visually-hidden" id={helpId}>
         Left and Right move it in time, Up and Down change the setting, Shift for larger steps. S switches between at
-        once and evenly, Delete removes, Enter adds a change at the playhead.
+        once and evenly, Delete removes, Enter adds a change at the time mark.
       </p>
       <Show when={width() > 0}>
         <div class="schedule-plot" style={{ height: `${layout().height}px` }} onDblClick={addWhere}>
@@ -202,7 +202,7 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
             <path class="schedule-line" d={path()} style={{ stroke: `var(--${props.ink ?? 'copper'})` }} />
           </svg>
           <div
-            class="schedule-playhead"
+            class="schedule-time-mark"
             style={{
               top: `${top()}px`,
               height: `${layout().axisTop - top()}px`,

@@ -29,7 +29,7 @@ const refused = (because: string): Edited => ({ ok: false, because });
 const clamp = (value: number, low: number, high: number): number => Math.max(low, Math.min(high, value));
 
 const withKnot = (schedule: Schedule, index: number, knot: Knot): Schedule =>
-  schedule.map((other, place) => (place === index ? knot : other));
+  schedule.map((other, position) => (position === index ? knot : other));
 
 /** Moves a knot as far as its neighbours, the run and the range let it. The first knot keeps its time. */
 export function moveKnot(
@@ -71,7 +71,7 @@ export function removeKnot(schedule: Schedule, index: number): Edited {
   if (index <= 0) return refused('The first setting holds from the start and cannot be removed.');
   if (!schedule[index]) return refused('There is no such change.');
   return done(
-    schedule.filter((_, place) => place !== index),
+    schedule.filter((_, position) => position !== index),
     index - 1,
   );
 }

@@ -1,4 +1,4 @@
-/** A canvas over the drawing for the many small marks; it is painted only when the playhead or the picture changes. */
+/** A canvas over the drawing for the many small marks; it is painted only when the time mark or the picture changes. */
 import { createEffect, createMemo, on, onCleanup, onMount } from 'solid-js';
 import type { StillLayout } from '../geometry/still-layout.ts';
 import type { StillState } from '../still-state.ts';

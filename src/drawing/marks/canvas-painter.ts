@@ -7,7 +7,7 @@ const TOKENS: Readonly<Record<Ink, readonly [stroke: string, fill: string]>> = {
   steam: ['--steam', '--steam'],
   heat: ['--copper', '--copper'],
   water: ['--water', '--water'],
-  oil: ['--oil', '--oil-wash'],
+  oil: ['--oil', '--oil-tint'],
   alarm: ['--alarm', '--alarm'],
 };
 

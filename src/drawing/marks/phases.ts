@@ -1,6 +1,6 @@
 /**
  * How far each kind of mark has moved. Phases grow with real time at rates the record gives, so that drops fall as
- * often as they would beside the still; they stand still whenever the playhead does.
+ * often as they would beside the still; they stand still whenever the time mark does.
  */
 import type { StillState } from '../still-state.ts';
 

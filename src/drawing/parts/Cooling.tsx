@@ -57,7 +57,7 @@ function TubWater(props: CoolingProps & { readonly tub: TubShape }) {
         y={surface()}
         width={water().width}
         height={Math.max(0, bottom(water()) - surface())}
-        style={{ fill: props.warmth.length > 0 ? `url(#${id})` : 'var(--water-wash)' }}
+        style={{ fill: props.warmth.length > 0 ? `url(#${id})` : 'var(--water-tint)' }}
       />
       <path class="drawing-surface" d={wave()} transform={`translate(0 ${surface()}) scale(1 0.8)`} />
       <For each={pieces()}>

@@ -10,8 +10,8 @@ import { Escape } from './Escape.tsx';
 import {
   LEVEL_STEP,
   createPartButton,
-  createStepped,
-  createSteppedList,
+  createQuantised,
+  createQuantisedList,
   WARMTH_STEP,
   warmthOf,
   type PartContext,
@@ -29,14 +29,14 @@ export function EndParts(props: PartContext) {
   const receiverWords = createPartButton(props, 'receiver');
   const flows = createMemo(() => (state() ? (state()?.coolantFlow_kg_s ?? 0) > 0 : sizes().flowing));
   const start = () => warmthOf(props.scenario().cooling.startTemperature_K);
-  const tubWarmth = createSteppedList(() => {
+  const tubWarmth = createQuantisedList(() => {
     const now = state();
     if (!now) return [start(), start()];
     const layers = now.tubTemperature_K.map(warmthOf);
     if (layers.length === 1) return [layers[0] as number, layers[0] as number];
     return layers.length > 0 ? layers : [warmthOf(now.tubMean_K), warmthOf(now.tubMean_K)];
   }, WARMTH_STEP);
-  const jacketWarmth = createSteppedList(() => {
+  const jacketWarmth = createQuantisedList(() => {
     const now = state();
     if (!now) return [start(), start()];
     const ends = [warmthOf(now.coolantOut_K), warmthOf(now.coolantIn_K)] as const;
@@ -47,18 +47,18 @@ export function EndParts(props: PartContext) {
   const tubHot = createMemo(() => state()?.alarms.tubHot ?? false);
   const sinks = createMemo(() => state()?.oilSinks ?? false);
   const runsLiquid = createMemo(() => (state()?.condensate_kg_s ?? 0) > 0);
-  const tubDepth = createStepped(
+  const tubDepth = createQuantised(
     () => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill,
     LEVEL_STEP,
   );
-  const ice = createStepped(() => state()?.ice_kg ?? 0, 0.05);
-  const oilLayer = createStepped(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
-  const hydrosol = createStepped(() => state()?.hydrosol_kg ?? 0, 0.002);
+  const ice = createQuantised(() => state()?.ice_kg ?? 0, 0.05);
+  const oilLayer = createQuantised(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
+  const hydrosol = createQuantised(() => state()?.hydrosol_kg ?? 0, 0.002);
   const coolingBoxes = createMemo(() => [
     shapes().cooling.tub?.outer ?? shapes().cooling.box,
     ...boxesAlong(subdivide(shapes().cooling.supply, 60), 14),
   ]);
-  const condensing = createStepped(() => {
+  const condensing = createQuantised(() => {
     const now = state();
     return now ? condensingShare(now, props.scenario().condenser.length_m) : 0;
   }, 0.005);

@@ -5,7 +5,13 @@ import type { VesselShape } from '../geometry/vessel-shape.ts';
 import { Charge } from './Charge.tsx';
 import { HeatSource } from './HeatSource.tsx';
 import { Neck } from './Neck.tsx';
-import { LEVEL_STEP, createPartButton, createStepped, createSteppedList, type PartContext } from './part-context.ts';
+import {
+  LEVEL_STEP,
+  createPartButton,
+  createQuantised,
+  createQuantisedList,
+  type PartContext,
+} from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
 import { VesselBody, VesselLid } from './Vessel.tsx';
 
@@ -21,13 +27,13 @@ export function PotParts(props: PartContext) {
   const chargeWords = createPartButton(props, 'charge');
   const neckWords = createPartButton(props, 'neck');
   const inWater = () => shapes().heat.rod.length > 0;
-  const depth = createStepped(
+  const depth = createQuantised(
     () => state()?.potDepth_m ?? (props.layout().sizes.boiler ?? props.layout().sizes.pot).depth_m,
     LEVEL_STEP,
   );
-  const boil = createStepped(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
-  const heatShare = createStepped(() => state()?.heatShare ?? 0, 0.02);
-  const front = createStepped(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
+  const boil = createQuantised(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
+  const heatShare = createQuantised(() => state()?.heatShare ?? 0, 0.02);
+  const front = createQuantised(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
   const waterAlarm = createMemo(() => (state()?.alarms.potDry ? 'dry' : state()?.alarms.potLow ? 'low' : 'none'));
   const pressure = createMemo(() => state()?.alarms.pressure ?? false);
   const vesselBox = (vessel: VesselShape) => ({
@@ -36,7 +42,7 @@ export function PotParts(props: PartContext) {
     height: bottom(vessel.outer) - vessel.lidTop,
   });
   const surfaceY = () => bottom(shapes().pot.inner) - depth() * props.layout().pxPerMetre;
-  const warmth = createSteppedList(() => {
+  const warmth = createQuantisedList(() => {
     const now = state();
     const cold = props.scenario().site.airTemperature_K;
     if (!now) return [];

@@ -49,13 +49,13 @@ export function createPartButton(context: PartContext, id: LabelId) {
 /**
  * A number of the moment, in steps too fine to see: what depends on it is redrawn only when it has moved by a step.
  */
-export function createStepped(read: () => number, step: number): Accessor<number> {
+export function createQuantised(read: () => number, step: number): Accessor<number> {
   const inSteps = createMemo(() => Math.round(read() / step) * step);
   return inSteps;
 }
 
 /** Some numbers of the moment, passed on only when one of them has changed. */
-export function createSteppedList(read: () => readonly number[], step: number): Accessor<readonly number[]> {
+export function createQuantisedList(read: () => readonly number[], step: number): Accessor<readonly number[]> {
   const inSteps = createMemo(() => read().map((value) => Math.round(value / step) * step), [], {
     equals: (a, b) => a.length === b.length && a.every((value, index) => value === b[index]),
   });

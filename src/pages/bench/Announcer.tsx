@@ -3,7 +3,7 @@ import { createEffect, createSignal, on } from 'solid-js';
 import { useBench } from '../../state/bench.ts';
 
 const QUIET_MS = 2000;
-/** A longer move of the playhead is a jump, not playing. */
+/** A longer move of the time mark is a jump, not playing. */
 const LONGEST_STRIDE_S = 400;
 
 export function Announcer() {
@@ -25,7 +25,7 @@ export function Announcer() {
   );
 
   return (
-    <p class="heard" role="status">
+    <p class="visually-hidden" role="status">
       {words()}
     </p>
   );

@@ -32,7 +32,7 @@ export function BenchSettings(props: BenchSettingsProps) {
           Settings
         </h2>
         <button type="button" onClick={() => bench.select(null)}>
-          Close<span class="heard"> settings</span>
+          Close<span class="visually-hidden"> settings</span>
         </button>
       </div>
       <Suspense fallback={<p class="quiet">Fetching the settings…</p>}>

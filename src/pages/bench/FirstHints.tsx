@@ -2,7 +2,7 @@
 import { createSignal, Show } from 'solid-js';
 
 const STEPS = [
-  'This is a still at work. Pause it and play it, or drag the round playhead to go back and on.',
+  'This is a still at work. Pause it and play it, or drag the round time mark to go back and on.',
   'Turn up the heat and read the first line of the verdict: it tells whether the coil still holds.',
   'Pick any part of the drawing to see its sizes and change them to yours. Nothing you do here leaves this device.',
 ] as const;

@@ -22,9 +22,9 @@ export function Headline(props: HeadlineProps) {
       <div class="headline-beside">
         <p class="headline-facts">
           <Index each={props.facts}>
-            {(fact, place) => (
+            {(fact, index) => (
               <>
-                <Show when={place > 0}> · </Show>
+                <Show when={index > 0}> · </Show>
                 <SentenceLink sentence={fact()} onVisit={props.onVisit} />
               </>
             )}

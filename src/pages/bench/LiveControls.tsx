@@ -100,7 +100,7 @@ function LiveSlider(props: LiveSliderProps) {
         {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>{' '}
         <Show when={props.control.schedule}>
           <button type="button" class="live-plan" onClick={() => props.onPlan(props.control)}>
-            Plan it over the run<span class="heard"> for {props.control.label}</span>
+            Plan it over the run<span class="visually-hidden"> for {props.control.label}</span>
           </button>
         </Show>
       </p>
@@ -144,7 +144,7 @@ export function LiveControls(props: LiveControlsProps) {
       </div>
       <Show when={props.canReachFromHere}>
         <fieldset class="live-when">
-          <legend class="heard">Heat and tap change</legend>
+          <legend class="visually-hidden">Heat and tap change</legend>
           <span aria-hidden="true">Heat and tap change </span>
           <label>
             <input

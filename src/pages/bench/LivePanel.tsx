@@ -1,7 +1,7 @@
 /** The live controls, wired to the bench: what a turn changes, and from when. */
 import { createMemo, createSignal } from 'solid-js';
 import { LiveControls } from './LiveControls.tsx';
-import { createSteadied } from '../../ui/throttled.ts';
+import { createThrottled } from '../../ui/throttled.ts';
 import { formatDuration } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { fieldValue, liveControls, reachInWords, type Reach, type LiveReach } from '../../state/live-controls.ts';
@@ -10,7 +10,7 @@ const clock = (time_s: number): string => formatDuration(time_s);
 
 const TOLD_EVERY_MS = 120;
 
-/** Once a run has been set playing, heat and tap change it from the playhead on; the reader may choose otherwise. */
+/** Once a run has been set playing, heat and tap change it from the time mark on; the reader may choose otherwise. */
 export function createLiveReach(): LiveReach {
   const bench = useBench();
   const [chosen, setChosen] = createSignal<Reach | null>(null);
@@ -22,7 +22,7 @@ export function createLiveReach(): LiveReach {
   return {
     reach,
     moment_s,
-    toldMoment_s: createSteadied(moment_s, TOLD_EVERY_MS),
+    toldMoment_s: createThrottled(moment_s, TOLD_EVERY_MS),
     setReach: setChosen,
     hold: () => setHeld((held) => held ?? bench.time_s()),
     release: () => setHeld(null),

@@ -1,4 +1,4 @@
-/** Boils side by side: two to four runs on shared axes with one playhead, their differences, and what to conclude. */
+/** Boils side by side: two to four runs on shared axes with one time mark, their differences, and what to conclude. */
 import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
 import { compareRuns, MOST_COMPARED, type CompareRow, type Comparison, type RunResult } from '../../../sim/index.ts';
 import { createPlayback, screenClock } from '../../state/playback.ts';
@@ -7,14 +7,12 @@ import { ChartColumn } from '../../charts/ChartColumn.tsx';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import type { ChartId } from '../../charts/model/chart.ts';
 import { PlaybackBar } from '../../charts/playback/Playback.tsx';
-import { answersPool } from '../../workers/start-pool.ts';
-import { wasGivenUp } from '../../workers/pool.ts';
-import type { AnswersDesk } from '../parts/analysis-context.ts';
-import { words } from '../../state/query.ts';
+import { workerPool } from '../../workers/start-pool.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { CheckMark } from '../parts/marks.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { BoilCard } from './BoilCard.tsx';
+import { CompareCard } from './CompareCard.tsx';
 import {
   addBoils,
   boils,
@@ -25,6 +23,7 @@ import {
   setAllBoils,
 } from '../../state/comparison-store.ts';
 import { bestOf, compareWords, differenceWords } from './compare-words.ts';
+import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 import './compare.css';
 
 const LETTERS = ['A', 'B', 'C', 'D'] as const;
@@ -45,13 +44,13 @@ const CALM = '(prefers-reduced-motion: reduce)';
 
 const longest = (results: readonly RunResult[]): number => Math.max(60, ...results.map(({ summary }) => summary.end_s));
 
-/** One playhead for all, over the longest of them. */
+/** One time mark for all, over the longest of them. */
 const createCommonPlayback = (results: () => readonly RunResult[]) =>
   createPlayback(() => longest(results()), screenClock, 'run-in-10-s');
 
-export function BoilsView(props: { readonly desk: AnswersDesk }) {
-  const pool = answersPool();
-  const units = () => props.desk.units();
+export function CompareView(props: { readonly context: AnalysisContext }) {
+  const pool = workerPool();
+  const units = () => props.context.units();
   const [told, setTold] = createSignal('');
   const [working, setWorking] = createSignal(false);
   const [calm, setCalm] = createSignal(matchMedia(CALM).matches);
@@ -60,7 +59,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
   const follow = () => setCalm(query.matches);
   query.addEventListener('change', follow);
   onCleanup(() => query.removeEventListener('change', follow));
-  onMount(() => void openBoils(pool, props.desk.result().scenario));
+  onMount(() => void openBoils(pool, props.context.result().scenario));
 
   const done = createMemo(() => boils().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
   const comparison = createMemo<Comparison | null>(() =>
@@ -73,7 +72,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
   const first = () => done()[0]?.result;
   const end_s = createMemo(() => longest(done().map(({ result }) => result)));
   const playback = createCommonPlayback(() => done().map(({ result }) => result));
-  // Until somebody moves it the playhead stands at the end, so that the charts show the runs whole.
+  // Until somebody moves it the time mark stands at the end, so that the charts show the runs whole.
   createEffect(() => {
     if (!playback.everPlayed()) playback.setTime(end_s());
   });
@@ -83,12 +82,12 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
     setWorking(true);
     setTold('');
     try {
-      const scenario = props.desk.result().scenario;
+      const scenario = props.context.result().scenario;
       const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { urgency: 0 });
       setAllBoils(pool, [gentle, hard]);
       setTold(`A is “${scenario.name}” boiled gently, B the same boiled hard, until as much distillate has come over.`);
     } catch (error) {
-      if (!wasGivenUp(error)) setTold(`They could not be set up: ${words(error)}`);
+      if (!wasGivenUp(error)) setTold(`They could not be set up: ${errorMessage(error)}`);
     }
     setWorking(false);
   };
@@ -101,28 +100,28 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
   const load = async (id: number) => {
     const boil = boils().find((each) => each.id === id);
     if (!boil) return;
-    setTold((await props.desk.load(boil.scenario)) ?? `“${boil.scenario.name}” is on the bench.`);
+    setTold((await props.context.load(boil.scenario)) ?? `“${boil.scenario.name}” is on the bench.`);
   };
 
   const columns = createMemo<readonly TableColumn<CompareRow>[]>(() => [
     { id: 'title', title: 'Number', isWords: true, cell: ({ title }) => title },
-    ...done().map(({ id, result }, place): TableColumn<CompareRow> => ({
+    ...done().map(({ id, result }, index): TableColumn<CompareRow> => ({
       id: `run-${id}`,
       title: `${letterOf(id)} ${result.scenario.name}`,
       cell: (row) => (
         <>
-          <span classList={{ 'is-best': bestOf(row) === place }}>
+          <span classList={{ 'is-best': bestOf(row) === index }}>
             {/* Of a tube that lets vapour out it is only known that it should be longer. */}
             {row.id === 'coilNeeded' && result.summary.waterUncondensed_kg > 0 ? 'over ' : ''}
-            {compareWords(row, row.values[place] ?? null, units())}
-            <Show when={bestOf(row) === place}>
+            {compareWords(row, row.values[index] ?? null, units())}
+            <Show when={bestOf(row) === index}>
               {' '}
               <CheckMark />
-              <span class="heard"> better</span>
+              <span class="visually-hidden"> better</span>
             </Show>
           </span>
-          <Show when={place > 0}>
-            <span class="difference">{differenceWords(row, place, units())}</span>
+          <Show when={index > 0}>
+            <span class="difference">{differenceWords(row, index, units())}</span>
           </Show>
         </>
       ),
@@ -136,21 +135,21 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
       columns: [
         { title: 'Number', unit: '', says: '', decimals: 0, values: rows.map(({ title }) => title) },
         { title: 'Unit', unit: '', says: '', decimals: 0, values: rows.map(({ unit }) => unit) },
-        ...runs().map(({ name }, place) => ({
+        ...runs().map(({ name }, index) => ({
           title: name,
           unit: '',
           says: '',
           decimals: 4,
-          values: rows.map(({ values }) => values[place] ?? Number.NaN),
+          values: rows.map(({ values }) => values[index] ?? Number.NaN),
         })),
       ],
     };
   };
 
   return (
-    <article class="answer boils-view" aria-labelledby="boils-title">
+    <article class="answer compare-view" aria-labelledby="compare-title">
       <header class="answer-head">
-        <h2 id="boils-title">Which boil is better?</h2>
+        <h2 id="compare-title">Which boil is better?</h2>
         <div class="answer-lead" role="status" classList={{ 'is-asking': boils().some(({ running }) => running) }}>
           <Show
             when={comparison()}
@@ -180,10 +179,10 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
               onClick={() =>
                 addBoils(pool, [
                   {
-                    ...props.desk.scenario(),
-                    name: boils().some(({ scenario }) => scenario.name === props.desk.scenario().name)
-                      ? freeName(props.desk.scenario().name)
-                      : props.desk.scenario().name,
+                    ...props.context.scenario(),
+                    name: boils().some(({ scenario }) => scenario.name === props.context.scenario().name)
+                      ? freeName(props.context.scenario().name)
+                      : props.context.scenario().name,
                   },
                 ])
               }
@@ -204,7 +203,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           {working() ? 'Setting up a gentle and a hard boil…' : told()}
         </p>
       </header>
-      <div class="boils-playback">
+      <div class="compare-playback">
         <Show when={done().length > 0}>
           <PlaybackBar
             time_s={playback.time_s()}
@@ -222,12 +221,12 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           />
         </Show>
       </div>
-      <div class="boil-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
+      <div class="compare-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
         <Index each={boils()}>
-          {(boil, place) => (
-            <BoilCard
+          {(boil, index) => (
+            <CompareCard
               boil={boil()}
-              letter={LETTERS[place] ?? ''}
+              letter={LETTERS[index] ?? ''}
               time_s={playback.time_s}
               units={units()}
               reducedMotion={calm()}
@@ -244,7 +243,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
           )}
         </Index>
       </div>
-      <div class="boils-detail" classList={{ 'is-paired': done().length === 2 }}>
+      <div class="compare-detail" classList={{ 'is-paired': done().length === 2 }}>
         <Show when={comparison()}>
           {(found) => (
             <section aria-labelledby="differences-title">
@@ -261,10 +260,10 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
         <Show when={first()}>
           {(result) => (
             <section aria-label="Charts of the boils">
-              <p class="answer-quiet boil-key">
+              <p class="answer-quiet compare-key">
                 <For each={runs()}>
-                  {(run, place) => (
-                    <span class={`boil-line is-${place()}`}>
+                  {(run, index) => (
+                    <span class={`compare-line is-${index()}`}>
                       <svg width="36" height="8" aria-hidden="true">
                         <path d="M0,4H36" />
                       </svg>{' '}
@@ -279,7 +278,7 @@ export function BoilsView(props: { readonly desk: AnswersDesk }) {
                 time_s={playback.time_s}
                 onScrub={(time_s) => playback.setTime(time_s)}
                 units={units()}
-                theme={props.desk.theme()}
+                theme={props.context.theme()}
                 open={open()}
                 onToggle={(id, isOpen) => setOpen((before) => ({ ...before, [id]: isOpen }))}
               />

@@ -58,8 +58,8 @@ export function compareWords(
 const SAME = 0.001;
 
 /** A difference from the first boil; what would be rounded away is told as none. */
-export function differenceWords(row: CompareRow, place: number, units: UnitSystem): string {
-  const [first, own, difference] = [row.values[0] ?? null, row.values[place] ?? null, row.differences[place] ?? null];
+export function differenceWords(row: CompareRow, index: number, units: UnitSystem): string {
+  const [first, own, difference] = [row.values[0] ?? null, row.values[index] ?? null, row.differences[index] ?? null];
   if (first === null || own === null || difference === null) return NO_NUMBER;
   const words = compareWords(row, difference, units, { signed: true });
   const isSame = Math.abs(difference) <= SAME * Math.max(Math.abs(first), Math.abs(own)) || !/[1-9]/u.test(words);

@@ -62,7 +62,7 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
   return (
     <div class={`answer-table ${props.class ?? ''}`} role="region" aria-label={props.caption} tabindex="0">
       <table>
-        <caption class="heard">{props.caption}</caption>
+        <caption class="visually-hidden">{props.caption}</caption>
         <thead>
           <tr>
             <For each={props.columns}>
@@ -88,9 +88,9 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
             {(row) => (
               <tr class={props.rowClass?.(row)}>
                 <For each={props.columns}>
-                  {(column, place) => (
+                  {(column, index) => (
                     <Show
-                      when={place() === 0}
+                      when={index() === 0}
                       fallback={<td classList={{ 'is-words': column.isWords === true }}>{column.cell(row)}</td>}
                     >
                       <th scope="row" classList={{ 'is-words': column.isWords === true }}>

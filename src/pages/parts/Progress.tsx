@@ -20,10 +20,10 @@ export function Progress(props: ProgressProps) {
       <span class="answer-progress-words">{label()}</span>
       <Show when={props.running}>
         <button type="button" onClick={() => props.onCancel()}>
-          Stop<span class="heard"> with {label()}</span>
+          Stop<span class="visually-hidden"> with {label()}</span>
         </button>
       </Show>
-      <span class="heard" role="status">
+      <span class="visually-hidden" role="status">
         {props.running
           ? ''
           : props.done >= props.of

@@ -9,7 +9,7 @@ export interface RunAlarmsProps {
 /** The first alarm of each kind, in the order of their times. */
 export const alarmsOf = (events: readonly RunEvent[]): readonly RunEvent[] => {
   const alarms = events.filter(({ severity }) => severity === 'alarm').sort((a, b) => a.time_s - b.time_s);
-  return alarms.filter(({ kind }, place) => alarms.findIndex((other) => other.kind === kind) === place);
+  return alarms.filter(({ kind }, index) => alarms.findIndex((other) => other.kind === kind) === index);
 };
 
 export function RunAlarms(props: RunAlarmsProps) {

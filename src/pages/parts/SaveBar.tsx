@@ -3,7 +3,7 @@ import { createSignal, For, Show } from 'solid-js';
 import { csvOf } from '../../charts/export/csv.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { fileName, pngOf, saveBlob, saveText } from '../../charts/export/save-file.ts';
-import { words } from '../../state/query.ts';
+import { errorMessage } from '../../workers/errors.ts';
 
 export interface SaveBarProps {
   /** What is saved, read after each word: `Save CSV of the tubes`. */
@@ -49,7 +49,7 @@ export function SaveBar(props: SaveBarProps) {
     try {
       await way.save();
     } catch (error) {
-      setProblem(`It could not be saved: ${words(error)}`);
+      setProblem(`It could not be saved: ${errorMessage(error)}`);
     }
   };
   return (
@@ -58,9 +58,9 @@ export function SaveBar(props: SaveBarProps) {
       <For each={ways()}>
         {(way) => (
           <button type="button" class="word" onClick={() => void save(way)}>
-            <span class="heard">Save </span>
+            <span class="visually-hidden">Save </span>
             {way.kind}
-            <span class="heard"> of {props.of}</span>
+            <span class="visually-hidden"> of {props.of}</span>
           </button>
         )}
       </For>

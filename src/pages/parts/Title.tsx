@@ -28,7 +28,7 @@ export function Title() {
           </>
         }
       >
-        <h1 class="heard">{title()}</h1>
+        <h1 class="visually-hidden">{title()}</h1>
         <input
           ref={(field) => queueMicrotask(() => field.select())}
           class="title-name"

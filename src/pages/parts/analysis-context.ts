@@ -2,7 +2,7 @@
 import type { Accessor } from 'solid-js';
 import type { RunResult, Scenario, UnitSystem } from '../../../sim/index.ts';
 
-export interface AnswersDesk {
+export interface AnalysisContext {
   /** The scenario as it stands, perhaps ahead of its run. */
   readonly scenario: Accessor<Scenario>;
   /** The last run that went through; the answers are for its scenario. */

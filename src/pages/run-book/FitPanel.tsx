@@ -11,14 +11,13 @@ import {
   type UnitSystem,
 } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
-import { answersPool } from '../../workers/start-pool.ts';
+import { workerPool } from '../../workers/start-pool.ts';
 import type { FitAnswer } from '../../workers/tasks.ts';
-import { wasGivenUp } from '../../workers/pool.ts';
-import { words } from '../../state/query.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { factorMeaning, factorNumber, fitLead, rangeWords, uncertaintyWords } from './fit-words.ts';
 import { factorWords } from '../../state/logbook.ts';
+import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 /** A fit, and what it was made of, so that the page can say when it is out of date. */
 export interface DoneFit {
@@ -73,21 +72,21 @@ export function FitPanel(props: FitPanelProps) {
     props.onFactors(on ? FIT_NAMES.filter((other) => others.includes(other) || other === factor) : others);
   };
   const start = async () => {
-    const mine = new AbortController();
+    const controller = new AbortController();
     const of = { scenario: props.scenario, points: props.points };
-    setFitting(mine);
+    setFitting(controller);
     setProblem(null);
     setKept(null);
     try {
-      const answer = await answersPool().ask('calibrate', [of.scenario, of.points, props.factors], {
-        signal: mine.signal,
+      const answer = await workerPool().ask('calibrate', [of.scenario, of.points, props.factors], {
+        signal: controller.signal,
         urgency: 2,
       });
       props.onDone({ of, answer });
     } catch (error) {
-      if (!wasGivenUp(error)) setProblem(`The fit stopped: ${words(error)}`);
+      if (!wasGivenUp(error)) setProblem(`The fit stopped: ${errorMessage(error)}`);
     }
-    setFitting((now) => (now === mine ? null : now));
+    setFitting((now) => (now === controller ? null : now));
   };
   const stillName = () => name() ?? `${props.scenario.name}, as logged`;
   const table = (): DataTable => {
@@ -144,7 +143,7 @@ export function FitPanel(props: FitPanelProps) {
             <>
               <span role="status">Fitting: running the still again and again…</span>
               <button type="button" onClick={() => running().abort()}>
-                Stop<span class="heard"> fitting</span>
+                Stop<span class="visually-hidden"> fitting</span>
               </button>
             </>
           )}

@@ -22,10 +22,10 @@ export function KeptStills(props: KeptStillsProps) {
               <li class="kept-still">
                 <span class="kept-name">{still.name}</span>
                 <button type="button" onClick={() => props.onLoad(still)}>
-                  Put on the bench<span class="heard"> {still.name}</span>
+                  Put on the bench<span class="visually-hidden"> {still.name}</span>
                 </button>
                 <button type="button" class="word" onClick={() => props.onRemove(still)}>
-                  Take out<span class="heard"> {still.name}</span>
+                  Take out<span class="visually-hidden"> {still.name}</span>
                 </button>
               </li>
             )}

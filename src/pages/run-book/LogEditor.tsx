@@ -1,10 +1,10 @@
 /** One log: its name and notes, its readings, the model over them, and the fit. */
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
 import type { ReadPoints, RunResult, Scenario } from '../../../sim/index.ts';
-import { answersPool } from '../../workers/start-pool.ts';
-import type { AnswersDesk } from '../parts/analysis-context.ts';
-import { createAsked } from '../../state/query.ts';
-import { ChartDesk } from '../../charts/ChartGroup.tsx';
+import { workerPool } from '../../workers/start-pool.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { createQuery } from '../../state/query.ts';
+import { ChartGroup } from '../../charts/ChartGroup.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { FitPanel, type DoneFit } from './FitPanel.tsx';
 import { logChart, residualChart, type ModelLine } from './log-charts.ts';
@@ -25,7 +25,7 @@ import { PasteBox } from './PasteBox.tsx';
 
 export interface LogEditorProps {
   readonly log: LoggedRun;
-  readonly desk: AnswersDesk;
+  readonly context: AnalysisContext;
   readonly onChange: (changed: Partial<Omit<LoggedRun, 'id'>>) => void;
   readonly onKeep: (name: string, fit: DoneFit) => void;
   /** Puts the still that the log was begun with on the bench. */
@@ -55,9 +55,9 @@ export function LogEditor(props: LogEditorProps) {
     }),
   );
   const read = createMemo(() => readRows(props.log));
-  const scenario = createMemo<Scenario>(() => props.desk.result().scenario);
+  const scenario = createMemo<Scenario>(() => props.context.result().scenario);
   const fitted = () => fit()?.answer.fitted ?? null;
-  const fittedRun = createAsked(answersPool(), 'run', () => {
+  const fittedRun = createQuery(workerPool(), 'run', () => {
     const found = fitted();
     return found ? [found.scenario] : null;
   });
@@ -66,14 +66,14 @@ export function LogEditor(props: LogEditorProps) {
     return fitted() && answer?.ok === true ? answer.result : null;
   };
   const lines = createMemo<readonly ModelLine[]>(() => {
-    const asSet: ModelLine = { label: 'As set', result: props.desk.result() };
+    const asSet: ModelLine = { label: 'As set', result: props.context.result() };
     const found = fittedResult();
     return found ? [{ label: 'Fitted', result: found }, asSet] : [asSet];
   });
   /** Names, notes and factors, which a fit changes, do not make another still. */
   const isOtherStill = createMemo(() => {
     const begun = readStill(props.log.scenario);
-    return begun !== null && begun !== readStill(props.desk.scenario());
+    return begun !== null && begun !== readStill(props.context.scenario());
   });
   const lastPoint_s = () => Math.max(0, ...read().points.map(({ time_s }) => time_s));
   const end_s = () => Math.max(lastPoint_s(), ...lines().map(({ result }) => result.summary.end_s));
@@ -156,7 +156,7 @@ export function LogEditor(props: LogEditorProps) {
       <div class="log-shown">
         <p class="answer-quiet">
           Shown over “{scenario().name}” as it stands on the bench.
-          <Show when={lastPoint_s() > props.desk.result().summary.end_s}>
+          <Show when={lastPoint_s() > props.context.result().summary.end_s}>
             {' '}
             The log goes on for longer than that run.
           </Show>
@@ -177,17 +177,17 @@ export function LogEditor(props: LogEditorProps) {
             which is twice how sure each reading is.
           </p>
         </Show>
-        <ChartDesk
+        <ChartGroup
           charts={charts()}
           runName={props.log.name}
           end_s={end_s()}
-          units={props.desk.units()}
-          theme={props.desk.theme()}
+          units={props.context.units()}
+          theme={props.context.theme()}
         />
       </div>
       <FitPanel
         scenario={scenario()}
-        units={props.desk.units()}
+        units={props.context.units()}
         points={read().points}
         factors={props.log.factors}
         logName={props.log.name}

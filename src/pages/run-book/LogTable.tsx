@@ -35,20 +35,20 @@ export function LogTable(props: LogTableProps) {
   const [at, setAt] = createSignal<number | null>(null);
   const rows = createMemo(() => withBlankRows(props.log.rows, BLANK_LINES));
   const problems = createMemo(() => readRows(props.log).problems);
-  const problemOf = (place: number): string | null => (at() === place ? null : (problems().get(place) ?? null));
+  const problemOf = (index: number): string | null => (at() === index ? null : (problems().get(index) ?? null));
   const unitOf = (column: LogColumn): string => {
     const { oil, temperature, distillate } = props.log.units;
     return { time: 'min or h:mm', oil, outlet: temperature, tub: temperature, distillate }[column];
   };
   let body: HTMLTableSectionElement | undefined;
-  const type = (place: number, column: LogColumn, text: string) =>
-    props.onRows(rows().map((row, other) => (other === place ? { ...row, [column]: text } : row)));
-  const go = (place: number, column: LogColumn) =>
-    body?.querySelector<HTMLInputElement>(`[data-cell="${place} ${column}"]`)?.focus();
-  const key = (event: KeyboardEvent, place: number, column: LogColumn) => {
-    if (event.key === 'Enter') go(place + 1, event.shiftKey ? column : 'time');
-    else if (event.key === 'ArrowDown') go(place + 1, column);
-    else if (event.key === 'ArrowUp') go(place - 1, column);
+  const type = (index: number, column: LogColumn, text: string) =>
+    props.onRows(rows().map((row, other) => (other === index ? { ...row, [column]: text } : row)));
+  const go = (index: number, column: LogColumn) =>
+    body?.querySelector<HTMLInputElement>(`[data-cell="${index} ${column}"]`)?.focus();
+  const key = (event: KeyboardEvent, index: number, column: LogColumn) => {
+    if (event.key === 'Enter') go(index + 1, event.shiftKey ? column : 'time');
+    else if (event.key === 'ArrowDown') go(index + 1, column);
+    else if (event.key === 'ArrowUp') go(index - 1, column);
     else return;
     event.preventDefault();
   };
@@ -58,20 +58,20 @@ export function LogTable(props: LogTableProps) {
     event.preventDefault();
     props.onPaste(text);
   };
-  const remove = (place: number) => {
+  const remove = (index: number) => {
     const column = LOG_COLUMNS[0];
-    props.onRows(rows().filter((_, other) => other !== place));
-    go(place, column);
+    props.onRows(rows().filter((_, other) => other !== index));
+    go(index, column);
   };
 
   return (
     <div class="answer-table log-table" role="region" aria-label="Readings" tabindex="0">
       <table>
-        <caption class="heard">Readings of this run, one line each; Enter goes to the next line</caption>
+        <caption class="visually-hidden">Readings of this run, one line each; Enter goes to the next line</caption>
         <thead>
           <tr>
             <th scope="col" class="log-line">
-              <span class="heard">Line</span>
+              <span class="visually-hidden">Line</span>
             </th>
             <Index each={LOG_COLUMNS}>
               {(column) => (
@@ -82,17 +82,17 @@ export function LogTable(props: LogTableProps) {
               )}
             </Index>
             <th scope="col">
-              <span class="heard">Take out</span>
+              <span class="visually-hidden">Take out</span>
             </th>
           </tr>
         </thead>
         <tbody ref={body} onPaste={paste}>
           <Index each={rows()}>
-            {(row, place) => (
+            {(row, index) => (
               <>
-                <tr classList={{ 'has-problem': problemOf(place) !== null }}>
+                <tr classList={{ 'has-problem': problemOf(index) !== null }}>
                   <th scope="row" class="log-line">
-                    {place + 1}
+                    {index + 1}
                   </th>
                   <Index each={LOG_COLUMNS}>
                     {(column) => (
@@ -102,34 +102,34 @@ export function LogTable(props: LogTableProps) {
                           type="text"
                           inputmode={column() === 'time' ? 'text' : 'decimal'}
                           autocomplete="off"
-                          data-cell={`${place} ${column()}`}
-                          aria-label={`${TITLES[column()]} in ${unitOf(column())}, line ${place + 1}`}
-                          aria-invalid={problemOf(place) === null ? undefined : 'true'}
-                          aria-describedby={problemOf(place) === null ? undefined : `log-problem-${place}`}
+                          data-cell={`${index} ${column()}`}
+                          aria-label={`${TITLES[column()]} in ${unitOf(column())}, line ${index + 1}`}
+                          aria-invalid={problemOf(index) === null ? undefined : 'true'}
+                          aria-describedby={problemOf(index) === null ? undefined : `log-problem-${index}`}
                           value={row()[column()]}
-                          onInput={(event) => type(place, column(), event.currentTarget.value)}
-                          onFocus={() => setAt(place)}
-                          onBlur={() => setAt((now) => (now === place ? null : now))}
-                          onKeyDown={(event) => key(event, place, column())}
+                          onInput={(event) => type(index, column(), event.currentTarget.value)}
+                          onFocus={() => setAt(index)}
+                          onBlur={() => setAt((now) => (now === index ? null : now))}
+                          onKeyDown={(event) => key(event, index, column())}
                         />
                       </td>
                     )}
                   </Index>
                   <td>
                     <Show when={!isBlank(row() ?? EMPTY_ROW)}>
-                      <button type="button" class="word" onClick={() => remove(place)}>
+                      <button type="button" class="word" onClick={() => remove(index)}>
                         <span aria-hidden="true">×</span>
-                        <span class="heard">Take out line {place + 1}</span>
+                        <span class="visually-hidden">Take out line {index + 1}</span>
                       </button>
                     </Show>
                   </td>
                 </tr>
-                <Show when={problemOf(place)}>
+                <Show when={problemOf(index)}>
                   {(told) => (
                     <tr class="log-problem">
                       <td />
                       <td colspan={LOG_COLUMNS.length + 1} class="is-words">
-                        <span id={`log-problem-${place}`} class="field-error">
+                        <span id={`log-problem-${index}`} class="field-error">
                           {told()}
                         </span>
                       </td>

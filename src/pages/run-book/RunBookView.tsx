@@ -2,7 +2,7 @@
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { USUAL_FIT } from '../../../sim/index.ts';
 import { fileName, saveText } from '../../charts/export/save-file.ts';
-import type { AnswersDesk } from '../parts/analysis-context.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
 import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
 import { logbookFile, openLogFile } from './log-files.ts';
@@ -32,7 +32,7 @@ interface Told {
   readonly undo?: () => void;
 }
 
-export function RunsView(props: { readonly desk: AnswersDesk }) {
+export function RunBookView(props: { readonly context: AnalysisContext }) {
   const [told, setTold] = createSignal<Told | null>(null);
   let picker: HTMLInputElement | undefined;
   onMount(() => void openLogbook());
@@ -41,15 +41,15 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
     return logs.find(({ id }) => id === openId()) ?? logs.at(-1) ?? null;
   });
   const usualUnits = (): LogUnits =>
-    props.desk.units() === 'us'
+    props.context.units() === 'us'
       ? { oil: 'mL', temperature: '°F', distillate: 'qt' }
       : { oil: 'mL', temperature: '°C', distillate: 'L' };
   const begin = (more: Partial<LoggedRun> = {}) => {
     const log: LoggedRun = {
       id: newId(),
-      name: `Run ${logbook().logs.length + 1} of ${props.desk.scenario().name}`,
+      name: `Run ${logbook().logs.length + 1} of ${props.context.scenario().name}`,
       notes: '',
-      scenario: props.desk.scenario(),
+      scenario: props.context.scenario(),
       units: usualUnits(),
       rows: [],
       draft: '',
@@ -79,11 +79,11 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
     }
   };
   const load = async (still: KeptStill) => {
-    const problem = await props.desk.load(still.scenario);
+    const problem = await props.context.load(still.scenario);
     setTold({ words: problem ?? `“${still.name}” is on the bench. Undo there gives back what stood on it.` });
   };
   const loadOf = async (log: LoggedRun) => {
-    const problem = await props.desk.load(log.scenario);
+    const problem = await props.context.load(log.scenario);
     setTold({
       words: problem ?? `The still of “${log.name}” is on the bench. Undo there gives back what stood on it.`,
     });
@@ -185,12 +185,12 @@ export function RunsView(props: { readonly desk: AnswersDesk }) {
                     setTold({ words: `“${name}” is taken out.`, undo: removeLog(id) });
                   }}
                 >
-                  Take out<span class="heard"> this log</span>
+                  Take out<span class="visually-hidden"> this log</span>
                 </button>
               </div>
               <LogEditor
                 log={log()}
-                desk={props.desk}
+                context={props.context}
                 onChange={(changed) => changeLog(log().id, changed)}
                 onKeep={keep}
                 onLoad={() => void loadOf(log())}

@@ -108,12 +108,12 @@ function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly 
   if (found.length === 0 && !(isOil && points.every(({ oil_kg }) => oil_kg === undefined))) return null;
   const logged: readonly LoggedPoints[] =
     found.length > 0 ? [{ key: 'logged', label: 'Logged', points: found, ink: 'ink' }] : [];
-  const series = lines.flatMap(({ label, result }, place): readonly Series[] => {
+  const series = lines.flatMap(({ label, result }, index): readonly Series[] => {
     const values = words.model(result);
     if (!values) return [];
     return [
       {
-        key: `${words.kind}-${place}`,
+        key: `${words.kind}-${index}`,
         label: `${words.short}, ${label.toLowerCase()}`,
         says: `${words.title}, ${label.toLowerCase()}`,
         measure: words.measure,
@@ -122,8 +122,8 @@ function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly 
         xs: timesOf(result),
         values,
         ink: words.ink,
-        weight: place === 0 ? 2 : 1,
-        dash: place === 0 ? SOLID : LONG_DASH,
+        weight: index === 0 ? 2 : 1,
+        dash: index === 0 ? SOLID : LONG_DASH,
         labelled: 'end',
       },
     ];
@@ -172,7 +172,7 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
     measure: 'number',
     policy: { fromZero: false, leastSpan: 6 },
     parts: 0.5,
-    bands: [{ key: 'two', label: 'two uncertainties', xs, low: flat(-2), high: flat(2), ink: 'hair' }],
+    bands: [{ key: 'two', label: 'two uncertainties', xs, low: flat(-2), high: flat(2), ink: 'gridline' }],
     points: [
       {
         key: 'left',
@@ -193,7 +193,7 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
         runName: '',
         xs,
         values: flat(0),
-        ink: 'ink-2',
+        ink: 'ink-muted',
         weight: 0.8,
         dash: SOLID,
         labelled: 'none',

@@ -140,11 +140,11 @@ export function Influences(props: InfluencesProps) {
                   <span class="influence-planned" style={{ left: place(bounds().planned) }} />
                 </span>
                 <span class="influence-ends">
-                  <span class="heard">from </span>
+                  <span class="visually-hidden">from </span>
                   {said(row.atLow)} to {said(row.atHigh)}
                 </span>
                 <span class="influence-rank">
-                  <span class="heard">rank correlation </span>
+                  <span class="visually-hidden">rank correlation </span>
                   {rank(row.spearman)}
                 </span>
               </li>

@@ -15,11 +15,11 @@ import {
 } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { answersPool } from '../../workers/start-pool.ts';
-import type { AnswersDesk } from '../parts/analysis-context.ts';
-import { createAsked } from '../../state/query.ts';
+import { workerPool } from '../../workers/start-pool.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { createQuery } from '../../state/query.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
-import { ChartDesk } from '../../charts/ChartGroup.tsx';
+import { ChartGroup } from '../../charts/ChartGroup.tsx';
 import { RunAlarms } from '../parts/RunAlarms.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
@@ -51,11 +51,11 @@ const [runs, setRuns] = createSignal(USUAL_MEMBERS);
 const [seed, setSeed] = createSignal(USUAL_SEED);
 const [influenceOf, setInfluenceOf] = createSignal<HeadlineName>('oil_mL');
 
-export function LengthView(props: { readonly desk: AnswersDesk }) {
-  const pool = answersPool();
+export function RunLengthView(props: { readonly context: AnalysisContext }) {
+  const pool = workerPool();
   const likely = (session ??= createEnsembleSession(pool));
-  const scenario = createMemo(() => props.desk.result().scenario);
-  const asked = createAsked(pool, 'length', () => [scenario(), rules()[chosen()]], { urgency: 1 });
+  const scenario = createMemo(() => props.context.result().scenario);
+  const asked = createQuery(pool, 'length', () => [scenario(), rules()[chosen()]], { urgency: 1 });
   const kept = createMemo(() => keptBandsFor(scenario()));
   const isCurrent = () => likely.scenario() === scenario();
   const start = () => likely.start(scenario(), runs(), seed(), kept()?.bands ?? {});
@@ -69,14 +69,14 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
   );
   onCleanup(() => likely.stop());
 
-  const units = () => props.desk.units();
+  const units = () => props.context.units();
   const isPriced = () => scenario().heat.energyPrice_J > 0 || scenario().cooling.waterPrice_m3 > 0;
   /** Whether the run on the bench goes on until most of its oil is in, so that a time to nine tenths means something. */
   const seesMost = () => {
     const most = asked.answer()?.length.shares.find(({ share }) => share === 0.9)?.at;
-    return most !== null && most !== undefined && most.time_s <= props.desk.result().summary.end_s;
+    return most !== null && most !== undefined && most.time_s <= props.context.result().summary.end_s;
   };
-  const charts = createMemo(() => fanCharts(props.desk.result(), isCurrent() ? likely.summary() : null));
+  const charts = createMemo(() => fanCharts(props.context.result(), isCurrent() ? likely.summary() : null));
   const columns = createMemo<readonly TableColumn<ShareReached>[]>(() => [
     {
       id: 'share',
@@ -156,7 +156,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
         </p>
         <p class="answer-more">
           <Show when={asked.answer()}>
-            {(answer) => <>{planWords(answer(), props.desk.result().summary, units())} </>}
+            {(answer) => <>{planWords(answer(), props.context.result().summary, units())} </>}
           </Show>
           <Show when={isCurrent() && likely.summary()}>
             {(summary) => <>{spreadLead(summary(), units(), seesMost())}</>}
@@ -166,7 +166,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
           <WorkingButton topic="time-to-90" scenario={scenario()} units={units()} />
           <SaveBar of="how long to run" runName={scenario().name} table={sharesTable} json={inJson} />
         </div>
-        <RunAlarms events={props.desk.result().events} />
+        <RunAlarms events={props.context.result().events} />
       </header>
       <div class="length-first">
         <Show when={asked.answer()?.length.obtainable_mL !== 0}>
@@ -188,7 +188,7 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
             setRules((before) => ({ ...before, [rule.kind]: rule }));
             setChosen(rule.kind);
           }}
-          onEndThere={(duration_s) => props.desk.change('run.duration_s', duration_s)}
+          onEndThere={(duration_s) => props.context.change('run.duration_s', duration_s)}
         />
       </div>
       <section class="likely" aria-labelledby="likely-title">
@@ -241,12 +241,12 @@ export function LengthView(props: { readonly desk: AnswersDesk }) {
             </p>
           )}
         </Show>
-        <ChartDesk
+        <ChartGroup
           charts={charts()}
           runName={scenario().name}
-          end_s={props.desk.result().summary.end_s}
+          end_s={props.context.result().summary.end_s}
           units={units()}
-          theme={props.desk.theme()}
+          theme={props.context.theme()}
         />
         <Show when={isCurrent() && likely.summary()}>
           {(summary) => (

@@ -41,7 +41,7 @@ export function StopRulePanel(props: StopRulePanelProps) {
     <section class="stop-rule" aria-labelledby="stop-title">
       <h3 id="stop-title">When to stop</h3>
       <fieldset class="stop-kinds">
-        <legend class="heard">Stop</legend>
+        <legend class="visually-hidden">Stop</legend>
         <For each={KINDS}>
           {({ kind, words }) => (
             <div class="stop-kind">

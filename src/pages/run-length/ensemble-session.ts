@@ -8,8 +8,8 @@ import {
   type OwnBands,
   type Scenario,
 } from '../../../sim/index.ts';
-import { wasGivenUp, type AnswersPool } from '../../workers/pool.ts';
-import { words } from '../../state/query.ts';
+import type { WorkerPool } from '../../workers/pool.ts';
+import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 export interface EnsembleSession {
   /** The still that the likely runs are of; `null` before the first start. */
@@ -34,13 +34,13 @@ const SUM_UP_EVERY_MS = 300;
 
 /** As planned, some draws, each doubt alone, then the other draws. */
 export function orderOfRows({ rows }: Pick<Design, 'rows'>): readonly number[] {
-  const places = rows.map((_, place) => place);
-  const draws = places.filter((place) => rows[place]?.kind === 'draw');
-  const others = places.filter((place) => rows[place]?.kind !== 'draw');
+  const places = rows.map((_, index) => index);
+  const draws = places.filter((index) => rows[index]?.kind === 'draw');
+  const others = places.filter((index) => rows[index]?.kind !== 'draw');
   return [...others.slice(0, 1), ...draws.slice(0, FIRST_DRAWS), ...others.slice(1), ...draws.slice(FIRST_DRAWS)];
 }
 
-export function createEnsembleSession(pool: AnswersPool): EnsembleSession {
+export function createEnsembleSession(pool: WorkerPool): EnsembleSession {
   const [scenario, setScenario] = createSignal<Scenario | null>(null);
   const [design, setDesign] = createSignal<Design | null>(null);
   const [summary, setSummary] = createSignal<EnsembleSummary | null>(null);
@@ -49,7 +49,7 @@ export function createEnsembleSession(pool: AnswersPool): EnsembleSession {
   const [problem, setProblem] = createSignal<string | null>(null);
   let found: MemberResult[] = [];
   let plan: Design | null = null;
-  let doubt: AbortController | null = null;
+  let latest: AbortController | null = null;
   let timer: ReturnType<typeof setTimeout> | null = null;
 
   const sumUp = () => {
@@ -59,26 +59,26 @@ export function createEnsembleSession(pool: AnswersPool): EnsembleSession {
   };
 
   const stop = () => {
-    doubt?.abort();
-    doubt = null;
+    latest?.abort();
+    latest = null;
     setRunning(false);
     sumUp();
   };
 
-  const fail = (mine: AbortController, reason: unknown) => {
-    if (wasGivenUp(reason) || doubt !== mine) return;
-    setProblem(words(reason));
+  const fail = (controller: AbortController, reason: unknown) => {
+    if (wasGivenUp(reason) || latest !== controller) return;
+    setProblem(errorMessage(reason));
     stop();
   };
 
-  const work = async (whole: Design, mine: AbortController): Promise<void> => {
+  const work = async (whole: Design, controller: AbortController): Promise<void> => {
     const order = orderOfRows(whole);
     const tasks: Promise<void>[] = [];
     for (let from = 0; from < order.length; from += RUNS_A_TASK) {
       const rows = order.slice(from, from + RUNS_A_TASK);
       tasks.push(
-        pool.ask('members', [whole, rows], { signal: mine.signal }).then((members) => {
-          if (doubt !== mine) return;
+        pool.ask('members', [whole, rows], { signal: controller.signal }).then((members) => {
+          if (latest !== controller) return;
           found.push(...members);
           setFinished(found.length);
           timer ??= setTimeout(sumUp, SUM_UP_EVERY_MS);
@@ -86,7 +86,7 @@ export function createEnsembleSession(pool: AnswersPool): EnsembleSession {
       );
     }
     await Promise.all(tasks);
-    if (doubt === mine) stop();
+    if (latest === controller) stop();
   };
 
   return {
@@ -100,8 +100,8 @@ export function createEnsembleSession(pool: AnswersPool): EnsembleSession {
     stop,
     start: (still, members, seed, own) => {
       stop();
-      const mine = new AbortController();
-      doubt = mine;
+      const controller = new AbortController();
+      latest = controller;
       found = [];
       plan = null;
       batch(() => {
@@ -113,14 +113,14 @@ export function createEnsembleSession(pool: AnswersPool): EnsembleSession {
         setRunning(true);
       });
       pool
-        .ask('design', [still, members, seed, own], { signal: mine.signal })
+        .ask('design', [still, members, seed, own], { signal: controller.signal })
         .then((whole) => {
-          if (doubt !== mine) return;
+          if (latest !== controller) return;
           plan = whole;
           setDesign(() => whole);
-          return work(whole, mine);
+          return work(whole, controller);
         })
-        .catch((reason: unknown) => fail(mine, reason));
+        .catch((reason: unknown) => fail(controller, reason));
     },
   };
 }

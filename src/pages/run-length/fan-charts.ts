@@ -57,7 +57,7 @@ function spread({ times_s, oil_mL }: EnsembleSummary): {
     xs: times_s,
     low: inCubicMetres(oil_mL.p10),
     high: inCubicMetres(oil_mL.p90),
-    ink: 'oil-wash',
+    ink: 'oil-tint',
   };
   return { bands: [band], middle: [high, middle, low] };
 }

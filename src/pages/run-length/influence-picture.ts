@@ -32,27 +32,27 @@ const WIDTH = 960;
 
 export function influencePicture({ title, subtitle, rows, bounds, words, palette }: InfluencePicture): string {
   const x = (value: number | null): number => NAMES + TRACK * bounds.at(value);
-  const body = rows.map((row, place) => {
-    const y = place * ROW + ROW / 2;
+  const body = rows.map((row, index) => {
+    const y = index * ROW + ROW / 2;
     const [from, to] = [x(row.atLow), x(row.atHigh)];
     return element(
       'g',
       {},
       element('text', { x: 0, y: y + 4 }, escaped(row.title)),
-      element('path', { d: `M${NAMES},${y}h${TRACK}`, stroke: palette.hair, 'stroke-width': 0.5 }),
+      element('path', { d: `M${NAMES},${y}h${TRACK}`, stroke: palette.gridline, 'stroke-width': 0.5 }),
       element('rect', {
         x: Math.min(from, to),
         y: y - 6,
         width: Math.max(1, Math.abs(to - from)),
         height: 12,
-        fill: palette['oil-wash'],
+        fill: palette['oil-tint'],
         stroke: palette.oil,
         'stroke-width': 0.75,
       }),
       element('text', { x: NAMES + TRACK + 16, y: y + 4 }, escaped(`${words(row.atLow)} to ${words(row.atHigh)}`)),
       element(
         'text',
-        { x: WIDTH, y: y + 4, 'text-anchor': 'end', fill: palette['ink-2'] },
+        { x: WIDTH, y: y + 4, 'text-anchor': 'end', fill: palette['ink-muted'] },
         row.spearman === null ? '–' : formatNumber(row.spearman, 2),
       ),
     );

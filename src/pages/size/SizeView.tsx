@@ -2,10 +2,10 @@
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
 import { DEFAULT_MARGIN, type Scenario, type TubeSize } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { answersPool } from '../../workers/start-pool.ts';
+import { workerPool } from '../../workers/start-pool.ts';
 import type { MapAxis } from '../../workers/map-axis.ts';
-import type { AnswersDesk } from '../parts/analysis-context.ts';
-import { createAsked } from '../../state/query.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { createQuery } from '../../state/query.ts';
 import { RunAlarms } from '../parts/RunAlarms.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
@@ -50,21 +50,21 @@ const roundedUp = (value: number): number => {
 /** Scenarios are told apart by what they say, not by which object says it. */
 const bySaying = { equals: (a: Scenario, b: Scenario) => JSON.stringify(a) === JSON.stringify(b) };
 
-export function SizeView(props: { readonly desk: AnswersDesk }) {
-  const pool = answersPool();
+export function SizeView(props: { readonly context: AnalysisContext }) {
+  const pool = workerPool();
   const tubes = (tubeSession ??= createTubeSession(pool));
   const map = (mapSession ??= createMapSession(pool));
-  const units = () => props.desk.units();
-  const scenario = createMemo(() => props.desk.result().scenario);
+  const units = () => props.context.units();
+  const scenario = createMemo(() => props.context.result().scenario);
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
-  const own = createAsked(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });
-  const hardest = createAsked(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), {
+  const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });
+  const hardest = createQuery(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), {
     urgency: 3,
     quiet_ms: 500,
   });
-  const least = createAsked(pool, 'leastWater', () => (pictured() ? [scenario()] : null), {
+  const least = createQuery(pool, 'leastWater', () => (pictured() ? [scenario()] : null), {
     urgency: 3,
     quiet_ms: 500,
   });
@@ -125,7 +125,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
     const length = size?.lengthWithMargin_m;
     if (length === null || length === undefined) return;
     const { condenser } = scenario();
-    props.desk.changeMany({
+    props.context.changeMany({
       'condenser.insideDiameter_m': tube.insideDiameter_m,
       'condenser.outsideDiameter_m': tube.outsideDiameter_m,
       'condenser.material': tube.material,
@@ -153,7 +153,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
                 {[
                   coilWords(size(), scenario(), units()),
                   ownLengthWords(size(), scenario(), units()),
-                  condensingWords(scenario(), props.desk.result().summary, units()),
+                  condensingWords(scenario(), props.context.result().summary, units()),
                 ]
                   .filter((said) => said !== null)
                   .join(' ')}
@@ -170,7 +170,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
             max={363.15}
             system={units()}
             onCommit={(value, nudge) =>
-              props.desk.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)
+              props.context.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)
             }
           />
           <QuantityField
@@ -191,7 +191,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
             max={1000}
             system={units()}
             onCommit={(value, nudge) =>
-              props.desk.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)
+              props.context.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)
             }
           />
         </div>
@@ -209,7 +209,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
             })}
           />
         </div>
-        <RunAlarms events={props.desk.result().events} />
+        <RunAlarms events={props.context.result().events} />
       </header>
 
       <section class="size-map" aria-labelledby="map-title">
@@ -224,7 +224,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
         </p>
         <Show when={hasTub()}>
           <fieldset class="choice-radios">
-            <legend class="heard">Across</legend>
+            <legend class="visually-hidden">Across</legend>
             <label class="choice-radio">
               <input type="radio" name="map-axis" checked={axis() === 'flow'} onChange={() => setChosenAxis('flow')} />{' '}
               against cooling-water flow
@@ -241,13 +241,13 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
           </fieldset>
         </Show>
         <CondenserMap
-          scenario={props.desk.scenario()}
+          scenario={props.context.scenario()}
           bounds={bounds()}
           field={map.field()}
           units={units()}
-          theme={props.desk.theme}
+          theme={props.context.theme}
           onMove={(length_m, cooling, gesture) =>
-            props.desk.changeMany(
+            props.context.changeMany(
               {
                 'condenser.length_m': length_m,
                 ...(bounds().axis === 'flow'
@@ -281,7 +281,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
               <button
                 type="button"
                 onClick={() =>
-                  props.desk.changeMany({
+                  props.context.changeMany({
                     'heat.control': 'schedule',
                     'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }],
                   })
@@ -305,7 +305,7 @@ export function SizeView(props: { readonly desk: AnswersDesk }) {
             <button
               type="button"
               onClick={() =>
-                props.desk.change('cooling.flow_kg_s', [
+                props.context.change('cooling.flow_kg_s', [
                   { at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' },
                 ])
               }

@@ -37,9 +37,9 @@ export function TubeTable(props: TubeTableProps) {
   // A row stays the same object until its own size comes, so that who stands in it with the keyboard keeps standing there.
   const rows = createMemo<readonly TubeRow[]>((before) => {
     const sizes = props.session.sizes();
-    return tubes.map((tube, place) => {
+    return tubes.map((tube, index) => {
       const size = sizes.get(tube.id) ?? null;
-      const row = before?.[place];
+      const row = before?.[index];
       return row?.size === size ? row : { tube, size };
     });
   });
@@ -193,7 +193,7 @@ export function TubeTable(props: TubeTableProps) {
       cell: (row) => (
         <Show when={row.size !== null && row.size.lengthWithMargin_m !== null}>
           <button type="button" class="word" onClick={() => props.onUse(row)}>
-            Use it<span class="heard"> {row.tube.name}</span>
+            Use it<span class="visually-hidden"> {row.tube.name}</span>
           </button>
         </Show>
       ),

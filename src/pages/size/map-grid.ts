@@ -18,8 +18,8 @@ export interface MapBounds {
 export function meanFlow({ cooling, run }: Pick<Scenario, 'cooling' | 'run'>): number {
   const knots = cooling.flow_kg_s;
   return (
-    knots.reduce((sum, { at_s, value }, place) => {
-      const until = Math.min(run.duration_s, knots[place + 1]?.at_s ?? run.duration_s);
+    knots.reduce((sum, { at_s, value }, index) => {
+      const until = Math.min(run.duration_s, knots[index + 1]?.at_s ?? run.duration_s);
       return sum + value * Math.max(0, until - at_s);
     }, 0) / run.duration_s
   );
@@ -86,7 +86,7 @@ export function failureWords({ readings }: Pick<MapField, 'readings'>): string {
 
 /** A point of the grid; column and row from the lower left. */
 export function nodeAt({ x, length_m }: MapBounds, column: number, row: number): MapNode {
-  const along = ([low, high]: readonly [number, number], place: number) => low + ((high - low) * place) / (FINEST - 1);
+  const along = ([low, high]: readonly [number, number], index: number) => low + ((high - low) * index) / (FINEST - 1);
   return { x: along(x, column), length_m: along(length_m, row) };
 }
 

@@ -79,33 +79,37 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
             }),
             element('path', {
               d: `M${left},${shapes.tooTallBelow_px}h${width}`,
-              stroke: palette['ink-2'],
+              stroke: palette['ink-muted'],
               'stroke-dasharray': '6 4',
             }),
           ]),
     ),
     ...axes.across.map(
       ({ at_px, words: said }) =>
-        element('path', { d: `M${at_px},${bottom}v5`, stroke: palette['ink-2'] }) +
-        element('text', { x: at_px, y: bottom + 20, 'text-anchor': 'middle', fill: palette['ink-2'] }, escaped(said)),
+        element('path', { d: `M${at_px},${bottom}v5`, stroke: palette['ink-muted'] }) +
+        element(
+          'text',
+          { x: at_px, y: bottom + 20, 'text-anchor': 'middle', fill: palette['ink-muted'] },
+          escaped(said),
+        ),
     ),
     ...axes.up.map(
       ({ at_px, words: said }) =>
-        element('path', { d: `M${left},${at_px}h-5`, stroke: palette['ink-2'] }) +
-        element('text', { x: left - 9, y: at_px + 4, 'text-anchor': 'end', fill: palette['ink-2'] }, escaped(said)),
+        element('path', { d: `M${left},${at_px}h-5`, stroke: palette['ink-muted'] }) +
+        element('text', { x: left - 9, y: at_px + 4, 'text-anchor': 'end', fill: palette['ink-muted'] }, escaped(said)),
     ),
-    element('path', { d: `M${left},${top}V${bottom}H${left + width}`, fill: 'none', stroke: palette['ink-2'] }),
+    element('path', { d: `M${left},${top}V${bottom}H${left + width}`, fill: 'none', stroke: palette['ink-muted'] }),
     element(
       'text',
-      { x: left + width, y: bottom + 38, 'text-anchor': 'end', fill: palette['ink-2'] },
+      { x: left + width, y: bottom + 38, 'text-anchor': 'end', fill: palette['ink-muted'] },
       escaped(axes.acrossTitle),
     ),
-    element('text', { x: left, y: top - 10, fill: palette['ink-2'] }, escaped(axes.upTitle)),
+    element('text', { x: left, y: top - 10, fill: palette['ink-muted'] }, escaped(axes.upTitle)),
     ...shapes.isotherms.map(({ label: at, words: said }) => label(at, said, palette.water)),
     label(shapes.warmLabel, words.warm, palette.copper),
     label(shapes.escapesLabel, words.escapes, palette.alarm),
     label(shapes.holdsLabel, words.holds, palette.ink),
-    label(shapes.tooTallLabel, words.tooTall, palette['ink-2']),
+    label(shapes.tooTallLabel, words.tooTall, palette['ink-muted']),
     element('circle', { cx: own.x, cy: own.y, r: 7, fill: palette.paper, stroke: palette.copper, 'stroke-width': 3 }),
     element('text', { ...ownLabel(own, frame, shapes), fill: palette.ink, ...halo }, escaped(words.own)),
   ];

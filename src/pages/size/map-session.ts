@@ -1,10 +1,10 @@
 /** Works out the picture's points: a coarse grid first, so that something is seen at once, then finer ones and the edge. */
 import { createSignal, type Accessor } from 'solid-js';
 import type { Scenario } from '../../../sim/index.ts';
-import { wasGivenUp, type AnswersPool } from '../../workers/pool.ts';
+import type { WorkerPool } from '../../workers/pool.ts';
 import type { MapDetail, MapNode, OutletReading } from '../../workers/condenser-map.ts';
-import { words } from '../../state/query.ts';
 import { changesOf, nodeAt, placeOf, placesOf, STRIDES, type MapBounds, type MapField } from './map-grid.ts';
+import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 export interface MapSession {
   /** As fine as it has become; `null` before the first grid is whole. */
@@ -20,22 +20,22 @@ const URGENCY = [0, 2, 4] as const;
 /** Halvings by which the edge of the region where vapour escapes is found. */
 const HALVINGS = 3;
 
-export function createMapSession(pool: AnswersPool): MapSession {
+export function createMapSession(pool: WorkerPool): MapSession {
   const [field, setField] = createSignal<MapField | null>(null);
   const [running, setRunning] = createSignal(false);
   const [problem, setProblem] = createSignal<string | null>(null);
-  let doubt: AbortController | null = null;
+  let latest: AbortController | null = null;
 
   const stop = () => {
-    doubt?.abort();
-    doubt = null;
+    latest?.abort();
+    latest = null;
     setRunning(false);
   };
 
-  const work = async (scenario: Scenario, bounds: MapBounds, mine: AbortController): Promise<void> => {
+  const work = async (scenario: Scenario, bounds: MapBounds, controller: AbortController): Promise<void> => {
     let readings = new Map<number, OutletReading>();
     const ask = (nodes: readonly MapNode[], urgency: number, detail: MapDetail = 'fine') =>
-      pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal: mine.signal, urgency });
+      pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal: controller.signal, urgency });
     for (const [stage, stride] of STRIDES.entries()) {
       // The first picture is rough, so that it comes at once; the next is reckoned anew.
       const detail = stage === 0 ? 'rough' : 'fine';
@@ -48,26 +48,26 @@ export function createMapSession(pool: AnswersPool): MapSession {
         const nodes = some.map(([column, row]) => nodeAt(bounds, column, row));
         tasks.push(
           ask(nodes, URGENCY[stage] ?? 4, detail).then((found) => {
-            some.forEach(([column, row], place) => {
-              const reading = found[place];
+            some.forEach(([column, row], index) => {
+              const reading = found[index];
               if (reading) readings.set(placeOf(column, row), reading);
             });
           }),
         );
       }
       await Promise.all(tasks);
-      if (doubt !== mine) return;
+      if (latest !== controller) return;
       setField({ bounds, stride, readings: new Map(readings), edges: new Map() });
     }
-    await findEdges(bounds, readings, ask, mine);
-    if (doubt === mine) stop();
+    await findEdges(bounds, readings, ask, controller);
+    if (latest === controller) stop();
   };
 
   const findEdges = async (
     bounds: MapBounds,
     readings: ReadonlyMap<number, OutletReading>,
     ask: (nodes: readonly MapNode[], urgency: number) => Promise<readonly OutletReading[]>,
-    mine: AbortController,
+    controller: AbortController,
   ) => {
     const whole: MapField = { bounds, stride: 1, readings, edges: new Map() };
     const edges = new Map<number, number>();
@@ -83,7 +83,7 @@ export function createMapSession(pool: AnswersPool): MapSession {
         edges.set(column, (low + high) / 2);
       }),
     );
-    if (doubt === mine) setField({ ...whole, edges });
+    if (latest === controller) setField({ ...whole, edges });
   };
 
   return {
@@ -93,13 +93,13 @@ export function createMapSession(pool: AnswersPool): MapSession {
     stop,
     start: (scenario, bounds) => {
       stop();
-      const mine = new AbortController();
-      doubt = mine;
+      const controller = new AbortController();
+      latest = controller;
       setProblem(null);
       setRunning(true);
-      work(scenario, bounds, mine).catch((reason: unknown) => {
-        if (wasGivenUp(reason) || doubt !== mine) return;
-        setProblem(words(reason));
+      work(scenario, bounds, controller).catch((reason: unknown) => {
+        if (wasGivenUp(reason) || latest !== controller) return;
+        setProblem(errorMessage(reason));
         stop();
       });
     },

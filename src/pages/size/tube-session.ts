@@ -1,8 +1,8 @@
 /** Every tube of the library tried as the condenser, shared out among the workers, those the reader looks at first. */
 import { createSignal, type Accessor } from 'solid-js';
 import type { Scenario, TubeSize } from '../../../sim/index.ts';
-import { wasGivenUp, type AnswersPool } from '../../workers/pool.ts';
-import { words } from '../../state/query.ts';
+import type { WorkerPool } from '../../workers/pool.ts';
+import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 export interface TubeSession {
   /** By id of the tube. */
@@ -24,13 +24,13 @@ export interface TubeSession {
 
 const SHOW_EVERY_MS = 200;
 
-export function createTubeSession(pool: AnswersPool): TubeSession {
+export function createTubeSession(pool: WorkerPool): TubeSession {
   const [sizes, setSizes] = createSignal<ReadonlyMap<string, TubeSize>>(new Map());
   const [of, setOf] = createSignal<string | null>(null);
   const [total, setTotal] = createSignal(0);
   const [running, setRunning] = createSignal(false);
   const [problem, setProblem] = createSignal<string | null>(null);
-  let doubt: AbortController | null = null;
+  let latest: AbortController | null = null;
   let found = new Map<string, TubeSize>();
   let timer: ReturnType<typeof setTimeout> | null = null;
 
@@ -40,9 +40,9 @@ export function createTubeSession(pool: AnswersPool): TubeSession {
     setSizes(new Map(found));
   };
   const stop = () => {
-    if (!doubt) return;
-    doubt.abort();
-    doubt = null;
+    if (!latest) return;
+    latest.abort();
+    latest = null;
     setRunning(false);
     show();
   };
@@ -56,8 +56,8 @@ export function createTubeSession(pool: AnswersPool): TubeSession {
     stop,
     start: (what, scenario, margin, tubes) => {
       stop();
-      const mine = new AbortController();
-      doubt = mine;
+      const controller = new AbortController();
+      latest = controller;
       found = new Map();
       setOf(what);
       setTotal(tubes.length);
@@ -65,19 +65,21 @@ export function createTubeSession(pool: AnswersPool): TubeSession {
       setRunning(true);
       show();
       const tasks = tubes.map(({ id, start_m }) =>
-        pool.ask('sizeTube', [scenario, id, margin, start_m], { signal: mine.signal, urgency: 6 }).then((size) => {
-          if (doubt !== mine) return;
-          found.set(id, size);
-          timer ??= setTimeout(show, SHOW_EVERY_MS);
-        }),
+        pool
+          .ask('sizeTube', [scenario, id, margin, start_m], { signal: controller.signal, urgency: 6 })
+          .then((size) => {
+            if (latest !== controller) return;
+            found.set(id, size);
+            timer ??= setTimeout(show, SHOW_EVERY_MS);
+          }),
       );
       Promise.all(tasks).then(
         () => {
-          if (doubt === mine) stop();
+          if (latest === controller) stop();
         },
         (reason: unknown) => {
-          if (wasGivenUp(reason) || doubt !== mine) return;
-          setProblem(words(reason));
+          if (wasGivenUp(reason) || latest !== controller) return;
+          setProblem(errorMessage(reason));
           stop();
         },
       );

@@ -30,7 +30,7 @@ export function WorkingButton(props: WorkingButtonProps) {
         }}
       >
         {props.words ?? 'Show the working'}
-        <Show when={props.of}>{(of) => <span class="heard"> of {of()}</span>}</Show>
+        <Show when={props.of}>{(of) => <span class="visually-hidden"> of {of()}</span>}</Show>
       </button>
       <Show when={wanted()}>
         <Suspense>

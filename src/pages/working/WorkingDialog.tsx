@@ -10,8 +10,8 @@ import {
 } from '../../../sim/index.ts';
 import { saveText, fileName } from '../../charts/export/save-file.ts';
 import { Dialog } from '../../ui/Dialog.tsx';
-import { answersPool } from '../../workers/start-pool.ts';
-import { createAsked } from '../../state/query.ts';
+import { workerPool } from '../../workers/start-pool.ts';
+import { createQuery } from '../../state/query.ts';
 import { WorkingStepView } from './WorkingStepView.tsx';
 import { plainNumber, unitWords } from './working-words.ts';
 import '../analysis.css';
@@ -39,7 +39,7 @@ function resultWords({ id, result: { value, unit } }: WorkingSheet, units: UnitS
 }
 
 export function WorkingDialog(props: WorkingDialogProps) {
-  const asked = createAsked(answersPool(), 'working', () => (props.open ? [props.scenario, null] : null), {
+  const asked = createQuery(workerPool(), 'working', () => (props.open ? [props.scenario, null] : null), {
     urgency: 0,
     quiet_ms: 0,
   });
@@ -90,7 +90,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
         </Show>
         <Show when={sheet()}>
           <button type="button" class="word" onClick={save}>
-            Save JSON<span class="heard"> of this working</span>
+            Save JSON<span class="visually-hidden"> of this working</span>
           </button>
         </Show>
       </div>
@@ -116,7 +116,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
                 <Show when={found().time_s}>{(time_s) => <> Shown at {formatDuration(time_s())}.</>}</Show>
               </p>
               <For each={found().steps}>
-                {(step, place) => <WorkingStepView step={step} number={place() + 1} units={props.units} />}
+                {(step, index) => <WorkingStepView step={step} number={index() + 1} units={props.units} />}
               </For>
               <p class="working-agrees">
                 The run itself has {plainNumber(found().ofRun.value)} {unitWords(found().result.unit)} (

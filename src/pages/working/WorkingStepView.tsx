@@ -18,8 +18,8 @@ export function WorkingStepView(props: WorkingStepProps) {
       </h3>
       <Formula tex={props.step.tex} display />
       <table class="working-values">
-        <caption class="heard">Values put into {props.step.title}</caption>
-        <thead class="heard">
+        <caption class="visually-hidden">Values put into {props.step.title}</caption>
+        <thead class="visually-hidden">
           <tr>
             <th scope="col">Symbol</th>
             <th scope="col">What it is</th>

@@ -8,7 +8,7 @@ import {
   type TubeSize,
 } from '../../../sim/index.ts';
 import { bestOf, compareWords, differenceWords } from '../../../src/pages/compare/compare-words.ts';
-import { boilFields } from '../../../src/pages/compare/boil-fields.ts';
+import { boilFields } from '../../../src/pages/compare/compare-fields.ts';
 import {
   adviceWords,
   bandWords,

@@ -1,8 +1,8 @@
 /** A pool that does the work on the spot, one task a turn, and counts what it was asked. */
-import type { AnswersPool } from '../../../src/workers/pool.ts';
+import type { WorkerPool } from '../../../src/workers/pool.ts';
 import { performTask, type TaskName } from '../../../src/workers/tasks.ts';
 
-export interface HerePool extends AnswersPool {
+export interface HerePool extends WorkerPool {
   readonly asked: TaskName[];
 }
 

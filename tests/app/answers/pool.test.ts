@@ -1,12 +1,13 @@
 import { afterEach, describe, expect, test, vi } from 'vitest';
-import { createAnswersPool, wasGivenUp, type AnswersPool, type AnswersPoolParts } from '../../../src/workers/pool.ts';
+import { createWorkerPool, type WorkerPool, type WorkerPoolParts } from '../../../src/workers/pool.ts';
 import { StagedWorkers, type AskedOfWorker } from './staged-workers.ts';
+import { wasGivenUp } from '../../../src/workers/errors.ts';
 
 let workers = new StagedWorkers();
-let pool: AnswersPool;
+let pool: WorkerPool;
 
-const open = (parts: Partial<AnswersPoolParts> = {}): AnswersPool =>
-  (pool = createAnswersPool({
+const open = (parts: Partial<WorkerPoolParts> = {}): WorkerPool =>
+  (pool = createWorkerPool({
     size: 2,
     startWorker: () => workers.start(),
     loadFallback: () => Promise.reject(new Error('no page either')),
@@ -19,7 +20,7 @@ afterEach(() => {
 });
 
 /** Tasks are told apart by the first thing they are given; what they mean does not matter here. */
-const ask = (what: string, options: Parameters<AnswersPool['ask']>[2] = {}) =>
+const ask = (what: string, options: Parameters<WorkerPool['ask']>[2] = {}) =>
   pool.ask('run', [what], options) as Promise<unknown>;
 const at = (what: string): Promise<AskedOfWorker> =>
   vi.waitFor(() => {

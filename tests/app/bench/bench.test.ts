@@ -2,7 +2,7 @@ import { createRoot } from 'solid-js';
 import { describe, expect, test, vi } from 'vitest';
 import { createBench, type Bench } from '../../../src/state/bench.ts';
 import type { RunClient, RunReply } from '../../../src/workers/run-client.ts';
-import type { Care } from '../../../src/workers/run-scenario.ts';
+import type { Fidelity } from '../../../src/workers/run-scenario.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
@@ -21,9 +21,9 @@ const paper = { onPaper: () => false, print: () => Promise.resolve() };
 
 /** A client whose answers the test gives, in the order of the questions. */
 function askedClient() {
-  const asked: { scenario: unknown; care: Care; reply: (reply: RunReply) => void }[] = [];
+  const asked: { scenario: unknown; fidelity: Fidelity; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
-    run: (scenario, care = 'full') => new Promise((reply) => asked.push({ scenario, care, reply })),
+    run: (scenario, fidelity = 'full') => new Promise((reply) => asked.push({ scenario, fidelity, reply })),
     examples: () => Promise.resolve([]),
     dispose: () => undefined,
   };
@@ -32,8 +32,8 @@ function askedClient() {
     await Promise.resolve();
     await Promise.resolve();
   };
-  const ran = (place: number, scenario: Scenario, care: Care = 'full') =>
-    answer(place, { kind: 'ran', result: madeUpRun({ scenario }), care });
+  const ran = (place: number, scenario: Scenario, fidelity: Fidelity = 'full') =>
+    answer(place, { kind: 'ran', result: madeUpRun({ scenario }), fidelity });
   return { client, asked, answer, ran };
 }
 
@@ -47,7 +47,7 @@ const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient
       first: madeUpRun(),
       saved,
       paper,
-      firstIsQuick: false,
+      firstIsPreview: false,
     });
     await check({ bench, ...asked });
     dispose();
@@ -137,15 +137,15 @@ describe('a change', () => {
     }));
 });
 
-describe('a quick look', () => {
-  const cares = (asked: readonly { care: Care }[]) => asked.map(({ care }) => care);
+describe('a preview', () => {
+  const fidelities = (asked: readonly { fidelity: Fidelity }[]) => asked.map(({ fidelity }) => fidelity);
 
   test('is shown at once, and the full run follows when the hand rests', () =>
     onBench(async ({ bench, asked, ran }) => {
       bench.change('condenser.length_m', 3);
-      await ran(0, bench.scenario(), 'quick');
+      await ran(0, bench.scenario(), 'preview');
       expect([bench.result().scenario.condenser.length_m, bench.running()]).toEqual([3, true]);
-      await vi.waitFor(() => expect(cares(asked)).toEqual(['quick', 'full']));
+      await vi.waitFor(() => expect(fidelities(asked)).toEqual(['preview', 'full']));
       await ran(1, bench.scenario());
       expect(bench.running()).toBe(false);
     }));
@@ -154,9 +154,9 @@ describe('a quick look', () => {
     onBench(async ({ bench, asked, ran }) => {
       for (const [place, length] of [3, 3.1, 3.2].entries()) {
         bench.change('condenser.length_m', length, 'drag');
-        await ran(place, bench.scenario(), 'quick');
+        await ran(place, bench.scenario(), 'preview');
       }
-      expect(cares(asked)).toEqual(['quick', 'quick', 'quick']);
+      expect(fidelities(asked)).toEqual(['preview', 'preview', 'preview']);
       expect(bench.result().scenario.condenser.length_m).toBe(3.2);
     }));
 
@@ -164,7 +164,7 @@ describe('a quick look', () => {
     onBench(async ({ bench, asked, answer }) => {
       bench.change('pot.water_kg', 7);
       await answer(0, { kind: 'failed', message: 'no' });
-      await vi.waitFor(() => expect(cares(asked)).toEqual(['quick', 'full']));
+      await vi.waitFor(() => expect(fidelities(asked)).toEqual(['preview', 'full']));
       await answer(1, { kind: 'failed', message: 'still no' });
       expect([bench.staleBecause(), bench.running()]).toEqual(['still no', false]);
     }));
@@ -179,10 +179,10 @@ describe('a quick look', () => {
         first: madeUpRun(),
         saved,
         paper,
-        firstIsQuick: true,
+        firstIsPreview: true,
       });
       expect(bench.running()).toBe(true);
-      await vi.waitFor(() => expect(cares(asked)).toEqual(['full']));
+      await vi.waitFor(() => expect(fidelities(asked)).toEqual(['full']));
       await ran(0, bench.scenario());
       expect(bench.running()).toBe(false);
       dispose();
@@ -190,7 +190,7 @@ describe('a quick look', () => {
 });
 
 describe('another scenario', () => {
-  test('takes its place once it has run: playhead at the start, nothing selected, the work before one step back', () =>
+  test('takes its place once it has run: time mark at the start, nothing selected, the work before one step back', () =>
     onBench(async ({ bench, ran }) => {
       bench.select('pot');
       bench.setTime(500);
@@ -219,7 +219,7 @@ describe('another scenario', () => {
     }));
 });
 
-test('the events before and after the playhead are the ones to jump to', () =>
+test('the events before and after the time mark are the ones to jump to', () =>
   createRoot((dispose) => {
     const first = madeUpRun({
       events: [eventOf('first-drop', 1860), eventOf('first-boil', 1320), eventOf('run-ends', 9000)],
@@ -231,7 +231,7 @@ test('the events before and after the playhead are the ones to jump to', () =>
       first,
       saved,
       paper,
-      firstIsQuick: false,
+      firstIsPreview: false,
     });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);

@@ -51,7 +51,11 @@ function leakyBench(
     const answers: ((found: LengthThatHolds) => void)[] = [];
     const client: RunClient = {
       run: (scenario) =>
-        Promise.resolve({ kind: 'ran', care: 'full', result: madeUpRun({ scenario: scenario as Scenario, events }) }),
+        Promise.resolve({
+          kind: 'ran',
+          fidelity: 'full',
+          result: madeUpRun({ scenario: scenario as Scenario, events }),
+        }),
       examples: () => Promise.resolve([]),
       dispose: () => undefined,
     };
@@ -65,7 +69,7 @@ function leakyBench(
       first: madeUpRun({ scenario: scenarioWith({ condenser: { length_m: 2 } }), events }),
       saved,
       paper: { onPaper: () => false, print: () => Promise.resolve() },
-      firstIsQuick: false,
+      firstIsPreview: false,
     });
     await check({
       bench,

@@ -27,7 +27,7 @@ const control = (
 };
 
 describe('the heat', () => {
-  test('shows what holds at the playhead', () => {
+  test('shows what holds at the time mark', () => {
     expect(control('heat', { heat: { setting: planned } }).value).toBe(0.6);
     expect(control('heat', { heat: { setting: planned } }, 'stretch', 4000).value).toBe(0.4);
     expect(control('heat', { heat: { setting: planned } }, 'from-here', 4000).value).toBe(0.4);
@@ -62,7 +62,7 @@ describe('the heat', () => {
   });
 });
 
-test('length and charge are plain numbers, whatever the playhead', () => {
+test('length and charge are plain numbers, whatever the time mark', () => {
   const coil = control('coil', { condenser: { length_m: 4 } }, 'from-here', 900);
   expect([coil.path, coil.value, fieldValue(coil, 6, 'from-here', 900)]).toEqual(['condenser.length_m', 4, 6]);
   expect(control('charge', { charge: { mass_kg: 1.5 } }).value).toBe(1.5);

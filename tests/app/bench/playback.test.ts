@@ -38,7 +38,7 @@ function inPlayback(
   });
 }
 
-describe('the playhead', () => {
+describe('the time mark', () => {
   test('moves a minute of the run in a second of real time, at the speed it starts with', () =>
     inPlayback(({ playback, frames }) => {
       playback.play();

@@ -104,7 +104,7 @@ describe('asking for runs', () => {
     const runs = start();
     const slow = runs.run('slow');
     await asked(0, 1);
-    const quick = runs.run('quick');
+    const quick = runs.run('preview');
     expect(await slow).toEqual({ kind: 'superseded' });
     await asked(1, 1);
     worker(1).answer('said quick');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { quickLook } from '../../../src/workers/preview.ts';
+import { preview } from '../../../src/workers/preview.ts';
 import { runScenario } from '../../../src/workers/run-scenario.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
@@ -11,25 +11,25 @@ describe('running a scenario', () => {
 
   test('in full keeps the step of the scenario', () => {
     const answer = runScenario({ run: { duration_s: 600 } });
-    expect(answer.kind === 'ran' && [answer.care, answer.result.scenario.run.duration_s]).toEqual(['full', 600]);
+    expect(answer.kind === 'ran' && [answer.fidelity, answer.result.scenario.run.duration_s]).toEqual(['full', 600]);
   });
 
   test('quickly gives a run of the same scenario that ends alike, or the full run where that is short', () => {
-    const quick = runScenario({}, 'quick');
+    const quick = runScenario({}, 'preview');
     const full = runScenario({});
     if (quick.kind !== 'ran' || full.kind !== 'ran') throw new Error('the plain scenario does not run');
-    expect([quick.care, full.care]).toEqual(['quick', 'full']);
+    expect([quick.fidelity, full.fidelity]).toEqual(['preview', 'full']);
     expect(quick.result.scenario).toEqual(full.result.scenario);
     expect(quick.result.summary.oilCollected_mL / full.result.summary.oilCollected_mL).toBeCloseTo(1, 2);
     expect(quick.result.summary.condensingLengthPeak_m / full.result.summary.condensingLengthPeak_m).toBeCloseTo(1, 1);
-    expect(runScenario({ run: { duration_s: 600 } }, 'quick')).toMatchObject({ kind: 'ran', care: 'full' });
+    expect(runScenario({ run: { duration_s: 600 } }, 'preview')).toMatchObject({ kind: 'ran', fidelity: 'full' });
   });
 });
 
-test('a quick look is not made where it gains nothing', () => {
-  expect(quickLook(scenarioWith({ run: { duration_s: 1200 } }))).toBeNull();
+test('a preview is not made where it gains nothing', () => {
+  expect(preview(scenarioWith({ run: { duration_s: 1200 } }))).toBeNull();
   expect(
-    quickLook(scenarioWith({ advanced: { step_s: 10, recordEvery_s: 10 }, run: { duration_s: 86_400 } })),
+    preview(scenarioWith({ advanced: { step_s: 10, recordEvery_s: 10 }, run: { duration_s: 86_400 } })),
   ).toBeNull();
-  expect(quickLook(scenarioWith({ advanced: { step_s: 0.5, recordEvery_s: 1 } }))?.advanced.step_s).toBe(1);
+  expect(preview(scenarioWith({ advanced: { step_s: 0.5, recordEvery_s: 1 } }))?.advanced.step_s).toBe(1);
 });

@@ -113,7 +113,7 @@ export function LibraryPicker(props: LibraryPickerProps) {
                   </button>
                   <span class="picker-aside">your own{props.isInUse(entry.values) ? ', in use' : ''}</span>
                   <button type="button" class="word picker-remove" onClick={() => props.onRemove(entry.id)}>
-                    remove<span class="heard"> {entry.name}</span>
+                    remove<span class="visually-hidden"> {entry.name}</span>
                   </button>
                 </div>
                 <Show when={refusalOf(entry.id)}>
@@ -163,7 +163,7 @@ export function LibraryPicker(props: LibraryPickerProps) {
                 <Show when={props.about}>{(about) => <About of={about()} id={row.id} name={row.name} />}</Show>
                 <details class="picker-line">
                   <summary>
-                    Sources<span class="heard">: {row.name}</span>
+                    Sources<span class="visually-hidden">: {row.name}</span>
                   </summary>
                   <ul class="picker-origins">
                     <For each={row.origins}>
@@ -233,7 +233,7 @@ function About(props: AboutProps) {
   return (
     <details class="picker-line" onToggle={(event) => event.currentTarget.open && setOpened(true)}>
       <summary>
-        About this plant<span class="heard">: {props.name}</span>
+        About this plant<span class="visually-hidden">: {props.name}</span>
       </summary>
       <Show when={opened()}>
         <Dynamic component={props.of} id={props.id} />

@@ -3,7 +3,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { ScenarioPart } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
-import type { SettingsDesk } from '../settings/settings-context.ts';
+import type { SettingsContext } from '../settings/settings-context.ts';
 import { LibraryPicker } from './LibraryPicker.tsx';
 import { madeToFit, type Values } from './make-it-fit.ts';
 import { browserTextStore, createOwnEntries, type PickerId } from './own-entries.ts';
@@ -12,18 +12,18 @@ import { isInUse } from './picker-row.ts';
 
 export interface PartPickersProps {
   readonly part: ScenarioPart;
-  readonly desk: SettingsDesk;
+  readonly context: SettingsContext;
 }
 
 export function PartPickers(props: PartPickersProps) {
   const [open, setOpen] = createSignal<PickerId | null>(null);
   const [told, setTold] = createSignal<{ readonly part: ScenarioPart; readonly words: string } | null>(null);
   const pickers = createMemo(() =>
-    PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.desk.scenario)),
+    PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.context.scenario)),
   );
   const pick = (values: Values): string | null => {
-    const fitted = madeToFit(props.desk.scenario, values, props.desk.units);
-    const refused = props.desk.editMany(fitted.values);
+    const fitted = madeToFit(props.context.scenario, values, props.context.units);
+    const refused = props.context.editMany(fitted.values);
     if (refused === null)
       setTold(
         fitted.notes.length === 0
@@ -42,7 +42,7 @@ export function PartPickers(props: PartPickersProps) {
                 Choose a {picker.what}
               </button>
               <Show when={open() === picker.id}>
-                <OpenPicker picker={picker} desk={props.desk} onPick={pick} onClose={() => setOpen(null)} />
+                <OpenPicker picker={picker} context={props.context} onPick={pick} onClose={() => setOpen(null)} />
               </Show>
             </>
           )}
@@ -50,7 +50,7 @@ export function PartPickers(props: PartPickersProps) {
         <For each={pickers()}>
           {(picker) => (
             <Show when={picker.cautions}>
-              {(cautions) => <Dynamic component={cautions()} scenario={props.desk.scenario} />}
+              {(cautions) => <Dynamic component={cautions()} scenario={props.context.scenario} />}
             </Show>
           )}
         </For>
@@ -68,18 +68,18 @@ export function PartPickers(props: PartPickersProps) {
 
 interface OpenPickerProps {
   readonly picker: PartPicker;
-  readonly desk: SettingsDesk;
+  readonly context: SettingsContext;
   readonly onPick: (values: Values) => string | null;
   readonly onClose: () => void;
 }
 
 function OpenPicker(props: OpenPickerProps) {
   const entries = createOwnEntries(browserTextStore());
-  const rows = createMemo(() => props.picker.rows(props.desk.units));
+  const rows = createMemo(() => props.picker.rows(props.context.units));
   const [changes, setChanges] = createSignal(0);
   const own = createMemo(() => (changes(), entries.list(props.picker.id)));
   const refresh = () => setChanges(changes() + 1);
-  const present = (path: string) => valueAtPath(props.desk.scenario, path);
+  const present = (path: string) => valueAtPath(props.context.scenario, path);
   const keep = (name: string): boolean => {
     const paths = Object.keys(rows()[0]?.values ?? {});
     const kept = entries.keep(props.picker.id, name, Object.fromEntries(paths.map((path) => [path, present(path)])));

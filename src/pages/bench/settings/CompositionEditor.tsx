@@ -76,7 +76,7 @@ export function CompositionEditor(props: CompositionEditorProps) {
                 disabled={rows().length === 1}
                 onClick={() => put(without(rows(), index))}
               >
-                remove<span class="heard"> {constituentName(row().constituent)}</span>
+                remove<span class="visually-hidden"> {constituentName(row().constituent)}</span>
               </button>
             </li>
           )}

@@ -5,12 +5,12 @@ import { valueAtPath } from '../../../state/field-path.ts';
 import { Field } from '../../../ui/Field.tsx';
 import { defaultOf, isSame, valueWords } from './field-values.ts';
 import { problemWords } from './problem-words.ts';
-import type { SettingsDesk } from './settings-context.ts';
+import type { SettingsContext } from './settings-context.ts';
 
 export interface FieldFrameProps {
   readonly id: string;
   readonly field: FieldInfo;
-  readonly desk: SettingsDesk;
+  readonly context: SettingsContext;
   readonly as?: 'single' | 'group';
   readonly error: string | null;
   readonly note: string | null;
@@ -26,20 +26,20 @@ const SAYS_HERE: Readonly<Record<string, string>> = {
 };
 
 export function FieldFrame(props: FieldFrameProps) {
-  const value = () => valueAtPath(props.desk.scenario, props.field.path);
-  const loaded = () => valueAtPath(props.desk.loaded, props.field.path);
-  const standard = () => defaultOf(props.field, props.desk.scenario);
-  const words = (what: unknown) => valueWords(what, props.field, props.desk.units);
+  const value = () => valueAtPath(props.context.scenario, props.field.path);
+  const loaded = () => valueAtPath(props.context.loaded, props.field.path);
+  const standard = () => defaultOf(props.field, props.context.scenario);
+  const words = (what: unknown) => valueWords(what, props.field, props.context.units);
   const ownProblem = () => {
-    const problem = props.desk.problems.find(
+    const problem = props.context.problems.find(
       ({ path }) => path === props.field.path || path.startsWith(`${props.field.path}.`),
     );
-    return problem ? problemWords(problem, props.desk.units) : null;
+    return problem ? problemWords(problem, props.context.units) : null;
   };
   const allowed = () => {
     const { min, max, unit, path, nullable } = props.field;
     if (min === undefined || max === undefined) return `by default ${words(standard())}`;
-    return formatRange(min, max, unit, props.desk.units, path) + (nullable ? ', or empty' : '');
+    return formatRange(min, max, unit, props.context.units, path) + (nullable ? ', or empty' : '');
   };
   return (
     <Field
@@ -62,7 +62,7 @@ export function FieldFrame(props: FieldFrameProps) {
           <Show when={!isSame(value(), standard())}>
             <button type="button" onClick={() => props.onSet(standard())}>
               Back to the default
-              <span class="heard"> of {props.field.title}</span>
+              <span class="visually-hidden"> of {props.field.title}</span>
             </button>
           </Show>
         </>

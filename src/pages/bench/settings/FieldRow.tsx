@@ -13,11 +13,11 @@ import { IceEditor } from './IceEditor.tsx';
 import { choiceWords } from './part-words.ts';
 import { scheduleWords } from './schedule-words.ts';
 import { whatGoesAlong } from './goes-along.ts';
-import type { SettingsDesk } from './settings-context.ts';
+import type { SettingsContext } from './settings-context.ts';
 
 export interface FieldRowProps {
   readonly field: FieldInfo;
-  readonly desk: SettingsDesk;
+  readonly context: SettingsContext;
 }
 
 /** A number, or the single setting of a schedule that does not change. */
@@ -26,22 +26,22 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
   const [refused, setRefused] = createSignal<string | null>(null);
   const entry = createQuantityEntry({
     get value() {
-      return valueAtPath(props.desk.scenario, props.path) as number | null;
+      return valueAtPath(props.context.scenario, props.path) as number | null;
     },
     get asked() {
       return props.field;
     },
     get system() {
-      return props.desk.units;
+      return props.context.units;
     },
     onCommit: (value, nudge) => {
       setRefused(null);
-      return props.desk.edit(props.path, value, nudge ? props.path : undefined);
+      return props.context.edit(props.path, value, nudge ? props.path : undefined);
     },
   });
   const set = (value: unknown) => {
     entry.revert();
-    setRefused(props.desk.edit(props.field.path, value));
+    setRefused(props.context.edit(props.field.path, value));
   };
   return (
     <FieldFrame
@@ -52,8 +52,8 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
       onSet={set}
       aside={
         <Show when={props.withSchedule}>
-          <button type="button" class="word" onClick={() => props.desk.editSchedule(props.field.path)}>
-            Change it over time<span class="heard">: {props.field.title}</span>
+          <button type="button" class="word" onClick={() => props.context.editSchedule(props.field.path)}>
+            Change it over time<span class="visually-hidden">: {props.field.title}</span>
           </button>
         </Show>
       }
@@ -61,7 +61,7 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
       <QuantityInput
         id={id}
         entry={entry}
-        unit={displayUnit(props.field.unit, props.desk.units, props.field.path).label}
+        unit={displayUnit(props.field.unit, props.context.units, props.field.path).label}
         describedBy={describedBy(id)}
         openWords={props.field.nullable ? 'open' : ''}
       />
@@ -72,7 +72,7 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
 function ScheduleRow(props: FieldRowProps) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
-  const knots = () => valueAtPath(props.desk.scenario, props.field.path) as Schedule;
+  const knots = () => valueAtPath(props.context.scenario, props.field.path) as Schedule;
   return (
     <Show
       when={knots().length > 1}
@@ -84,19 +84,19 @@ function ScheduleRow(props: FieldRowProps) {
         id={id}
         error={refused()}
         note={null}
-        onSet={(value) => setRefused(props.desk.edit(props.field.path, value))}
+        onSet={(value) => setRefused(props.context.edit(props.field.path, value))}
       >
-        <p>{scheduleWords(knots(), props.field, props.desk.units)}.</p>
+        <p>{scheduleWords(knots(), props.field, props.context.units)}.</p>
         <div class="settings-schedule">
-          <button type="button" onClick={() => props.desk.editSchedule(props.field.path)}>
-            Edit over time<span class="heard">: {props.field.title}</span>
+          <button type="button" onClick={() => props.context.editSchedule(props.field.path)}>
+            Edit over time<span class="visually-hidden">: {props.field.title}</span>
           </button>
           <button
             type="button"
             class="word"
-            onClick={() => setRefused(props.desk.edit(props.field.path, knots().slice(0, 1)))}
+            onClick={() => setRefused(props.context.edit(props.field.path, knots().slice(0, 1)))}
           >
-            hold the first setting<span class="heard"> of {props.field.title}</span>
+            hold the first setting<span class="visually-hidden"> of {props.field.title}</span>
           </button>
         </div>
       </FieldFrame>
@@ -111,8 +111,8 @@ function ChoiceRow(props: FieldRowProps) {
   const options = () =>
     (props.field.options ?? []).map((value) => ({ value, words: choiceWords(props.field.path, value) }));
   const set = (value: unknown) => {
-    const along = whatGoesAlong(props.field.path, value, props.desk.scenario);
-    const words = along === null ? props.desk.edit(props.field.path, value) : props.desk.editMany(along.values);
+    const along = whatGoesAlong(props.field.path, value, props.context.scenario);
+    const words = along === null ? props.context.edit(props.field.path, value) : props.context.editMany(along.values);
     setRefused(words);
     setNote(words === null ? (along?.says ?? null) : null);
   };
@@ -128,7 +128,7 @@ function ChoiceRow(props: FieldRowProps) {
       <ChoiceInput
         id={id}
         options={options()}
-        value={valueAtPath(props.desk.scenario, props.field.path) as string}
+        value={valueAtPath(props.context.scenario, props.field.path) as string}
         describedBy={describedBy(id)}
         onChoose={set}
       />
@@ -139,8 +139,8 @@ function ChoiceRow(props: FieldRowProps) {
 function TextRow(props: FieldRowProps) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
-  const value = () => valueAtPath(props.desk.scenario, props.field.path) as string;
-  const set = (text: unknown) => setRefused(props.desk.edit(props.field.path, text));
+  const value = () => valueAtPath(props.context.scenario, props.field.path) as string;
+  const set = (text: unknown) => setRefused(props.context.edit(props.field.path, text));
   return (
     <FieldFrame {...props} id={id} error={refused()} note={null} onSet={set}>
       <Show
@@ -180,9 +180,9 @@ function PlantRow(props: FieldRowProps) {
       id={id}
       error={null}
       note={null}
-      onSet={(value) => props.desk.edit(props.field.path, value)}
+      onSet={(value) => props.context.edit(props.field.path, value)}
     >
-      {valueWords(valueAtPath(props.desk.scenario, props.field.path), props.field, props.desk.units).replace(
+      {valueWords(valueAtPath(props.context.scenario, props.field.path), props.field, props.context.units).replace(
         /[“”]/gu,
         '',
       )}
@@ -193,16 +193,20 @@ function PlantRow(props: FieldRowProps) {
 function ListRow(props: FieldRowProps) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
-  const set = (value: unknown) => setRefused(props.desk.edit(props.field.path, value));
+  const set = (value: unknown) => setRefused(props.context.edit(props.field.path, value));
   return (
     <FieldFrame {...props} as="group" id={id} error={refused()} note={null} onSet={set}>
       <Show
         when={props.field.path === 'cooling.ice'}
         fallback={
-          <CompositionEditor rows={props.desk.scenario.charge.composition} units={props.desk.units} onChange={set} />
+          <CompositionEditor
+            rows={props.context.scenario.charge.composition}
+            units={props.context.units}
+            onChange={set}
+          />
         }
       >
-        <IceEditor lots={props.desk.scenario.cooling.ice} units={props.desk.units} onChange={set} />
+        <IceEditor lots={props.context.scenario.cooling.ice} units={props.context.units} onChange={set} />
       </Show>
     </FieldFrame>
   );

@@ -40,7 +40,7 @@ export function IceEditor(props: IceEditorProps) {
                 onCommit={(at_s) => props.onChange(withLot(props.lots, index, { at_s }))}
               />
               <button type="button" class="word" onClick={() => props.onChange(withoutLot(props.lots, index))}>
-                remove<span class="heard"> lot {index + 1}</span>
+                remove<span class="visually-hidden"> lot {index + 1}</span>
               </button>
             </li>
           )}

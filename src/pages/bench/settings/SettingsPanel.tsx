@@ -10,16 +10,16 @@ import { isSame } from './field-values.ts';
 import { PARTS } from './part-words.ts';
 import { isRelevant, isRelevantPart } from './relevance.ts';
 import { sectionsOf, type Section } from './sections.ts';
-import { createDesk, type DeskProps, type SettingsDesk } from './settings-context.ts';
+import { createSettingsContext, type SettingsContextProps, type SettingsContext } from './settings-context.ts';
 import './settings.css';
 
-export interface SettingsPanelProps extends DeskProps {
+export interface SettingsPanelProps extends SettingsContextProps {
   readonly part: ScenarioPart;
   readonly onPart: (part: ScenarioPart) => void;
 }
 
 export function SettingsPanel(props: SettingsPanelProps) {
-  const desk = createDesk(props);
+  const context = createSettingsContext(props);
   const [showsAll, setShowsAll] = createSignal(false);
   // The list depends on the part alone, so that a change of the scenario never rebuilds a row that is typed in.
   const sections = createMemo(() => sectionsOf(props.part));
@@ -34,7 +34,7 @@ export function SettingsPanel(props: SettingsPanelProps) {
     scenarioFields.some(
       (field) =>
         (field.part ?? 'run') === part &&
-        !isSame(valueAtPath(desk.scenario, field.path), valueAtPath(desk.loaded, field.path)),
+        !isSame(valueAtPath(context.scenario, field.path), valueAtPath(context.loaded, field.path)),
     );
   const tabs = createMemo(() =>
     PARTS.filter(({ part }) => showsAll() || part === props.part || isRelevantPart(part, props.scenario)).map(
@@ -49,8 +49,10 @@ export function SettingsPanel(props: SettingsPanelProps) {
     <section class="settings" aria-label="Settings">
       <Tabs label="Parts" tabs={tabs()} chosen={props.part} onChoose={(id) => props.onPart(id as ScenarioPart)}>
         <p class="settings-says">{says()}</p>
-        <PartPickers part={props.part} desk={desk} />
-        <For each={sections()}>{(section) => <SettingsSection section={section} desk={desk} isShown={isShown} />}</For>
+        <PartPickers part={props.part} context={context} />
+        <For each={sections()}>
+          {(section) => <SettingsSection section={section} context={context} isShown={isShown} />}
+        </For>
         <div class="settings-foot">
           <p class="settings-how">
             Numbers take any unit: 3/8 in, 2.5 gal, 1.2 kW, 65 F, 1 h 30. Arrow keys nudge, Escape gives back.
@@ -69,7 +71,7 @@ export function SettingsPanel(props: SettingsPanelProps) {
 
 interface SettingsSectionProps {
   readonly section: Section;
-  readonly desk: SettingsDesk;
+  readonly context: SettingsContext;
   readonly isShown: (field: FieldInfo) => boolean;
 }
 
@@ -77,7 +79,7 @@ function SettingsSection(props: SettingsSectionProps) {
   const fields = createMemo(() => props.section.fields.filter((field) => props.isShown(field)));
   const rows = () => (
     <div class="settings-rows">
-      <For each={fields()}>{(field) => <FieldRow field={field} desk={props.desk} />}</For>
+      <For each={fields()}>{(field) => <FieldRow field={field} context={props.context} />}</For>
     </div>
   );
   return (

@@ -3,7 +3,7 @@ import type { Problem, Scenario, UnitSystem } from '../../../../sim/index.ts';
 import { changeMany as edited } from '../../../state/edit.ts';
 import { problemsInWords } from './problem-words.ts';
 
-export interface SettingsDesk {
+export interface SettingsContext {
   readonly scenario: Scenario;
   /** The scenario as it was put on the bench, to tell what has been changed. */
   readonly loaded: Scenario;
@@ -15,7 +15,7 @@ export interface SettingsDesk {
   editSchedule(path: string): void;
 }
 
-export interface DeskProps {
+export interface SettingsContextProps {
   readonly scenario: Scenario;
   readonly loaded?: Scenario;
   readonly units: UnitSystem;
@@ -26,7 +26,7 @@ export interface DeskProps {
   readonly onEditSchedule: (path: string) => void;
 }
 
-export function createDesk(props: DeskProps): SettingsDesk {
+export function createSettingsContext(props: SettingsContextProps): SettingsContext {
   const refusal = (values: Readonly<Record<string, unknown>>): string | null => {
     const edit = edited(props.scenario, values);
     return edit.ok ? null : problemsInWords(edit.problems, props.units);

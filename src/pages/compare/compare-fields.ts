@@ -21,8 +21,8 @@ function scheduleFields(
   rest: Pick<BoilField, 'unit' | 'hint' | 'min' | 'max'>,
 ): readonly BoilField[] {
   if (knots.length > MOST_KNOTS) return [];
-  return knots.map(({ at_s, value, shape }, place) => ({
-    path: `${path}.${place}.value`,
+  return knots.map(({ at_s, value, shape }, index) => ({
+    path: `${path}.${index}.value`,
     label: at_s === 0 ? label : `${label} ${shape === 'ramp' ? 'by' : 'from'} ${formatDuration(at_s)}`,
     value,
     ...rest,

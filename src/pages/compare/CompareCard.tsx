@@ -1,15 +1,15 @@
-/** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the playhead. */
+/** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the time mark. */
 import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
 import { columnAt, fieldAt, formatDuration, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { boilFields } from './boil-fields.ts';
+import { boilFields } from './compare-fields.ts';
 import type { Boil } from '../../state/comparison-store.ts';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { alarmsOf } from '../parts/RunAlarms.tsx';
 import { oilVolume } from '../run-length/length-words.ts';
 
-export interface BoilCardProps {
+export interface CompareCardProps {
   readonly boil: Boil;
   readonly letter: string;
   readonly time_s: Accessor<number>;
@@ -23,7 +23,7 @@ export interface BoilCardProps {
   readonly onLoad: () => void;
 }
 
-export function BoilCard(props: BoilCardProps) {
+export function CompareCard(props: CompareCardProps) {
   const id = createUniqueId();
   const fields = createMemo(() => boilFields(props.boil.scenario));
   const limits = (path: string) => {
@@ -50,27 +50,27 @@ export function BoilCard(props: BoilCardProps) {
   });
   return (
     <section class="boil" aria-labelledby={`${id}-name`}>
-      <div class="boil-head">
-        <span class="boil-letter" aria-hidden="true">
+      <div class="compare-head">
+        <span class="compare-letter" aria-hidden="true">
           {props.letter}
         </span>
-        <label class="heard" for={`${id}-name`}>
+        <label class="visually-hidden" for={`${id}-name`}>
           Name of boil {props.letter}
         </label>
         <input
           id={`${id}-name`}
-          class="boil-name"
+          class="compare-name"
           type="text"
           maxlength="120"
           value={props.boil.scenario.name}
           onChange={(event) => props.onChange('name', event.currentTarget.value.trim() || `Boil ${props.letter}`)}
         />
       </div>
-      <div class="boil-fields">
+      <div class="compare-fields">
         <Index each={fields()}>
           {(field) => (
             <QuantityField
-              class="boil-field"
+              class="compare-field"
               label={field().label}
               value={field().value}
               unit={field().unit}
@@ -94,7 +94,7 @@ export function BoilCard(props: BoilCardProps) {
         {(result) => (
           <>
             {/* The small picture is for the eye; what it says stands below it in words. */}
-            <div class="boil-drawing" inert aria-hidden="true">
+            <div class="compare-drawing" inert aria-hidden="true">
               <StillDrawing
                 scenario={result().scenario}
                 result={result()}
@@ -106,19 +106,19 @@ export function BoilCard(props: BoilCardProps) {
                 stale={props.boil.running || props.boil.problem !== null}
               />
             </div>
-            <p class="boil-now">{now()}</p>
+            <p class="compare-now">{now()}</p>
             <For each={alarmsOf(result().events)}>{({ sentence }) => <p class="answer-problem">{sentence}</p>}</For>
           </>
         )}
       </Show>
-      <div class="boil-actions">
+      <div class="compare-actions">
         <Show when={props.canCopy}>
           <button type="button" class="word" onClick={() => props.onCopy()}>
-            Copy<span class="heard"> boil {props.letter}</span>
+            Copy<span class="visually-hidden"> boil {props.letter}</span>
           </button>
         </Show>
         <button type="button" class="word" onClick={() => props.onLoad()}>
-          Put on the bench<span class="heard"> boil {props.letter}</span>
+          Put on the bench<span class="visually-hidden"> boil {props.letter}</span>
         </button>
         <Show when={props.boil.result}>
           {(result) => (
@@ -132,7 +132,7 @@ export function BoilCard(props: BoilCardProps) {
         </Show>
         <Show when={props.canRemove}>
           <button type="button" class="word" onClick={() => props.onRemove()}>
-            Take out<span class="heard"> boil {props.letter}</span>
+            Take out<span class="visually-hidden"> boil {props.letter}</span>
           </button>
         </Show>
       </div>
