@@ -18,10 +18,13 @@ import { naturalConvectionCorrelations } from './natural-convection.ts';
 import { packedBedCorrelations } from './packed-bed.ts';
 import { pressureDropCorrelations } from './pressure-drop.ts';
 import { radiationCorrelations } from './radiation.ts';
+import { rivuletAtConditionsCorrelations } from './rivulet-at-conditions.ts';
+import { rivuletCorrelations } from './rivulet.ts';
 import { settlingCorrelations } from './settling.ts';
 import { subcoolingCorrelations } from './subcooling.ts';
 import { tubeFlowCrossChecks } from './tube-flow-alternatives.ts';
 import { tubeFlowCorrelations } from './tube-flow.ts';
+import { tubInletCorrelations } from './tub-inlets.ts';
 import { twoPhaseCrossChecks } from './two-phase-alternatives.ts';
 import { ventingCorrelations } from './venting.ts';
 import { withWaterCorrelations } from './with-water.ts';
@@ -45,6 +48,9 @@ export const transferCorrelations: readonly Correlation[] = [
   ...exchangerCorrelations,
   ...conductionCorrelations,
   ...subcoolingCorrelations,
+  ...rivuletCorrelations,
+  ...rivuletAtConditionsCorrelations,
+  ...tubInletCorrelations,
   ...radiationCorrelations,
   ...evaporationCorrelations,
   ...boilingCorrelations,

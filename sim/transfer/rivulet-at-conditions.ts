@@ -1,0 +1,182 @@
+/**
+ * A rivulet of water in a sloping tube or coil from temperatures alone: what a metre takes, and how long a tube in still
+ * water must be to cool it. For the desk reference; the engine marches along the tube with its own properties.
+ */
+import { STANDARD_GRAVITY } from '../constants.ts';
+import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { liquidConductivity, liquidDensity, liquidHeatCapacity, liquidViscosity } from '../fluids/water.ts';
+import { naturalConvectionTubeInWater } from './condenser-at-conditions.ts';
+import { rivuletAngle, rivuletConductance, rivuletWallShare } from './rivulet.ts';
+
+const STRAIGHT = Infinity;
+
+/** Conductance of a stretch of rivulet of water at T, W/mK: `rivuletConductance`. */
+const conductanceAt = (
+  m: number,
+  D_i: number,
+  slope: number,
+  D_coil: number,
+  s: number,
+  z_1: number,
+  z_2: number,
+  T: number,
+): number =>
+  rivuletConductance(
+    m,
+    D_i,
+    slope,
+    D_coil,
+    s,
+    z_1,
+    z_2,
+    liquidDensity(T),
+    liquidViscosity(T),
+    liquidConductivity(T),
+    liquidHeatCapacity(T),
+    STANDARD_GRAVITY,
+  );
+
+/** Developed rivulet of water in a straight tube, W/mK. m kg/s, D_i m, slope rad, T K. */
+export const rivuletConductanceWater = (m: number, D_i: number, slope: number, T: number): number =>
+  conductanceAt(m, D_i, slope, STRAIGHT, 0, Infinity, Infinity, T);
+
+/** Developed rivulet of water in a coil, W/mK; D_coil m, s share of the solved curvature. */
+export const rivuletConductanceWaterCoil = (
+  m: number,
+  D_i: number,
+  slope: number,
+  D_coil: number,
+  s: number,
+  T: number,
+): number => conductanceAt(m, D_i, slope, D_coil, s, Infinity, Infinity, T);
+
+/** Equal falls of temperature into which a length is divided, and passes that settle wall and stretch in each. */
+const STEPS = 150;
+const PASSES = 4;
+
+/** Length of tube in still water that cools condensate from T_in to T_out, m; the entry counts from its start. */
+function lengthToCool(
+  m: number,
+  T_in: number,
+  T_out: number,
+  T_water: number,
+  D_i: number,
+  t: number,
+  k_w: number,
+  slope: number,
+  D_coil: number,
+  s: number,
+): number {
+  if (!(m > 0) || T_out >= T_in) return 0;
+  if (T_out <= T_water) return Number.MAX_VALUE;
+  const D_o = D_i + 2 * t;
+  const fall = (T_in - T_out) / STEPS;
+  let z = 0;
+  let stretch = 0.001;
+  let wall = 0.5 * (T_in + T_water);
+  for (let step = 0; step < STEPS; step++) {
+    const T = T_in - (step + 0.5) * fall;
+    const heat = m * liquidHeatCapacity(T) * fall;
+    const phi = rivuletAngle(m, D_i, slope, liquidDensity(T), liquidViscosity(T), STANDARD_GRAVITY);
+    for (let pass = 0; pass < PASSES; pass++) {
+      const inner = conductanceAt(m, D_i, slope, D_coil, s, z, z + stretch, T);
+      const h_o = naturalConvectionTubeInWater(wall, T_water, D_o);
+      const outer = Math.PI * D_o * h_o * rivuletWallShare(phi, D_i, t, k_w, h_o);
+      wall = T_water + ((T - T_water) * inner) / (inner + outer);
+      stretch = (heat * (1 / inner + 1 / outer)) / (T - T_water);
+    }
+    z += stretch;
+  }
+  return z;
+}
+
+/** Length of straight tube in still water that cools condensate, m; m kg/s, temperatures K, k_w W/mK, slope rad. */
+export const rivuletCoolingLength = (
+  m: number,
+  T_in: number,
+  T_out: number,
+  T_water: number,
+  D_i: number,
+  t: number,
+  k_w: number,
+  slope: number,
+): number => lengthToCool(m, T_in, T_out, T_water, D_i, t, k_w, slope, STRAIGHT, 0);
+
+/** The same for a coil of diameter D_coil, m, with the share s of the solved curvature. */
+export const rivuletCoolingLengthCoil = lengthToCool;
+
+const kelvin = (says: string): Argument => ({ unit: 'K', says, range: [273.15, 403.15] });
+const rate: Argument = { unit: 'kg/s', says: 'condensate in the tube' };
+const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.05] };
+const slope: Argument = { unit: 'rad', says: 'inclination of the tube', range: [0.017, 0.27] };
+const coil: Readonly<Record<string, Argument>> = {
+  D_coil: { unit: 'm', says: 'diameter of the coil' },
+  s: { unit: '1', says: 'share of the solved curvature that counts', range: [0, 1.1] },
+};
+const cooling: Readonly<Record<string, Argument>> = {
+  m: rate,
+  T_in: kelvin('condensate when the last steam is gone'),
+  T_out: kelvin('condensate at the outlet'),
+  T_water: kelvin('still water around the tube'),
+  D_i: bore,
+  t: { unit: 'm', says: 'wall of the tube', range: [0.0003, 0.003] },
+  k_w: { unit: 'W/(m K)', says: 'conductivity of the wall', range: [0.2, 400] },
+  slope,
+};
+const conductance = { symbol: "UA'", unit: 'W/(m K)' };
+const length = { symbol: 'L', unit: 'm' };
+const source = 'solved by this project, not measured; a surface that clings or draws back changes it by × 0.7 to × 1.4';
+const outside = 'evaluated';
+const conductanceTex = "UA' = Nu\\,k_l\\frac{2R\\varphi}{D_h}";
+const lengthTex = "L = \\int\\frac{\\dot m\\,c_p}{T-T_{water}}\\left(\\frac1{UA'}+\\frac{1}{\\pi D_oh_oa}\\right)dT";
+
+export const rivuletAtConditionsCorrelations: readonly Correlation[] = [
+  positionalCorrelation(
+    {
+      name: 'rivulet-conductance-water',
+      says: 'Heat that a rivulet of water gives to the wall of a straight sloping tube, per metre and kelvin.',
+      arguments: { m: rate, D_i: bore, slope, T: kelvin('temperature of the condensate') },
+      result: conductance,
+      tex: conductanceTex,
+      source,
+      outside,
+    },
+    rivuletConductanceWater,
+  ),
+  positionalCorrelation(
+    {
+      name: 'rivulet-conductance-water-coil',
+      says: 'Heat that a rivulet of water gives to the wall of a coil, per metre and kelvin.',
+      arguments: { m: rate, D_i: bore, slope, ...coil, T: kelvin('temperature of the condensate') },
+      result: conductance,
+      tex: conductanceTex,
+      source,
+      outside,
+    },
+    rivuletConductanceWaterCoil,
+  ),
+  positionalCorrelation(
+    {
+      name: 'rivulet-cooling-length',
+      says: 'Length of straight sloping tube in still water that cools condensate to a temperature.',
+      arguments: cooling,
+      result: length,
+      tex: lengthTex,
+      source,
+      outside: 'no length (the largest number) to water as warm as the outlet',
+    },
+    rivuletCoolingLength,
+  ),
+  positionalCorrelation(
+    {
+      name: 'rivulet-cooling-length-coil',
+      says: 'Length of coil in still water that cools condensate to a temperature.',
+      arguments: { ...cooling, ...coil },
+      result: length,
+      tex: lengthTex,
+      source,
+      outside: 'no length (the largest number) to water as warm as the outlet',
+    },
+    rivuletCoolingLengthCoil,
+  ),
+];
