@@ -1,6 +1,7 @@
 /** The public face of the simulation: everything the interface may use. */
 export type { Schedule } from './scenario/field.ts';
-export { scenarioFields, fieldAt, type FieldInfo } from './scenario/fields.ts';
+export { scenarioFields, fieldAt, rangeAt, type FieldInfo } from './scenario/fields.ts';
+export { ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS, MOST_KNOTS, type Range } from './scenario/limits.ts';
 export {
   scenarioJsonSchema,
   SCENARIO_VERSION,

@@ -1,6 +1,7 @@
 /** Fields of the apparatus: site, heat, pot, boiler, neck, condenser, cooling water, separator. */
 import { z } from 'zod';
 import { choice, count, optionalQuantity, quantity, schedule } from './field.ts';
+import { ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS } from './limits.ts';
 
 const MATERIALS = ['copper', 'stainless-steel', 'aluminium', 'brass', 'carbon-steel', 'borosilicate-glass'] as const;
 
@@ -111,8 +112,7 @@ export const heatSchema = z.strictObject({
     title: 'Heat setting',
     says: 'Share of the rated power, over time.',
     default: 1,
-    min: 0,
-    max: 1,
+    ...LIVE_RANGES['heat.setting'],
     source: practice,
   }),
   targetRate_kg_s: quantity({
@@ -120,8 +120,7 @@ export const heatSchema = z.strictObject({
     title: 'Distillate rate to hold',
     says: 'Distillate rate the controller aims at.',
     default: 0.0004,
-    min: 0.000_005,
-    max: 0.02,
+    ...LIVE_RANGES['heat.targetRate_kg_s'],
     source: practice,
   }),
   heatedDiameter_m: optionalQuantity({
@@ -397,8 +396,7 @@ export const condenserSchema = z.strictObject({
     title: 'Tube length',
     says: 'Cooled length of the tube (of each tube in a bundle).',
     default: 5,
-    min: 0.05,
-    max: 100,
+    ...LIVE_RANGES['condenser.length_m'],
     source: practice,
   }),
   tubes: count({
@@ -506,11 +504,11 @@ export const condenserSchema = z.strictObject({
 });
 
 const iceAddition = z.strictObject({
-  at_s: z.number().min(0).max(604_800).meta({ title: 'Time', description: 'When the ice goes in.', unit: 's' }),
+  at_s: z.number().min(0).max(LATEST_CHANGE_S).meta({ title: 'Time', description: 'When the ice goes in.', unit: 's' }),
   mass_kg: z
     .number()
-    .min(0.01)
-    .max(500)
+    .min(ICE_LOT_KG.min)
+    .max(ICE_LOT_KG.max)
     .meta({ title: 'Ice', description: 'Ice put on the tub at that time.', unit: 'kg' }),
 });
 
@@ -526,8 +524,7 @@ export const coolingSchema = z.strictObject({
     title: 'Water flow',
     says: 'Cooling water let in (or pumped round), over time; zero is a still tub.',
     default: 0.025,
-    min: 0,
-    max: 2,
+    ...LIVE_RANGES['cooling.flow_kg_s'],
     source: practice,
   }),
   tapTemperature_K: schedule({
@@ -595,7 +592,7 @@ export const coolingSchema = z.strictObject({
   }),
   ice: z
     .array(iceAddition)
-    .max(50)
+    .max(MOST_ICE_LOTS)
     .default([])
     .meta({ title: 'Ice', description: 'Ice put on the tub by time.', unit: 'kg', source: practice }),
   waterPrice_m3: quantity({

@@ -1,6 +1,7 @@
 /** Fields of the charge, the run, the multipliers and the advanced settings. */
 import { z } from 'zod';
 import { choice, count, optionalQuantity, quantity, text } from './field.ts';
+import { LIVE_RANGES, LONGEST_RUN_S } from './limits.ts';
 
 const practice = 'common practice, no source';
 const botanical = 'the chosen botanical';
@@ -107,8 +108,7 @@ export const chargeSchema = z.strictObject({
     title: 'Charge',
     says: 'Weight of the plant material as charged, water included.',
     default: 2,
-    min: 0,
-    max: 1000,
+    ...LIVE_RANGES['charge.mass_kg'],
     source: practice,
   }),
   moisture: quantity({
@@ -227,7 +227,7 @@ export const runSchema = z.strictObject({
     says: 'Time from switching on the heat to the end of the run.',
     default: 10_800,
     min: 60,
-    max: 259_200,
+    max: LONGEST_RUN_S,
     source: practice,
   }),
   stopAtShare: optionalQuantity({

@@ -4,6 +4,7 @@
  * same words.
  */
 import { z } from 'zod';
+import { LATEST_CHANGE_S, MOST_KNOTS } from './limits.ts';
 
 export interface FieldWords {
   /** SI unit of the stored number; `1` for a pure number or share. */
@@ -65,7 +66,7 @@ const knot = (words: QuantityWords) =>
     at_s: z
       .number()
       .min(0)
-      .max(604_800)
+      .max(LATEST_CHANGE_S)
       .meta({ title: 'Time', description: 'Time after the heat goes on.', unit: 's' }),
     value: z.number().min(words.min).max(words.max).meta(meta(words)),
     shape: z
@@ -82,7 +83,7 @@ export const schedule = (words: QuantityWords) =>
   z
     .array(knot(words))
     .min(1)
-    .max(200)
+    .max(MOST_KNOTS)
     .default([{ at_s: 0, value: words.default, shape: 'step' }])
     .superRefine((knots, context) => {
       knots.forEach((here, index) => {

@@ -83,6 +83,12 @@ export const scenarioFields: readonly FieldInfo[] = collect();
 
 const byPath = new Map(scenarioFields.map((field) => [field.path, field]));
 
+/** Limits of the number at a path, as far as it has any. */
+export function rangeAt(path: string): { readonly min?: number; readonly max?: number } {
+  const { min, max } = fieldAt(path) ?? {};
+  return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
+}
+
 /** The field at a path; a path into a schedule or list gives the schedule or list. */
 export function fieldAt(path: string): FieldInfo | undefined {
   const exact = byPath.get(path);

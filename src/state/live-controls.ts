@@ -1,5 +1,5 @@
 /** The four things one turns while a run is watched, and what turning them writes into the scenario. */
-import { scheduleValue, type Scenario, type Schedule } from '../../sim/index.ts';
+import { LIVE_RANGES, scheduleValue, type Range, type Scenario, type Schedule } from '../../sim/index.ts';
 import { stretchAt, withChangeFrom, withStretch } from './schedule-edits.ts';
 
 export type LiveControlId = 'heat' | 'tap' | 'coil' | 'charge';
@@ -11,12 +11,12 @@ export interface LiveControl {
   readonly id: LiveControlId;
   readonly label: string;
   /** Field that it writes. */
-  readonly path: string;
+  readonly path: keyof typeof LIVE_RANGES;
   readonly unit: string;
-  readonly min: number;
-  /** End of the slider; larger numbers may be typed, up to `most`. */
+  /** What the field takes. */
+  readonly range: Range;
+  /** End of the slider; larger numbers may be typed. */
   readonly sliderMax: number;
-  readonly most: number;
   readonly step: number;
   readonly schedule: Schedule | null;
   readonly value: number;
@@ -43,27 +43,31 @@ const JUST_AFTER_S = 1;
 const shown = (schedule: Schedule, reach: Reach, time_s: number): number =>
   scheduleValue(schedule, reach === 'from-here' ? time_s + JUST_AFTER_S : stretchAt(schedule, time_s).from_s);
 
+const fieldOf = (path: LiveControl['path']) => ({ path, range: LIVE_RANGES[path] });
+
+/** End of a slider: room above the value as loaded and the value as it stands, within what the field takes. */
+const sliderEnd = (path: LiveControl['path'], loaded: number, usual: number, value: number): number =>
+  Math.min(LIVE_RANGES[path].max, Math.max(roomyEnd(loaded, usual), value));
+
 function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveControl {
   const { heat } = scenario;
-  const common = { id: 'heat', label: 'Heat', min: 0 } as const;
   if (heat.control === 'hold-rate')
     return {
-      ...common,
+      id: 'heat',
       label: 'Distillate to hold',
-      path: 'heat.targetRate_kg_s',
+      ...fieldOf('heat.targetRate_kg_s'),
       unit: 'kg/s',
-      sliderMax: roomyEnd(heat.targetRate_kg_s, 0.001),
-      most: 0.02,
+      sliderMax: sliderEnd('heat.targetRate_kg_s', heat.targetRate_kg_s, 0.001, heat.targetRate_kg_s),
       step: 0.000_005,
       schedule: null,
       value: heat.targetRate_kg_s,
     };
   return {
-    ...common,
-    path: 'heat.setting',
+    id: 'heat',
+    label: 'Heat',
+    ...fieldOf('heat.setting'),
     unit: '1',
     sliderMax: 1,
-    most: 1,
     step: 0.01,
     schedule: heat.setting,
     value: shown(heat.setting, reach, time_s),
@@ -80,32 +84,32 @@ export function liveControls(
   reach: Reach,
   time_s: number,
 ): readonly LiveControl[] {
-  const flows = loaded.cooling.flow_kg_s.map(({ value }) => value);
+  const mostFlow = Math.max(...loaded.cooling.flow_kg_s.map(({ value }) => value));
+  const flow = shown(scenario.cooling.flow_kg_s, reach, time_s);
+  const isCoil = scenario.condenser.kind === 'coil-in-tub';
   return [
     heatControl(scenario, reach, time_s),
     {
       id: 'tap',
       label: tapLabel(scenario),
-      path: 'cooling.flow_kg_s',
+      ...fieldOf('cooling.flow_kg_s'),
       unit: 'kg/s',
-      min: 0,
-      sliderMax: Math.max(roomyEnd(Math.max(...flows), 0.05), shown(scenario.cooling.flow_kg_s, reach, time_s)),
-      most: 2,
+      sliderMax: sliderEnd('cooling.flow_kg_s', mostFlow, 0.05, flow),
       step: 0.05 / 60,
       schedule: scenario.cooling.flow_kg_s,
-      value: shown(scenario.cooling.flow_kg_s, reach, time_s),
+      value: flow,
     },
     {
       id: 'coil',
-      label: scenario.condenser.kind === 'coil-in-tub' ? 'Coil' : 'Tube',
-      path: 'condenser.length_m',
+      label: isCoil ? 'Coil' : 'Tube',
+      ...fieldOf('condenser.length_m'),
       unit: 'm',
-      min: 0.05,
-      sliderMax: Math.max(
-        roomyEnd(loaded.condenser.length_m, scenario.condenser.kind === 'coil-in-tub' ? 10 : 2),
+      sliderMax: sliderEnd(
+        'condenser.length_m',
+        loaded.condenser.length_m,
+        isCoil ? 10 : 2,
         scenario.condenser.length_m,
       ),
-      most: 100,
       step: 0.05,
       schedule: null,
       value: scenario.condenser.length_m,
@@ -113,11 +117,9 @@ export function liveControls(
     {
       id: 'charge',
       label: 'Charge',
-      path: 'charge.mass_kg',
+      ...fieldOf('charge.mass_kg'),
       unit: 'kg',
-      min: 0,
-      sliderMax: Math.max(roomyEnd(loaded.charge.mass_kg, 4), scenario.charge.mass_kg),
-      most: 1000,
+      sliderMax: sliderEnd('charge.mass_kg', loaded.charge.mass_kg, 4, scenario.charge.mass_kg),
       step: 0.05,
       schedule: null,
       value: scenario.charge.mass_kg,

@@ -7,6 +7,7 @@ import { levenbergMarquardt } from 'ml-levenberg-marquardt';
 import type { RunResult } from '../../run/result.ts';
 import { simulate } from '../../run/simulate.ts';
 import { fieldAt } from '../../scenario/fields.ts';
+import { LONGEST_RUN_S } from '../../scenario/limits.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import {
   predictedReading,
@@ -107,7 +108,7 @@ class FactorModel {
     const coarse = coarseScenario({
       ...scenario,
       run: {
-        duration_s: Math.min(259_200, Math.max(60, last)),
+        duration_s: Math.min(LONGEST_RUN_S, Math.max(60, last)),
         stopAtShare: null,
         stopAtOilRate_kg_s: null,
         stopAtDistillate_kg: null,

@@ -11,6 +11,7 @@ import type { RunResult } from '../../run/result.ts';
 import { simulate } from '../../run/simulate.ts';
 import { columnAt } from '../../run/record.ts';
 import { fieldAt } from '../../scenario/fields.ts';
+import { LONGEST_RUN_S } from '../../scenario/limits.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 
 export interface GentleAndHard {
@@ -19,7 +20,6 @@ export interface GentleAndHard {
 }
 
 const GENTLE_SHARE = 0.4;
-const LONGEST_RUN = 259_200;
 /** Time a run may take, as a multiple of the scenario's own. */
 const GENTLE_PATIENCE = 6;
 const HARD_PATIENCE = 2;
@@ -49,7 +49,7 @@ function variant(
     name: named(scenario, name),
     heat: { ...scenario.heat, ...heat },
     run: {
-      duration_s: stops ? Math.min(LONGEST_RUN, patience * scenario.run.duration_s) : scenario.run.duration_s,
+      duration_s: stops ? Math.min(LONGEST_RUN_S, patience * scenario.run.duration_s) : scenario.run.duration_s,
       stopAtShare: null,
       stopAtOilRate_kg_s: null,
       stopAtDistillate_kg: stops ? within('run.stopAtDistillate_kg', distillate) : null,

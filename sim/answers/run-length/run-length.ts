@@ -12,6 +12,7 @@ import { columnAt, type RunRecord } from '../../run/record.ts';
 import type { RunResult } from '../../run/result.ts';
 import { Run } from '../../run/simulate.ts';
 import { timeToCollect } from '../../run/summary.ts';
+import { LONGEST_RUN_S } from '../../scenario/limits.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 
 export const OIL_SHARES = [0.5, 0.8, 0.9, 0.95, 0.99] as const;
@@ -55,14 +56,13 @@ const SPENT_SHARE = 0.002;
 const MOST_TIMES = 4;
 const LEAST_EXTRA = 14_400;
 const ROWS_WANTED = 1500;
-const LONGEST_RUN = 259_200;
 /** Density of water by which kilograms are shown as litres, kg/m³; the same as in the summary's water price. */
 const WATER_DENSITY = 998;
 
 /** The scenario without stop rules and with time to spare. */
 function carriedOn(scenario: Scenario): Scenario {
   const { duration_s } = scenario.run;
-  const duration = Math.min(LONGEST_RUN, Math.max(MOST_TIMES * duration_s, duration_s + LEAST_EXTRA));
+  const duration = Math.min(LONGEST_RUN_S, Math.max(MOST_TIMES * duration_s, duration_s + LEAST_EXTRA));
   return {
     ...scenario,
     run: {

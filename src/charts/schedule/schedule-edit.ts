@@ -2,7 +2,7 @@
  * Edits of a schedule that leave it valid: the first knot at zero, times rising, values within range. Nothing is
  * changed in place; an edit that cannot be made answers the sentence that says why.
  */
-import { scheduleValue, type Schedule } from '../../../sim/index.ts';
+import { LATEST_CHANGE_S, MOST_KNOTS, scheduleValue, type Schedule } from '../../../sim/index.ts';
 
 export type Knot = Schedule[number];
 
@@ -20,9 +20,6 @@ export type Edited =
 
 /** Knots stand at least this far apart. */
 export const LEAST_GAP_s = 1;
-/** The longest time and the most knots that a scenario takes. */
-const LONGEST_s = 604_800;
-const MOST_KNOTS = 200;
 
 const done = (schedule: Schedule, index: number): Edited => ({ ok: true, schedule, index });
 const refused = (because: string): Edited => ({ ok: false, because });
@@ -56,7 +53,7 @@ export function moveKnot(
 
 /** Adds a knot on the line as it runs, so that nothing changes until it is moved. */
 export function addKnot(schedule: Schedule, at_s: number): Edited {
-  const whole_s = Math.round(clamp(at_s, 0, LONGEST_s));
+  const whole_s = Math.round(clamp(at_s, 0, LATEST_CHANGE_S));
   if (schedule.length >= MOST_KNOTS) return refused(`A schedule has at most ${MOST_KNOTS} changes.`);
   const near = schedule.find((knot) => Math.abs(knot.at_s - whole_s) < LEAST_GAP_s);
   if (near) return refused('There is a change at that time already.');
@@ -99,7 +96,7 @@ export function setKnotTime(
     return refused(`The time must be later than the change before it, at ${words(before.at_s)}.`);
   if (after && at_s > after.at_s - LEAST_GAP_s)
     return refused(`The time must be earlier than the change after it, at ${words(after.at_s)}.`);
-  if (at_s > LONGEST_s) return refused(`The time must be at most ${words(LONGEST_s)}.`);
+  if (at_s > LATEST_CHANGE_S) return refused(`The time must be at most ${words(LATEST_CHANGE_S)}.`);
   return done(withKnot(schedule, index, { ...knot, at_s }), index);
 }
 
@@ -111,7 +108,7 @@ export function scheduleProblem(schedule: Schedule, { min, max }: ScheduleLimits
     const before = schedule[index - 1];
     if (index === 0 && knot.at_s !== 0) return 'The first setting must hold from the start.';
     if (before && !(knot.at_s > before.at_s)) return 'Each change must come later than the one before it.';
-    if (!(knot.at_s <= LONGEST_s)) return 'A change comes too late.';
+    if (!(knot.at_s <= LATEST_CHANGE_S)) return 'A change comes too late.';
     if (!(knot.value >= min && knot.value <= max)) return 'A value lies outside the allowed range.';
   }
   return null;

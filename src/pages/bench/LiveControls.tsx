@@ -45,7 +45,7 @@ function LiveSlider(props: LiveSliderProps) {
   onCleanup(() => clearTimeout(quiet));
   const turn = (value: number) => {
     gesture ??= `${props.control.id}-${id}-${(count += 1)}`;
-    props.onTurn(props.control, Math.min(Math.max(value, props.control.min), props.control.most), gesture);
+    props.onTurn(props.control, Math.min(Math.max(value, props.control.range.min), props.control.range.max), gesture);
     clearTimeout(quiet);
     if (!isPressed) quiet = setTimeout(finish, QUIET_MS);
   };
@@ -68,8 +68,8 @@ function LiveSlider(props: LiveSliderProps) {
         unit={props.control.unit}
         hint={props.control.path}
         system={props.units}
-        min={props.control.min}
-        max={props.control.most}
+        min={props.control.range.min}
+        max={props.control.range.max}
         onCommit={(value: number) => {
           turn(value);
           finish();
@@ -81,14 +81,14 @@ function LiveSlider(props: LiveSliderProps) {
         class="live-slider drawn-slider"
         aria-describedby={`${id}-reach`}
         aria-valuetext={words(props.control.value)}
-        min={props.control.min}
+        min={props.control.range.min}
         max={props.control.sliderMax}
         step={props.control.step}
         value={props.control.value}
         style={{
           '--share': Math.min(
             1,
-            (props.control.value - props.control.min) / (props.control.sliderMax - props.control.min),
+            (props.control.value - props.control.range.min) / (props.control.sliderMax - props.control.range.min),
           ),
         }}
         onInput={(event) => turn(inSteps(event.currentTarget.valueAsNumber))}

@@ -1,6 +1,6 @@
 /** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the time mark. */
 import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
-import { columnAt, fieldAt, formatDuration, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { columnAt, formatDuration, formatQuantity, rangeAt, type UnitSystem } from '../../../sim/index.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { boilFields } from './compare-fields.ts';
@@ -26,10 +26,6 @@ export interface CompareCardProps {
 export function CompareCard(props: CompareCardProps) {
   const id = createUniqueId();
   const fields = createMemo(() => boilFields(props.boil.scenario));
-  const limits = (path: string) => {
-    const { min, max } = fieldAt(path) ?? {};
-    return { ...(min === undefined ? {} : { min }), ...(max === undefined ? {} : { max }) };
-  };
   const now = createMemo(() => {
     const { result } = props.boil;
     if (!result) return '';
@@ -75,8 +71,7 @@ export function CompareCard(props: CompareCardProps) {
               value={field().value}
               unit={field().unit}
               hint={field().hint}
-              min={limits(field().path).min ?? field().min}
-              max={limits(field().path).max ?? field().max}
+              {...rangeAt(field().path)}
               system={props.units}
               onCommit={(value) => props.onChange(field().path, value)}
             />

@@ -7,8 +7,6 @@ export interface BoilField {
   readonly value: number;
   readonly unit: string;
   readonly hint: string;
-  readonly min: number;
-  readonly max: number;
 }
 
 /** More knots than this are a programme, not a setting: they are changed on the bench. */
@@ -18,7 +16,7 @@ function scheduleFields(
   knots: Scenario['heat']['setting'],
   path: string,
   label: string,
-  rest: Pick<BoilField, 'unit' | 'hint' | 'min' | 'max'>,
+  rest: Pick<BoilField, 'unit' | 'hint'>,
 ): readonly BoilField[] {
   if (knots.length > MOST_KNOTS) return [];
   return knots.map(({ at_s, value, shape }, index) => ({
@@ -39,37 +37,14 @@ export function boilFields({ heat, cooling, condenser, charge }: Scenario): read
             value: heat.targetRate_kg_s,
             unit: 'kg/s',
             hint: 'heat.targetRate_kg_s',
-            min: 0.000_005,
-            max: 0.02,
           },
         ]
-      : scheduleFields(heat.setting, 'heat.setting', 'Heat', { unit: '1', hint: 'heat.setting', min: 0, max: 1 });
+      : scheduleFields(heat.setting, 'heat.setting', 'Heat', { unit: '1', hint: 'heat.setting' });
   const tube = condenser.kind === 'coil-in-tub' ? 'Coil' : 'Tube';
   return [
     ...heatFields,
-    ...scheduleFields(cooling.flow_kg_s, 'cooling.flow_kg_s', 'Tap', {
-      unit: 'kg/s',
-      hint: 'cooling.flow_kg_s',
-      min: 0,
-      max: 2,
-    }),
-    {
-      path: 'condenser.length_m',
-      label: tube,
-      value: condenser.length_m,
-      unit: 'm',
-      hint: 'condenser.length_m',
-      min: 0.05,
-      max: 100,
-    },
-    {
-      path: 'charge.mass_kg',
-      label: 'Charge',
-      value: charge.mass_kg,
-      unit: 'kg',
-      hint: 'charge.mass_kg',
-      min: 0,
-      max: 1000,
-    },
+    ...scheduleFields(cooling.flow_kg_s, 'cooling.flow_kg_s', 'Tap', { unit: 'kg/s', hint: 'cooling.flow_kg_s' }),
+    { path: 'condenser.length_m', label: tube, value: condenser.length_m, unit: 'm', hint: 'condenser.length_m' },
+    { path: 'charge.mass_kg', label: 'Charge', value: charge.mass_kg, unit: 'kg', hint: 'charge.mass_kg' },
   ];
 }

@@ -1,6 +1,6 @@
 /** How much tube: the shortest that holds, the picture of what it depends on, what the one at hand can take, and which to buy. */
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
-import { DEFAULT_MARGIN, type Scenario, type TubeSize } from '../../../sim/index.ts';
+import { DEFAULT_MARGIN, rangeAt, type Scenario, type TubeSize } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { MapAxis } from '../../workers/map-axis.ts';
@@ -166,8 +166,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             label="Distillate no warmer than"
             value={scenario().condenser.outletLimit_K}
             unit="K"
-            min={278.15}
-            max={363.15}
+            {...rangeAt('condenser.outletLimit_K')}
             system={units()}
             onCommit={(value, nudge) =>
               props.context.change('condenser.outletLimit_K', value, nudge ? 'size-limit' : undefined)
@@ -187,8 +186,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             label="Price of the tube"
             value={scenario().condenser.tubePrice_m}
             unit="1/m"
-            min={0}
-            max={1000}
+            {...rangeAt('condenser.tubePrice_m')}
             system={units()}
             onCommit={(value, nudge) =>
               props.context.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)

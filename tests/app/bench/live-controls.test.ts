@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { rangeAt } from '../../../sim/index.ts';
 import {
   fieldValue,
   liveControls,
@@ -60,6 +61,21 @@ describe('the heat', () => {
     expect([heat.path, heat.value, heat.schedule]).toEqual(['heat.targetRate_kg_s', 0.0005, null]);
     expect(fieldValue(heat, 0.0006, 'from-here', 900)).toBe(0.0006);
   });
+});
+
+test('the ranges are those of the schema, so that no turn writes what the scenario refuses', () => {
+  for (const input of [
+    {},
+    { heat: { control: 'hold-rate' } },
+    { condenser: { length_m: 90 }, charge: { mass_kg: 0 } },
+  ]) {
+    const scenario = scenarioWith(input);
+    for (const { path, range, sliderMax, value } of liveControls(scenario, scenario, 'stretch', 0)) {
+      expect(range, path).toEqual(rangeAt(path));
+      expect(sliderMax, path).toBeLessThanOrEqual(range.max);
+      expect(value, path).toBeGreaterThanOrEqual(range.min);
+    }
+  }
 });
 
 test('length and charge are plain numbers, whatever the time mark', () => {

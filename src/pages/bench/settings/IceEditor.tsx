@@ -1,8 +1,8 @@
 /** Ice put on the tub, lot by lot. */
 import { Index, Show } from 'solid-js';
 import { QuantityField } from '../../../ui/QuantityField.tsx';
-import { formatQuantity, type UnitSystem } from '../../../../sim/index.ts';
-import { ICE_LIMITS, LATEST_S, MOST_LOTS, withAnotherLot, withLot, withoutLot, type IceLots } from './ice-lots.ts';
+import { formatQuantity, ICE_LOT_KG, LATEST_CHANGE_S, MOST_ICE_LOTS, type UnitSystem } from '../../../../sim/index.ts';
+import { withAnotherLot, withLot, withoutLot, type IceLots } from './ice-lots.ts';
 
 export interface IceEditorProps {
   readonly lots: IceLots;
@@ -24,8 +24,8 @@ export function IceEditor(props: IceEditorProps) {
                 value={lot().mass_kg}
                 unit="kg"
                 system={props.units}
-                min={ICE_LIMITS.least_kg}
-                max={ICE_LIMITS.most_kg}
+                min={ICE_LOT_KG.min}
+                max={ICE_LOT_KG.max}
                 onCommit={(mass_kg) => props.onChange(withLot(props.lots, index, { mass_kg }))}
               />
               <span aria-hidden="true">at</span>
@@ -36,7 +36,7 @@ export function IceEditor(props: IceEditorProps) {
                 unit="s"
                 system={props.units}
                 min={0}
-                max={LATEST_S}
+                max={LATEST_CHANGE_S}
                 onCommit={(at_s) => props.onChange(withLot(props.lots, index, { at_s }))}
               />
               <button type="button" class="word" onClick={() => props.onChange(withoutLot(props.lots, index))}>
@@ -55,7 +55,7 @@ export function IceEditor(props: IceEditorProps) {
         <button
           type="button"
           class="word"
-          disabled={props.lots.length >= MOST_LOTS}
+          disabled={props.lots.length >= MOST_ICE_LOTS}
           onClick={() => props.onChange(withAnotherLot(props.lots))}
         >
           add ice

@@ -1,11 +1,8 @@
 /** Ice put on the tub: lots by time, kept in the order they go in. */
-import type { Scenario } from '../../../../sim/index.ts';
+import { LATEST_CHANGE_S, MOST_ICE_LOTS, type Scenario } from '../../../../sim/index.ts';
 
 export type IceLots = Scenario['cooling']['ice'];
 
-export const MOST_LOTS = 50;
-export const LATEST_S = 604_800;
-export const ICE_LIMITS = { least_kg: 0.01, most_kg: 500 } as const;
 const FIRST_AT_S = 3600;
 const USUAL_LOT_KG = 5;
 const USUAL_GAP_S = 1800;
@@ -20,9 +17,9 @@ export const withoutLot = (lots: IceLots, index: number): IceLots => lots.filter
 /** One more lot like the last, half an hour after it. */
 export function withAnotherLot(lots: IceLots): IceLots {
   const last = lots.at(-1);
-  if (lots.length >= MOST_LOTS) return lots;
+  if (lots.length >= MOST_ICE_LOTS) return lots;
   const next = last
-    ? { at_s: Math.min(LATEST_S, last.at_s + USUAL_GAP_S), mass_kg: last.mass_kg }
+    ? { at_s: Math.min(LATEST_CHANGE_S, last.at_s + USUAL_GAP_S), mass_kg: last.mass_kg }
     : { at_s: FIRST_AT_S, mass_kg: USUAL_LOT_KG };
   return inOrder([...lots, next]);
 }
