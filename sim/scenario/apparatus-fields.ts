@@ -1,6 +1,6 @@
 /** Fields of the apparatus: site, heat, pot, boiler, neck, condenser, cooling water, separator. */
-import { z } from 'zod';
-import { choice, count, optionalQuantity, quantity, schedule } from './field.ts';
+import * as z from 'zod/mini';
+import { between, choice, count, optionalQuantity, quantity, schedule } from './field.ts';
 import { ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS } from './limits.ts';
 
 const MATERIALS = ['copper', 'stainless-steel', 'aluminium', 'brass', 'carbon-steel', 'borosilicate-glass'] as const;
@@ -504,12 +504,12 @@ export const condenserSchema = z.strictObject({
 });
 
 const iceAddition = z.strictObject({
-  at_s: z.number().min(0).max(LATEST_CHANGE_S).meta({ title: 'Time', description: 'When the ice goes in.', unit: 's' }),
-  mass_kg: z
-    .number()
-    .min(ICE_LOT_KG.min)
-    .max(ICE_LOT_KG.max)
-    .meta({ title: 'Ice', description: 'Ice put on the tub at that time.', unit: 'kg' }),
+  at_s: between({ min: 0, max: LATEST_CHANGE_S }).check(
+    z.meta({ title: 'Time', description: 'When the ice goes in.', unit: 's' }),
+  ),
+  mass_kg: between(ICE_LOT_KG).check(
+    z.meta({ title: 'Ice', description: 'Ice put on the tub at that time.', unit: 'kg' }),
+  ),
 });
 
 export const coolingSchema = z.strictObject({
@@ -591,10 +591,8 @@ export const coolingSchema = z.strictObject({
     source: practice,
   }),
   ice: z
-    .array(iceAddition)
-    .max(MOST_ICE_LOTS)
-    .default([])
-    .meta({ title: 'Ice', description: 'Ice put on the tub by time.', unit: 'kg', source: practice }),
+    ._default(z.array(iceAddition).check(z.maxLength(MOST_ICE_LOTS)), [])
+    .check(z.meta({ title: 'Ice', description: 'Ice put on the tub by time.', unit: 'kg', source: practice })),
   waterPrice_m3: quantity({
     unit: '1/m³',
     title: 'Water price',

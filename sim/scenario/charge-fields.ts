@@ -1,6 +1,6 @@
 /** Fields of the charge, the run, the multipliers and the advanced settings. */
-import { z } from 'zod';
-import { choice, count, optionalQuantity, quantity, text } from './field.ts';
+import * as z from 'zod/mini';
+import { between, choice, count, optionalQuantity, quantity, text } from './field.ts';
 import { LIVE_RANGES, LONGEST_RUN_S } from './limits.ts';
 
 const practice = 'common practice, no source';
@@ -15,8 +15,8 @@ const byGroup = (words: {
   hydrocarbon: number;
   oxygenate: number;
 }) =>
-  z
-    .strictObject({
+  z.prefault(
+    z.strictObject({
       hydrocarbon: quantity({
         ...words,
         title: `${words.title}, hydrocarbons`,
@@ -29,8 +29,9 @@ const byGroup = (words: {
         default: words.oxygenate,
         source: botanical,
       }),
-    })
-    .prefault({});
+    }),
+    {},
+  );
 
 export const releaseSchema = z.strictObject({
   readyShare: byGroup({
@@ -183,23 +184,31 @@ export const chargeSchema = z.strictObject({
     max: 0.95,
     source: 'estimated',
   }),
-  release: releaseSchema.prefault({}),
+  release: z.prefault(releaseSchema, {}),
   composition: z
-    .array(
-      z.strictObject({
-        constituent: z.string().max(60).meta({ title: 'Constituent', description: 'Id of the oil constituent.' }),
-        share: z.number().min(0).max(1).meta({ title: 'Share', description: 'Mass share of the oil.', unit: '1' }),
-      }),
+    ._default(
+      z
+        .array(
+          z.strictObject({
+            constituent: z
+              .string()
+              .check(z.maxLength(60), z.meta({ title: 'Constituent', description: 'Id of the oil constituent.' })),
+            share: between({ min: 0, max: 1 }).check(
+              z.meta({ title: 'Share', description: 'Mass share of the oil.', unit: '1' }),
+            ),
+          }),
+        )
+        .check(z.minLength(1), z.maxLength(12)),
+      [{ constituent: 'linalool', share: 1 }],
     )
-    .min(1)
-    .max(12)
-    .default([{ constituent: 'linalool', share: 1 }])
-    .meta({
-      title: 'Oil composition',
-      description: 'Constituents of the oil and their mass shares, which add up to one.',
-      unit: '1',
-      source: botanical,
-    }),
+    .check(
+      z.meta({
+        title: 'Oil composition',
+        description: 'Constituents of the oil and their mass shares, which add up to one.',
+        unit: '1',
+        source: botanical,
+      }),
+    ),
   hydrolysisImmersed_1_s: quantity({
     unit: '1/s',
     title: 'Ester loss in water',

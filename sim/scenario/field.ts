@@ -3,7 +3,7 @@
  * and the source of its default as schema metadata, so that messages, forms and the JSON Schema all read the
  * same words.
  */
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { LATEST_CHANGE_S, MOST_KNOTS } from './limits.ts';
 
 export interface FieldWords {
@@ -30,80 +30,66 @@ const meta = (words: FieldWords) => ({
   source: words.source,
 });
 
+/** A number in a closed range. */
+export const between = ({ min, max }: Pick<QuantityWords, 'min' | 'max'>) =>
+  z.number().check(z.minimum(min), z.maximum(max));
+
 /** A number with a unit and a closed allowed range. */
-export const quantity = (words: QuantityWords) =>
-  z.number().min(words.min).max(words.max).default(words.default).meta(meta(words));
+export const quantity = (words: QuantityWords) => z._default(between(words), words.default).check(z.meta(meta(words)));
 
 /** A whole number with a closed allowed range. */
 export const count = (words: QuantityWords) =>
-  z.number().int().min(words.min).max(words.max).default(words.default).meta(meta(words));
+  z._default(between(words).check(z.int()), words.default).check(z.meta(meta(words)));
 
 /** A quantity that may be left open (`null`), with a stated meaning of open in its sentence. */
 export const optionalQuantity = (words: Omit<QuantityWords, 'default'>) =>
-  z.number().min(words.min).max(words.max).nullable().default(null).meta(meta(words));
+  z._default(z.nullable(between(words)), null).check(z.meta(meta(words)));
 
 /** One of a few named choices. */
 export const choice = <const T extends readonly [string, ...string[]]>(
   options: T,
   words: Omit<FieldWords, 'unit'> & { readonly default: T[number] },
-) =>
-  z
-    .enum(options)
-    .default(words.default as never)
-    .meta(meta({ ...words, unit: '1' }));
+) => z._default(z.enum(options), words.default).check(z.meta(meta({ ...words, unit: '1' })));
 
 /** Free text with a length limit. */
 export const text = (words: Omit<FieldWords, 'unit'> & { readonly default: string; readonly maxLength: number }) =>
   z
-    .string()
-    .max(words.maxLength)
-    .default(words.default)
-    .meta(meta({ ...words, unit: '1' }));
+    ._default(z.string().check(z.maxLength(words.maxLength)), words.default)
+    .check(z.meta(meta({ ...words, unit: '1' })));
 
 /** One knot of a schedule: the value holds from `at_s` (step), or is reached at `at_s` in a straight line (ramp). */
 const knot = (words: QuantityWords) =>
   z.strictObject({
-    at_s: z
-      .number()
-      .min(0)
-      .max(LATEST_CHANGE_S)
-      .meta({ title: 'Time', description: 'Time after the heat goes on.', unit: 's' }),
-    value: z.number().min(words.min).max(words.max).meta(meta(words)),
+    at_s: between({ min: 0, max: LATEST_CHANGE_S }).check(
+      z.meta({ title: 'Time', description: 'Time after the heat goes on.', unit: 's' }),
+    ),
+    value: between(words).check(z.meta(meta(words))),
     shape: z
-      .enum(['step', 'ramp'])
-      .default('step')
-      .meta({
-        title: 'Shape',
-        description: 'Whether the setting jumps at this time or is reached in a straight line from the knot before.',
-      }),
+      ._default(z.enum(['step', 'ramp']), 'step')
+      .check(
+        z.meta({
+          title: 'Shape',
+          description: 'Whether the setting jumps at this time or is reached in a straight line from the knot before.',
+        }),
+      ),
   });
 
 /** A control over time: at least one knot, the first at time zero, times rising. */
 export const schedule = (words: QuantityWords) =>
   z
-    .array(knot(words))
-    .min(1)
-    .max(MOST_KNOTS)
-    .default([{ at_s: 0, value: words.default, shape: 'step' }])
-    .superRefine((knots, context) => {
+    ._default(z.array(knot(words)).check(z.minLength(1), z.maxLength(MOST_KNOTS)), [
+      { at_s: 0, value: words.default, shape: 'step' },
+    ])
+    .check(({ value: knots, issues }) => {
+      const refuse = (index: number, input: number, message: string) =>
+        issues.push({ code: 'custom', path: [index, 'at_s'], message, input });
       knots.forEach((here, index) => {
         const before = knots[index - 1];
-        if (index === 0 && here.at_s !== 0)
-          context.addIssue({
-            code: 'custom',
-            path: [0, 'at_s'],
-            message: 'the first knot must be at 0 s',
-            input: here.at_s,
-          });
+        if (index === 0 && here.at_s !== 0) refuse(0, here.at_s, 'the first knot must be at 0 s');
         if (before && here.at_s <= before.at_s)
-          context.addIssue({
-            code: 'custom',
-            path: [index, 'at_s'],
-            message: `must be later than the knot before it (${before.at_s} s)`,
-            input: here.at_s,
-          });
+          refuse(index, here.at_s, `must be later than the knot before it (${before.at_s} s)`);
       });
     })
-    .meta({ ...meta(words), schedule: true, minimumValue: words.min, maximumValue: words.max });
+    .check(z.meta({ ...meta(words), schedule: true, minimumValue: words.min, maximumValue: words.max }));
 
 export type Schedule = readonly { readonly at_s: number; readonly value: number; readonly shape: 'step' | 'ramp' }[];

@@ -1,5 +1,6 @@
 /** The fields of a scenario as a flat list, read off its schema: what forms, messages and the desk reference show. */
-import { scenarioJsonSchema, type ScenarioPart } from './scenario.ts';
+import * as z from 'zod/mini';
+import { scenarioSchema, type ScenarioPart } from './scenario.ts';
 
 export interface FieldInfo {
   /** Dotted path, e.g. `pot.diameter_m`. */
@@ -18,64 +19,90 @@ export interface FieldInfo {
   readonly nullable: boolean;
 }
 
-interface SchemaNode {
-  readonly type?: string;
-  readonly anyOf?: readonly SchemaNode[];
-  readonly properties?: Readonly<Record<string, SchemaNode>>;
-  readonly items?: SchemaNode;
-  readonly enum?: readonly string[];
-  readonly minimum?: number;
-  readonly maximum?: number;
-  readonly minimumValue?: number;
-  readonly maximumValue?: number;
-  readonly schedule?: boolean;
-  readonly title?: string;
-  readonly description?: string;
-  readonly unit?: string;
-  readonly source?: string;
-  readonly default?: unknown;
+/** What a field's schema is made of, wrapper by wrapper from the outside in. */
+interface Peeled {
+  readonly core: z.core.$ZodTypes;
+  readonly words: z.core.GlobalMeta;
+  readonly default: unknown;
+  readonly nullable: boolean;
 }
 
-const kindOf = (node: SchemaNode, core: SchemaNode): FieldInfo['kind'] => {
-  if (node.schedule) return 'schedule';
-  if (core.type === 'array') return 'list';
-  if (core.enum) return 'choice';
-  if (core.type === 'integer') return 'integer';
-  return core.type === 'number' ? 'number' : 'text';
+function peel(schema: z.core.$ZodType): Peeled {
+  const words = { ...z.globalRegistry.get(schema) };
+  const node = schema as z.core.$ZodTypes;
+  const { def } = node._zod;
+  if (def.type === 'default' || def.type === 'prefault') {
+    const inner = peel(def.innerType);
+    return { ...inner, words: { ...inner.words, ...words }, default: def.defaultValue };
+  }
+  if (def.type === 'nullable') {
+    const inner = peel(def.innerType);
+    return { ...inner, words: { ...inner.words, ...words }, nullable: true };
+  }
+  return { core: node, words, default: undefined, nullable: false };
+}
+
+/** The closed range of a number, and whether it is a whole one. */
+function numberChecks({ _zod: { def } }: z.core.$ZodTypes): { min?: number; max?: number; isWhole: boolean } {
+  const found: { min?: number; max?: number; isWhole: boolean } = { isWhole: false };
+  if (def.type !== 'number') return found;
+  for (const { _zod } of def.checks ?? []) {
+    const { check, value } = _zod.def as z.core.$ZodCheckDef & { readonly value?: unknown };
+    if (check === 'greater_than') found.min = Number(value);
+    if (check === 'less_than') found.max = Number(value);
+    if (check === 'number_format') found.isWhole = true;
+  }
+  return found;
+}
+
+const kindOf = ({ core, words }: Peeled): FieldInfo['kind'] => {
+  if (words['schedule'] === true) return 'schedule';
+  const { type } = core._zod.def;
+  if (type === 'array') return 'list';
+  if (type === 'enum') return 'choice';
+  if (type === 'number') return numberChecks(core).isWhole ? 'integer' : 'number';
+  return 'text';
 };
 
-function describe(path: string, node: SchemaNode): FieldInfo {
-  const core = node.anyOf?.find((option) => option.type !== 'null') ?? node;
+const asText = (value: unknown, otherwise: string): string => (typeof value === 'string' ? value : otherwise);
+
+function describe(path: string, peeled: Peeled): FieldInfo {
+  const { core, words } = peeled;
+  const { def } = core._zod;
   const top = path.split('.')[0] as string;
-  const min = node.minimumValue ?? core.minimum;
-  const max = node.maximumValue ?? core.maximum;
+  const { min, max } =
+    words['schedule'] === true
+      ? { min: Number(words['minimumValue']), max: Number(words['maximumValue']) }
+      : numberChecks(core);
   return {
     path,
     part: path.includes('.') ? (top as ScenarioPart) : null,
-    kind: kindOf(node, core),
-    title: node.title ?? core.title ?? path,
-    says: node.description ?? core.description ?? '',
-    unit: node.unit ?? core.unit ?? '1',
-    source: node.source ?? core.source ?? '',
-    default: node.default,
-    nullable: node.anyOf?.some((option) => option.type === 'null') ?? false,
+    kind: kindOf(peeled),
+    title: words.title ?? path,
+    says: words.description ?? '',
+    unit: asText(words['unit'], '1'),
+    source: asText(words['source'], ''),
+    default: peeled.default,
+    nullable: peeled.nullable,
     ...(min === undefined ? {} : { min }),
     ...(max === undefined ? {} : { max }),
-    ...(core.enum ? { options: core.enum } : {}),
+    ...(def.type === 'enum' ? { options: Object.values(def.entries).map(String) } : {}),
   };
 }
 
-function walk(path: string, node: SchemaNode, found: FieldInfo[]): void {
-  if (node.properties && node.type === 'object') {
-    for (const [key, child] of Object.entries(node.properties)) walk(path ? `${path}.${key}` : key, child, found);
+function walk(path: string, schema: z.core.$ZodType, found: FieldInfo[]): void {
+  const peeled = peel(schema);
+  const { def } = peeled.core._zod;
+  if (def.type === 'object') {
+    for (const [key, child] of Object.entries(def.shape)) walk(path ? `${path}.${key}` : key, child, found);
   } else if (path !== 'version') {
-    found.push(describe(path, node));
+    found.push(describe(path, peeled));
   }
 }
 
 const collect = (): readonly FieldInfo[] => {
   const found: FieldInfo[] = [];
-  walk('', scenarioJsonSchema(), found);
+  walk('', scenarioSchema, found);
   return found;
 };
 

@@ -1,5 +1,5 @@
 /** From any JSON to a complete scenario, or to one problem per mistake with path, value and allowed range. */
-import type { z } from 'zod';
+import type * as z from 'zod/mini';
 import { constituents } from '../fluids/constituents.ts';
 import { narrowestJacket } from '../geometry/jacket.ts';
 import { bedRoom, packedVolume, waterRoom } from '../geometry/pot.ts';

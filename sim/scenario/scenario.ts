@@ -2,7 +2,7 @@
  * A scenario: everything a run depends on, as plain versioned JSON in SI units. The schema is the one place where
  * a field's unit, default, allowed range and sentence are written.
  */
-import { z } from 'zod';
+import * as z from 'zod/mini';
 import { text } from './field.ts';
 import {
   boilerSchema,
@@ -21,11 +21,14 @@ z.config({ jitless: true });
 
 export const SCENARIO_VERSION = 1;
 
+/** A part of the file, which may be left out whole. */
+const part = <T extends z.ZodMiniObject>(schema: T, title: string) =>
+  z.prefault(schema, {} as z.input<T>).check(z.meta({ title }));
+
 export const scenarioSchema = z.strictObject({
   version: z
-    .literal(SCENARIO_VERSION)
-    .default(SCENARIO_VERSION)
-    .meta({ title: 'Version', description: 'Version of this file format.' }),
+    ._default(z.literal(SCENARIO_VERSION), SCENARIO_VERSION)
+    .check(z.meta({ title: 'Version', description: 'Version of this file format.' })),
   name: text({
     title: 'Name',
     says: 'What this still or run is called.',
@@ -34,18 +37,18 @@ export const scenarioSchema = z.strictObject({
     source: 'free text',
   }),
   note: text({ title: 'Note', says: 'Anything worth remembering.', default: '', maxLength: 2000, source: 'free text' }),
-  site: siteSchema.prefault({}).meta({ title: 'Place and air' }),
-  heat: heatSchema.prefault({}).meta({ title: 'Heat' }),
-  pot: potSchema.prefault({}).meta({ title: 'Pot' }),
-  boiler: boilerSchema.prefault({}).meta({ title: 'Separate boiler' }),
-  charge: chargeSchema.prefault({}).meta({ title: 'Charge' }),
-  neck: neckSchema.prefault({}).meta({ title: 'Swan neck' }),
-  condenser: condenserSchema.prefault({}).meta({ title: 'Condenser' }),
-  cooling: coolingSchema.prefault({}).meta({ title: 'Cooling water' }),
-  separator: separatorSchema.prefault({}).meta({ title: 'Separator' }),
-  run: runSchema.prefault({}).meta({ title: 'Run' }),
-  factors: factorsSchema.prefault({}).meta({ title: 'Correction factors' }),
-  advanced: advancedSchema.prefault({}).meta({ title: 'Advanced' }),
+  site: part(siteSchema, 'Place and air'),
+  heat: part(heatSchema, 'Heat'),
+  pot: part(potSchema, 'Pot'),
+  boiler: part(boilerSchema, 'Separate boiler'),
+  charge: part(chargeSchema, 'Charge'),
+  neck: part(neckSchema, 'Swan neck'),
+  condenser: part(condenserSchema, 'Condenser'),
+  cooling: part(coolingSchema, 'Cooling water'),
+  separator: part(separatorSchema, 'Separator'),
+  run: part(runSchema, 'Run'),
+  factors: part(factorsSchema, 'Correction factors'),
+  advanced: part(advancedSchema, 'Advanced'),
 });
 
 /** A complete, valid scenario. */

@@ -65,11 +65,19 @@ describe('the JSON Schema of a scenario', () => {
     }
   });
 
-  it('is the list of fields: the same paths, words and defaults', () => {
+  it('is the list of fields: the same paths, words, defaults, ranges and options', () => {
     expect(scenarioFields.map((field) => field.path)).toEqual(fields.map(([path]) => path));
     for (const [path, node] of fields) {
-      expect(fieldAt(path)?.title).toBe(node.title);
-      expect(fieldAt(path)?.default).toEqual(node.default);
+      const core = node.anyOf?.find(({ type }) => type !== 'null') ?? node;
+      const field = fieldAt(path);
+      expect(field?.title, path).toBe(node.title);
+      expect(field?.says, path).toBe(node.description);
+      expect([field?.unit, field?.source], path).toEqual([node.unit, node.source]);
+      expect(field?.default, path).toEqual(node.default);
+      if (field?.kind !== 'schedule') expect([field?.min, field?.max], path).toEqual([core.minimum, core.maximum]);
+      expect(field?.options, path).toEqual(core.enum);
+      expect(field?.nullable, path).toBe(node.anyOf !== undefined);
+      expect(field?.kind === 'integer', path).toBe(core.type === 'integer');
     }
   });
 
