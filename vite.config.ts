@@ -54,7 +54,19 @@ const keptOffline: Plugin = {
 const hasScreen = process.platform !== 'linux' || Boolean(process.env['DISPLAY'] ?? process.env['WAYLAND_DISPLAY']);
 
 /** Entries of the desk reference are plain data: where nobody reads them they may be left out of the page. */
-const treeshaking = { manualPureFunctions: ['correlation', 'positionalCorrelation', 'regionCorrelations'] };
+const treeshaking = {
+  manualPureFunctions: [
+    'correlation',
+    'forReaders',
+    'alternative',
+    'entryNamed',
+    'withProperties',
+    'regionCorrelations',
+    'ofTemperature',
+    'atAltitude',
+    'onSaturationLine',
+  ],
+};
 
 export default defineConfig({
   base: './',

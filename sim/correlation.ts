@@ -1,7 +1,7 @@
 /**
  * A published relation as data: what it gives, what it takes, where it holds, who published it, and how to
- * evaluate it. The step loop calls the plain functions; tests, the desk reference (`limbeck look-up`) and the
- * shown working read these entries, so that prose and code cannot drift apart.
+ * evaluate it. It is stated here once: a function's comment only names its entry. The step loop calls the plain
+ * functions; tests, the desk reference (`limbeck look-up`) and the shown working read the entries.
  */
 
 /** One input of a relation. */
@@ -22,12 +22,19 @@ export interface ValidityCheck {
   value(values: Readonly<Record<string, number>>): number;
 }
 
+/**
+ * How runs use a relation. `engine`: they call it. `other-form`: they use the same formulation in another form, a table
+ * or all constituents at once. `look-up`: no run needs it, a reader may. `alternative`: it stands for comparison with
+ * the relation that runs use.
+ */
+export type Role = 'engine' | 'other-form' | 'look-up' | 'alternative';
+
 export interface Correlation {
   /** Kebab-case name by which the desk reference calls it. */
   readonly name: string;
   /** One plain sentence: the quantity and the situation. */
   readonly says: string;
-  /** Inputs by textbook symbol, in the order a reader would give them. */
+  /** Inputs by textbook symbol, in the order of the function's positional arguments. */
   readonly arguments: Readonly<Record<string, Argument>>;
   readonly result: { readonly symbol: string; readonly unit: string };
   /** The relation as TeX, in the source's arrangement. */
@@ -37,14 +44,16 @@ export interface Correlation {
   /** What the function does outside its range. */
   readonly outside: string;
   readonly checks?: readonly ValidityCheck[];
+  /** `engine` when left out. */
+  readonly role?: Role;
+  /** The plain function, which the step loop calls. */
+  readonly compute: (...scalars: number[]) => number;
+  /** The same from named values. */
   evaluate(values: Readonly<Record<string, number>>): number;
 }
 
-/** Identity helper that lets an entry be written with full type checking. */
-export const correlation = (entry: Correlation): Correlation => entry;
-
-/** What a relation says of itself, without the way to evaluate it. */
-export type CorrelationText = Omit<Correlation, 'evaluate'>;
+/** An entry as it is written. */
+export type CorrelationEntry = Omit<Correlation, 'evaluate'>;
 
 const valueOf = (name: string, values: Readonly<Record<string, number>>, symbol: string): number => {
   const value = values[symbol];
@@ -52,18 +61,28 @@ const valueOf = (name: string, values: Readonly<Record<string, number>>, symbol:
   return value;
 };
 
-/**
- * Ties an entry to the plain function it describes: the entry's arguments, in the order in which they are
- * written, are the function's positional arguments. Only the desk reference evaluates through the entry; the
- * step loop calls the function itself.
- */
-export const positionalCorrelation = (
-  text: CorrelationText,
-  compute: (...scalars: number[]) => number,
-): Correlation => {
-  const symbols = Object.keys(text.arguments);
-  return correlation({
-    ...text,
-    evaluate: (values) => compute(...symbols.map((symbol) => valueOf(text.name, values, symbol))),
-  });
-};
+export const correlation = (entry: CorrelationEntry): Correlation => ({
+  ...entry,
+  evaluate: (values) =>
+    entry.compute(...Object.keys(entry.arguments).map((symbol) => valueOf(entry.name, values, symbol))),
+});
+
+/** A relation that no run needs. */
+export const forReaders = (entry: CorrelationEntry): Correlation => correlation({ ...entry, role: 'look-up' });
+
+/** A relation for comparison with the one that runs use. */
+export const alternative = (entry: CorrelationEntry): Correlation => correlation({ ...entry, role: 'alternative' });
+
+/** The entry of that name. */
+export function entryNamed(entries: readonly Correlation[], name: string): Correlation {
+  const found = entries.find((entry) => entry.name === name);
+  if (found === undefined) throw new RangeError(`no entry ${name}`);
+  return found;
+}
+
+/** A relation whose properties are looked up, so that a reader types temperatures: equation and source are the base's. */
+export const withProperties = (
+  base: Correlation,
+  properties: string,
+  entry: Pick<CorrelationEntry, 'name' | 'says' | 'arguments' | 'outside' | 'compute'>,
+): Correlation => forReaders({ ...entry, result: base.result, tex: base.tex, source: `${base.source}; ${properties}` });

@@ -5,8 +5,7 @@
  * The coefficients are from memory; tests hold them to values of the full formulation within 0.4 %.
  */
 import { DRY_AIR_MOLAR_MASS, GAS_CONSTANT } from '../constants.ts';
-import { correlation, type Correlation } from '../correlation.ts';
-import { readTable, tabulate } from '../maths/piecewise-cubic.ts';
+import { correlation, type Correlation, type CorrelationEntry } from '../correlation.ts';
 import { requireWithin } from './range.ts';
 
 /** Lowest temperature of the air functions, K. */
@@ -21,11 +20,7 @@ export const AIR_GAS_CONSTANT = GAS_CONSTANT / DRY_AIR_MOLAR_MASS;
 const requireTemperature = (quantity: string, T: number): void =>
   requireWithin(quantity, 'temperature', T, 'K', AIR_MIN_TEMPERATURE, AIR_MAX_TEMPERATURE);
 
-/**
- * Density of dry air, kg/m³.
- * @param T temperature, K, 220–1000. @param p pressure, Pa, 0–1e6.
- * @throws RangeError outside. Source: ideal gas law, molar mass of ISO 2533.
- */
+/** Density of dry air: entry `air-density`. */
 export function airDensity(T: number, p: number): number {
   requireTemperature('air density', T);
   requireWithin('air density', 'pressure', p, 'Pa', 0, AIR_MAX_PRESSURE);
@@ -39,12 +34,7 @@ const vibration = (theta: number, T: number): number => {
   return (u * u * decay) / ((1 - decay) * (1 - decay));
 };
 
-/**
- * Isobaric heat capacity of dry air as an ideal gas, J/(kg K); real air at 1 atm is 0.1–0.2 % higher.
- * @param T temperature, K, 220–1000.
- * @throws RangeError outside. Source: Lemmon, Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29 (2000) 331,
- * ideal-gas equation, from memory.
- */
+/** Isobaric heat capacity of dry air: entry `air-heat-capacity`. */
 export function airHeatCapacity(T: number): number {
   requireTemperature('air heat capacity', T);
   const reduced =
@@ -56,11 +46,7 @@ export function airHeatCapacity(T: number): number {
   return reduced * AIR_GAS_CONSTANT;
 }
 
-/**
- * Dynamic viscosity of dry air at low density, Pa s.
- * @param T temperature, K, 220–1000.
- * @throws RangeError outside. Source: Lemmon and Jacobsen, Int. J. Thermophys. 25 (2004) 21, dilute-gas part, from memory.
- */
+/** Dynamic viscosity of dry air: entry `air-viscosity`. */
 export function airViscosity(T: number): number {
   requireTemperature('air viscosity', T);
   const x = Math.log(T / 103.3);
@@ -68,70 +54,30 @@ export function airViscosity(T: number): number {
   return (1e-6 * 0.0266958 * Math.sqrt(28.9586 * T)) / (0.36 * 0.36 * collision);
 }
 
-/**
- * Thermal conductivity of dry air at low density, W/(m K).
- * @param T temperature, K, 220–1000.
- * @throws RangeError outside. Source: Lemmon and Jacobsen, Int. J. Thermophys. 25 (2004) 21, dilute-gas part, from memory.
- */
+/** Thermal conductivity of dry air: entry `air-conductivity`. */
 export function airConductivity(T: number): number {
   requireTemperature('air conductivity', T);
   const tau = 132.6312 / T;
   return 1e-3 * (1.308 * airViscosity(T) * 1e6 + 1.405 * tau ** -1.1 - 1.036 * tau ** -0.3);
 }
 
-/** Prandtl number c_p μ/k of dry air. T in K, 220–1000, RangeError outside. From the three above. */
+/** Prandtl number of dry air: entry `air-prandtl`. */
 export function airPrandtl(T: number): number {
   requireTemperature('air Prandtl number', T);
   return (airHeatCapacity(T) * airViscosity(T)) / airConductivity(T);
 }
 
-/** Expansivity of an ideal gas, 1/K: 1/T. T in K, 220–1000, RangeError outside. */
+/** Expansivity of air: entry `air-expansivity`. */
 export function airExpansivity(T: number): number {
   requireTemperature('air expansivity', T);
   return 1 / T;
 }
 
-/** Range of the tables below, K. */
-const TABLE_LOW = 230;
-const TABLE_HIGH = 530;
-const heatCapacity = tabulate(airHeatCapacity, TABLE_LOW, TABLE_HIGH, 60);
-const viscosity = tabulate(airViscosity, TABLE_LOW, TABLE_HIGH, 60);
-const conductivity = tabulate(airConductivity, TABLE_LOW, TABLE_HIGH, 60);
-
-/** Density of dry air for the step loop, kg/m³. T in K, p in Pa; no range check. */
-export const quickAirDensity = (T: number, p: number): number => p / (AIR_GAS_CONSTANT * T);
-
-/** Heat capacity of dry air for the step loop, J/(kg K). T in K, 230–530; NaN outside. */
-export const tableAirHeatCapacity = (T: number): number => readTable(heatCapacity, T);
-
-/** Viscosity of dry air for the step loop, Pa s. T in K, 230–530; NaN outside. */
-export const tableAirViscosity = (T: number): number => readTable(viscosity, T);
-
-/** Conductivity of dry air for the step loop, W/(m K). T in K, 230–530; NaN outside. */
-export const tableAirConductivity = (T: number): number => readTable(conductivity, T);
-
 const temperature = { unit: 'K', says: 'temperature', range: [AIR_MIN_TEMPERATURE, AIR_MAX_TEMPERATURE] } as const;
 const TRANSPORT_SOURCE = 'Lemmon and Jacobsen, Int. J. Thermophys. 25 (2004) 21, dilute-gas part, from memory';
 
-const ofTemperature = (
-  name: string,
-  says: string,
-  symbol: string,
-  unit: string,
-  tex: string,
-  source: string,
-  property: (T: number) => number,
-): Correlation =>
-  correlation({
-    name,
-    says,
-    arguments: { T: temperature },
-    result: { symbol, unit },
-    tex,
-    source,
-    outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN }) => property(T),
-  });
+const ofTemperature = (entry: Omit<CorrelationEntry, 'arguments' | 'outside'>): Correlation =>
+  correlation({ ...entry, arguments: { T: temperature }, outside: 'throws a RangeError' });
 
 export const airCorrelations: readonly Correlation[] = [
   correlation({
@@ -142,51 +88,48 @@ export const airCorrelations: readonly Correlation[] = [
     tex: '\\rho=\\frac{pM}{RT}',
     source: 'ideal gas law, molar mass of ISO 2533:1975',
     outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN, p = Number.NaN }) => airDensity(T, p),
+    compute: airDensity,
   }),
-  ofTemperature(
-    'air-heat-capacity',
-    'Isobaric heat capacity of dry air.',
-    'c_p',
-    'J/(kg K)',
-    '\\frac{c_p}{R}=\\sum_{i=1}^{4}N_iT^{i-1}+\\frac{N_5}{T^{1.5}}+\\sum_k N_k\\frac{u_k^2e^{u_k}}{(e^{u_k}-1)^2},\\ u_k=\\theta_k/T',
-    'Lemmon, Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, ideal-gas equation, from memory',
-    airHeatCapacity,
-  ),
-  ofTemperature(
-    'air-viscosity',
-    'Dynamic viscosity of dry air near atmospheric pressure.',
-    'μ',
-    'Pa s',
-    '\\mu=\\frac{0.0266958\\sqrt{MT}}{\\sigma^2\\Omega(T/103.3)}\\ \\mathrm{\\mu Pa\\,s},\\quad \\ln\\Omega=\\sum_{i=0}^4b_i\\ln^i T^*',
-    TRANSPORT_SOURCE,
-    airViscosity,
-  ),
-  ofTemperature(
-    'air-conductivity',
-    'Thermal conductivity of dry air near atmospheric pressure.',
-    'k',
-    'W/(m K)',
-    'k=1.308\\,\\mu+1.405\\,\\tau^{-1.1}-1.036\\,\\tau^{-0.3}\\ \\mathrm{mW/(m\\,K)},\\ \\tau=132.6312\\,\\mathrm{K}/T',
-    TRANSPORT_SOURCE,
-    airConductivity,
-  ),
-  ofTemperature(
-    'air-prandtl',
-    'Prandtl number of dry air.',
-    'Pr',
-    '1',
-    'Pr=\\frac{c_p\\mu}{k}',
-    'definition, with the properties above',
-    airPrandtl,
-  ),
-  ofTemperature(
-    'air-expansivity',
-    'Expansivity of air: share by which the volume grows per kelvin.',
-    'β',
-    '1/K',
-    '\\beta=1/T',
-    'ideal gas law',
-    airExpansivity,
-  ),
+  ofTemperature({
+    name: 'air-heat-capacity',
+    says: 'Isobaric heat capacity of dry air as an ideal gas; real air at 1 atm is 0.1–0.2 % higher.',
+    result: { symbol: 'c_p', unit: 'J/(kg K)' },
+    tex: '\\frac{c_p}{R}=\\sum_{i=1}^{4}N_iT^{i-1}+\\frac{N_5}{T^{1.5}}+\\sum_k N_k\\frac{u_k^2e^{u_k}}{(e^{u_k}-1)^2},\\ u_k=\\theta_k/T',
+    source:
+      'Lemmon, Jacobsen, Penoncello and Friend, J. Phys. Chem. Ref. Data 29 (2000) 331, ideal-gas equation, from memory',
+    compute: airHeatCapacity,
+  }),
+  ofTemperature({
+    name: 'air-viscosity',
+    says: 'Dynamic viscosity of dry air near atmospheric pressure.',
+    result: { symbol: 'μ', unit: 'Pa s' },
+    tex: '\\mu=\\frac{0.0266958\\sqrt{MT}}{\\sigma^2\\Omega(T/103.3)}\\ \\mathrm{\\mu Pa\\,s},\\quad \\ln\\Omega=\\sum_{i=0}^4b_i\\ln^i T^*',
+    source: TRANSPORT_SOURCE,
+    compute: airViscosity,
+  }),
+  ofTemperature({
+    name: 'air-conductivity',
+    says: 'Thermal conductivity of dry air near atmospheric pressure.',
+    result: { symbol: 'k', unit: 'W/(m K)' },
+    tex: 'k=1.308\\,\\mu+1.405\\,\\tau^{-1.1}-1.036\\,\\tau^{-0.3}\\ \\mathrm{mW/(m\\,K)},\\ \\tau=132.6312\\,\\mathrm{K}/T',
+    source: TRANSPORT_SOURCE,
+    compute: airConductivity,
+  }),
+  ofTemperature({
+    name: 'air-prandtl',
+    says: 'Prandtl number of dry air.',
+    result: { symbol: 'Pr', unit: '1' },
+    tex: 'Pr=\\frac{c_p\\mu}{k}',
+    source: 'definition, with the properties above',
+    role: 'look-up',
+    compute: airPrandtl,
+  }),
+  ofTemperature({
+    name: 'air-expansivity',
+    says: 'Expansivity of air: share by which the volume grows per kelvin.',
+    result: { symbol: 'β', unit: '1/K' },
+    tex: '\\beta=1/T',
+    source: 'ideal gas law',
+    compute: airExpansivity,
+  }),
 ];

@@ -39,24 +39,21 @@ const curves: ReadonlyMap<string, VapourCurve> = new Map(
 /** The vapour-pressure curve of a constituent from room to boil. */
 export const curveOf = ({ id }: Constituent): VapourCurve => curves.get(id) as VapourCurve;
 
-/**
- * Vapour pressure of the pure liquid, subcooled where it would be solid, Pa: see `vapour-curve.ts`.
- * T in K, 253.15–453.15, or up to the end of the fitted range where that is higher; RangeError outside.
- */
+/** Vapour pressure of the pure liquid, subcooled where it would be solid: entries `oil-vapour-pressure-…`. */
 export function vapourPressure(constituent: Constituent, T: number): number {
   const hottest = Math.max(OIL_MAX_TEMPERATURE, constituent.vapourPressure.validTo);
   requireWithin(`vapour pressure of ${constituent.name}`, 'temperature', T, 'K', OIL_MIN_TEMPERATURE, hottest);
   return curvePressure(curveOf(constituent), T);
 }
 
-/** Density of the liquid, kg/m³: reference value and slope. T in K, 253.15–453.15. */
+/** Density of the liquid: entries `oil-density-…`. */
 export function liquidDensity(constituent: Constituent, T: number): number {
   requireTemperature('liquid density', constituent, T);
   const { liquidDensity: reference, densitySlope } = constituent;
   return reference.value + densitySlope.value * (T - reference.at);
 }
 
-/** Heat of vaporisation, J/kg: straight line through the values at 25 and 100 °C. T in K, 253.15–453.15. */
+/** Heat of vaporisation: entries `oil-latent-heat-…`. */
 export function latentHeat(constituent: Constituent, T: number): number {
   requireTemperature('latent heat', constituent, T);
   const cool = constituent.latentHeatAt25C.value;
@@ -64,7 +61,7 @@ export function latentHeat(constituent: Constituent, T: number): number {
   return (cool + ((hot - cool) * (T - 298.15)) / 75) / constituent.molarMass.value;
 }
 
-/** Heat capacity of the liquid, J/(kg K): straight line through the values at 25 and 90 °C. T in K, 253.15–453.15. */
+/** Heat capacity of the liquid: entries `oil-heat-capacity-…`. */
 export function heatCapacity(constituent: Constituent, T: number): number {
   requireTemperature('heat capacity', constituent, T);
   const { valueAt25C, valueAt90C } = constituent.heatCapacity;
@@ -80,21 +77,13 @@ export function coldestPourable(constituent: Constituent): number {
   return Math.max(OIL_MIN_TEMPERATURE, at - 233 * ((value * 1e3) ** -0.2661 - LEAST_FLUIDITY));
 }
 
-/**
- * Viscosity of the liquid, Pa s: one known value carried to other temperatures by Lewis and Squires' general law
- * μ^−0.2661 = μ_0^−0.2661 + (T − T_0)/233 with μ in mPa s, good to 5–15 % away from the known value.
- * T in K, from `coldestPourable` to 453.15, RangeError outside.
- * Source: Lewis and Squires, Oil Gas J. (1934), as in Poling, Prausnitz and O'Connell, from memory.
- */
+/** Viscosity of the liquid: entries `oil-viscosity-…`. */
 export function liquidViscosity(constituent: Constituent, T: number): number {
   const { value, at } = constituent.viscosity;
   const quantity = `liquid viscosity of ${constituent.name}`;
   requireWithin(quantity, 'temperature', T, 'K', coldestPourable(constituent), OIL_MAX_TEMPERATURE);
   return 1e-3 * ((value * 1e3) ** -0.2661 + (T - at) / 233) ** (-1 / 0.2661);
 }
-
-/** Solubility in water at 25 °C, kg/m³. */
-export const waterSolubilityAt25C = (constituent: Constituent): number => constituent.waterSolubility.value;
 
 /**
  * Heat of solution behind the temperature factor of the solubility, J/mol. Estimated: dissolution of terpenoids was
@@ -107,10 +96,7 @@ export const SOLUTION_HEAT = 12_000;
 /** Factor on the solubility at 25 °C: exp[ΔH/R (1/298.15 − 1/T)]. T in K, no range check, for the step loop. */
 export const solubilityFactor = (T: number): number => Math.exp((SOLUTION_HEAT / GAS_CONSTANT) * (1 / 298.15 - 1 / T));
 
-/**
- * Solubility of the pure constituent in water, kg/m³: the value at 25 °C times `solubilityFactor`, an estimate.
- * T in K, 273.15–373.15, RangeError outside.
- */
+/** Solubility in water: entries `oil-water-solubility-…`. */
 export function waterSolubility(constituent: Constituent, T: number): number {
   requireWithin(`water solubility of ${constituent.name}`, 'temperature', T, 'K', 273.15, 373.15);
   return constituent.waterSolubility.value * solubilityFactor(T);

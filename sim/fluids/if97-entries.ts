@@ -1,5 +1,5 @@
 /** Entries of the desk reference that IF97 regions 1 and 2 have in common. */
-import { correlation, type Correlation } from '../correlation.ts';
+import { correlation, type Correlation, type Role } from '../correlation.ts';
 
 interface Region {
   readonly region: 1 | 2;
@@ -23,6 +23,7 @@ export function regionCorrelations(region: Region): readonly Correlation[] {
     unit: string,
     tex: string,
     property: (T: number, p: number) => number,
+    role: Role,
   ): Correlation =>
     correlation({
       name: `region-${region.region}-${quantity}`,
@@ -35,12 +36,13 @@ export function regionCorrelations(region: Region): readonly Correlation[] {
       tex: `${tex},\\quad ${region.gibbs}`,
       source: region.source,
       outside: 'throws a RangeError; so does the other side of the saturation line',
-      evaluate: ({ T = Number.NaN, p = Number.NaN }) => property(T, p),
+      role,
+      compute: property,
     });
   return [
-    entry('volume', 'Specific volume', 'v', 'm³/kg', 'v=\\frac{RT}{p}\\pi\\gamma_\\pi', region.volume),
-    entry('enthalpy', 'Specific enthalpy', 'h', 'J/kg', 'h=RT\\,\\tau\\gamma_\\tau', region.enthalpy),
-    entry('entropy', 'Specific entropy', 's', 'J/(kg K)', 's=R(\\tau\\gamma_\\tau-\\gamma)', region.entropy),
+    entry('volume', 'Specific volume', 'v', 'm³/kg', 'v=\\frac{RT}{p}\\pi\\gamma_\\pi', region.volume, 'other-form'),
+    entry('enthalpy', 'Specific enthalpy', 'h', 'J/kg', 'h=RT\\,\\tau\\gamma_\\tau', region.enthalpy, 'other-form'),
+    entry('entropy', 'Specific entropy', 's', 'J/(kg K)', 's=R(\\tau\\gamma_\\tau-\\gamma)', region.entropy, 'look-up'),
     entry(
       'heat-capacity',
       'Isobaric heat capacity',
@@ -48,6 +50,7 @@ export function regionCorrelations(region: Region): readonly Correlation[] {
       'J/(kg K)',
       'c_p=-R\\tau^2\\gamma_{\\tau\\tau}',
       region.heatCapacity,
+      region.region === 1 ? 'other-form' : 'look-up',
     ),
   ];
 }

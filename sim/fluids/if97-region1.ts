@@ -1,12 +1,11 @@
 /**
- * Liquid water by IAPWS-IF97 region 1: Gibbs energy as 34 terms, all properties by differentiation, and the
- * backward equation T(p, h).
+ * Liquid water by IAPWS-IF97 region 1: Gibbs energy as 34 terms, all properties by differentiation.
  *
- * Source: IAPWS R7-97(2012), section 5, equation 7 and Table 2; backward equation 11 and Table 6.
+ * Source: IAPWS R7-97(2012), section 5, equation 7 and Table 2.
  */
 import type { Correlation } from '../correlation.ts';
 import { regionCorrelations } from './if97-entries.ts';
-import { REGION_4_MIN_PRESSURE, saturationPressureUnchecked, saturationTemperatureUnchecked } from './if97-region4.ts';
+import { REGION_4_MIN_PRESSURE, saturationPressureUnchecked } from './if97-region4.ts';
 import { requireWithin } from './range.ts';
 
 /** Specific gas constant of IF97, J/(kg K). */
@@ -58,32 +57,6 @@ const TERMS = (
     [30, -39, -0.11947622640071e-22],
     [31, -40, 0.18228094581404e-23],
     [32, -41, -0.93537087292458e-25],
-  ] as const
-).map(([I, J, n]) => ({ I, J, n }));
-
-/** I, J, n of Table 6. */
-const BACKWARD_TERMS = (
-  [
-    [0, 0, -0.23872489924521e3],
-    [0, 1, 0.40421188637945e3],
-    [0, 2, 0.11349746881718e3],
-    [0, 6, -0.58457616048039e1],
-    [0, 22, -0.1528548241314e-3],
-    [0, 32, -0.10866707695377e-5],
-    [1, 0, -0.13391744872602e2],
-    [1, 1, 0.43211039183559e2],
-    [1, 2, -0.54010067170506e2],
-    [1, 3, 0.30535892203916e2],
-    [1, 4, -0.65964749423638e1],
-    [1, 10, 0.93965400878363e-2],
-    [1, 32, 0.1157364750534e-6],
-    [2, 10, -0.25858641282073e-4],
-    [2, 32, -0.40644363084799e-8],
-    [3, 10, 0.66456186191635e-7],
-    [3, 32, 0.80670734103027e-10],
-    [4, 32, -0.93477771213947e-12],
-    [5, 32, 0.58265442020601e-14],
-    [6, 32, -0.15020185953503e-16],
   ] as const
 ).map(([I, J, n]) => ({ I, J, n }));
 
@@ -154,47 +127,28 @@ export function region1State(T: number, p: number): Region1State {
   return evaluateRegion1(T, p);
 }
 
-/** Specific volume of liquid water, m³/kg. Arguments, range and source as `region1State`. */
+/** Specific volume of liquid water: entry `region-1-volume`. */
 export function region1Volume(T: number, p: number): number {
   requireRegion1('liquid water volume', T, p);
   return evaluateRegion1(T, p).volume;
 }
 
-/** Specific enthalpy of liquid water, J/kg. Arguments, range and source as `region1State`. */
+/** Specific enthalpy of liquid water: entry `region-1-enthalpy`. */
 export function region1Enthalpy(T: number, p: number): number {
   requireRegion1('liquid water enthalpy', T, p);
   return evaluateRegion1(T, p).enthalpy;
 }
 
-/** Specific entropy of liquid water, J/(kg K). Arguments, range and source as `region1State`. */
+/** Specific entropy of liquid water: entry `region-1-entropy`. */
 export function region1Entropy(T: number, p: number): number {
   requireRegion1('liquid water entropy', T, p);
   return evaluateRegion1(T, p).entropy;
 }
 
-/** Isobaric heat capacity of liquid water, J/(kg K). Arguments, range and source as `region1State`. */
+/** Isobaric heat capacity of liquid water: entry `region-1-heat-capacity`. */
 export function region1HeatCapacity(T: number, p: number): number {
   requireRegion1('liquid water heat capacity', T, p);
   return evaluateRegion1(T, p).heatCapacity;
-}
-
-/**
- * Temperature of liquid water from pressure and enthalpy, K; agrees with the forward equation to 25 mK.
- * @param p pressure, Pa, 611.213–100e6.
- * @param h specific enthalpy, J/kg, from that at 273.15 K to that at the boiling point (623.15 K above 16.53 MPa).
- * @throws RangeError outside. Source: IAPWS R7-97(2012) equation 11, Table 6.
- */
-export function region1TemperatureFromEnthalpy(p: number, h: number): number {
-  requireWithin('liquid water temperature', 'pressure', p, 'Pa', REGION_4_MIN_PRESSURE, REGION_1_MAX_PRESSURE);
-  const hottest = p < P_STAR ? saturationTemperatureUnchecked(p) : REGION_1_MAX_TEMPERATURE;
-  const low = evaluateRegion1(REGION_1_MIN_TEMPERATURE, p).enthalpy;
-  const high = evaluateRegion1(hottest, p).enthalpy * (1 + METASTABLE_SHARE);
-  requireWithin('liquid water temperature', 'enthalpy', h, 'J/kg', low, high);
-  const pi = p / 1e6;
-  const eta = h / 2.5e6 + 1;
-  let sum = 0;
-  for (const { I, J, n } of BACKWARD_TERMS) sum += n * pi ** I * eta ** J;
-  return sum;
 }
 
 export const region1Correlations: readonly Correlation[] = regionCorrelations({

@@ -173,25 +173,25 @@ export function region2State(T: number, p: number): Region2State {
   return evaluateRegion2(T, p);
 }
 
-/** Specific volume of steam, m³/kg. Arguments, range and source as `region2State`. */
+/** Specific volume of steam: entry `region-2-volume`. */
 export function region2Volume(T: number, p: number): number {
   requireRegion2('steam volume', T, p);
   return evaluateRegion2(T, p).volume;
 }
 
-/** Specific enthalpy of steam, J/kg. Arguments, range and source as `region2State`. */
+/** Specific enthalpy of steam: entry `region-2-enthalpy`. */
 export function region2Enthalpy(T: number, p: number): number {
   requireRegion2('steam enthalpy', T, p);
   return evaluateRegion2(T, p).enthalpy;
 }
 
-/** Specific entropy of steam, J/(kg K). Arguments, range and source as `region2State`. */
+/** Specific entropy of steam: entry `region-2-entropy`. */
 export function region2Entropy(T: number, p: number): number {
   requireRegion2('steam entropy', T, p);
   return evaluateRegion2(T, p).entropy;
 }
 
-/** Isobaric heat capacity of steam, J/(kg K). Arguments, range and source as `region2State`. */
+/** Isobaric heat capacity of steam: entry `region-2-heat-capacity`. */
 export function region2HeatCapacity(T: number, p: number): number {
   requireRegion2('steam heat capacity', T, p);
   return evaluateRegion2(T, p).heatCapacity;

@@ -56,31 +56,19 @@ export function saturationSlopeUnchecked(T: number): number {
   return -4 * P_STAR * beta * beta * beta * (byTheta / byBeta) * thetaByT;
 }
 
-/**
- * Saturation pressure of water, Pa.
- * @param T temperature, K, 273.15–647.096.
- * @throws RangeError outside. Source: IAPWS R7-97(2012) equation 30.
- */
+/** Saturation pressure of water: entry `saturation-pressure`. */
 export function region4SaturationPressure(T: number): number {
   requireWithin('saturation pressure', 'temperature', T, 'K', REGION_4_MIN_TEMPERATURE, REGION_4_MAX_TEMPERATURE);
   return saturationPressureUnchecked(T);
 }
 
-/**
- * Saturation temperature of water, K.
- * @param p pressure, Pa, 611.213–22.064e6.
- * @throws RangeError outside. Source: IAPWS R7-97(2012) equation 31.
- */
+/** Saturation temperature of water: entry `saturation-temperature`. */
 export function region4SaturationTemperature(p: number): number {
   requireWithin('saturation temperature', 'pressure', p, 'Pa', REGION_4_MIN_PRESSURE, REGION_4_MAX_PRESSURE);
   return saturationTemperatureUnchecked(p);
 }
 
-/**
- * Slope of the saturation line dp/dT, Pa/K.
- * @param T temperature, K, 273.15–647.096.
- * @throws RangeError outside. Source: IAPWS R7-97(2012) equation 29, differentiated.
- */
+/** Slope of the saturation line: entry `saturation-slope`. */
 export function region4SaturationSlope(T: number): number {
   requireWithin('saturation slope', 'temperature', T, 'K', REGION_4_MIN_TEMPERATURE, REGION_4_MAX_TEMPERATURE);
   return saturationSlopeUnchecked(T);
@@ -105,7 +93,7 @@ export const region4Correlations: readonly Correlation[] = [
     tex: implicit,
     source: 'IAPWS R7-97(2012), region 4, equation 30',
     outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN }) => region4SaturationPressure(T),
+    compute: region4SaturationPressure,
   }),
   correlation({
     name: 'saturation-temperature',
@@ -115,7 +103,7 @@ export const region4Correlations: readonly Correlation[] = [
     tex: implicit,
     source: 'IAPWS R7-97(2012), region 4, equation 31',
     outside: 'throws a RangeError',
-    evaluate: ({ p = Number.NaN }) => region4SaturationTemperature(p),
+    compute: region4SaturationTemperature,
   }),
   correlation({
     name: 'saturation-slope',
@@ -125,6 +113,7 @@ export const region4Correlations: readonly Correlation[] = [
     tex: `\\frac{dp}{dT}=-4p^*\\beta^3\\,\\frac{\\partial F/\\partial\\vartheta}{\\partial F/\\partial\\beta}\\,\\frac{d\\vartheta}{dT},\\quad F:\\ ${implicit}`,
     source: 'IAPWS R7-97(2012), region 4, equation 29 differentiated implicitly',
     outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN }) => region4SaturationSlope(T),
+    role: 'other-form',
+    compute: region4SaturationSlope,
   }),
 ];

@@ -7,7 +7,7 @@
  */
 import { WATER_MOLAR_MASS } from '../constants.ts';
 import type { Constituent } from './constituent.ts';
-import { curveOf, liquidDensity, liquidViscosity, waterSolubility } from './constituents.ts';
+import { curveOf, liquidViscosity } from './constituents.ts';
 import { saturationPressureUnchecked, saturationTemperatureUnchecked } from './if97-region4.ts';
 import { requireWithin } from './range.ts';
 import { curveLogSlope, curvePressure, type VapourCurve } from './vapour-curve.ts';
@@ -73,10 +73,8 @@ function requireFractions(quantity: string, fractions: readonly number[], oil: r
 }
 
 /**
- * Temperature at which water and an immiscible oil boil together, K.
- * @param P total pressure, Pa, 611.2127–270 259.6 Pa. @param x mole fractions in the oil, adding up to one.
- * @throws RangeError outside, for fractions that are none, and where the oil alone would boil below 0 °C.
- * Source: Dalton's and Raoult's laws; water by IAPWS-IF97 region 4.
+ * Temperature at which water and an immiscible oil boil together: entries `co-boiling-temperature-…`. The mole fractions
+ * x add up to one, and a pressure at which the oil alone would boil below 0 °C is out of range.
  */
 export function coBoilingTemperature(P: number, x: readonly number[], oil: readonly Constituent[]): number {
   requireWithin('co-boiling temperature', 'pressure', P, 'Pa', WATER_MIN_PRESSURE, WATER_MAX_PRESSURE);
@@ -91,10 +89,7 @@ export function coBoilingTemperature(P: number, x: readonly number[], oil: reado
 export const oilPerSteam = (oilPressure: number, waterPressure: number, molarMass: number): number =>
   (oilPressure * molarMass) / (waterPressure * WATER_MOLAR_MASS);
 
-/**
- * Mass of oil vapour per mass of steam over water and oil at a temperature, kg/kg.
- * @param T temperature, K, 273.15–403.15, RangeError outside. @param x mole fractions in the oil.
- */
+/** Mass of oil vapour per mass of steam over both liquids: entries `oil-per-steam-…`. */
 export function saturationOilPerSteam(T: number, x: readonly number[], oil: readonly Constituent[]): number {
   requireFractions('oil per steam', x, oil);
   const water = saturationPressure(T);
@@ -105,7 +100,7 @@ export function saturationOilPerSteam(T: number, x: readonly number[], oil: read
   return sum;
 }
 
-/** Mass share of oil in the condensate of water and oil boiling together. Arguments as `coBoilingTemperature`. */
+/** Mass share of oil in the condensate of both: entries `co-boiling-oil-share-…`. */
 export function coBoilingOilShare(P: number, x: readonly number[], oil: readonly Constituent[]): number {
   const ratio = saturationOilPerSteam(coBoilingTemperature(P, x, oil), x, oil);
   return ratio / (1 + ratio);
@@ -119,13 +114,6 @@ export function moleFractions(massFractions: readonly number[], oil: readonly Co
   return moles.map((amount) => amount / total);
 }
 
-/** Density of an oil, kg/m³: volumes of the constituents add up. Mass fractions; T in K, 253.15–453.15. */
-export function oilDensity(T: number, massFractions: readonly number[], oil: readonly Constituent[]): number {
-  requireFractions('oil density', massFractions, oil);
-  const volume = oil.reduce((sum, entry, i) => sum + (massFractions[i] as number) / liquidDensity(entry, T), 0);
-  return 1 / volume;
-}
-
 /**
  * Viscosity of an oil, Pa s: ln μ = Σ x_i ln μ_i (Arrhenius mixing). Mass fractions; T in K, 253.15–453.15.
  * Expect no better than 10–30 %: several of the constituent values are remembered or estimated.
@@ -133,13 +121,4 @@ export function oilDensity(T: number, massFractions: readonly number[], oil: rea
 export function oilViscosity(T: number, massFractions: readonly number[], oil: readonly Constituent[]): number {
   const x = moleFractions(massFractions, oil);
   return Math.exp(oil.reduce((sum, entry, i) => sum + (x[i] as number) * Math.log(liquidViscosity(entry, T)), 0));
-}
-
-/**
- * Oil dissolved in water that stands with it, kg/m³: Σ x_i S_i(T) with the estimated temperature factor of
- * `waterSolubility`. Mole fractions in the oil; T in K, 273.15–373.15.
- */
-export function dissolvedOil(T: number, x: readonly number[], oil: readonly Constituent[]): number {
-  requireFractions('dissolved oil', x, oil);
-  return oil.reduce((sum, entry, i) => sum + (x[i] as number) * waterSolubility(entry, T), 0);
 }

@@ -7,7 +7,7 @@ import { region2Correlations } from './if97-region2.ts';
 import { region4Correlations } from './if97-region4.ts';
 import { constituentCorrelations, immiscibleCorrelations } from './oil-entries.ts';
 import { transportCorrelations } from './transport.ts';
-import { waterCorrelations } from './water-entries.ts';
+import { waterCorrelations } from './water.ts';
 
 export const fluidCorrelations: readonly Correlation[] = [
   ...region4Correlations,

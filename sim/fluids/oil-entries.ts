@@ -1,5 +1,5 @@
 /** Entries of the desk reference for each oil constituent, alone and over water. */
-import { correlation, type Argument, type Correlation } from '../correlation.ts';
+import { correlation, forReaders, type Argument, type Correlation, type Role } from '../correlation.ts';
 import type { Constituent } from './constituent.ts';
 import {
   coldestPourable,
@@ -55,6 +55,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
     source: string,
     outside: string,
     property: (constituent: Constituent, T: number) => number,
+    role: Role = 'engine',
   ): Correlation =>
     correlation({
       name: `${quantity}-${entryId(constituent)}`,
@@ -64,7 +65,8 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       tex,
       source,
       outside,
-      evaluate: ({ T = Number.NaN }) => property(constituent, T),
+      role,
+      compute: (T = Number.NaN) => property(constituent, T),
     });
   const working = `throws a RangeError outside ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K`;
   return [
@@ -114,8 +116,8 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       temperature(coldestPourable(constituent), OIL_MAX_TEMPERATURE),
       { symbol: 'μ', unit: 'Pa s' },
       '\\mu^{-0.2661}=\\mu_0^{-0.2661}+\\frac{T-T_0}{233},\\ \\mu\\text{ in mPa s}',
-      `${provenance(constituent.viscosity)}; Lewis and Squires 1934, from memory`,
-      'throws a RangeError; the range begins where it would be thinner than 10 Pa s',
+      `${provenance(constituent.viscosity)}; carried to other temperatures by Lewis and Squires, Oil Gas J. (1934), as in Poling, Prausnitz and O’Connell, from memory, good to 5–15 %`,
+      'throws a RangeError; the range begins where it is thinner than 10 Pa s',
       liquidViscosity,
     ),
     ofTemperature(
@@ -127,6 +129,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
       'throws a RangeError',
       waterSolubility,
+      'other-form',
     ),
   ];
 };
@@ -137,7 +140,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
   const boils = 'p_w(T)+p_i(T)=P';
   const ratio = 'r=\\frac{M_i\\,p_i(T)}{M_w\\,p_w(T)}';
   return [
-    correlation({
+    forReaders({
       name: `co-boiling-temperature-${entryId(constituent)}`,
       says: `Temperature at which water and ${name} boil together.`,
       arguments: { p: totalPressure(constituent) },
@@ -145,9 +148,9 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
       tex: boils,
       source,
       outside: 'throws a RangeError',
-      evaluate: ({ p = Number.NaN }) => coBoilingTemperature(p, [1], [constituent]),
+      compute: (p = Number.NaN) => coBoilingTemperature(p, [1], [constituent]),
     }),
-    correlation({
+    forReaders({
       name: `co-boiling-oil-share-${entryId(constituent)}`,
       says: `Mass share of ${name} in the condensate when it boils together with water.`,
       arguments: { p: totalPressure(constituent) },
@@ -155,9 +158,9 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
       tex: `w=\\frac{r}{1+r},\\ ${ratio},\\ ${boils}`,
       source,
       outside: 'throws a RangeError',
-      evaluate: ({ p = Number.NaN }) => coBoilingOilShare(p, [1], [constituent]),
+      compute: (p = Number.NaN) => coBoilingOilShare(p, [1], [constituent]),
     }),
-    correlation({
+    forReaders({
       name: `oil-per-steam-${entryId(constituent)}`,
       says: `Mass of ${name} vapour with each kilogram of steam over both liquids.`,
       arguments: { T: temperature(WATER_MIN_TEMPERATURE, WATER_MAX_TEMPERATURE) },
@@ -165,7 +168,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
       tex: ratio,
       source,
       outside: 'throws a RangeError',
-      evaluate: ({ T = Number.NaN }) => saturationOilPerSteam(T, [1], [constituent]),
+      compute: (T = Number.NaN) => saturationOilPerSteam(T, [1], [constituent]),
     }),
   ];
 };

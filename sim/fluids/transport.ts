@@ -4,7 +4,7 @@
  * Sources: IAPWS R12-08 (viscosity, μ₂ = 1 as recommended for industrial use), IAPWS R15-11 (conductivity),
  * IAPWS R1-76(2014) (surface tension).
  */
-import { correlation, type Correlation } from '../correlation.ts';
+import { correlation, forReaders, type Correlation } from '../correlation.ts';
 import { REGION_1_MAX_TEMPERATURE, region1State } from './if97-region1.ts';
 import { region2State } from './if97-region2.ts';
 import { saturationPressureUnchecked } from './if97-region4.ts';
@@ -90,12 +90,7 @@ function requireState(quantity: string, T: number, rho: number): void {
   requireWithin(quantity, 'density', rho, 'kg/m³', 0, MAX_DENSITY);
 }
 
-/**
- * Dynamic viscosity of water or steam, Pa s, without critical enhancement (μ₂ = 1).
- * @param T temperature, K, 273.15–1173.15.
- * @param rho density, kg/m³, 0–1250.
- * @throws RangeError outside. Source: IAPWS R12-08, equations 10 to 12.
- */
+/** Viscosity of water or steam: entry `water-viscosity`. */
 export function waterViscosity(T: number, rho: number): number {
   requireState('water viscosity', T, rho);
   const reduced = T / CRITICAL_TEMPERATURE;
@@ -104,13 +99,7 @@ export function waterViscosity(T: number, rho: number): number {
   return 1e-6 * dilute * Math.exp(density * doublePolynomial(VISCOSITY, 1 / reduced - 1, density - 1));
 }
 
-/**
- * Thermal conductivity of water or steam, W/(m K), without critical enhancement (λ₂ = 0). On the saturation line up
- * to 105 °C the enhancement left out is below 0.006 %.
- * @param T temperature, K, 273.15–1173.15.
- * @param rho density, kg/m³, 0–1250.
- * @throws RangeError outside. Source: IAPWS R15-11, equations 15 to 17.
- */
+/** Conductivity of water or steam without critical enhancement: entry `water-conductivity`. */
 export function waterConductivity(T: number, rho: number): number {
   requireState('water conductivity', T, rho);
   const reduced = T / CRITICAL_TEMPERATURE;
@@ -145,13 +134,7 @@ function conductivityEnhancement(T: number, rho: number, cp: number, cv: number,
   return (1e-3 * 177.8514 * density * (cp / 461.51805) * reduced * z) / (waterViscosity(T, rho) / 1e-6);
 }
 
-/**
- * Thermal conductivity of water or steam, W/(m K), with critical enhancement in the industrial form (IF97 density
- * and heat capacities, reference compressibility by polynomial).
- * @param T temperature, K, 273.15–1073.15 for steam, up to 623.15 for liquid.
- * @param p pressure, Pa; above saturation the state is liquid (IF97 region 1), else steam (region 2).
- * @throws RangeError outside regions 1 and 2. Source: IAPWS R15-11, equations 15 to 26.
- */
+/** Conductivity with critical enhancement: entry `water-conductivity-industrial`. */
 export function waterConductivityIndustrial(T: number, p: number): number {
   const liquid = T <= REGION_1_MAX_TEMPERATURE && p > saturationPressureUnchecked(T);
   const { volume, heatCapacity, isochoricHeatCapacity, compressibility } = liquid
@@ -162,11 +145,7 @@ export function waterConductivityIndustrial(T: number, p: number): number {
   return waterConductivity(T, rho) + enhancement;
 }
 
-/**
- * Surface tension of water against its vapour, N/m.
- * @param T temperature, K, 273.15–647.096.
- * @throws RangeError outside. Source: IAPWS R1-76(2014).
- */
+/** Surface tension of water: entry `surface-tension`. */
 export function waterSurfaceTension(T: number): number {
   requireWithin('surface tension', 'temperature', T, 'K', MIN_TEMPERATURE, CRITICAL_TEMPERATURE);
   const tau = 1 - T / CRITICAL_TEMPERATURE;
@@ -181,25 +160,25 @@ const state = {
 export const transportCorrelations: readonly Correlation[] = [
   correlation({
     name: 'water-viscosity',
-    says: 'Dynamic viscosity of water or steam.',
+    says: 'Dynamic viscosity of water or steam, critical enhancement left out.',
     arguments: state,
     result: { symbol: 'μ', unit: 'Pa s' },
     tex: '\\bar\\mu=\\frac{100\\sqrt{\\bar T}}{\\sum_i H_i/\\bar T^i}\\exp\\Big[\\bar\\rho\\sum_i\\big(\\tfrac1{\\bar T}-1\\big)^i\\sum_j H_{ij}(\\bar\\rho-1)^j\\Big]',
     source: 'IAPWS R12-08, equations 10 to 12, μ₂ = 1',
     outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN, rho = Number.NaN }) => waterViscosity(T, rho),
+    compute: waterViscosity,
   }),
   correlation({
     name: 'water-conductivity',
-    says: 'Thermal conductivity of water or steam, critical enhancement left out.',
+    says: 'Thermal conductivity of water or steam, critical enhancement left out (below 0.006 % up to 105 °C at saturation).',
     arguments: state,
     result: { symbol: 'λ', unit: 'W/(m K)' },
     tex: '\\bar\\lambda=\\frac{\\sqrt{\\bar T}}{\\sum_k L_k/\\bar T^k}\\exp\\Big[\\bar\\rho\\sum_i\\big(\\tfrac1{\\bar T}-1\\big)^i\\sum_j L_{ij}(\\bar\\rho-1)^j\\Big]',
     source: 'IAPWS R15-11, equations 15 to 17, λ₂ = 0',
     outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN, rho = Number.NaN }) => waterConductivity(T, rho),
+    compute: waterConductivity,
   }),
-  correlation({
+  forReaders({
     name: 'water-conductivity-industrial',
     says: 'Thermal conductivity of water or steam with critical enhancement, industrial form.',
     arguments: {
@@ -209,10 +188,10 @@ export const transportCorrelations: readonly Correlation[] = [
     result: { symbol: 'λ', unit: 'W/(m K)' },
     tex: '\\bar\\lambda=\\bar\\lambda_0\\bar\\lambda_1+\\Lambda\\frac{\\bar\\rho\\bar c_p\\bar T}{\\bar\\mu}Z(y)',
     source: 'IAPWS R15-11, equations 15 to 26 with IF97 regions 1 and 2',
-    outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN, p = Number.NaN }) => waterConductivityIndustrial(T, p),
+    outside: 'throws a RangeError outside regions 1 and 2; above saturation the state is liquid, else steam',
+    compute: waterConductivityIndustrial,
   }),
-  correlation({
+  forReaders({
     name: 'surface-tension',
     says: 'Surface tension of water against its vapour.',
     arguments: { T: { unit: 'K', says: 'temperature', range: [MIN_TEMPERATURE, CRITICAL_TEMPERATURE] } },
@@ -220,6 +199,6 @@ export const transportCorrelations: readonly Correlation[] = [
     tex: '\\sigma=B\\tau^{1.256}(1-0.625\\,\\tau),\\quad B=0.2358\\,\\mathrm{N/m},\\ \\tau=1-T/647.096\\,\\mathrm{K}',
     source: 'IAPWS R1-76(2014), equation 1',
     outside: 'throws a RangeError',
-    evaluate: ({ T = Number.NaN }) => waterSurfaceTension(T),
+    compute: waterSurfaceTension,
   }),
 ];

@@ -43,9 +43,7 @@ const liquidViscosity = overTemperature((T, liquid) => waterViscosity(T, 1 / liq
 const liquidConductivity = overTemperature((T, liquid) => waterConductivity(T, 1 / liquid.volume));
 const latentHeat = overTemperature((_, liquid, vapour) => vapour.enthalpy - liquid.enthalpy);
 const vapourDensity = overTemperature((_, __, vapour) => 1 / vapour.volume);
-const vapourHeatCapacity = overTemperature((_, __, vapour) => vapour.heatCapacity);
 const vapourViscosity = overTemperature((T, _, vapour) => waterViscosity(T, 1 / vapour.volume));
-const vapourConductivity = overTemperature((T, _, vapour) => waterConductivity(T, 1 / vapour.volume));
 
 const LEAST_ENTHALPY = readTable(liquidEnthalpy, LOW);
 const GREATEST_ENTHALPY = readTable(liquidEnthalpy, HIGH);
@@ -85,9 +83,6 @@ export const tableLatentHeat = (T: number): number => readTable(latentHeat, T);
 /** Enthalpy of saturated steam, J/kg: the sum of the liquid's and the latent heat, so that balances close. T in K. */
 export const tableVapourEnthalpy = (T: number): number => readTable(liquidEnthalpy, T) + readTable(latentHeat, T);
 
-/** Isobaric heat capacity of saturated steam, J/(kg K). T in K. */
-export const tableVapourHeatCapacity = (T: number): number => readTable(vapourHeatCapacity, T);
-
 /** Keeps rounding at the ends of the range from leaving it; NaN stays NaN. */
 const withinRange = (T: number): number => (T > HIGH ? HIGH : T < LOW ? LOW : T);
 
@@ -117,6 +112,3 @@ export const tableVapourDensity = (T: number): number => readTable(vapourDensity
 
 /** Dynamic viscosity of saturated steam, Pa s. T in K. */
 export const tableVapourViscosity = (T: number): number => readTable(vapourViscosity, T);
-
-/** Conductivity of saturated steam, W/(m K). T in K. */
-export const tableVapourConductivity = (T: number): number => readTable(vapourConductivity, T);

@@ -1,35 +1,26 @@
 /** Turns, height, fall, mass and bend of a coil, and whether it goes into its tub: exact geometry of a helix. */
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
 import type { TubShape } from './tub.ts';
 
-/**
- * Length of tube in one turn, m: √[(π D)² + p²]. Exact for a helix.
- * @param D diameter of a turn, centre to centre, m; @param p pitch, m
- */
+/** Length of tube in one turn: entry `coil-turn-length`. */
 export const turnLength = (D: number, p: number): number => Math.hypot(Math.PI * D, p);
 
-/** Turns of a coil: length over the length of a turn. @param L tube in the coil, m; others as `turnLength`. Exact. */
+/** Turns of a coil: entry `coil-turns`. */
 export const coilTurns = (L: number, D: number, p: number): number => L / turnLength(D, p);
 
-/** Rise of a coil's centre line from its lowest to its uppermost turn, m: turns times pitch. As `coilTurns`. Exact. */
+/** Rise of a coil's centre line from its lowest to its uppermost turn: entry `coil-rise`. */
 export const coilRise = (L: number, D: number, p: number): number => coilTurns(L, D, p) * p;
 
-/**
- * Height of a coil with its tube, m: its rise and one outside diameter.
- * @param D_o outside diameter of the tube, m; others as `coilTurns`. Exact for an upright helix.
- */
+/** Height of a coil with its tube: entry `coil-height`. */
 export const coilHeight = (L: number, D: number, p: number, D_o: number): number => coilRise(L, D, p) + D_o;
 
-/** Fall of a coil's tube over its own length, pure number: p/√[(π D)² + p²], the sine of its slope. As `turnLength`. */
+/** Fall of a coil's tube over its own length, the sine of its slope: entry `coil-fall`. */
 export const coilFall = (D: number, p: number): number => p / turnLength(D, p);
 
-/** Radius to which the tube of a coil is bent, m: that of the helix, (D/2) [1 + (p/π D)²]. Exact. */
+/** Radius to which the tube of a coil is bent: entry `coil-bend-radius`. */
 export const coilBendRadius = (D: number, p: number): number => (D / 2) * (1 + (p / (Math.PI * D)) ** 2);
 
-/**
- * Mass of plain tube, kg: π (D_o − s) s ρ L with the wall s = (D_o − D_i)/2. Exact.
- * @param D_i bore, D_o outside diameter, m; @param L length, m; @param rho density of the metal, kg/m³
- */
+/** Mass of plain tube: entry `tube-mass`. */
 export const tubeMass = (D_i: number, D_o: number, L: number, rho: number): number =>
   0.25 * Math.PI * (D_o * D_o - D_i * D_i) * rho * L;
 
@@ -86,57 +77,79 @@ const source = 'geometry of a helix';
 const outside = 'exact; ranges are those of a scenario';
 
 export const coilGeometryCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'coil-turns',
-      says: 'Turns of a coil.',
-      arguments: { L: length, D: turn, p: pitch },
-      result: { symbol: 'N', unit: '1' },
-      tex: 'N = \\frac{L}{\\sqrt{(\\pi D)^2+p^2}}',
-      source,
-      outside,
+  correlation({
+    name: 'coil-turn-length',
+    says: 'Length of tube in one turn of a coil.',
+    arguments: { D: turn, p: pitch },
+    result: { symbol: 'l', unit: 'm' },
+    tex: 'l = \\sqrt{(\\pi D)^2+p^2}',
+    source,
+    outside,
+    compute: turnLength,
+  }),
+  correlation({
+    name: 'coil-rise',
+    says: 'Rise of a coil from the middle of its lowest turn to the middle of its uppermost.',
+    arguments: { L: length, D: turn, p: pitch },
+    result: { symbol: 'z', unit: 'm' },
+    tex: 'z = \\frac{L\\,p}{\\sqrt{(\\pi D)^2+p^2}}',
+    source,
+    outside,
+    compute: coilRise,
+  }),
+  correlation({
+    name: 'coil-fall',
+    says: 'Fall of the tube of a coil over its own length, the sine of its slope.',
+    arguments: { D: turn, p: pitch },
+    result: { symbol: '\\sin\\alpha', unit: '1' },
+    tex: '\\sin\\alpha = \\frac{p}{\\sqrt{(\\pi D)^2+p^2}}',
+    source,
+    outside,
+    compute: coilFall,
+  }),
+  correlation({
+    name: 'coil-turns',
+    says: 'Turns of a coil.',
+    arguments: { L: length, D: turn, p: pitch },
+    result: { symbol: 'N', unit: '1' },
+    tex: 'N = \\frac{L}{\\sqrt{(\\pi D)^2+p^2}}',
+    source,
+    outside,
+    compute: coilTurns,
+  }),
+  correlation({
+    name: 'coil-height',
+    says: 'Height of a coil from the underside of its lowest turn to the top of its uppermost.',
+    arguments: { L: length, D: turn, p: pitch, D_o: outsideDiameter },
+    result: { symbol: 'H', unit: 'm' },
+    tex: 'H = \\frac{L\\,p}{\\sqrt{(\\pi D)^2+p^2}}+D_o',
+    source,
+    outside,
+    compute: coilHeight,
+  }),
+  correlation({
+    name: 'coil-bend-radius',
+    says: 'Radius to which the tube of a coil is bent.',
+    arguments: { D: turn, p: pitch },
+    result: { symbol: 'R', unit: 'm' },
+    tex: 'R = \\frac{D}{2}\\left[1+\\left(\\frac{p}{\\pi D}\\right)^2\\right]',
+    source,
+    outside,
+    compute: coilBendRadius,
+  }),
+  correlation({
+    name: 'tube-mass',
+    says: 'Mass of a length of plain tube.',
+    arguments: {
+      D_i: { unit: 'm', says: 'bore of the tube', range: [0.002, 0.08] },
+      D_o: outsideDiameter,
+      L: length,
+      rho: { unit: 'kg/m³', says: 'density of the tube material, copper 8940', range: [1000, 9000] },
     },
-    coilTurns,
-  ),
-  positionalCorrelation(
-    {
-      name: 'coil-height',
-      says: 'Height of a coil from the underside of its lowest turn to the top of its uppermost.',
-      arguments: { L: length, D: turn, p: pitch, D_o: outsideDiameter },
-      result: { symbol: 'H', unit: 'm' },
-      tex: 'H = \\frac{L\\,p}{\\sqrt{(\\pi D)^2+p^2}}+D_o',
-      source,
-      outside,
-    },
-    coilHeight,
-  ),
-  positionalCorrelation(
-    {
-      name: 'coil-bend-radius',
-      says: 'Radius to which the tube of a coil is bent.',
-      arguments: { D: turn, p: pitch },
-      result: { symbol: 'R', unit: 'm' },
-      tex: 'R = \\frac{D}{2}\\left[1+\\left(\\frac{p}{\\pi D}\\right)^2\\right]',
-      source,
-      outside,
-    },
-    coilBendRadius,
-  ),
-  positionalCorrelation(
-    {
-      name: 'tube-mass',
-      says: 'Mass of a length of plain tube.',
-      arguments: {
-        D_i: { unit: 'm', says: 'bore of the tube', range: [0.002, 0.08] },
-        D_o: outsideDiameter,
-        L: length,
-        rho: { unit: 'kg/m³', says: 'density of the tube material, copper 8940', range: [1000, 9000] },
-      },
-      result: { symbol: 'm', unit: 'kg' },
-      tex: 'm = \\frac{\\pi}{4}\\left(D_o^2-D_i^2\\right)\\rho L',
-      source: 'geometry of a hollow cylinder',
-      outside,
-    },
-    tubeMass,
-  ),
+    result: { symbol: 'm', unit: 'kg' },
+    tex: 'm = \\frac{\\pi}{4}\\left(D_o^2-D_i^2\\right)\\rho L',
+    source: 'geometry of a hollow cylinder',
+    outside,
+    compute: tubeMass,
+  }),
 ];

@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
 
 /**
  * Error function and its complement by Cody's rational Chebyshev approximations (Math. Comp. 23 (1969) 631–637),
@@ -50,47 +50,53 @@ const complementBeyondNear = (y: number): number => {
 
 const NEAR = 0.46875;
 
-/** Error function (2/√π)∫₀ˣ e^(−t²) dt, pure number, for any x. */
+/** Error function: entry `error-function`. */
 export const erf = (x: number): number => {
   const y = Math.abs(x);
   if (y <= NEAR) return x * ratio(NEAR_TOP, NEAR_BOTTOM, y * y);
   return Math.sign(x) * (1 - complementBeyondNear(y));
 };
 
-/** Complement 1 − erf(x), pure number, without loss of figures in the upper tail. */
+/** Its complement: entry `complementary-error-function`. */
 export const erfc = (x: number): number => {
   if (Math.abs(x) <= NEAR) return 1 - erf(x);
   return x > 0 ? complementBeyondNear(x) : 2 - complementBeyondNear(-x);
 };
 
-/** Share of a standard normal distribution below z, pure number: erfc(−z/√2)/2. */
+/** Share of a standard normal distribution below a value: entry `normal-share-below`. */
 export const normalShareBelow = (z: number): number => 0.5 * erfc(-z * Math.SQRT1_2);
 
 const pure: Argument = { unit: '1', says: 'any number' };
 
 export const errorFunctionCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'error-function',
-      says: 'Error function.',
-      arguments: { x: pure },
-      result: { symbol: '\\operatorname{erf}x', unit: '1' },
-      tex: '\\operatorname{erf}x = \\frac{2}{\\sqrt\\pi}\\int_0^xe^{-t^2}dt',
-      source: 'Cody, Math. Comp. 23 (1969) 631–637',
-      outside: 'any argument',
-    },
-    erf,
-  ),
-  positionalCorrelation(
-    {
-      name: 'complementary-error-function',
-      says: 'One less the error function, accurate in the tail.',
-      arguments: { x: pure },
-      result: { symbol: '\\operatorname{erfc}x', unit: '1' },
-      tex: '\\operatorname{erfc}x = 1-\\operatorname{erf}x',
-      source: 'Cody, Math. Comp. 23 (1969) 631–637',
-      outside: 'any argument',
-    },
-    erfc,
-  ),
+  correlation({
+    name: 'error-function',
+    says: 'Error function.',
+    arguments: { x: pure },
+    result: { symbol: '\\operatorname{erf}x', unit: '1' },
+    tex: '\\operatorname{erf}x = \\frac{2}{\\sqrt\\pi}\\int_0^xe^{-t^2}dt',
+    source: 'Cody, Math. Comp. 23 (1969) 631–637',
+    outside: 'any argument',
+    compute: erf,
+  }),
+  correlation({
+    name: 'complementary-error-function',
+    says: 'One less the error function, accurate in the tail.',
+    arguments: { x: pure },
+    result: { symbol: '\\operatorname{erfc}x', unit: '1' },
+    tex: '\\operatorname{erfc}x = 1-\\operatorname{erf}x',
+    source: 'Cody, Math. Comp. 23 (1969) 631–637',
+    outside: 'any argument',
+    compute: erfc,
+  }),
+  correlation({
+    name: 'normal-share-below',
+    says: 'Share of a standard normal distribution below a value.',
+    arguments: { z: pure },
+    result: { symbol: '\\Phi', unit: '1' },
+    tex: '\\Phi(z) = \\tfrac12\\operatorname{erfc}\\left(-z/\\sqrt2\\right)',
+    source: 'definition, with Cody’s error function',
+    outside: 'any argument',
+    compute: normalShareBelow,
+  }),
 ];

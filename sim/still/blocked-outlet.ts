@@ -3,7 +3,7 @@
  * as rigid and tight, its water and steam at saturation, the air swept out, no heat lost to the room. The heat then
  * goes into the rise of the internal energy of water, steam and metal from one boiling point to the next.
  */
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, forReaders, type Argument, type Correlation } from '../correlation.ts';
 import { region1State } from '../fluids/if97-region1.ts';
 import { region2State } from '../fluids/if97-region2.ts';
 import { region4SaturationPressure, region4SaturationTemperature } from '../fluids/if97-region4.ts';
@@ -41,14 +41,7 @@ function internalEnergy(T: number, { mass, volume }: ClosedWater): number {
   return mass * liquidEnergy + inSteam * (steamEnergy - liquidEnergy);
 }
 
-/**
- * Heat that takes a closed pot from the boil to a pressure, J.
- *
- * @param m liquid water left when the outlet closes, kg @param V inner volume, m³ @param C heat capacity of the metal, J/K
- * @param p_0 air pressure, at which it boiled, Pa @param dp pressure over the air, Pa
- * Range: saturated water and steam, p_0 + dp from 611 Pa to 2 MPa; throws a RangeError outside, and when the water
- * fills the pot or would be all steam. Source: energy balance of a rigid closed vessel with IAPWS-IF97.
- */
+/** Heat that takes a closed pot from the boil to a pressure: entry `blocked-outlet-heat`. */
 export function blockedOutletHeat(m: number, V: number, C: number, p_0: number, dp: number): number {
   if (p_0 + dp > HIGHEST_PRESSURE)
     throw new RangeError(`blocked outlet: pressure ${p_0 + dp} Pa is outside 611.213–${HIGHEST_PRESSURE} Pa`);
@@ -58,18 +51,11 @@ export function blockedOutletHeat(m: number, V: number, C: number, p_0: number, 
   return internalEnergy(T, content) - internalEnergy(T_0, content) + C * (T - T_0);
 }
 
-/**
- * Time in which a closed pot reaches a pressure, s: heat over power.
- * @param P heat entering the pot, W; other arguments, range and source as `blockedOutletHeat`
- */
+/** Time in which a closed pot reaches a pressure: entry `blocked-outlet-time`. */
 export const blockedOutletTime = (P: number, m: number, V: number, C: number, p_0: number, dp: number): number =>
   blockedOutletHeat(m, V, C, p_0, dp) / P;
 
-/**
- * Pressure over the air after a closed pot has been heated for a time, Pa, found by bisection in `blockedOutletTime`;
- * ends at 2 MPa absolute, or where the swelling water fills the pot.
- * @param t time since the outlet was closed, s; other arguments as `blockedOutletTime`
- */
+/** Pressure in a closed pot after a time, by bisection: entry `blocked-outlet-pressure`. */
 export function blockedOutletGauge(t: number, P: number, m: number, V: number, C: number, p_0: number): number {
   let low = 0;
   let high = fullestGauge(m, V, p_0);
@@ -108,60 +94,54 @@ const source = 'energy balance of a rigid closed vessel, saturated, without heat
 const outside = 'throws a RangeError above 2 MPa, and when the pot is full of water or of steam';
 
 export const blockedOutletCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'blocked-outlet-heat',
-      says: 'Heat that takes a pot whose outlet is closed from the boil to a pressure; teaching only.',
-      arguments: {
-        m: water,
-        V: volume,
-        C: metal,
-        p_0: air,
-        dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
-      },
-      result: { symbol: 'Q', unit: 'J' },
-      tex: 'Q = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad U = M\\,u_l+\\frac{V-M\\,v_l}{v_g-v_l}\\,(u_g-u_l)',
-      source,
-      outside,
+  correlation({
+    name: 'blocked-outlet-heat',
+    says: 'Heat that takes a pot whose outlet is closed from the boil to a pressure; teaching only.',
+    arguments: {
+      m: water,
+      V: volume,
+      C: metal,
+      p_0: air,
+      dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
     },
-    blockedOutletHeat,
-  ),
-  positionalCorrelation(
-    {
-      name: 'blocked-outlet-time',
-      says: 'Time in which a pot whose outlet is closed reaches a pressure; teaching only.',
-      arguments: {
-        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] },
-        m: water,
-        V: volume,
-        C: metal,
-        p_0: air,
-        dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
-      },
-      result: { symbol: 't', unit: 's' },
-      tex: 't = \\frac{U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0)}{P}',
-      source,
-      outside,
+    result: { symbol: 'Q', unit: 'J' },
+    tex: 'Q = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad U = M\\,u_l+\\frac{V-M\\,v_l}{v_g-v_l}\\,(u_g-u_l)',
+    source,
+    outside,
+    compute: blockedOutletHeat,
+  }),
+  correlation({
+    name: 'blocked-outlet-time',
+    says: 'Time in which a pot whose outlet is closed reaches a pressure; teaching only.',
+    arguments: {
+      P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] },
+      m: water,
+      V: volume,
+      C: metal,
+      p_0: air,
+      dp: { unit: 'Pa', says: 'pressure over the air', range: [0, 3e5] },
     },
-    blockedOutletTime,
-  ),
-  positionalCorrelation(
-    {
-      name: 'blocked-outlet-pressure',
-      says: 'Pressure over the air in a pot whose outlet has been closed for a time; teaching only.',
-      arguments: {
-        t: { unit: 's', says: 'time since the outlet was closed', range: [0, 3600] },
-        P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] },
-        m: water,
-        V: volume,
-        C: metal,
-        p_0: air,
-      },
-      result: { symbol: '\\Delta p', unit: 'Pa' },
-      tex: 'P\\,t = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad \\Delta p = p_{sat}(T)-p_0',
-      source,
-      outside: 'held at 2 MPa absolute, and where the pot is full of water or all of it has boiled off',
+    result: { symbol: 't', unit: 's' },
+    tex: 't = \\frac{U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0)}{P}',
+    source,
+    outside,
+    compute: blockedOutletTime,
+  }),
+  forReaders({
+    name: 'blocked-outlet-pressure',
+    says: 'Pressure over the air in a pot whose outlet has been closed for a time; teaching only.',
+    arguments: {
+      t: { unit: 's', says: 'time since the outlet was closed', range: [0, 3600] },
+      P: { unit: 'W', says: 'heat entering the pot', range: [100, 60e3] },
+      m: water,
+      V: volume,
+      C: metal,
+      p_0: air,
     },
-    blockedOutletGauge,
-  ),
+    result: { symbol: '\\Delta p', unit: 'Pa' },
+    tex: 'P\\,t = U(T,M,V)-U(T_0,M,V)+C\\,(T-T_0),\\quad \\Delta p = p_{sat}(T)-p_0',
+    source,
+    outside: 'held at 2 MPa absolute, and where the pot is full of water or all of it has boiled off',
+    compute: blockedOutletGauge,
+  }),
 ];

@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { alternative, correlation, type Argument, type Correlation } from '../correlation.ts';
 import { LAMINAR_RE, TURBULENT_RE, nusseltTurbulentVdi, turbulentShare } from './tube-flow.ts';
 
 /**
@@ -7,19 +7,10 @@ import { LAMINAR_RE, TURBULENT_RE, nusseltTurbulentVdi, turbulentShare } from '.
  * hot inner wall and a curved gap raise the true laminar value, by perhaps 1.5 to 2, so it is a lower bound.
  */
 
-/**
- * Nusselt number of fully developed laminar flow (VDI Heat Atlas G2), pure number: 3.66 + 1.2 (D_i/D_o)^−0.8.
- * @param ratio D_i/D_o, inner tube's outside over outer tube's inside. Range: 0 < ratio ≤ 1. Source: see the entry.
- */
+/** Nusselt number of developed laminar flow: entry `nusselt-annulus-developed`. */
 export const nusseltAnnulusDeveloped = (ratio: number): number => 3.66 + 1.2 * Math.pow(ratio, -0.8);
 
-/**
- * Mean Nusselt number of laminar flow with thermal entry (VDI Heat Atlas G2), pure number:
- * {Nu_1³ + [1.615 (1 + 0.14 (D_i/D_o)^−½) (Re Pr D_h/L)^⅓]³}^⅓.
- *
- * @param Re Reynolds number on D_h; @param Pr Prandtl number; @param D_i, D_o walls of the gap, m; @param L length, m
- * Range: Re < 2300. Re ≤ 0 gives Nu_1. Source: see the entry.
- */
+/** Mean Nusselt number of laminar flow with thermal entry: entry `nusselt-annulus-laminar`. */
 export const nusseltAnnulusLaminar = (Re: number, Pr: number, D_i: number, D_o: number, L: number): number => {
   const ratio = D_i / D_o;
   const developed = nusseltAnnulusDeveloped(ratio);
@@ -28,11 +19,7 @@ export const nusseltAnnulusLaminar = (Re: number, Pr: number, D_i: number, D_o: 
   return Math.cbrt(developed * developed * developed + entry);
 };
 
-/**
- * Mean Nusselt number in the gap at any Reynolds number (VDI Heat Atlas G2, 2006, case 1), pure number: laminar with
- * entry below 2300, the tube's turbulent value × 0.86 (D_i/D_o)^−0.16 above 10⁴, linear between the two end values.
- * Arguments as `nusseltAnnulusLaminar`. Later editions use another friction form. Source: see the entry.
- */
+/** Mean Nusselt number at any Reynolds number: entry `nusselt-annulus`. */
 export const nusseltAnnulus = (Re: number, Pr: number, D_i: number, D_o: number, L: number): number => {
   if (Re <= LAMINAR_RE) return nusseltAnnulusLaminar(Re, Pr, D_i, D_o, L);
   const factor = 0.86 * Math.pow(D_i / D_o, -0.16);
@@ -50,10 +37,8 @@ const EXACT_RATIO = [0.05, 0.1, 0.25, 0.5, 0.6, 0.75, 1] as const;
 const EXACT_NUSSELT = [17.46, 11.56, 7.37, 5.74, 5.44895, 5.15574, 4.86] as const;
 
 /**
- * Exact Nusselt number of fully developed laminar flow, interpolated in a table, pure number. The interpolation is
- * linear in the departure from the VDI form, which carries the steep rise at small ratios.
- *
- * @param ratio D_i/D_o. Range: 0.05–1; outside, the departure at the nearer end is kept. Source: see the entry.
+ * Exact Nusselt number of developed laminar flow: entry `nusselt-annulus-exact`. Interpolated in the departure from
+ * the VDI form, which carries the steep rise at small ratios.
  */
 export const nusseltAnnulusExact = (ratio: number): number => {
   let above = 1;
@@ -82,52 +67,44 @@ const nusselt = { symbol: 'Nu', unit: '1' };
 const vdi = 'VDI Heat Atlas, section G2, 2006, case 1 (inner wall heated, outer insulated)';
 
 export const annulusCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'nusselt-annulus-developed',
-      says: 'Heat transfer from the inner wall of an annulus, laminar and fully developed.',
-      arguments: { ratio: ratio(0.02) },
-      result: nusselt,
-      tex: 'Nu_1 = 3.66+1.2\\left(\\frac{D_i}{D_o}\\right)^{-0.8}',
-      source: vdi,
-      outside: 'evaluated',
-    },
-    nusseltAnnulusDeveloped,
-  ),
-  positionalCorrelation(
-    {
-      name: 'nusselt-annulus-laminar',
-      says: 'Mean heat transfer from the inner wall of an annulus, laminar with thermal entry; a lower bound.',
-      arguments: gapFlow(0, LAMINAR_RE),
-      result: nusselt,
-      tex: 'Nu = \\left\\{Nu_1^3+\\left[1.615\\left(1+0.14(D_i/D_o)^{-1/2}\\right)(Re\\,Pr\\,D_h/L)^{1/3}\\right]^3\\right\\}^{1/3}',
-      source: vdi,
-      outside: 'evaluated; turbulence is not counted above Re 2300',
-    },
-    nusseltAnnulusLaminar,
-  ),
-  positionalCorrelation(
-    {
-      name: 'nusselt-annulus',
-      says: 'Mean heat transfer from the inner wall of an annulus, laminar to turbulent without a jump.',
-      arguments: gapFlow(0, 1e6),
-      result: nusselt,
-      tex: 'Nu = (1-\\gamma)Nu_{lam,2300}+\\gamma\\,0.86\\left(\\frac{D_i}{D_o}\\right)^{-0.16}Nu_{tube,10^4}',
-      source: vdi,
-      outside: 'evaluated; laminar values are a lower bound (no buoyancy, no curvature)',
-    },
-    nusseltAnnulus,
-  ),
-  positionalCorrelation(
-    {
-      name: 'nusselt-annulus-exact',
-      says: 'Exact heat transfer from the isothermal inner wall of an annulus, laminar and fully developed.',
-      arguments: { ratio: ratio(0.05) },
-      result: nusselt,
-      tex: 'Nu = Nu_{table}(D_i/D_o)',
-      source: 'Kays and Perkins 1972, as Incropera et al. 6e Table 8.2, with 0.6 and 0.75 from an eigenvalue solution',
-      outside: 'the departure from the VDI form at the nearer end of the table is kept',
-    },
-    nusseltAnnulusExact,
-  ),
+  correlation({
+    name: 'nusselt-annulus-developed',
+    says: 'Heat transfer from the inner wall of an annulus, laminar and fully developed.',
+    arguments: { ratio: ratio(0.02) },
+    result: nusselt,
+    tex: 'Nu_1 = 3.66+1.2\\left(\\frac{D_i}{D_o}\\right)^{-0.8}',
+    source: vdi,
+    outside: 'evaluated',
+    compute: nusseltAnnulusDeveloped,
+  }),
+  correlation({
+    name: 'nusselt-annulus-laminar',
+    says: 'Mean heat transfer from the inner wall of an annulus, laminar with thermal entry; a lower bound.',
+    arguments: gapFlow(0, LAMINAR_RE),
+    result: nusselt,
+    tex: 'Nu = \\left\\{Nu_1^3+\\left[1.615\\left(1+0.14(D_i/D_o)^{-1/2}\\right)(Re\\,Pr\\,D_h/L)^{1/3}\\right]^3\\right\\}^{1/3}',
+    source: vdi,
+    outside: 'evaluated; turbulence is not counted above Re 2300; the developed value without flow',
+    compute: nusseltAnnulusLaminar,
+  }),
+  correlation({
+    name: 'nusselt-annulus',
+    says: 'Mean heat transfer from the inner wall of an annulus, laminar to turbulent without a jump.',
+    arguments: gapFlow(0, 1e6),
+    result: nusselt,
+    tex: 'Nu = (1-\\gamma)Nu_{lam,2300}+\\gamma\\,0.86\\left(\\frac{D_i}{D_o}\\right)^{-0.16}Nu_{tube,10^4}',
+    source: `${vdi}; later editions use another friction form`,
+    outside: 'evaluated; laminar values are a lower bound (no buoyancy, no curvature)',
+    compute: nusseltAnnulus,
+  }),
+  alternative({
+    name: 'nusselt-annulus-exact',
+    says: 'Exact heat transfer from the isothermal inner wall of an annulus, laminar and fully developed.',
+    arguments: { ratio: ratio(0.05) },
+    result: nusselt,
+    tex: 'Nu = Nu_{table}(D_i/D_o)',
+    source: 'Kays and Perkins 1972, as Incropera et al. 6e Table 8.2, with 0.6 and 0.75 from an eigenvalue solution',
+    outside: 'the departure from the VDI form at the nearer end of the table is kept',
+    compute: nusseltAnnulusExact,
+  }),
 ];

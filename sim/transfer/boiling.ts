@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, forReaders, type Argument, type Correlation } from '../correlation.ts';
 
 /** Boiling on the pot's base, and carrying-over of drops by steam. */
 
@@ -6,16 +6,7 @@ import { type Argument, type Correlation, positionalCorrelation } from '../corre
 const scaleFlux = (mu_l: number, h_fg: number, rho_l: number, rho_v: number, sigma: number, g: number): number =>
   mu_l * h_fg * Math.sqrt((g * (rho_l - rho_v)) / sigma);
 
-/**
- * Heat flux in nucleate pool boiling at a known superheat (Rohsenow 1952), W/m²:
- * μ_l h_fg √[g (ρ_l − ρ_v)/σ] · [c_p ΔT_e/(C_sf h_fg Pr^n)]³.
- *
- * @param dT_e wall temperature less saturation temperature, K; at or below zero 0
- * @param C_sf surface and fluid: 0.013 stainless, 0.0128 polished copper, 0.006–0.008 ground or scored
- * @param n 1 for water, 1.7 for other fluids
- * @param h_fg J/kg; rho_l, rho_v kg/m³; mu_l Pa s; cp_l J/kgK; Pr; sigma N/m; g m/s²
- * Range: nucleate boiling, below the critical flux; ±100 % on flux, ±30 % on superheat. Source: see the entry.
- */
+/** Heat flux of nucleate boiling at a known superheat: entry `boiling-flux-rohsenow`. */
 export const boilingFluxRohsenow = (
   dT_e: number,
   C_sf: number,
@@ -34,7 +25,7 @@ export const boilingFluxRohsenow = (
   return scaleFlux(mu_l, h_fg, rho_l, rho_v, sigma, g) * drive * drive * drive;
 };
 
-/** Superheat of the wall at a known flux, K: `boilingFluxRohsenow` turned round. A flux q ≤ 0 gives 0. */
+/** Superheat of the wall at a known flux: entry `boiling-superheat-rohsenow`. */
 export const boilingSuperheatRohsenow = (
   q: number,
   C_sf: number,
@@ -50,10 +41,7 @@ export const boilingSuperheatRohsenow = (
 ): number =>
   q > 0 ? (Math.cbrt(q / scaleFlux(mu_l, h_fg, rho_l, rho_v, sigma, g)) * C_sf * h_fg * Math.pow(Pr_l, n)) / cp_l : 0;
 
-/**
- * Critical heat flux of pool boiling (Zuber; Lienhard and Dhir), W/m²: C h_fg √ρ_v [σ g (ρ_l − ρ_v)]^¼.
- * @param C 0.131 (Zuber) or 0.149 (large flat plates). Range: saturated pools on large surfaces. Source: the entry.
- */
+/** Critical heat flux of pool boiling: entry `critical-heat-flux-pool`. */
 export const criticalHeatFlux = (
   C: number,
   h_fg: number,
@@ -63,14 +51,11 @@ export const criticalHeatFlux = (
   g: number,
 ): number => C * h_fg * Math.sqrt(rho_v) * Math.sqrt(Math.sqrt(sigma * g * Math.max(0, rho_l - rho_v)));
 
-/**
- * Greatest vapour velocity that lets drops fall back (Souders and Brown 1934), m/s: K √[(ρ_l − ρ_v)/ρ_v].
- * @param K 0.107 m/s with wire mesh, 0.03–0.06 without. Range: open vessels. Source: see the entry.
- */
+/** Greatest vapour velocity that lets drops fall back: entry `souders-brown`. */
 export const soudersBrownVelocity = (K: number, rho_l: number, rho_v: number): number =>
   K * Math.sqrt(Math.max(0, rho_l - rho_v) / rho_v);
 
-/** Superficial velocity of a vapour in a round vessel or neck, m/s: 4 m/(π D² ρ_v). m kg/s, D m, ρ_v kg/m³. */
+/** Velocity of a vapour averaged over a round vessel or neck: entry `superficial-velocity`. */
 export const superficialVelocity = (m: number, D: number, rho_v: number): number => (4 * m) / (Math.PI * D * D * rho_v);
 
 const latentHeat: Argument = { unit: 'J/kg', says: 'latent heat' };
@@ -81,7 +66,11 @@ const densities: Readonly<Record<string, Argument>> = {
 const tension: Argument = { unit: 'N/m', says: 'surface tension' };
 const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
 const rohsenowTail: Readonly<Record<string, Argument>> = {
-  C_sf: { unit: '1', says: 'surface and fluid: 0.013 stainless, 0.0128 polished copper', range: [0.005, 0.02] },
+  C_sf: {
+    unit: '1',
+    says: 'surface and fluid: 0.013 stainless, 0.0128 polished copper, 0.006–0.008 ground or scored',
+    range: [0.005, 0.02],
+  },
   n: { unit: '1', says: '1 for water, 1.7 for other fluids', range: [1, 1.7] },
   h_fg: latentHeat,
   ...densities,
@@ -95,80 +84,70 @@ const rohsenow = 'Rohsenow, Trans. ASME 74 (1952) 969; Incropera et al. 6e eq. 1
 const nucleate = 'evaluated; meant for nucleate boiling, ±100 % on flux and ±30 % on superheat';
 
 export const boilingCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'boiling-flux-rohsenow',
-      says: 'Heat flux of nucleate boiling at a known superheat of the wall.',
-      arguments: {
-        dT_e: { unit: 'K', says: 'wall temperature less saturation temperature', range: [0, 30] },
-        ...rohsenowTail,
-      },
-      result: { symbol: 'q', unit: 'W/m²' },
-      tex: 'q = \\mu_lh_{fg}\\left[\\frac{g(\\rho_l-\\rho_v)}{\\sigma}\\right]^{1/2}\\left[\\frac{c_{p,l}\\Delta T_e}{C_{sf}h_{fg}Pr_l^n}\\right]^3',
-      source: rohsenow,
-      outside: nucleate,
+  forReaders({
+    name: 'boiling-flux-rohsenow',
+    says: 'Heat flux of nucleate boiling at a known superheat of the wall.',
+    arguments: {
+      dT_e: { unit: 'K', says: 'wall temperature less saturation temperature', range: [0, 30] },
+      ...rohsenowTail,
     },
-    boilingFluxRohsenow,
-  ),
-  positionalCorrelation(
-    {
-      name: 'boiling-superheat-rohsenow',
-      says: 'Superheat of a boiling wall at a known heat flux.',
-      arguments: { q: { unit: 'W/m²', says: 'heat flux', range: [0, 1.1e6] }, ...rohsenowTail },
-      result: { symbol: '\\Delta T_e', unit: 'K' },
-      tex: '\\Delta T_e = \\frac{C_{sf}h_{fg}Pr_l^n}{c_{p,l}}\\left\\{\\frac{q}{\\mu_lh_{fg}}\\left[\\frac{\\sigma}{g(\\rho_l-\\rho_v)}\\right]^{1/2}\\right\\}^{1/3}',
-      source: rohsenow,
-      outside: nucleate,
+    result: { symbol: 'q', unit: 'W/m²' },
+    tex: 'q = \\mu_lh_{fg}\\left[\\frac{g(\\rho_l-\\rho_v)}{\\sigma}\\right]^{1/2}\\left[\\frac{c_{p,l}\\Delta T_e}{C_{sf}h_{fg}Pr_l^n}\\right]^3',
+    source: rohsenow,
+    outside: `${nucleate}; zero without superheat`,
+    compute: boilingFluxRohsenow,
+  }),
+  forReaders({
+    name: 'boiling-superheat-rohsenow',
+    says: 'Superheat of a boiling wall at a known heat flux.',
+    arguments: { q: { unit: 'W/m²', says: 'heat flux', range: [0, 1.1e6] }, ...rohsenowTail },
+    result: { symbol: '\\Delta T_e', unit: 'K' },
+    tex: '\\Delta T_e = \\frac{C_{sf}h_{fg}Pr_l^n}{c_{p,l}}\\left\\{\\frac{q}{\\mu_lh_{fg}}\\left[\\frac{\\sigma}{g(\\rho_l-\\rho_v)}\\right]^{1/2}\\right\\}^{1/3}',
+    source: rohsenow,
+    outside: `${nucleate}; zero without heat flux`,
+    compute: boilingSuperheatRohsenow,
+  }),
+  forReaders({
+    name: 'critical-heat-flux-pool',
+    says: 'Heat flux at which a boiling surface is blanketed by its own steam.',
+    arguments: {
+      C: { unit: '1', says: '0.131 (Zuber) or 0.149 (large flat plates)', range: [0.119, 0.18] },
+      h_fg: latentHeat,
+      ...densities,
+      sigma: tension,
+      g: gravity,
     },
-    boilingSuperheatRohsenow,
-  ),
-  positionalCorrelation(
-    {
-      name: 'critical-heat-flux-pool',
-      says: 'Heat flux at which a boiling surface is blanketed by its own steam.',
-      arguments: {
-        C: { unit: '1', says: '0.131 (Zuber) or 0.149 (large flat plates)', range: [0.119, 0.18] },
-        h_fg: latentHeat,
-        ...densities,
-        sigma: tension,
-        g: gravity,
-      },
-      result: { symbol: 'q_{max}', unit: 'W/m²' },
-      tex: 'q_{max} = C\\,h_{fg}\\rho_v^{1/2}\\left[\\sigma g(\\rho_l-\\rho_v)\\right]^{1/4}',
-      source: 'Zuber 1958; Lienhard and Dhir 1973; Incropera et al. 6e eq. 10.6',
-      outside: 'evaluated',
+    result: { symbol: 'q_{max}', unit: 'W/m²' },
+    tex: 'q_{max} = C\\,h_{fg}\\rho_v^{1/2}\\left[\\sigma g(\\rho_l-\\rho_v)\\right]^{1/4}',
+    source: 'Zuber 1958; Lienhard and Dhir 1973; Incropera et al. 6e eq. 10.6',
+    outside: 'evaluated; meant for saturated pools on large surfaces',
+    compute: criticalHeatFlux,
+  }),
+  correlation({
+    name: 'souders-brown',
+    says: 'Greatest vapour velocity that lets drops fall back.',
+    arguments: {
+      K: { unit: 'm/s', says: '0.107 with wire mesh, 0.03–0.06 without', range: [0.01, 0.12] },
+      ...densities,
     },
-    criticalHeatFlux,
-  ),
-  positionalCorrelation(
-    {
-      name: 'souders-brown',
-      says: 'Greatest vapour velocity that lets drops fall back.',
-      arguments: {
-        K: { unit: 'm/s', says: '0.107 with wire mesh, 0.03–0.06 without', range: [0.01, 0.12] },
-        ...densities,
-      },
-      result: { symbol: 'v_{max}', unit: 'm/s' },
-      tex: 'v_{max} = K\\sqrt{\\frac{\\rho_l-\\rho_v}{\\rho_v}}',
-      source: 'Souders and Brown, Ind. Eng. Chem. 26 (1934) 98',
-      outside: 'evaluated',
+    result: { symbol: 'v_{max}', unit: 'm/s' },
+    tex: 'v_{max} = K\\sqrt{\\frac{\\rho_l-\\rho_v}{\\rho_v}}',
+    source: 'Souders and Brown, Ind. Eng. Chem. 26 (1934) 98',
+    outside: 'evaluated; meant for open vessels',
+    compute: soudersBrownVelocity,
+  }),
+  forReaders({
+    name: 'superficial-velocity',
+    says: 'Velocity of a vapour averaged over a round vessel or neck.',
+    arguments: {
+      m: { unit: 'kg/s', says: 'vapour rate' },
+      D: { unit: 'm', says: 'inside diameter' },
+      rho_v: { unit: 'kg/m³', says: 'density of the vapour' },
     },
-    soudersBrownVelocity,
-  ),
-  positionalCorrelation(
-    {
-      name: 'superficial-velocity',
-      says: 'Velocity of a vapour averaged over a round vessel or neck.',
-      arguments: {
-        m: { unit: 'kg/s', says: 'vapour rate' },
-        D: { unit: 'm', says: 'inside diameter' },
-        rho_v: { unit: 'kg/m³', says: 'density of the vapour' },
-      },
-      result: { symbol: 'v', unit: 'm/s' },
-      tex: 'v = \\frac{4\\dot m}{\\pi D^2\\rho_v}',
-      source: 'continuity',
-      outside: 'exact definition; no limits',
-    },
-    superficialVelocity,
-  ),
+    result: { symbol: 'v', unit: 'm/s' },
+    tex: 'v = \\frac{4\\dot m}{\\pi D^2\\rho_v}',
+    source: 'continuity',
+    outside: 'exact definition; no limits',
+    compute: superficialVelocity,
+  }),
 ];

@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 import { frictionFactor } from './pressure-drop.ts';
 
 /**
@@ -9,40 +9,25 @@ import { frictionFactor } from './pressure-drop.ts';
 /** Above this Reynolds number Schmidt's turbulent coil relation holds. */
 export const COIL_TURBULENT_RE = 2.2e4;
 
-/**
- * Reynolds number at which flow in a coiled tube turns turbulent (Schmidt 1967), pure number:
- * 2300 [1 + 8.6 (d/D)^0.45].
- * @param d bore, m; @param D_coil diameter of the winding, m. Range: d/D 0.01–0.25. Source: see the entry.
- */
+/** Reynolds number at which flow in a coiled tube turns turbulent: entry `critical-reynolds-coil`. */
 export const criticalReynoldsCoil = (d: number, D_coil: number): number =>
   2300 * (1 + 8.6 * Math.pow(d / D_coil, 0.45));
 
-/**
- * Nusselt number of laminar flow in a coiled tube (Schmidt, VDI), pure number:
- * 3.66 + 0.08 [1 + 0.8 (d/D)^0.9] Re^m Pr^⅓, m = 0.5 + 0.2903 (d/D)^0.194.
- * Range: Re below the critical value. Re ≤ 0 gives 3.66. Source: see the entry.
- */
+/** Nusselt number of laminar flow in a coiled tube: entry `nusselt-coil-laminar`. */
 export const nusseltCoilLaminar = (Re: number, Pr: number, d: number, D_coil: number): number => {
   const ratio = d / D_coil;
   const m = 0.5 + 0.2903 * Math.pow(ratio, 0.194);
   return 3.66 + 0.08 * (1 + 0.8 * Math.pow(ratio, 0.9)) * Math.pow(Math.max(0, Re), m) * Math.cbrt(Pr);
 };
 
-/**
- * Nusselt number of turbulent flow in a coiled tube (Gnielinski 1986, VDI), pure number:
- * (ξ/8) Re Pr / [1 + 12.7 √(ξ/8) (Pr^⅔ − 1)], ξ = 0.3164 Re^−¼ + 0.03 √(d/D).
- * Range: Re > 22 000. Re ≤ 0 gives 0. Source: see the entry.
- */
+/** Nusselt number of turbulent flow in a coiled tube: entry `nusselt-coil-turbulent`. */
 export const nusseltCoilTurbulent = (Re: number, Pr: number, d: number, D_coil: number): number => {
   if (!(Re > 0)) return 0;
   const eighth = (0.3164 / Math.sqrt(Math.sqrt(Re)) + 0.03 * Math.sqrt(d / D_coil)) / 8;
   return (eighth * Re * Pr) / (1 + 12.7 * Math.sqrt(eighth) * (Math.cbrt(Pr * Pr) - 1));
 };
 
-/**
- * Nusselt number in a coiled tube at any Reynolds number, pure number: laminar below the critical value, turbulent
- * above 22 000, linear between the two end values. Arguments as `nusseltCoilLaminar`. Source: see the entry.
- */
+/** Nusselt number in a coiled tube at any Reynolds number: entry `nusselt-coil`. */
 export const nusseltCoil = (Re: number, Pr: number, d: number, D_coil: number): number => {
   const critical = criticalReynoldsCoil(d, D_coil);
   if (Re <= critical) return nusseltCoilLaminar(Re, Pr, d, D_coil);
@@ -54,14 +39,7 @@ export const nusseltCoil = (Re: number, Pr: number, d: number, D_coil: number): 
   );
 };
 
-/**
- * Darcy friction factor in a smooth coiled tube (Schmidt 1967), pure number: the straight tube's, times
- * 1 + 0.14 (d/D)^0.97 Re^[1 − 0.644 (d/D)^0.312] while laminar, 1 + (28 800/Re)(d/D)^0.62 up to Re 22 000 and
- * 1 + 0.0823 (1 + d/D)(d/D)^0.53 Re^¼ above.
- *
- * Laminar means below `criticalReynoldsCoil`; there the straight tube's value is 64/Re. Range: d/D 0.01–0.25.
- * Re ≤ 0 gives 0, as `frictionFactor`. Source: see the entry.
- */
+/** Darcy friction factor in a smooth coiled tube: entry `friction-factor-coil`. */
 export const frictionFactorCoil = (Re: number, d: number, D_coil: number): number => {
   if (!(Re > 0)) return 0;
   const ratio = d / D_coil;
@@ -89,64 +67,55 @@ const winding: Readonly<Record<string, Argument>> = {
 const nusselt = { symbol: 'Nu', unit: '1' };
 
 export const coilFlowCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'critical-reynolds-coil',
-      says: 'Reynolds number at which flow in a coiled tube turns turbulent.',
-      arguments: winding,
-      result: { symbol: 'Re_{crit}', unit: '1' },
-      tex: 'Re_{crit} = 2300\\left[1+8.6\\left(\\frac{d}{D}\\right)^{0.45}\\right]',
-      source: 'Schmidt, Chemie Ingenieur Technik 39 (1967) 781; VDI Heat Atlas, section G3',
-      outside: 'evaluated; supported for d/D 0.01–0.25',
-    },
-    criticalReynoldsCoil,
-  ),
-  positionalCorrelation(
-    {
-      name: 'nusselt-coil-laminar',
-      says: 'Heat transfer of laminar flow filling a coiled tube.',
-      arguments: { Re: reynolds(0, 2e4), Pr: prandtl, ...winding },
-      result: nusselt,
-      tex: 'Nu = 3.66+0.08\\left[1+0.8(d/D)^{0.9}\\right]Re^{m}Pr^{1/3},\\quad m=0.5+0.2903(d/D)^{0.194}',
-      source: 'Schmidt 1967; VDI Heat Atlas, section G3, without the wall viscosity factor',
-      outside: 'evaluated',
-    },
-    nusseltCoilLaminar,
-  ),
-  positionalCorrelation(
-    {
-      name: 'nusselt-coil-turbulent',
-      says: 'Heat transfer of turbulent flow filling a coiled tube.',
-      arguments: { Re: reynolds(COIL_TURBULENT_RE, 2e5), Pr: prandtl, ...winding },
-      result: nusselt,
-      tex: 'Nu = \\frac{(\\xi/8)Re\\,Pr}{1+12.7\\sqrt{\\xi/8}(Pr^{2/3}-1)},\\quad \\xi=\\frac{0.3164}{Re^{0.25}}+0.03\\sqrt{d/D}',
-      source: 'Gnielinski 1986; VDI Heat Atlas, section G3',
-      outside: 'evaluated',
-    },
-    nusseltCoilTurbulent,
-  ),
-  positionalCorrelation(
-    {
-      name: 'nusselt-coil',
-      says: 'Heat transfer of one liquid filling a coiled tube, laminar to turbulent.',
-      arguments: { Re: reynolds(0, 2e5), Pr: prandtl, ...winding },
-      result: nusselt,
-      tex: 'Nu = (1-\\gamma)Nu_{lam,Re_{crit}}+\\gamma Nu_{turb,2.2\\cdot10^4}',
-      source: 'VDI Heat Atlas, section G3',
-      outside: 'evaluated',
-    },
-    nusseltCoil,
-  ),
-  positionalCorrelation(
-    {
-      name: 'friction-factor-coil',
-      says: 'Darcy friction factor of one fluid filling a smooth coiled tube.',
-      arguments: { Re: reynolds(0, 2e5), ...winding },
-      result: { symbol: 'f', unit: '1' },
-      tex: 'f = \\frac{64}{Re}\\left[1+0.14\\left(\\tfrac{d}{D}\\right)^{0.97}Re^{1-0.644(d/D)^{0.312}}\\right]\\ \\text{(laminar)}',
-      source: 'Schmidt, Chemie Ingenieur Technik 39 (1967) 781',
-      outside: 'evaluated; steps a little at the regime boundaries, as published',
-    },
-    frictionFactorCoil,
-  ),
+  forReaders({
+    name: 'critical-reynolds-coil',
+    says: 'Reynolds number at which flow in a coiled tube turns turbulent.',
+    arguments: winding,
+    result: { symbol: 'Re_{crit}', unit: '1' },
+    tex: 'Re_{crit} = 2300\\left[1+8.6\\left(\\frac{d}{D}\\right)^{0.45}\\right]',
+    source: 'Schmidt, Chemie Ingenieur Technik 39 (1967) 781; VDI Heat Atlas, section G3',
+    outside: 'evaluated; supported for d/D 0.01–0.25',
+    compute: criticalReynoldsCoil,
+  }),
+  forReaders({
+    name: 'nusselt-coil-laminar',
+    says: 'Heat transfer of laminar flow filling a coiled tube.',
+    arguments: { Re: reynolds(0, 2e4), Pr: prandtl, ...winding },
+    result: nusselt,
+    tex: 'Nu = 3.66+0.08\\left[1+0.8(d/D)^{0.9}\\right]Re^{m}Pr^{1/3},\\quad m=0.5+0.2903(d/D)^{0.194}',
+    source: 'Schmidt 1967; VDI Heat Atlas, section G3, without the wall viscosity factor',
+    outside: 'evaluated; meant below the critical Reynolds number; 3.66 without flow',
+    compute: nusseltCoilLaminar,
+  }),
+  forReaders({
+    name: 'nusselt-coil-turbulent',
+    says: 'Heat transfer of turbulent flow filling a coiled tube.',
+    arguments: { Re: reynolds(COIL_TURBULENT_RE, 2e5), Pr: prandtl, ...winding },
+    result: nusselt,
+    tex: 'Nu = \\frac{(\\xi/8)Re\\,Pr}{1+12.7\\sqrt{\\xi/8}(Pr^{2/3}-1)},\\quad \\xi=\\frac{0.3164}{Re^{0.25}}+0.03\\sqrt{d/D}',
+    source: 'Gnielinski 1986; VDI Heat Atlas, section G3',
+    outside: 'evaluated; zero without flow',
+    compute: nusseltCoilTurbulent,
+  }),
+  forReaders({
+    name: 'nusselt-coil',
+    says: 'Heat transfer of one liquid filling a coiled tube, laminar to turbulent.',
+    arguments: { Re: reynolds(0, 2e5), Pr: prandtl, ...winding },
+    result: nusselt,
+    tex: 'Nu = (1-\\gamma)Nu_{lam,Re_{crit}}+\\gamma Nu_{turb,2.2\\cdot10^4}',
+    source: 'VDI Heat Atlas, section G3',
+    outside: 'evaluated',
+    compute: nusseltCoil,
+  }),
+  forReaders({
+    name: 'friction-factor-coil',
+    says: 'Darcy friction factor of one fluid filling a smooth coiled tube.',
+    arguments: { Re: reynolds(0, 2e5), ...winding },
+    result: { symbol: 'f', unit: '1' },
+    tex: 'f = f_{straight}\\begin{cases}1+0.14\\left(\\tfrac{d}{D}\\right)^{0.97}Re^{1-0.644(d/D)^{0.312}} & Re\\le Re_{crit}\\\\ 1+\\frac{28800}{Re}\\left(\\tfrac{d}{D}\\right)^{0.62} & Re<2.2\\cdot10^4\\\\ 1+0.0823\\left(1+\\tfrac{d}{D}\\right)\\left(\\tfrac{d}{D}\\right)^{0.53}Re^{1/4} & Re\\ge2.2\\cdot10^4\\end{cases}',
+    source: 'Schmidt, Chemie Ingenieur Technik 39 (1967) 781',
+    outside:
+      'evaluated; supported for d/D 0.01–0.25; steps a little at the regime boundaries, as published; zero without flow',
+    compute: frictionFactorCoil,
+  }),
 ];

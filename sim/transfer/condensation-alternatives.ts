@@ -1,20 +1,14 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { alternative, type Argument, type Correlation } from '../correlation.ts';
 
 /**
- * Shear-controlled in-tube condensation correlations kept for comparison. NOT USED BY THE ENGINE: at the flows of
+ * Shear-controlled in-tube condensation correlations kept for comparison. At the flows of
  * a small still (J_G < 2.6) the film is stratified, and these read far too low or agree only by accident.
  */
 
 const allLiquidCoefficient = (G: number, D_i: number, k_l: number, mu_l: number, cp_l: number): number =>
   ((0.023 * k_l) / D_i) * Math.pow((G * D_i) / mu_l, 0.8) * Math.pow((mu_l * cp_l) / k_l, 0.4);
 
-/**
- * Local coefficient of an annular film (Shah 1979), W/m²K: h_LO [(1 − x)^0.8 + 3.8 x^0.76 (1 − x)^0.04 / p_r^0.38].
- *
- * @param G mass flux, kg/m²s; @param x vapour share; @param D_i bore, m; @param p_r pressure over critical pressure
- * @param k_l, mu_l, cp_l liquid properties, W/mK, Pa s, J/kgK
- * Range: G > 10.8 kg/m²s, bore 7–40 mm, p_r ≥ 0.002. Evaluated outside. Source: see the entry.
- */
+/** Local coefficient of an annular film: entry `film-coefficient-shah-1979`. */
 export const filmCoefficientShah1979 = (
   G: number,
   x: number,
@@ -27,10 +21,7 @@ export const filmCoefficientShah1979 = (
   allLiquidCoefficient(G, D_i, k_l, mu_l, cp_l) *
   (Math.pow(1 - x, 0.8) + (3.8 * Math.pow(x, 0.76) * Math.pow(1 - x, 0.04)) / Math.pow(p_r, 0.38));
 
-/**
- * Shear term h_I of Shah's 2009 correlation, W/m²K: the 1979 form times (μ_l / 14 μ_v)^(0.0058 + 0.557 p_r).
- * Arguments as `filmCoefficientShah1979` with the vapour's viscosity mu_v, Pa s. Regime I only. Source: the entry.
- */
+/** Shear term of Shah’s later relation: entry `film-coefficient-shah-2009`. */
 export const filmCoefficientShah2009 = (
   G: number,
   x: number,
@@ -43,11 +34,7 @@ export const filmCoefficientShah2009 = (
 ): number =>
   filmCoefficientShah1979(G, x, D_i, p_r, k_l, mu_l, cp_l) * Math.pow(mu_l / (14 * mu_v), 0.0058 + 0.557 * p_r);
 
-/**
- * Local coefficient from an equivalent all-liquid flow (Akers, Deans and Crosser 1959), W/m²K.
- * Nu = 0.0265 Re_e^0.8 Pr^⅓ for Re_e > 5·10⁴, 5.03 Re_e^⅓ Pr^⅓ below, Re_e = G[(1 − x) + x √(ρ_l/ρ_v)] D/μ_l.
- * Range: Re_e > 5·10⁴ is what its data cover. Evaluated outside. Source: see the entry.
- */
+/** Local coefficient from an equivalent all-liquid flow: entry `film-coefficient-akers`. */
 export const filmCoefficientAkers = (
   G: number,
   x: number,
@@ -64,11 +51,7 @@ export const filmCoefficientAkers = (
   return (Nu * k_l) / D_i;
 };
 
-/**
- * Local coefficient from an equivalent Reynolds number (Cavallini, Smith and Zecchin 1974), W/m²K:
- * Nu = 0.05 Re_eq^0.8 Pr^⅓, Re_eq = Re_v (μ_v/μ_l) √(ρ_l/ρ_v) + Re_l on superficial velocities.
- * Range: 7000 < Re_l < 53 000. Evaluated outside. Source: see the entry.
- */
+/** Local coefficient from an equivalent Reynolds number: entry `film-coefficient-cavallini-smith-zecchin`. */
 export const filmCoefficientCavalliniSmithZecchin = (
   G: number,
   x: number,
@@ -83,10 +66,7 @@ export const filmCoefficientCavalliniSmithZecchin = (
   return ((0.05 * k_l) / D_i) * Math.pow(Re, 0.8) * Math.cbrt((mu_l * cp_l) / k_l);
 };
 
-/**
- * Local coefficient (Boyko and Kruzhilin 1967), W/m²K: 0.021 (k/D) Re_LO^0.8 Pr^0.43 √[1 + x (ρ_l/ρ_v − 1)].
- * Range: steam at 12–90 bar in its data. Evaluated outside. Source: see the entry.
- */
+/** Local coefficient at high pressure: entry `film-coefficient-boyko-kruzhilin`. */
 export const filmCoefficientBoykoKruzhilin = (
   G: number,
   x: number,
@@ -107,6 +87,11 @@ const flow: Readonly<Record<string, Argument>> = {
   x: { unit: '1', says: 'vapour share of the flow', range: [0, 1] },
   D_i: { unit: 'm', says: 'bore of the tube' },
 };
+const annular: Readonly<Record<string, Argument>> = {
+  ...flow,
+  G: { unit: 'kg/(m² s)', says: 'mass flux over the whole bore', range: [10.8, Number.MAX_VALUE] },
+  D_i: { unit: 'm', says: 'bore of the tube', range: [0.007, 0.04] },
+};
 const liquid: Readonly<Record<string, Argument>> = {
   k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
   mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
@@ -118,74 +103,64 @@ const densities: Readonly<Record<string, Argument>> = {
 };
 const reduced: Argument = { unit: '1', says: 'pressure over critical pressure', range: [0.002, 0.44] };
 const result = { symbol: 'h', unit: 'W/(m² K)' };
-const outside = 'evaluated; comparison only, not used by the engine';
+const outside = 'evaluated';
 
 export const condensationCrossChecks: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-shah-1979',
-      says: 'Local coefficient of an annular condensate film in a tube; comparison only.',
-      arguments: { ...flow, p_r: reduced, ...liquid, cp_l: liquidHeat },
-      result,
-      tex: 'h = h_{LO}\\left[(1-x)^{0.8}+\\frac{3.8x^{0.76}(1-x)^{0.04}}{p_r^{0.38}}\\right]',
-      source: 'Shah, Int. J. Heat Mass Transfer 22 (1979) 547–556',
-      outside,
+  alternative({
+    name: 'film-coefficient-shah-1979',
+    says: 'Local coefficient of an annular condensate film in a tube.',
+    arguments: { ...annular, p_r: reduced, ...liquid, cp_l: liquidHeat },
+    result,
+    tex: 'h = h_{LO}\\left[(1-x)^{0.8}+\\frac{3.8x^{0.76}(1-x)^{0.04}}{p_r^{0.38}}\\right]',
+    source: 'Shah, Int. J. Heat Mass Transfer 22 (1979) 547–556',
+    outside,
+    compute: filmCoefficientShah1979,
+  }),
+  alternative({
+    name: 'film-coefficient-shah-2009',
+    says: 'Shear term of the 2009 correlation for condensation in tubes.',
+    arguments: {
+      ...flow,
+      p_r: reduced,
+      ...liquid,
+      mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
+      cp_l: liquidHeat,
     },
-    filmCoefficientShah1979,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-shah-2009',
-      says: 'Shear term of the 2009 correlation for condensation in tubes; comparison only.',
-      arguments: {
-        ...flow,
-        p_r: reduced,
-        ...liquid,
-        mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
-        cp_l: liquidHeat,
-      },
-      result,
-      tex: 'h_I = h_{1979}\\left(\\frac{\\mu_l}{14\\mu_v}\\right)^{0.0058+0.557p_r}',
-      source: 'Shah, HVAC&R Research 15(5) (2009) 889–913',
-      outside,
-    },
-    filmCoefficientShah2009,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-akers',
-      says: 'Local coefficient of condensation in a tube from an equivalent liquid flow; comparison only.',
-      arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
-      result,
-      tex: 'Nu = 0.0265\\,Re_e^{0.8}Pr^{1/3},\\quad Re_e=\\frac{G\\left[(1-x)+x\\sqrt{\\rho_l/\\rho_v}\\right]D_i}{\\mu_l}',
-      source: 'Akers, Deans and Crosser, Chem. Eng. Prog. Symp. Ser. 55 (1959) 171',
-      outside,
-    },
-    filmCoefficientAkers,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-cavallini-smith-zecchin',
-      says: 'Local coefficient of condensation in a tube from an equivalent Reynolds number; comparison only.',
-      arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
-      result,
-      tex: 'Nu = 0.05\\,Re_{eq}^{0.8}Pr^{1/3},\\quad Re_{eq}=Re_v\\frac{\\mu_v}{\\mu_l}\\sqrt{\\frac{\\rho_l}{\\rho_v}}+Re_l',
-      source: 'Cavallini, Smith and Zecchin, 6th Int. Heat Transfer Conf. Tokyo (1974)',
-      outside,
-    },
-    filmCoefficientCavalliniSmithZecchin,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-boyko-kruzhilin',
-      says: 'Local coefficient of condensation in a tube at high pressure; comparison only.',
-      arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
-      result,
-      tex: 'h = 0.021\\frac{k_l}{D_i}Re_{LO}^{0.8}Pr_l^{0.43}\\sqrt{1+x\\left(\\frac{\\rho_l}{\\rho_v}-1\\right)}',
-      source:
-        'Boyko and Kruzhilin, Int. J. Heat Mass Transfer 10 (1967) 361; Hewitt, Shires and Bott, Process Heat Transfer p. 589',
-      outside,
-    },
-    filmCoefficientBoykoKruzhilin,
-  ),
+    result,
+    tex: 'h_I = h_{1979}\\left(\\frac{\\mu_l}{14\\mu_v}\\right)^{0.0058+0.557p_r}',
+    source: 'Shah, HVAC&R Research 15(5) (2009) 889–913',
+    outside: 'evaluated; meant for the regime in which shear rules',
+    compute: filmCoefficientShah2009,
+  }),
+  alternative({
+    name: 'film-coefficient-akers',
+    says: 'Local coefficient of condensation in a tube from an equivalent liquid flow.',
+    arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
+    result,
+    tex: 'Nu = \\begin{cases}5.03\\,Re_e^{1/3}Pr^{1/3} & Re_e\\le5\\cdot10^4\\\\ 0.0265\\,Re_e^{0.8}Pr^{1/3} & Re_e>5\\cdot10^4\\end{cases},\\quad Re_e=\\frac{G\\left[(1-x)+x\\sqrt{\\rho_l/\\rho_v}\\right]D_i}{\\mu_l}',
+    source: 'Akers, Deans and Crosser, Chem. Eng. Prog. Symp. Ser. 55 (1959) 171',
+    outside: 'evaluated; its data cover equivalent Reynolds numbers above 5·10⁴',
+    compute: filmCoefficientAkers,
+  }),
+  alternative({
+    name: 'film-coefficient-cavallini-smith-zecchin',
+    says: 'Local coefficient of condensation in a tube from an equivalent Reynolds number.',
+    arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
+    result,
+    tex: 'Nu = 0.05\\,Re_{eq}^{0.8}Pr^{1/3},\\quad Re_{eq}=Re_v\\frac{\\mu_v}{\\mu_l}\\sqrt{\\frac{\\rho_l}{\\rho_v}}+Re_l',
+    source: 'Cavallini, Smith and Zecchin, 6th Int. Heat Transfer Conf. Tokyo (1974)',
+    outside: 'evaluated; its data cover liquid Reynolds numbers 7000–53 000',
+    compute: filmCoefficientCavalliniSmithZecchin,
+  }),
+  alternative({
+    name: 'film-coefficient-boyko-kruzhilin',
+    says: 'Local coefficient of condensation in a tube at high pressure.',
+    arguments: { ...flow, ...densities, ...liquid, cp_l: liquidHeat },
+    result,
+    tex: 'h = 0.021\\frac{k_l}{D_i}Re_{LO}^{0.8}Pr_l^{0.43}\\sqrt{1+x\\left(\\frac{\\rho_l}{\\rho_v}-1\\right)}',
+    source:
+      'Boyko and Kruzhilin, Int. J. Heat Mass Transfer 10 (1967) 361; Hewitt, Shires and Bott, Process Heat Transfer p. 589',
+    outside: 'evaluated; its data are of steam at 12–90 bar',
+    compute: filmCoefficientBoykoKruzhilin,
+  }),
 ];

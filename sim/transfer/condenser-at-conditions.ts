@@ -4,7 +4,7 @@
  * along the tube instead.
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 import {
   latentHeat,
   liquidConductivity,
@@ -20,7 +20,7 @@ import { logMeanDifference } from './exchanger.ts';
 import { nusseltHorizontalCylinder, rayleighNumber } from './natural-convection.ts';
 import { condensationFluxChatoSteam } from './steam-in-tube-at-conditions.ts';
 
-/** Natural convection from a horizontal tube to still water, W/m²K, film properties. Temperatures in K, D_o in m. */
+/** Natural convection from a horizontal tube to still water: entry `natural-convection-tube-in-water`. */
 export const naturalConvectionTubeInWater = (T_wall: number, T_bulk: number, D_o: number): number => {
   const film = 0.5 * (T_wall + T_bulk);
   const k = liquidConductivity(film);
@@ -31,7 +31,7 @@ export const naturalConvectionTubeInWater = (T_wall: number, T_bulk: number, D_o
   return (nusseltHorizontalCylinder(Ra, nu / alpha) * k) / D_o;
 };
 
-/** Cross flow of water over a horizontal tube, W/m²K. V m/s, T film temperature in K, D_o in m. */
+/** Cross flow of water over a horizontal tube: entry `cross-flow-tube-in-water`. */
 export const crossFlowTubeInWater = (V: number, T: number, D_o: number): number => {
   const k = liquidConductivity(T);
   const mu = liquidViscosity(T);
@@ -70,11 +70,11 @@ const heatPerMetre = (
 const tubHeatPerMetre = (T_sat: number, T_water: number, D_i: number, D_o: number, k: number): number =>
   heatPerMetre(T_sat, T_water, D_i, D_o, k, (T_wo) => naturalConvectionTubeInWater(T_wo, T_water, D_o));
 
-/** Overall coefficient of a coil turn in still water on its outside area, W/m²K; 0 when the water is as hot as steam. */
+/** Overall coefficient of a coil turn in still water: entry `tube-in-tub-overall`. */
 export const tubeInTubOverall = (T_sat: number, T_water: number, D_i: number, D_o: number, k: number): number =>
   T_sat > T_water ? tubHeatPerMetre(T_sat, T_water, D_i, D_o, k) / (Math.PI * D_o * (T_sat - T_water)) : 0;
 
-/** Outer wall temperature of a coil turn in still water, K. Halves the interval between water and steam. */
+/** Outer wall temperature of a coil turn in still water: entry `tube-in-tub-wall-temperature`. */
 export const tubeInTubWall = (T_sat: number, T_water: number, D_i: number, D_o: number, k: number): number => {
   const perMetre = tubHeatPerMetre(T_sat, T_water, D_i, D_o, k);
   let cold = Math.min(T_sat, T_water);
@@ -88,7 +88,7 @@ export const tubeInTubWall = (T_sat: number, T_water: number, D_i: number, D_o: 
   return 0.5 * (cold + hot);
 };
 
-/** Length of coil in still water of one temperature that condenses all the steam, m; latent heat only. */
+/** Length of coil that condenses all the steam: entry `coil-length-to-condense`. */
 export const coilLengthToCondense = (
   m: number,
   T_sat: number,
@@ -102,7 +102,7 @@ export const coilLengthToCondense = (
   return perMetre > 0 ? (m * latentHeat(T_sat)) / perMetre : Number.MAX_VALUE;
 };
 
-/** Temperature at which the cooling water leaves a jacket that condenses all the steam, K; c_p at the mean. */
+/** Temperature at which the cooling water leaves a jacket: entry `jacket-coolant-outlet`. */
 export const jacketOutlet = (m: number, m_c: number, T_in: number, T_sat: number): number => {
   const duty = m * latentHeat(T_sat);
   let T_out = T_in;
@@ -115,11 +115,11 @@ export const jacketOutlet = (m: number, m_c: number, T_in: number, T_sat: number
 const jacketMean = (m: number, m_c: number, T_in: number, T_sat: number): number =>
   0.5 * (T_in + Math.min(T_sat, jacketOutlet(m, m_c, T_in, T_sat)));
 
-/** Reynolds number of the cooling water in a jacket on the gap's hydraulic diameter, pure number. */
+/** Reynolds number of the cooling water in a jacket: entry `jacket-reynolds`. */
 export const jacketReynolds = (m: number, m_c: number, T_in: number, D_o: number, D_s: number, T_sat: number): number =>
   (4 * m_c) / (Math.PI * (D_s + D_o) * liquidViscosity(jacketMean(m, m_c, T_in, T_sat)));
 
-/** Film coefficient of the cooling water in a jacket of length L, W/m²K, at its mean temperature. */
+/** Film coefficient of the cooling water in a jacket: entry `jacket-film-coefficient`. */
 export const jacketFilmCoefficient = (
   m: number,
   m_c: number,
@@ -137,9 +137,8 @@ export const jacketFilmCoefficient = (
 };
 
 /**
- * Length of straight jacketed tube that condenses all the steam, m; log-mean difference, latent heat only, the
- * coolant's coefficient and the length found together. No length does it when the coolant would reach the steam's
- * temperature; the largest number stands for that.
+ * Length of jacketed tube that condenses all the steam: entry `jacket-condensing-length`. The coolant’s coefficient and
+ * the length are found together.
  */
 export const jacketCondensingLength = (
   m: number,
@@ -165,7 +164,7 @@ export const jacketCondensingLength = (
   return L;
 };
 
-/** Overall coefficient of the same tube on its outside area, W/m²K; 0 when no length condenses the steam. */
+/** Overall coefficient of the same tube: entry `jacket-overall`. */
 export const jacketOverall = (
   m: number,
   m_c: number,
@@ -204,134 +203,114 @@ const jacketSource = `Chato inside, VDI annulus outside, log-mean difference; ${
 const outside = 'throws a RangeError outside 273.15–403.15 K';
 
 export const condenserChains: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'natural-convection-tube-in-water',
-      says: 'Coefficient of natural convection from a horizontal tube to still water.',
-      arguments: { T_wall: kelvin('wall'), T_bulk: kelvin('water'), D_o: { unit: 'm', says: 'outside diameter' } },
-      result: { symbol: 'h_o', unit: 'W/(m² K)' },
-      tex: 'h_o = \\frac{k}{D_o}\\left\\{0.60+\\frac{0.387Ra^{1/6}}{\\left[1+(0.559/Pr)^{9/16}\\right]^{8/27}}\\right\\}^2',
-      source: `Churchill and Chu 1975, film temperature; ${properties}`,
-      outside,
+  forReaders({
+    name: 'natural-convection-tube-in-water',
+    says: 'Coefficient of natural convection from a horizontal tube to still water.',
+    arguments: { T_wall: kelvin('wall'), T_bulk: kelvin('water'), D_o: { unit: 'm', says: 'outside diameter' } },
+    result: { symbol: 'h_o', unit: 'W/(m² K)' },
+    tex: 'h_o = \\frac{k}{D_o}\\left\\{0.60+\\frac{0.387Ra^{1/6}}{\\left[1+(0.559/Pr)^{9/16}\\right]^{8/27}}\\right\\}^2',
+    source: `Churchill and Chu 1975, film temperature; ${properties}`,
+    outside,
+    compute: naturalConvectionTubeInWater,
+  }),
+  forReaders({
+    name: 'cross-flow-tube-in-water',
+    says: 'Coefficient of stirred water passing over a horizontal tube.',
+    arguments: {
+      V: { unit: 'm/s', says: 'speed of the water', range: [0, 1] },
+      T: kelvin('film temperature'),
+      D_o: { unit: 'm', says: 'outside diameter' },
     },
-    naturalConvectionTubeInWater,
-  ),
-  positionalCorrelation(
-    {
-      name: 'cross-flow-tube-in-water',
-      says: 'Coefficient of stirred water passing over a horizontal tube.',
-      arguments: {
-        V: { unit: 'm/s', says: 'speed of the water', range: [0, 1] },
-        T: kelvin('film temperature'),
-        D_o: { unit: 'm', says: 'outside diameter' },
-      },
-      result: { symbol: 'h_o', unit: 'W/(m² K)' },
-      tex: 'h_o = \\frac{k}{D_o}Nu(Re,Pr)',
-      source: `Churchill and Bernstein 1977; ${properties}`,
-      outside,
+    result: { symbol: 'h_o', unit: 'W/(m² K)' },
+    tex: 'h_o = \\frac{k}{D_o}Nu(Re,Pr)',
+    source: `Churchill and Bernstein 1977; ${properties}`,
+    outside,
+    compute: crossFlowTubeInWater,
+  }),
+  forReaders({
+    name: 'tube-in-tub-overall',
+    says: 'Overall coefficient, on the outside area, of a clean coil turn condensing steam in still water.',
+    arguments: inTub,
+    result: { symbol: 'U_o', unit: 'W/(m² K)' },
+    tex: '\\frac{1}{U_o} = \\frac{D_o}{h_iD_i}+\\frac{D_o\\ln(D_o/D_i)}{2k}+\\frac{1}{h_o}',
+    source: tubSource,
+    outside,
+    compute: tubeInTubOverall,
+  }),
+  forReaders({
+    name: 'tube-in-tub-wall-temperature',
+    says: 'Outer wall temperature of a clean coil turn condensing steam in still water.',
+    arguments: inTub,
+    result: { symbol: 'T_w', unit: 'K' },
+    tex: 'U_o(T_{sat}-T_{water}) = h_o(T_w-T_{water})',
+    source: tubSource,
+    outside,
+    compute: tubeInTubWall,
+  }),
+  forReaders({
+    name: 'coil-length-to-condense',
+    says: 'Least length of clean coil that condenses a steam rate in still water of one temperature.',
+    arguments: { m: steam, ...inTub },
+    result: { symbol: 'L', unit: 'm' },
+    tex: 'L = \\frac{\\dot m\\,h_{fg}}{U_o\\,\\pi D_o(T_{sat}-T_{water})}',
+    source: tubSource,
+    outside: `${outside}; beyond all measure when the water is as hot as the steam`,
+    compute: coilLengthToCondense,
+  }),
+  forReaders({
+    name: 'jacket-coolant-outlet',
+    says: 'Temperature at which cooling water leaves a jacket that condenses all the steam.',
+    arguments: { ...coolant, T_sat },
+    result: { symbol: 'T_{out}', unit: 'K' },
+    tex: 'T_{out} = T_{in}+\\frac{\\dot m\\,h_{fg}}{\\dot m_cc_p}',
+    source: `energy balance; ${properties}`,
+    outside: `${outside}; may exceed the steam's temperature, which no jacket reaches`,
+    compute: jacketOutlet,
+  }),
+  forReaders({
+    name: 'jacket-reynolds',
+    says: 'Reynolds number of the cooling water in a jacket, on the hydraulic diameter of the gap.',
+    arguments: { ...coolant, D_o: { unit: 'm', says: 'outside diameter of the tube' }, D_s: shell, T_sat },
+    result: { symbol: 'Re', unit: '1' },
+    tex: 'Re = \\frac{4\\dot m_c}{\\pi(D_s+D_o)\\mu}',
+    source: `definition; ${properties}`,
+    outside,
+    compute: jacketReynolds,
+  }),
+  forReaders({
+    name: 'jacket-film-coefficient',
+    says: 'Film coefficient of the cooling water in a jacket of known length; laminar values are a lower bound.',
+    arguments: {
+      ...coolant,
+      D_o: { unit: 'm', says: 'outside diameter of the tube' },
+      D_s: shell,
+      T_sat,
+      L: { unit: 'm', says: 'length' },
     },
-    crossFlowTubeInWater,
-  ),
-  positionalCorrelation(
-    {
-      name: 'tube-in-tub-overall',
-      says: 'Overall coefficient, on the outside area, of a clean coil turn condensing steam in still water.',
-      arguments: inTub,
-      result: { symbol: 'U_o', unit: 'W/(m² K)' },
-      tex: '\\frac{1}{U_o} = \\frac{D_o}{h_iD_i}+\\frac{D_o\\ln(D_o/D_i)}{2k}+\\frac{1}{h_o}',
-      source: tubSource,
-      outside,
-    },
-    tubeInTubOverall,
-  ),
-  positionalCorrelation(
-    {
-      name: 'tube-in-tub-wall-temperature',
-      says: 'Outer wall temperature of a clean coil turn condensing steam in still water.',
-      arguments: inTub,
-      result: { symbol: 'T_w', unit: 'K' },
-      tex: 'U_o(T_{sat}-T_{water}) = h_o(T_w-T_{water})',
-      source: tubSource,
-      outside,
-    },
-    tubeInTubWall,
-  ),
-  positionalCorrelation(
-    {
-      name: 'coil-length-to-condense',
-      says: 'Least length of clean coil that condenses a steam rate in still water of one temperature.',
-      arguments: { m: steam, ...inTub },
-      result: { symbol: 'L', unit: 'm' },
-      tex: 'L = \\frac{\\dot m\\,h_{fg}}{U_o\\,\\pi D_o(T_{sat}-T_{water})}',
-      source: tubSource,
-      outside: `${outside}; beyond all measure when the water is as hot as the steam`,
-    },
-    coilLengthToCondense,
-  ),
-  positionalCorrelation(
-    {
-      name: 'jacket-coolant-outlet',
-      says: 'Temperature at which cooling water leaves a jacket that condenses all the steam.',
-      arguments: { ...coolant, T_sat },
-      result: { symbol: 'T_{out}', unit: 'K' },
-      tex: 'T_{out} = T_{in}+\\frac{\\dot m\\,h_{fg}}{\\dot m_cc_p}',
-      source: `energy balance; ${properties}`,
-      outside: `${outside}; may exceed the steam's temperature, which no jacket reaches`,
-    },
-    jacketOutlet,
-  ),
-  positionalCorrelation(
-    {
-      name: 'jacket-reynolds',
-      says: 'Reynolds number of the cooling water in a jacket, on the hydraulic diameter of the gap.',
-      arguments: { ...coolant, D_o: { unit: 'm', says: 'outside diameter of the tube' }, D_s: shell, T_sat },
-      result: { symbol: 'Re', unit: '1' },
-      tex: 'Re = \\frac{4\\dot m_c}{\\pi(D_s+D_o)\\mu}',
-      source: `definition; ${properties}`,
-      outside,
-    },
-    jacketReynolds,
-  ),
-  positionalCorrelation(
-    {
-      name: 'jacket-film-coefficient',
-      says: 'Film coefficient of the cooling water in a jacket of known length; laminar values are a lower bound.',
-      arguments: {
-        ...coolant,
-        D_o: { unit: 'm', says: 'outside diameter of the tube' },
-        D_s: shell,
-        T_sat,
-        L: { unit: 'm', says: 'length' },
-      },
-      result: { symbol: 'h_o', unit: 'W/(m² K)' },
-      tex: 'h_o = \\frac{k}{D_s-D_o}Nu(Re,Pr,D_o/D_s,L)',
-      source: jacketSource,
-      outside,
-    },
-    jacketFilmCoefficient,
-  ),
-  positionalCorrelation(
-    {
-      name: 'jacket-overall',
-      says: 'Overall coefficient, on the outside area, of a clean jacketed tube condensing all its steam.',
-      arguments: inJacket,
-      result: { symbol: 'U_o', unit: 'W/(m² K)' },
-      tex: 'U_o = \\frac{\\dot m\\,h_{fg}}{\\pi D_oL\\,\\Delta T_{lm}}',
-      source: jacketSource,
-      outside,
-    },
-    jacketOverall,
-  ),
-  positionalCorrelation(
-    {
-      name: 'jacket-condensing-length',
-      says: 'Least length of clean jacketed tube that condenses all its steam.',
-      arguments: inJacket,
-      result: { symbol: 'L', unit: 'm' },
-      tex: 'L = \\frac{\\dot m\\,h_{fg}}{U_o\\,\\pi D_o\\,\\Delta T_{lm}}',
-      source: jacketSource,
-      outside: `${outside}; beyond all measure when the coolant would reach the steam's temperature`,
-    },
-    jacketCondensingLength,
-  ),
+    result: { symbol: 'h_o', unit: 'W/(m² K)' },
+    tex: 'h_o = \\frac{k}{D_s-D_o}Nu(Re,Pr,D_o/D_s,L)',
+    source: jacketSource,
+    outside,
+    compute: jacketFilmCoefficient,
+  }),
+  forReaders({
+    name: 'jacket-overall',
+    says: 'Overall coefficient, on the outside area, of a clean jacketed tube condensing all its steam.',
+    arguments: inJacket,
+    result: { symbol: 'U_o', unit: 'W/(m² K)' },
+    tex: 'U_o = \\frac{\\dot m\\,h_{fg}}{\\pi D_oL\\,\\Delta T_{lm}}',
+    source: jacketSource,
+    outside,
+    compute: jacketOverall,
+  }),
+  forReaders({
+    name: 'jacket-condensing-length',
+    says: 'Least length of clean jacketed tube that condenses all its steam.',
+    arguments: inJacket,
+    result: { symbol: 'L', unit: 'm' },
+    tex: 'L = \\frac{\\dot m\\,h_{fg}}{U_o\\,\\pi D_o\\,\\Delta T_{lm}}',
+    source: jacketSource,
+    outside: `${outside}; beyond all measure when the coolant would reach the steam's temperature`,
+    compute: jacketCondensingLength,
+  }),
 ];

@@ -1,26 +1,15 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 
 /** Rules for a vessel that parts oil from water: leg heights, speeds, lengths, times. */
 
-/**
- * Height of the heavy liquid's overflow that balances the light one's (hydrostatics, open overflows), m, all from
- * one datum: z_2 = z_3 + (z_1 − z_3) ρ_light/ρ_heavy. For a floating oil it is the water leg; for a sinking oil the
- * light liquid is the water and z_2 is the oil leg.
- *
- * @param z_1 overflow of the light liquid, m; @param z_3 interface, m; @param rho_light, rho_heavy densities, kg/m³
- */
+/** Height of the heavy liquid’s overflow that balances the light one’s: entry `heavy-leg-height`. */
 export const heavyLegHeight = (z_1: number, z_3: number, rho_light: number, rho_heavy: number): number =>
   z_3 + ((z_1 - z_3) * rho_light) / rho_heavy;
 
-/** How far the heavy leg stands below the light overflow, m: layer Δρ/ρ_heavy, `layer` being z_1 − z_3. */
+/** How far the heavy leg stands below the light overflow: entry `leg-offset`. */
 export const legOffset = (layer: number, drho: number, rho_heavy: number): number => (layer * drho) / rho_heavy;
 
-/**
- * Interface between fixed overflows (McCabe, Smith and Harriott), m above the floor:
- * (Z_leg − Z_T ρ_B/ρ_A)/(1 − ρ_B/ρ_A), ρ_A heavy. Runs away as the densities meet; held within the vessel.
- *
- * @param Z_leg heavy overflow, m; @param Z_T total liquid depth, m; @param rho_A heavy, rho_B light, kg/m³
- */
+/** Interface between fixed overflows: entry `interface-height`. Runs away as the densities meet. */
 export const interfaceHeight = (Z_leg: number, Z_T: number, rho_A: number, rho_B: number): number => {
   const spare = rho_A - rho_B;
   const drive = Z_leg * rho_A - Z_T * rho_B;
@@ -28,16 +17,13 @@ export const interfaceHeight = (Z_leg: number, Z_T: number, rho_A: number, rho_B
   return Math.min(Z_T, Math.max(0, drive / spare));
 };
 
-/** Highest horizontal speed in a channel separator (API 421), m/s: 15 v_t, at most 0.01524 m/s (3 ft/min). */
+/** Highest horizontal speed in a channel separator: entry `api-horizontal-limit`. */
 export const apiHorizontalLimit = (v_t: number): number => Math.min(15 * v_t, 0.01524);
 
 const SPEED_RATIO = [3, 6, 10, 15, 20] as const;
 const LENGTH_FACTOR = [1.28, 1.37, 1.52, 1.64, 1.74] as const;
 
-/**
- * Turbulence and short-circuit factor F of a channel separator (API 421), pure number, by linear interpolation:
- * 1.28 at v_H/v_t = 3, 1.37 at 6, 1.52 at 10, 1.64 at 15, 1.74 at 20; the end values beyond.
- */
+/** Turbulence and short-circuit factor of a channel separator: entry `api-length-factor`. */
 export const apiLengthFactor = (ratio: number): number => {
   let above = 1;
   while (above < SPEED_RATIO.length - 1 && (SPEED_RATIO[above] ?? 0) < ratio) above += 1;
@@ -48,16 +34,11 @@ export const apiLengthFactor = (ratio: number): number => {
   return from + (to - from) * Math.min(1, Math.max(0, (ratio - low) / (high - low)));
 };
 
-/** Length of a channel separator (API 421), m: F (v_H/v_t) depth, F of `apiLengthFactor`. Speeds m/s, depth m. */
+/** Length of a channel separator: entry `api-channel-length`. */
 export const apiChannelLength = (v_H: number, v_t: number, depth: number): number =>
   (apiLengthFactor(v_H / v_t) * v_H * depth) / v_t;
 
-/**
- * Which liquid is in drops, θ, pure number: (Q_L/Q_H)[ρ_L μ_H/(ρ_H μ_L)]^0.3. Below 0.3 the light one always, to 0.5
- * probably, 0.5–2 open, 2–3.3 the heavy one probably, above always. Distillate has θ of order 0.01: oil in drops.
- *
- * @param Q_L, Q_H volume flows, m³/s; @param rho_L, rho_H, kg/m³; @param mu_L, mu_H, Pa s
- */
+/** Which liquid is in drops: entry `dispersion-number`. */
 export const dispersionNumber = (
   Q_L: number,
   Q_H: number,
@@ -67,15 +48,11 @@ export const dispersionNumber = (
   mu_H: number,
 ): number => (Q_L / Q_H) * Math.pow((rho_L * mu_H) / (rho_H * mu_L), 0.3);
 
-/**
- * Standing time for a decanter, s: 100 h · μ[cP]/Δρ[kg/m³]; very cautious for distillate. Equal densities would
- * stand for ever and give the largest number. From memory (McCabe, Smith and Harriott).
- * @param mu viscosity of the continuous liquid, Pa s; @param drho density difference, kg/m³
- */
+/** Standing time for a decanter: entry `settling-time-rule`. Equal densities give the largest number. */
 export const settlingTimeRule = (mu: number, drho: number): number =>
   drho === 0 ? Number.MAX_VALUE : (3.6e8 * mu) / Math.abs(drho);
 
-/** Time a flow spends in a vessel, s: volume over flow. m³ and m³/s. Without flow the largest number stands for ever. */
+/** Time a flow spends in a vessel: entry `residence-time`. No flow gives the largest number. */
 export const residenceTime = (V: number, Q: number): number => (Q === 0 ? Number.MAX_VALUE : V / Q);
 
 const height = (says: string): Argument => ({ unit: 'm', says });
@@ -86,140 +63,122 @@ const api = 'API Publication 421 (1990), as in MIL-HDBK-1005/16';
 const sinnott = 'Towler and Sinnott, Chemical Engineering Design, decanters';
 
 export const decanterCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'heavy-leg-height',
-      says: 'Height of the heavy overflow that holds the interface: water leg of a floating oil, oil leg of a sinking one.',
-      arguments: {
-        z_1: height('light overflow'),
-        z_3: height('interface'),
-        rho_light: lightDensity,
-        rho_heavy: heavyDensity,
-      },
-      result: { symbol: 'z_2', unit: 'm' },
-      tex: 'z_2 = z_3+(z_1-z_3)\\frac{\\rho_{light}}{\\rho_{heavy}}',
-      source: sinnott,
-      outside: 'exact for still liquids',
+  forReaders({
+    name: 'heavy-leg-height',
+    says: 'Height of the heavy overflow that holds the interface: water leg of a floating oil, oil leg of a sinking one.',
+    arguments: {
+      z_1: height('light overflow'),
+      z_3: height('interface'),
+      rho_light: lightDensity,
+      rho_heavy: heavyDensity,
     },
-    heavyLegHeight,
-  ),
-  positionalCorrelation(
-    {
-      name: 'leg-offset',
-      says: 'How far the heavy overflow stands below the light one.',
-      arguments: {
-        layer: height('depth of the light layer, overflow less interface'),
-        drho: { unit: 'kg/m³', says: 'density difference' },
-        rho_heavy: heavyDensity,
-      },
-      result: { symbol: 'z_1-z_2', unit: 'm' },
-      tex: 'z_1-z_2 = (z_1-z_3)\\frac{\\Delta\\rho}{\\rho_{heavy}}',
-      source: sinnott,
-      outside: 'exact for still liquids',
+    result: { symbol: 'z_2', unit: 'm' },
+    tex: 'z_2 = z_3+(z_1-z_3)\\frac{\\rho_{light}}{\\rho_{heavy}}',
+    source: sinnott,
+    outside: 'exact for still liquids with open overflows, all heights from one datum',
+    compute: heavyLegHeight,
+  }),
+  forReaders({
+    name: 'leg-offset',
+    says: 'How far the heavy overflow stands below the light one.',
+    arguments: {
+      layer: height('depth of the light layer, overflow less interface'),
+      drho: { unit: 'kg/m³', says: 'density difference' },
+      rho_heavy: heavyDensity,
     },
-    legOffset,
-  ),
-  positionalCorrelation(
-    {
-      name: 'interface-height',
-      says: 'Where the interface stands between two fixed overflows.',
-      arguments: {
-        Z_leg: height('heavy overflow'),
-        Z_T: height('total liquid depth'),
-        rho_A: heavyDensity,
-        rho_B: lightDensity,
-      },
-      result: { symbol: 'Z_{A1}', unit: 'm' },
-      tex: 'Z_{A1} = \\frac{Z_{A2}-Z_T\\,\\rho_B/\\rho_A}{1-\\rho_B/\\rho_A}',
-      source: 'McCabe, Smith and Harriott, Unit Operations of Chemical Engineering, continuous gravity decanter',
-      outside: 'held between the floor and the surface',
+    result: { symbol: 'z_1-z_2', unit: 'm' },
+    tex: 'z_1-z_2 = (z_1-z_3)\\frac{\\Delta\\rho}{\\rho_{heavy}}',
+    source: sinnott,
+    outside: 'exact for still liquids',
+    compute: legOffset,
+  }),
+  forReaders({
+    name: 'interface-height',
+    says: 'Where the interface stands between two fixed overflows.',
+    arguments: {
+      Z_leg: height('heavy overflow'),
+      Z_T: height('total liquid depth'),
+      rho_A: heavyDensity,
+      rho_B: lightDensity,
     },
-    interfaceHeight,
-  ),
-  positionalCorrelation(
-    {
-      name: 'api-horizontal-limit',
-      says: 'Highest horizontal speed in a channel separator.',
-      arguments: { v_t: speed('rise velocity of the design drop') },
-      result: { symbol: 'v_H', unit: 'm/s' },
-      tex: 'v_H = \\min(15\\,v_t,\\ 0.01524\\ \\mathrm{m/s})',
-      source: api,
-      outside: 'evaluated',
+    result: { symbol: 'Z_{A1}', unit: 'm' },
+    tex: 'Z_{A1} = \\frac{Z_{A2}-Z_T\\,\\rho_B/\\rho_A}{1-\\rho_B/\\rho_A}',
+    source: 'McCabe, Smith and Harriott, Unit Operations of Chemical Engineering, continuous gravity decanter',
+    outside: 'held between the floor and the surface',
+    compute: interfaceHeight,
+  }),
+  forReaders({
+    name: 'api-horizontal-limit',
+    says: 'Highest horizontal speed in a channel separator.',
+    arguments: { v_t: speed('rise velocity of the design drop') },
+    result: { symbol: 'v_H', unit: 'm/s' },
+    tex: 'v_H = \\min(15\\,v_t,\\ 0.01524\\ \\mathrm{m/s})',
+    source: api,
+    outside: 'evaluated',
+    compute: apiHorizontalLimit,
+  }),
+  forReaders({
+    name: 'api-length-factor',
+    says: 'Allowance for turbulence and short-circuiting in a channel separator.',
+    arguments: { ratio: { unit: '1', says: 'horizontal speed over rise velocity', range: [3, 20] } },
+    result: { symbol: 'F', unit: '1' },
+    tex: 'F = 1.28,\\ 1.37,\\ 1.52,\\ 1.64,\\ 1.74\\quad\\text{at}\\quad v_H/v_t = 3,\\ 6,\\ 10,\\ 15,\\ 20',
+    source: api,
+    outside: 'linear between the rows of the table, its end values beyond',
+    compute: apiLengthFactor,
+  }),
+  forReaders({
+    name: 'api-channel-length',
+    says: 'Length of a channel separator.',
+    arguments: {
+      v_H: speed('horizontal speed'),
+      v_t: speed('rise velocity of the design drop'),
+      depth: height('depth of water'),
     },
-    apiHorizontalLimit,
-  ),
-  positionalCorrelation(
-    {
-      name: 'api-length-factor',
-      says: 'Allowance for turbulence and short-circuiting in a channel separator.',
-      arguments: { ratio: { unit: '1', says: 'horizontal speed over rise velocity', range: [3, 20] } },
-      result: { symbol: 'F', unit: '1' },
-      tex: 'F = F_{table}(v_H/v_t)',
-      source: api,
-      outside: 'end values of the table',
+    result: { symbol: 'L', unit: 'm' },
+    tex: 'L = F\\,\\frac{v_H}{v_t}\\,d',
+    source: api,
+    outside: 'evaluated',
+    compute: apiChannelLength,
+  }),
+  forReaders({
+    name: 'dispersion-number',
+    says: 'Tells which of two liquids is in drops: the light one below 0.3 (probably to 0.5), the heavy one above 3.3 (probably from 2); distillate has about 0.01.',
+    arguments: {
+      Q_L: { unit: 'm³/s', says: 'flow of the light liquid' },
+      Q_H: { unit: 'm³/s', says: 'flow of the heavy liquid' },
+      rho_L: lightDensity,
+      rho_H: heavyDensity,
+      mu_L: { unit: 'Pa s', says: 'viscosity of the light liquid' },
+      mu_H: { unit: 'Pa s', says: 'viscosity of the heavy liquid' },
     },
-    apiLengthFactor,
-  ),
-  positionalCorrelation(
-    {
-      name: 'api-channel-length',
-      says: 'Length of a channel separator.',
-      arguments: {
-        v_H: speed('horizontal speed'),
-        v_t: speed('rise velocity of the design drop'),
-        depth: height('depth of water'),
-      },
-      result: { symbol: 'L', unit: 'm' },
-      tex: 'L = F\\,\\frac{v_H}{v_t}\\,d',
-      source: api,
-      outside: 'evaluated',
+    result: { symbol: '\\theta', unit: '1' },
+    tex: '\\theta = \\frac{Q_L}{Q_H}\\left(\\frac{\\rho_L\\mu_H}{\\rho_H\\mu_L}\\right)^{0.3}',
+    source: 'Selker and Sleicher, in Silla, Chemical Process Engineering, Example 6.4',
+    outside: 'evaluated',
+    compute: dispersionNumber,
+  }),
+  forReaders({
+    name: 'settling-time-rule',
+    says: 'Standing time that a decanter should give; very cautious for distillate.',
+    arguments: {
+      mu: { unit: 'Pa s', says: 'viscosity of the continuous liquid' },
+      drho: { unit: 'kg/m³', says: 'density difference' },
     },
-    apiChannelLength,
-  ),
-  positionalCorrelation(
-    {
-      name: 'dispersion-number',
-      says: 'Tells which of two liquids is in drops: below 0.3 the light one, above 3.3 the heavy one.',
-      arguments: {
-        Q_L: { unit: 'm³/s', says: 'flow of the light liquid' },
-        Q_H: { unit: 'm³/s', says: 'flow of the heavy liquid' },
-        rho_L: lightDensity,
-        rho_H: heavyDensity,
-        mu_L: { unit: 'Pa s', says: 'viscosity of the light liquid' },
-        mu_H: { unit: 'Pa s', says: 'viscosity of the heavy liquid' },
-      },
-      result: { symbol: '\\theta', unit: '1' },
-      tex: '\\theta = \\frac{Q_L}{Q_H}\\left(\\frac{\\rho_L\\mu_H}{\\rho_H\\mu_L}\\right)^{0.3}',
-      source: 'Selker and Sleicher, in Silla, Chemical Process Engineering, Example 6.4',
-      outside: 'evaluated',
-    },
-    dispersionNumber,
-  ),
-  positionalCorrelation(
-    {
-      name: 'settling-time-rule',
-      says: 'Standing time that a decanter should give.',
-      arguments: {
-        mu: { unit: 'Pa s', says: 'viscosity of the continuous liquid' },
-        drho: { unit: 'kg/m³', says: 'density difference' },
-      },
-      result: { symbol: 't', unit: 's' },
-      tex: 't_h = \\frac{100\\,\\mu_{cP}}{\\Delta\\rho}',
-      source: 'McCabe, Smith and Harriott (from memory)',
-      outside: 'evaluated; beyond all measure without a density difference',
-    },
-    settlingTimeRule,
-  ),
-  positionalCorrelation(
-    {
-      name: 'residence-time',
-      says: 'Time a flow spends in a vessel.',
-      arguments: { V: { unit: 'm³', says: 'volume' }, Q: { unit: 'm³/s', says: 'flow' } },
-      result: { symbol: 't', unit: 's' },
-      tex: 't = \\frac{V}{Q}',
-      source: 'continuity',
-      outside: 'exact definition; beyond all measure without flow',
-    },
-    residenceTime,
-  ),
+    result: { symbol: 't', unit: 's' },
+    tex: 't_h = \\frac{100\\,\\mu_{cP}}{\\Delta\\rho}',
+    source: 'McCabe, Smith and Harriott (from memory)',
+    outside: 'evaluated; beyond all measure without a density difference',
+    compute: settlingTimeRule,
+  }),
+  forReaders({
+    name: 'residence-time',
+    says: 'Time a flow spends in a vessel.',
+    arguments: { V: { unit: 'm³', says: 'volume' }, Q: { unit: 'm³/s', says: 'flow' } },
+    result: { symbol: 't', unit: 's' },
+    tex: 't = \\frac{V}{Q}',
+    source: 'continuity',
+    outside: 'exact definition; beyond all measure without flow',
+    compute: residenceTime,
+  }),
 ];

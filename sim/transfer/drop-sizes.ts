@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
 import { normalShareBelow } from '../maths/error-function.ts';
 
 /**
@@ -6,12 +6,7 @@ import { normalShareBelow } from '../maths/error-function.ts';
  * condensate have not been measured in the sources read: median and spread are assumptions.
  */
 
-/**
- * Share of the oil in drops smaller than d, 0–1, pure number: Φ[ln(d/d_50)/ln σ_g].
- *
- * @param d size, m; @param median d_50, half of the volume is in smaller drops, m
- * @param spread geometric standard deviation σ_g ≥ 1; 1 puts all drops at the median
- */
+/** Share of the oil in drops smaller than a size: entry `share-below-size`. */
 export const shareBelowSize = (d: number, median: number, spread: number): number => {
   const sigma = Math.log(spread);
   if (!(d > 0)) return 0;
@@ -20,13 +15,8 @@ export const shareBelowSize = (d: number, median: number, spread: number): numbe
 };
 
 /**
- * Share of the oil that an ideal separator keeps when its cut size is `cut` and the drops are log-normal, 0–1:
- * drops above the cut are kept whole, smaller ones in the proportion (d/d_c)² (Hazen with Stokes), so
- *   η = Φ(−z) + e^(2σ² − 2σz) Φ(z − 2σ),   z = ln(d_c/d_50)/σ,   σ = ln σ_g.
- *
- * @param cut cut size d_c, m (`cutDiameter` of the overflow rate); 0 keeps all
- * @param median d_50 by volume, m; @param spread σ_g ≥ 1; 1 gives the single-size value min[1, (d_50/d_c)²]
- * Exact for Stokes velocities. Source: see the entry.
+ * Share of the oil that an ideal separator keeps: entry `captured-share`. Drops above the cut are kept whole, smaller
+ * ones in the proportion (d/d_c)², as Hazen with Stokes has it.
  */
 export const capturedShare = (cut: number, median: number, spread: number): number => {
   if (!(cut > 0)) return 1;
@@ -45,28 +35,24 @@ const medianSize: Argument = { unit: 'm', says: 'median size by volume' };
 const spreadOf: Argument = { unit: '1', says: 'geometric standard deviation, at least 1', range: [1, 5] };
 
 export const dropSizeCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'share-below-size',
-      says: 'Share of the oil that is in drops smaller than a size.',
-      arguments: { d: { unit: 'm', says: 'size' }, median: medianSize, spread: spreadOf },
-      result: { symbol: 'F', unit: '1' },
-      tex: 'F = \\Phi\\left[\\frac{\\ln(d/d_{50})}{\\ln\\sigma_g}\\right]',
-      source: 'log-normal distribution by volume',
-      outside: 'between 0 and 1 for any sizes',
-    },
-    shareBelowSize,
-  ),
-  positionalCorrelation(
-    {
-      name: 'captured-share',
-      says: 'Share of the oil that an ideal separator keeps when the drops are log-normal in size.',
-      arguments: { cut: { unit: 'm', says: 'cut size' }, median: medianSize, spread: spreadOf },
-      result: { symbol: '\\eta', unit: '1' },
-      tex: '\\eta = \\Phi(-z)+e^{2\\sigma^2-2\\sigma z}\\,\\Phi(z-2\\sigma),\\quad z=\\frac{\\ln(d_c/d_{50})}{\\sigma},\\ \\sigma=\\ln\\sigma_g',
-      source: 'log-normal partial moments; Hazen capture with Stokes velocities',
-      outside: 'between 0 and 1 for any sizes',
-    },
-    capturedShare,
-  ),
+  correlation({
+    name: 'share-below-size',
+    says: 'Share of the oil that is in drops smaller than a size.',
+    arguments: { d: { unit: 'm', says: 'size' }, median: medianSize, spread: spreadOf },
+    result: { symbol: 'F', unit: '1' },
+    tex: 'F = \\Phi\\left[\\frac{\\ln(d/d_{50})}{\\ln\\sigma_g}\\right]',
+    source: 'log-normal distribution by volume',
+    outside: 'between 0 and 1 for any sizes; a spread of 1 puts all drops at the median',
+    compute: shareBelowSize,
+  }),
+  correlation({
+    name: 'captured-share',
+    says: 'Share of the oil that an ideal separator keeps when the drops are log-normal in size.',
+    arguments: { cut: { unit: 'm', says: 'cut size' }, median: medianSize, spread: spreadOf },
+    result: { symbol: '\\eta', unit: '1' },
+    tex: '\\eta = \\Phi(-z)+e^{2\\sigma^2-2\\sigma z}\\,\\Phi(z-2\\sigma),\\quad z=\\frac{\\ln(d_c/d_{50})}{\\sigma},\\ \\sigma=\\ln\\sigma_g',
+    source: 'log-normal partial moments; Hazen capture with Stokes velocities',
+    outside: 'between 0 and 1 for any sizes; a spread of 1 gives min[1, (d_50/d_c)²]',
+    compute: capturedShare,
+  }),
 ];

@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { alternative, correlation, forReaders, type Argument, type Correlation } from '../correlation.ts';
 
 /** Film condensation on the outside of surfaces: vertical walls (the pot's side seen from inside) and tubes. */
 
@@ -23,21 +23,7 @@ const laminarFilm = (
       fourthRoot(dT)
     : 0;
 
-/**
- * Mean coefficient of a laminar film on a vertical surface (Nusselt), W/m²K:
- * h = 0.943 [g ρ_l (ρ_l − ρ_v) k³ h′ / (μ ΔT L)]^¼, h′ = h_fg + c c_p ΔT.
- *
- * @param L height, m
- * @param dT saturation temperature less wall temperature, K; at or below zero there is no film and h = 0
- * @param h_fg latent heat, J/kg
- * @param rho_l, rho_v densities, kg/m³ (ρ_v = 0 gives the textbook ρ² form)
- * @param k_l conductivity, W/mK
- * @param mu_l viscosity, Pa s
- * @param cp_l heat capacity of the condensate, J/kgK
- * @param c subcooling factor: 0.68 after Rohsenow, 0 for the plain Nusselt film
- * @param g acceleration of gravity, m/s²
- * Range: film Reynolds number < 30; above it ripples raise the true value by up to 20 %. Source: see the entry.
- */
+/** Mean coefficient of a laminar film on a vertical surface: entry `film-coefficient-nusselt-vertical`. */
 export const filmCoefficientNusseltVertical = (
   L: number,
   dT: number,
@@ -51,15 +37,7 @@ export const filmCoefficientNusseltVertical = (
   g: number,
 ): number => laminarFilm(PLATE, L, dT, h_fg + c * cp_l * dT, rho_l, rho_v, k_l, mu_l, g);
 
-/**
- * Mean coefficient of a laminar film outside a horizontal tube, or a vertical tier of N tubes dripping on each
- * other, W/m²K: h = 0.729 [g ρ_l (ρ_l − ρ_v) k³ h′ / (μ ΔT N D)]^¼.
- *
- * @param D outside diameter, m
- * @param N tubes in the tier, 1 for a single tube; N^−¼ is conservative
- * Other arguments as `filmCoefficientNusseltVertical`. Of the constants in print (0.725, 0.728, 0.729) the last is
- * used. Range: film Reynolds number < 3600. Source: see the entry.
- */
+/** The same outside a horizontal tube or a tier of them: entry `film-coefficient-horizontal-tube-outside`. */
 export const filmCoefficientHorizontalTier = (
   D: number,
   N: number,
@@ -74,12 +52,7 @@ export const filmCoefficientHorizontalTier = (
   g: number,
 ): number => laminarFilm(0.729, N * D, dT, h_fg + c * cp_l * dT, rho_l, rho_v, k_l, mu_l, g);
 
-/**
- * Reynolds number of the film at the foot of a vertical surface in the wavy-laminar regime, pure number:
- * Re = [3.70 k L ΔT / (μ h′ (ν²/g)^⅓) + 4.8]^0.82, h′ = h_fg + 0.68 c_p ΔT.
- *
- * Range: 30 < Re < 1800. Cengel prints 4.81 for 4.8. At ΔT ≤ 0 it gives the intercept's own 3.6, of no meaning. Source: see the entry.
- */
+/** Reynolds number at the foot of a rippling film: entry `film-reynolds-wavy-vertical`. */
 export const filmReynoldsWavyVertical = (
   L: number,
   dT: number,
@@ -95,11 +68,7 @@ export const filmReynoldsWavyVertical = (
   return Math.pow((3.7 * k_l * L * Math.max(0, dT)) / (mu_l * latent * Math.cbrt((nu * nu) / g)) + 4.8, 0.82);
 };
 
-/**
- * Mean coefficient of a wavy-laminar film on a vertical surface from the film's energy balance, W/m²K:
- * h = Re μ h′ / (4 L ΔT) with Re of `filmReynoldsWavyVertical`.
- * Range: 30 < Re < 1800. At or below ΔT = 0 there is no film and h = 0. Source: see the entry.
- */
+/** Mean coefficient of a rippling film from its energy balance: entry `film-coefficient-wavy-vertical`. */
 export const filmCoefficientWavyVertical = (
   L: number,
   dT: number,
@@ -116,11 +85,8 @@ export const filmCoefficientWavyVertical = (
     : 0;
 
 /**
- * Mean coefficient of a wavy-laminar film of known Reynolds number (Kutateladze), W/m²K:
- * h = Re k (g/ν²)^⅓ / (1.08 Re^1.22 − 5.2).
- *
- * @param Re film Reynolds number 4 Γ/μ; range 30–1800. Below 30 the value at 30 is returned, since the
- * denominator passes through zero near Re = 3.6. Source: see the entry.
+ * Mean coefficient of a rippling film of known Reynolds number: entry `film-coefficient-kutateladze`. Its denominator
+ * passes through zero near Re = 3.6, hence the floor.
  */
 export const filmCoefficientKutateladze = (Re: number, k_l: number, nu_l: number, g: number): number => {
   const film = Math.max(30, Re);
@@ -145,89 +111,74 @@ const subcoolingFactor: Argument = {
   range: [0, 0.68],
 };
 const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
-const wavySource = 'Kutateladze, in the form of Incropera et al. 6e ch. 10 (Example 10.3) and Cengel 3e eq. 10-25';
+const wavySource =
+  'Kutateladze, in the form of Incropera et al. 6e ch. 10 (Example 10.3) and Cengel 3e eq. 10-25, which prints 4.81 for 4.8';
 
 export const surfaceCondensationCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-nusselt-vertical',
-      says: 'Mean film coefficient of vapour condensing as a laminar film on a vertical surface.',
-      arguments: {
-        L: height,
-        dT: difference,
-        h_fg: latentHeat,
-        ...densities,
-        ...film,
-        c: subcoolingFactor,
-        g: gravity,
-      },
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: "h = 0.943\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,L}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+c\\,c_{p,l}\\Delta T",
-      source: 'Nusselt 1916 with the subcooling factor of Rohsenow 1956; Incropera et al. 6e eq. 10.30',
-      outside: 'evaluated; low by up to 20 % once the film ripples (Re > 30)',
+  correlation({
+    name: 'film-coefficient-nusselt-vertical',
+    says: 'Mean film coefficient of vapour condensing as a laminar film on a vertical surface.',
+    arguments: { L: height, dT: difference, h_fg: latentHeat, ...densities, ...film, c: subcoolingFactor, g: gravity },
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: "h = 0.943\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,L}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+c\\,c_{p,l}\\Delta T",
+    source: 'Nusselt 1916 with the subcooling factor of Rohsenow 1956; Incropera et al. 6e eq. 10.30',
+    outside: 'evaluated; low by up to 20 % once the film ripples (Re > 30); zero where the wall is not colder',
+    compute: filmCoefficientNusseltVertical,
+  }),
+  forReaders({
+    name: 'film-coefficient-horizontal-tube-outside',
+    says: 'Mean film coefficient of vapour condensing on the outside of a horizontal tube or a tier of tubes.',
+    arguments: {
+      D: { unit: 'm', says: 'outside diameter' },
+      N: { unit: '1', says: 'tubes above one another', range: [1, 100] },
+      dT: difference,
+      h_fg: latentHeat,
+      ...densities,
+      ...film,
+      c: subcoolingFactor,
+      g: gravity,
     },
-    filmCoefficientNusseltVertical,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-horizontal-tube-outside',
-      says: 'Mean film coefficient of vapour condensing on the outside of a horizontal tube or a tier of tubes.',
-      arguments: {
-        D: { unit: 'm', says: 'outside diameter' },
-        N: { unit: '1', says: 'tubes above one another', range: [1, 100] },
-        dT: difference,
-        h_fg: latentHeat,
-        ...densities,
-        ...film,
-        c: subcoolingFactor,
-        g: gravity,
-      },
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: "h = 0.729\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,N D}\\right]^{1/4}",
-      source: 'Nusselt 1916; Cengel 3e eq. 10-31, Incropera et al. 6e eq. 10.46',
-      outside: 'evaluated; film Reynolds number up to about 3600',
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: "h = 0.729\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,N D}\\right]^{1/4}",
+    source:
+      'Nusselt 1916; Cengel 3e eq. 10-31, Incropera et al. 6e eq. 10.46; of the constants in print (0.725, 0.728, 0.729) the last',
+    outside:
+      'evaluated; film Reynolds number up to about 3600; cautious for many tubes; zero where the wall is not colder',
+    compute: filmCoefficientHorizontalTier,
+  }),
+  correlation({
+    name: 'film-reynolds-wavy-vertical',
+    says: 'Reynolds number at the foot of a rippling condensate film on a vertical surface.',
+    arguments: { L: height, dT: difference, h_fg: latentHeat, rho_l: densities.rho_l, ...film, g: gravity },
+    result: { symbol: 'Re', unit: '1' },
+    tex: "Re = \\left[\\frac{3.70\\,k_l L\\,\\Delta T}{\\mu_l h'_{fg}(\\nu_l^2/g)^{1/3}}+4.8\\right]^{0.82}",
+    source: wavySource,
+    outside: 'evaluated; meant for 30 < Re < 1800; 3.6, which means nothing, where the wall is not colder',
+    compute: filmReynoldsWavyVertical,
+  }),
+  correlation({
+    name: 'film-coefficient-wavy-vertical',
+    says: 'Mean film coefficient of vapour condensing as a rippling film on a vertical surface.',
+    arguments: { L: height, dT: difference, h_fg: latentHeat, rho_l: densities.rho_l, ...film, g: gravity },
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: "h = \\frac{Re\\,\\mu_l h'_{fg}}{4L\\,\\Delta T}",
+    source: wavySource,
+    outside: 'evaluated; meant for 30 < Re < 1800; zero where the wall is not colder',
+    compute: filmCoefficientWavyVertical,
+  }),
+  alternative({
+    name: 'film-coefficient-kutateladze',
+    says: 'Mean film coefficient of a rippling film of known Reynolds number.',
+    arguments: {
+      Re: { unit: '1', says: 'film Reynolds number', range: [30, 1800] },
+      k_l: film.k_l,
+      nu_l: { unit: 'm²/s', says: 'kinematic viscosity of the condensate' },
+      g: gravity,
     },
-    filmCoefficientHorizontalTier,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-reynolds-wavy-vertical',
-      says: 'Reynolds number at the foot of a rippling condensate film on a vertical surface.',
-      arguments: { L: height, dT: difference, h_fg: latentHeat, rho_l: densities.rho_l, ...film, g: gravity },
-      result: { symbol: 'Re', unit: '1' },
-      tex: "Re = \\left[\\frac{3.70\\,k_l L\\,\\Delta T}{\\mu_l h'_{fg}(\\nu_l^2/g)^{1/3}}+4.8\\right]^{0.82}",
-      source: wavySource,
-      outside: 'evaluated; meant for 30 < Re < 1800',
-    },
-    filmReynoldsWavyVertical,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-wavy-vertical',
-      says: 'Mean film coefficient of vapour condensing as a rippling film on a vertical surface.',
-      arguments: { L: height, dT: difference, h_fg: latentHeat, rho_l: densities.rho_l, ...film, g: gravity },
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: "h = \\frac{Re\\,\\mu_l h'_{fg}}{4L\\,\\Delta T}",
-      source: wavySource,
-      outside: 'evaluated; meant for 30 < Re < 1800',
-    },
-    filmCoefficientWavyVertical,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-kutateladze',
-      says: 'Mean film coefficient of a rippling film of known Reynolds number.',
-      arguments: {
-        Re: { unit: '1', says: 'film Reynolds number', range: [30, 1800] },
-        k_l: film.k_l,
-        nu_l: { unit: 'm²/s', says: 'kinematic viscosity of the condensate' },
-        g: gravity,
-      },
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: 'h = \\frac{Re\\,k_l}{1.08Re^{1.22}-5.2}\\left(\\frac{g}{\\nu_l^2}\\right)^{1/3}',
-      source: wavySource,
-      outside: 'below Re 30 the value at 30; above 1800 evaluated',
-    },
-    filmCoefficientKutateladze,
-  ),
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: 'h = \\frac{Re\\,k_l}{1.08Re^{1.22}-5.2}\\left(\\frac{g}{\\nu_l^2}\\right)^{1/3}',
+    source: wavySource,
+    outside: 'below Re 30 the value at 30; above 1800 evaluated',
+    compute: filmCoefficientKutateladze,
+  }),
 ];

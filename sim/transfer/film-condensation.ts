@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
 
 /**
  * Condensation inside horizontal and slightly sloping tubes: the stratified laminar film that every ordinary
@@ -10,26 +10,8 @@ import { type Argument, type Correlation, positionalCorrelation } from '../corre
 const fourthRoot = (x: number): number => Math.sqrt(Math.sqrt(x));
 
 /**
- * Heat flux to the wall of a horizontal tube in which vapour condenses as a stratified laminar film (Chato),
- * W/m² of inner wall, mean round the perimeter.
- *
- * q = 0.555 [g ρ_l (ρ_l − ρ_v) k_l³ h′ / (μ_l D_i)]^¼ ΔT^¾, h′ = h_fg + 0.375 c_p ΔT.
- *
- * The flux form is the one to solve with: it runs smoothly through ΔT = 0 (q = 0), where the coefficient itself
- * has no finite limit.
- *
- * @param D_i bore, m
- * @param dT saturation temperature less wall temperature, K; at or below zero nothing condenses and q = 0
- * @param h_fg latent heat at saturation, J/kg
- * @param rho_l density of the condensate at the film temperature, kg/m³
- * @param rho_v density of the saturated vapour, kg/m³
- * @param k_l conductivity of the condensate, W/mK
- * @param mu_l viscosity of the condensate, Pa s
- * @param cp_l heat capacity of the condensate, J/kgK
- * @param g acceleration of gravity, m/s²
- *
- * Range: inlet vapour Reynolds number < 35 000 and J_G < 2.6, slope 0–15°; outside it is evaluated all the same
- * (it then lacks the help of vapour shear and reads low). Source: see the entry `film-coefficient-chato`.
+ * Heat flux to the wall of a horizontal tube: entry `condensation-flux-chato`. This is the form to solve with: it runs
+ * smoothly through ΔT = 0, where the coefficient has no finite limit.
  */
 export const condensationFluxChato = (
   D_i: number,
@@ -48,10 +30,7 @@ export const condensationFluxChato = (
   return 0.555 * fourthRoot(group * dT) * Math.sqrt(dT);
 };
 
-/**
- * Mean film coefficient of the same film, W/m²K: `condensationFluxChato` over ΔT. Arguments as there.
- * Grows as ΔT^−¼ towards ΔT = 0; at or below zero there is no film and the coefficient is 0.
- */
+/** Mean film coefficient of the same film: entry `film-coefficient-chato`. */
 export const filmCoefficientChato = (
   D_i: number,
   dT: number,
@@ -64,14 +43,7 @@ export const filmCoefficientChato = (
   g: number,
 ): number => (dT > 0 ? condensationFluxChato(D_i, dT, h_fg, rho_l, rho_v, k_l, mu_l, cp_l, g) / dT : 0);
 
-/**
- * Dimensionless vapour velocity J_G = x G / √(g D_i ρ_v (ρ_l − ρ_v)), pure number: below about 2.6 gravity
- * shapes the film, above it vapour shear does.
- *
- * @param G mass flux of both phases over the whole bore, kg/m²s
- * @param x vapour share of the flow
- * Valid for any positive arguments. Source: Wallis; used by Cavallini et al. 2006.
- */
+/** Vapour velocity against gravity acting on the film: entry `dimensionless-vapour-velocity`. */
 export const dimensionlessVapourVelocity = (
   G: number,
   x: number,
@@ -93,36 +65,15 @@ const transitionFromLogs = (vapour: number, liquid: number, densities: number, v
   return (2.6 * wavy) / Math.cbrt(2.6 * 2.6 * 2.6 + wavy * wavy * wavy);
 };
 
-/**
- * J_G at which condensation in a tube passes from gravity to shear, pure number:
- * {[7.5 / (4.3 X_tt^1.111 + 1)]⁻³ + 2.6⁻³}^(−⅓), X_tt = [(1 − x)/x]^0.9 √(ρ_v/ρ_l) (μ_l/μ_v)^0.1.
- *
- * @param x vapour share; 0 gives 0, the limit
- * Range: tubes 3–17 mm, mostly refrigerants; steam near 1 atm is an extrapolation. C_T = 2.6 is the constant for
- * fluids that are not hydrocarbons. Source: Cavallini et al. 2006.
- */
+/** Vapour velocity at which shear takes over: entry `cavallini-transition-velocity`. */
 export const cavalliniTransition = (x: number, rho_l: number, rho_v: number, mu_l: number, mu_v: number): number => {
   const share = Math.min(1, Math.max(0, x));
   return transitionFromLogs(Math.log(share), Math.log(1 - share), Math.log(rho_l / rho_v), Math.log(mu_l / mu_v));
 };
 
 /**
- * Local film coefficient inside a horizontal tube with vapour shear counted (Cavallini et al. 2006), W/m²K.
- * Above the transition the annular coefficient; below it a blend of that and the stratified film. Written so that
- * the gravity branch stays finite at x = 0, where it tends to the all-liquid coefficient.
- *
- * @param G mass flux of both phases, kg/m²s
- * @param x vapour share, 0–1
- * @param D_i bore, m
- * @param dT saturation temperature less wall temperature, K; at or below zero the film term is left out
- * @param h_fg latent heat, J/kg
- * @param rho_l, rho_v densities on the saturation line, kg/m³
- * @param k_l conductivity of the liquid, W/mK
- * @param mu_l, mu_v viscosities, Pa s
- * @param cp_l heat capacity of the liquid, J/kgK
- * @param g acceleration of gravity, m/s²
- * Range: tubes 3–17 mm, mostly refrigerants; low-pressure steam (ρ_l/ρ_v = 1600) is an extrapolation. Evaluated
- * outside. Source: see the entry `film-coefficient-cavallini`.
+ * Local film coefficient with vapour shear counted: entry `film-coefficient-cavallini`. Written so that the gravity
+ * branch stays finite at x = 0, where it tends to the all-liquid coefficient.
  */
 export const filmCoefficientCavallini = (
   G: number,
@@ -186,84 +137,79 @@ const chatoArguments: Readonly<Record<string, Argument>> = {
 };
 const chatoSource =
   'Chato, J. Am. Soc. Refrig. Air Cond. Eng. 4 (1962) 52, in the 0.555 form of Incropera et al. 6e eq. 10.50 and Cengel 3e eq. 10-34';
-const cavalliniSource = 'Cavallini et al., Heat Transfer Engineering 27(8) (2006) 31–38, C_T = 2.6';
+const cavalliniSource =
+  'Cavallini et al., Heat Transfer Engineering 27(8) (2006) 31–38, C_T = 2.6 for fluids other than hydrocarbons';
 
 export const filmCondensationCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-chato',
-      says: 'Mean film coefficient of vapour condensing inside a horizontal or slightly sloping tube.',
-      arguments: chatoArguments,
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: "h = 0.555\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,D_i}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+\\tfrac{3}{8}c_{p,l}\\Delta T",
-      source: chatoSource,
-      outside: 'evaluated; reads low once vapour shear matters (inlet Re_v > 35 000 or J_G > 2.6)',
+  correlation({
+    name: 'film-coefficient-chato',
+    says: 'Mean film coefficient of vapour condensing inside a horizontal or slightly sloping tube.',
+    arguments: chatoArguments,
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: "h = 0.555\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,\\Delta T\\,D_i}\\right]^{1/4},\\quad h'_{fg}=h_{fg}+\\tfrac{3}{8}c_{p,l}\\Delta T",
+    source: chatoSource,
+    outside:
+      'evaluated; meant for slopes of 0–15°; reads low once vapour shear matters (inlet Re_v > 35 000 or J_G > 2.6); zero where the wall is not colder',
+    compute: filmCoefficientChato,
+  }),
+  correlation({
+    name: 'condensation-flux-chato',
+    says: 'Heat flux from vapour condensing inside a horizontal tube to its wall.',
+    arguments: chatoArguments,
+    result: { symbol: 'q', unit: 'W/m²' },
+    tex: "q = 0.555\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,D_i}\\right]^{1/4}\\Delta T^{3/4}",
+    source: chatoSource,
+    outside:
+      'evaluated; meant for slopes of 0–15°; reads low once vapour shear matters; zero where the wall is not colder',
+    compute: condensationFluxChato,
+  }),
+  correlation({
+    name: 'dimensionless-vapour-velocity',
+    says: 'Vapour velocity in a horizontal tube against gravity acting on the film: below about 2.6 gravity shapes the film, above it shear.',
+    arguments: { G: massFlux, x: vapourShare, D_i: bore, ...liquid, g: gravity },
+    result: { symbol: 'J_G', unit: '1' },
+    tex: 'J_G = \\frac{x\\,G}{\\sqrt{g\\,D_i\\,\\rho_v(\\rho_l-\\rho_v)}}',
+    source: `Wallis; ${cavalliniSource}`,
+    outside: 'exact definition; no limits',
+    compute: dimensionlessVapourVelocity,
+  }),
+  correlation({
+    name: 'cavallini-transition-velocity',
+    says: 'Dimensionless vapour velocity above which shear, not gravity, shapes the condensate film.',
+    arguments: {
+      x: vapourShare,
+      ...liquid,
+      mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
+      mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
     },
-    filmCoefficientChato,
-  ),
-  positionalCorrelation(
-    {
-      name: 'condensation-flux-chato',
-      says: 'Heat flux from vapour condensing inside a horizontal tube to its wall.',
-      arguments: chatoArguments,
-      result: { symbol: 'q', unit: 'W/m²' },
-      tex: "q = 0.555\\left[\\frac{g\\,\\rho_l(\\rho_l-\\rho_v)k_l^3 h'_{fg}}{\\mu_l\\,D_i}\\right]^{1/4}\\Delta T^{3/4}",
-      source: chatoSource,
-      outside: 'evaluated; zero when the wall is not colder than the vapour',
+    result: { symbol: 'J_G^T', unit: '1' },
+    tex: 'J_G^T = \\left\\{\\left[\\frac{7.5}{4.3X_{tt}^{1.111}+1}\\right]^{-3}+C_T^{-3}\\right\\}^{-1/3},\\quad C_T=2.6',
+    source: cavalliniSource,
+    outside:
+      'evaluated; tubes of 3–17 mm, mostly with refrigerants; steam near 1 atm is an extrapolation; zero without vapour',
+    compute: cavalliniTransition,
+  }),
+  correlation({
+    name: 'film-coefficient-cavallini',
+    says: 'Local film coefficient of vapour condensing inside a horizontal tube, vapour shear counted.',
+    arguments: {
+      G: massFlux,
+      x: vapourShare,
+      D_i: { unit: 'm', says: 'bore of the tube', range: [0.003, 0.017] },
+      dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
+      h_fg: { unit: 'J/kg', says: 'latent heat' },
+      ...liquid,
+      k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
+      mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
+      mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
+      cp_l: { unit: 'J/(kg K)', says: 'heat capacity of the condensate' },
+      g: gravity,
     },
-    condensationFluxChato,
-  ),
-  positionalCorrelation(
-    {
-      name: 'dimensionless-vapour-velocity',
-      says: 'Vapour velocity in a horizontal tube against gravity acting on the film.',
-      arguments: { G: massFlux, x: vapourShare, D_i: bore, ...liquid, g: gravity },
-      result: { symbol: 'J_G', unit: '1' },
-      tex: 'J_G = \\frac{x\\,G}{\\sqrt{g\\,D_i\\,\\rho_v(\\rho_l-\\rho_v)}}',
-      source: cavalliniSource,
-      outside: 'exact definition; no limits',
-    },
-    dimensionlessVapourVelocity,
-  ),
-  positionalCorrelation(
-    {
-      name: 'cavallini-transition-velocity',
-      says: 'Dimensionless vapour velocity above which shear, not gravity, shapes the condensate film.',
-      arguments: {
-        x: vapourShare,
-        ...liquid,
-        mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
-        mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
-      },
-      result: { symbol: 'J_G^T', unit: '1' },
-      tex: 'J_G^T = \\left\\{\\left[\\frac{7.5}{4.3X_{tt}^{1.111}+1}\\right]^{-3}+C_T^{-3}\\right\\}^{-1/3},\\quad C_T=2.6',
-      source: cavalliniSource,
-      outside: 'evaluated; low-pressure steam is itself an extrapolation of the data',
-    },
-    cavalliniTransition,
-  ),
-  positionalCorrelation(
-    {
-      name: 'film-coefficient-cavallini',
-      says: 'Local film coefficient of vapour condensing inside a horizontal tube, vapour shear counted.',
-      arguments: {
-        G: massFlux,
-        x: vapourShare,
-        D_i: { unit: 'm', says: 'bore of the tube', range: [0.003, 0.017] },
-        dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
-        h_fg: { unit: 'J/kg', says: 'latent heat' },
-        ...liquid,
-        k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
-        mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
-        mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
-        cp_l: { unit: 'J/(kg K)', says: 'heat capacity of the condensate' },
-        g: gravity,
-      },
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: 'h=\\begin{cases}h_A & J_G>J_G^T\\\\ \\left[h_A\\left(J_G^T/J_G\\right)^{0.8}-h_S\\right]\\left(J_G/J_G^T\\right)+h_S & J_G\\le J_G^T\\end{cases}',
-      source: cavalliniSource,
-      outside: 'evaluated; low-pressure steam (density ratio 1600) is an extrapolation',
-    },
-    filmCoefficientCavallini,
-  ),
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: 'h=\\begin{cases}h_A & J_G>J_G^T\\\\ \\left[h_A\\left(J_G^T/J_G\\right)^{0.8}-h_S\\right]\\left(J_G/J_G^T\\right)+h_S & J_G\\le J_G^T\\end{cases}',
+    source: cavalliniSource,
+    outside:
+      'evaluated; mostly refrigerants: low-pressure steam (density ratio 1600) is an extrapolation; the film term is left out where the wall is not colder',
+    compute: filmCoefficientCavallini,
+  }),
 ];

@@ -3,10 +3,10 @@
  * dry air at 101 325 Pa and film temperature, standard gravity.
  */
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from '../constants.ts';
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { entryNamed, forReaders, withProperties, type Argument, type Correlation } from '../correlation.ts';
 import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
 import { latentHeat, saturationPressure } from '../fluids/water.ts';
-import { evaporationFluxCarrier, evaporationRateCarrier } from './evaporation.ts';
+import { evaporationCorrelations, evaporationFluxCarrier, evaporationRateCarrier } from './evaporation.ts';
 import { nusseltHotSideDown, nusseltHotSideUp, nusseltVerticalPlate, rayleighNumber } from './natural-convection.ts';
 import { radiantFlux } from './radiation.ts';
 
@@ -26,27 +26,27 @@ const convectionInAir = (
   return (nusselt(Ra, nu / alpha) * k) / length;
 };
 
-/** Convection from the bare side of a pot to still air, W/m²K. Temperatures in K, L height in m. */
+/** Convection from the bare side of a pot: entry `pot-side-convection`. */
 export const potSideConvection = (T_s: number, T_air: number, L: number): number =>
   convectionInAir(T_s, T_air, L, nusseltVerticalPlate);
 
-/** Heat lost by the bare side of a pot, convection and radiation, W/m². */
+/** Heat lost by the bare side of a pot: entry `pot-side-loss-flux`. */
 export const potSideLossFlux = (T_s: number, T_air: number, L: number, emissivity: number): number =>
   potSideConvection(T_s, T_air, L) * (T_s - T_air) + radiantFlux(emissivity, T_s, T_air);
 
-/** Convection from a round lid to still air, W/m²K, on D/4; a lid colder than the air counts as hot side down. */
+/** Convection from a round lid: entry `pot-lid-convection`. */
 export const potLidConvection = (T_s: number, T_air: number, D: number): number =>
   convectionInAir(T_s, T_air, 0.25 * D, T_s >= T_air ? nusseltHotSideUp : nusseltHotSideDown);
 
-/** Heat lost by a bare round lid, convection and radiation, W/m². */
+/** Heat lost by a bare round lid: entry `pot-lid-loss-flux`. */
 export const potLidLossFlux = (T_s: number, T_air: number, D: number, emissivity: number): number =>
   potLidConvection(T_s, T_air, D) * (T_s - T_air) + radiantFlux(emissivity, T_s, T_air);
 
-/** Heat carried off open water by evaporation, W/m². Temperatures in K, RH 0–1, V in m/s. */
+/** Heat carried off open water by evaporation: entry `open-water-evaporation`. */
 export const openWaterEvaporation = (T_water: number, T_air: number, RH: number, V: number): number =>
   evaporationFluxCarrier(saturationPressure(T_water), RH * saturationPressure(T_air), V);
 
-/** Water evaporated from an open surface, kg/m²s. Arguments as `openWaterEvaporation`. */
+/** Water evaporated from an open surface: entry `open-water-evaporation-rate`. */
 export const openWaterEvaporationRate = (T_water: number, T_air: number, RH: number, V: number): number =>
   evaporationRateCarrier(saturationPressure(T_water), RH * saturationPressure(T_air), V, latentHeat(T_water));
 
@@ -73,79 +73,60 @@ const outside = 'throws a RangeError outside 273.15–403.15 K';
 const airOutside = 'throws a RangeError outside the range of the air properties';
 const sideSource = `Churchill and Chu 1975; ${dryAir}`;
 const lidSource = `McAdams, Lloyd and Moran, on area over perimeter; ${dryAir}`;
-const carrier = `Carrier 1918, ASHRAE; ${iapws}`;
 
 export const lossChains: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'pot-side-convection',
-      says: 'Convection from the bare side of a pot to still air.',
-      arguments: side,
-      result: coefficient,
-      tex: 'h = \\frac{k}{L}Nu(Ra,Pr)',
-      source: sideSource,
-      outside: airOutside,
-    },
-    potSideConvection,
-  ),
-  positionalCorrelation(
-    {
-      name: 'pot-side-loss-flux',
-      says: 'Heat lost by the bare side of a pot to still air and surroundings.',
-      arguments: { ...side, emissivity: grey },
-      result: flux,
-      tex: 'q = h(T_s-T_a)+\\varepsilon\\sigma(T_s^4-T_a^4)',
-      source: `${sideSource}; Stefan–Boltzmann`,
-      outside: airOutside,
-    },
-    potSideLossFlux,
-  ),
-  positionalCorrelation(
-    {
-      name: 'pot-lid-convection',
-      says: 'Convection from a bare round lid to still air.',
-      arguments: lid,
-      result: coefficient,
-      tex: 'h = \\frac{4k}{D}Nu(Ra_{D/4})',
-      source: lidSource,
-      outside: airOutside,
-    },
-    potLidConvection,
-  ),
-  positionalCorrelation(
-    {
-      name: 'pot-lid-loss-flux',
-      says: 'Heat lost by a bare round lid to still air and surroundings.',
-      arguments: { ...lid, emissivity: grey },
-      result: flux,
-      tex: 'q = h(T_s-T_a)+\\varepsilon\\sigma(T_s^4-T_a^4)',
-      source: `${lidSource}; Stefan–Boltzmann`,
-      outside: airOutside,
-    },
-    potLidLossFlux,
-  ),
-  positionalCorrelation(
-    {
-      name: 'open-water-evaporation',
-      says: 'Heat carried off an open tub by evaporation.',
-      arguments: tubTop,
-      result: flux,
-      tex: 'q = (p_w-p_a)(0.089+0.0782V)',
-      source: carrier,
-      outside,
-    },
-    openWaterEvaporation,
-  ),
-  positionalCorrelation(
-    {
-      name: 'open-water-evaporation-rate',
-      says: 'Water evaporated from an open tub.',
-      arguments: tubTop,
-      result: { symbol: 'w', unit: 'kg/(m² s)' },
-      tex: 'w = \\frac{(p_w-p_a)(0.089+0.0782V)}{h_{fg}}',
-      source: carrier,
-      outside,
-    },
-    openWaterEvaporationRate,
-  ),
+  forReaders({
+    name: 'pot-side-convection',
+    says: 'Convection from the bare side of a pot to still air.',
+    arguments: side,
+    result: coefficient,
+    tex: 'h = \\frac{k}{L}Nu(Ra,Pr)',
+    source: sideSource,
+    outside: airOutside,
+    compute: potSideConvection,
+  }),
+  forReaders({
+    name: 'pot-side-loss-flux',
+    says: 'Heat lost by the bare side of a pot to still air and surroundings.',
+    arguments: { ...side, emissivity: grey },
+    result: flux,
+    tex: 'q = h(T_s-T_a)+\\varepsilon\\sigma(T_s^4-T_a^4)',
+    source: `${sideSource}; Stefan–Boltzmann`,
+    outside: airOutside,
+    compute: potSideLossFlux,
+  }),
+  forReaders({
+    name: 'pot-lid-convection',
+    says: 'Convection from a bare round lid to still air.',
+    arguments: lid,
+    result: coefficient,
+    tex: 'h = \\frac{4k}{D}Nu(Ra_{D/4})',
+    source: lidSource,
+    outside: airOutside,
+    compute: potLidConvection,
+  }),
+  forReaders({
+    name: 'pot-lid-loss-flux',
+    says: 'Heat lost by a bare round lid to still air and surroundings.',
+    arguments: { ...lid, emissivity: grey },
+    result: flux,
+    tex: 'q = h(T_s-T_a)+\\varepsilon\\sigma(T_s^4-T_a^4)',
+    source: `${lidSource}; Stefan–Boltzmann`,
+    outside: airOutside,
+    compute: potLidLossFlux,
+  }),
+  withProperties(entryNamed(evaporationCorrelations, 'evaporation-flux-carrier'), iapws, {
+    name: 'open-water-evaporation',
+    says: 'Heat carried off an open tub by evaporation.',
+    arguments: tubTop,
+    outside,
+    compute: openWaterEvaporation,
+  }),
+  withProperties(entryNamed(evaporationCorrelations, 'evaporation-rate-carrier'), iapws, {
+    name: 'open-water-evaporation-rate',
+    says: 'Water evaporated from an open tub.',
+    arguments: tubTop,
+    outside,
+    compute: openWaterEvaporationRate,
+  }),
 ];

@@ -1,28 +1,15 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, forReaders, type Argument, type Correlation } from '../correlation.ts';
 
 /** Flow of steam or water through a bed of plant matter. The void share enters cubed and is the great unknown. */
 
-/**
- * Pressure gradient in a packed bed (Ergun 1952), Pa/m; the sign follows the flow:
- * 150 μ (1 − ε)² v / (d² ε³) + 1.75 ρ v² (1 − ε) / (d ε³).
- *
- * @param v superficial velocity, m/s; @param d particle size 6 V/S, m; @param voidage ε, void share of the bed
- * @param rho density, kg/m³; @param mu viscosity, Pa s
- * Range: Reynolds number ρ v d/[μ (1 − ε)] up to about 2500, ε 0.35–0.75. No flow gives 0. Source: see the entry.
- */
+/** Pressure gradient in a packed bed: entry `ergun-gradient`. */
 export const ergunGradient = (v: number, d: number, voidage: number, rho: number, mu: number): number => {
   const solid = 1 - voidage;
   const cubed = voidage * voidage * voidage;
   return (150 * mu * solid * solid * v) / (d * d * cubed) + (1.75 * rho * solid * v * Math.abs(v)) / (d * cubed);
 };
 
-/**
- * Superficial velocity through a packed bed in creeping flow (Blake and Kozeny), m/s:
- * (Δp/L) d² ε³ / [150 μ (1 − ε)²]: the first term of Ergun turned round.
- *
- * @param gradient driving gradient, Pa/m (ρ g head/length for water standing over it)
- * Other arguments as `ergunGradient`. Range: bed Reynolds number < 10. Source: see the entry.
- */
+/** Velocity of creeping flow through a packed bed: entry `blake-kozeny-velocity`. */
 export const blakeKozenyVelocity = (gradient: number, d: number, voidage: number, mu: number): number => {
   const solid = 1 - voidage;
   return (gradient * d * d * voidage * voidage * voidage) / (150 * mu * solid * solid);
@@ -35,43 +22,39 @@ const bed: Readonly<Record<string, Argument>> = {
 const viscosity: Argument = { unit: 'Pa s', says: 'viscosity' };
 
 export const packedBedCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'ergun-gradient',
-      says: 'Pressure lost per metre by a fluid passing through a packed bed.',
-      arguments: {
-        v: { unit: 'm/s', says: 'superficial velocity' },
-        ...bed,
-        rho: { unit: 'kg/m³', says: 'density' },
-        mu: viscosity,
+  correlation({
+    name: 'ergun-gradient',
+    says: 'Pressure lost per metre by a fluid passing through a packed bed.',
+    arguments: {
+      v: { unit: 'm/s', says: 'superficial velocity' },
+      ...bed,
+      rho: { unit: 'kg/m³', says: 'density' },
+      mu: viscosity,
+    },
+    result: { symbol: '\\Delta p/L', unit: 'Pa/m' },
+    tex: '\\frac{\\Delta p}{L} = 150\\frac{\\mu(1-\\varepsilon)^2v}{d^2\\varepsilon^3}+1.75\\frac{\\rho v^2(1-\\varepsilon)}{d\\,\\varepsilon^3}',
+    source: 'Ergun, Chem. Eng. Prog. 48 (1952) 89–94',
+    outside: 'evaluated; the sign follows the flow, zero without flow',
+    checks: [
+      {
+        symbol: 'Re_bed',
+        says: 'bed Reynolds number ρ v d / [μ (1 − ε)]',
+        range: [0, 2500],
+        value: (values) =>
+          ((values['rho'] ?? 0) * Math.abs(values['v'] ?? 0) * (values['d'] ?? 0)) /
+          ((values['mu'] ?? 1) * (1 - (values['voidage'] ?? 0))),
       },
-      result: { symbol: '\\Delta p/L', unit: 'Pa/m' },
-      tex: '\\frac{\\Delta p}{L} = 150\\frac{\\mu(1-\\varepsilon)^2v}{d^2\\varepsilon^3}+1.75\\frac{\\rho v^2(1-\\varepsilon)}{d\\,\\varepsilon^3}',
-      source: 'Ergun, Chem. Eng. Prog. 48 (1952) 89–94',
-      outside: 'evaluated',
-      checks: [
-        {
-          symbol: 'Re_bed',
-          says: 'bed Reynolds number ρ v d / [μ (1 − ε)]',
-          range: [0, 2500],
-          value: (values) =>
-            ((values['rho'] ?? 0) * Math.abs(values['v'] ?? 0) * (values['d'] ?? 0)) /
-            ((values['mu'] ?? 1) * (1 - (values['voidage'] ?? 0))),
-        },
-      ],
-    },
-    ergunGradient,
-  ),
-  positionalCorrelation(
-    {
-      name: 'blake-kozeny-velocity',
-      says: 'Superficial velocity of creeping flow through a packed bed under a given gradient.',
-      arguments: { gradient: { unit: 'Pa/m', says: 'driving pressure gradient' }, ...bed, mu: viscosity },
-      result: { symbol: 'v', unit: 'm/s' },
-      tex: 'v = \\frac{\\Delta p}{L}\\,\\frac{d^2\\varepsilon^3}{150\\mu(1-\\varepsilon)^2}',
-      source: 'Blake–Kozeny; de Nevers, Fluid Mechanics for Chemical Engineers, ch. 11',
-      outside: 'evaluated; high once inertia counts (bed Reynolds number above 10)',
-    },
-    blakeKozenyVelocity,
-  ),
+    ],
+    compute: ergunGradient,
+  }),
+  forReaders({
+    name: 'blake-kozeny-velocity',
+    says: 'Superficial velocity of creeping flow through a packed bed under a given gradient.',
+    arguments: { gradient: { unit: 'Pa/m', says: 'driving pressure gradient' }, ...bed, mu: viscosity },
+    result: { symbol: 'v', unit: 'm/s' },
+    tex: 'v = \\frac{\\Delta p}{L}\\,\\frac{d^2\\varepsilon^3}{150\\mu(1-\\varepsilon)^2}',
+    source: 'Blake–Kozeny; de Nevers, Fluid Mechanics for Chemical Engineers, ch. 11',
+    outside: 'evaluated; high once inertia counts (bed Reynolds number above 10)',
+    compute: blakeKozenyVelocity,
+  }),
 ];

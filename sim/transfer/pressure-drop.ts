@@ -1,16 +1,9 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
 import { LAMINAR_RE } from './tube-flow.ts';
 
 /** Friction of one phase in a tube, and of steam with its condensate. */
 
-/**
- * Darcy friction factor, pure number: 64/Re below 2300, above it Colebrook's
- * 1/√f = −2 log₁₀[(ε/D)/3.7 + 2.51/(Re √f)] solved in closed form by Serghides (three steps of the iteration,
- * accelerated; within 3·10⁻⁵ of the exact solution).
- *
- * @param Re Reynolds number; @param roughness ε/D, 0 for smooth copper
- * Range: Re up to 10⁸, ε/D up to 0.05. Re ≤ 0 gives 0: no flow, no friction. Source: see the entry.
- */
+/** Darcy friction factor of a straight tube: entry `friction-factor`. */
 export const frictionFactor = (Re: number, roughness: number): number => {
   if (!(Re > 0)) return 0;
   if (Re < LAMINAR_RE) return Math.min(Number.MAX_VALUE, 64 / Re);
@@ -22,36 +15,26 @@ export const frictionFactor = (Re: number, roughness: number): number => {
   return 1 / (root * root);
 };
 
-/** Friction gradient f G² / (2 ρ D) of a flow of known Darcy friction factor f, Pa/m. G kg/m²s, D m, ρ kg/m³. */
+/** Friction gradient at a known friction factor: entry `darcy-gradient`. */
 export const darcyGradient = (f: number, G: number, D: number, rho: number): number =>
   (f * G * Math.abs(G)) / (2 * rho * D);
 
 /**
- * Friction gradient of one phase in a tube, Pa/m; the sign follows the flow.
- *
- * @param G mass flux, kg/m²s; @param D bore, m; @param rho density, kg/m³; @param mu viscosity, Pa s
- * @param roughness ε/D. Range and source: as `frictionFactor`. Laminar flow is written out as 32 μ G/(ρ D²), so that it
- * runs smoothly through no flow.
+ * Friction gradient of one phase in a tube: entry `friction-gradient`. Laminar flow is written out, so that it runs
+ * smoothly through no flow.
  */
 export const frictionGradient = (G: number, D: number, rho: number, mu: number, roughness: number): number => {
   const Re = (Math.abs(G) * D) / mu;
   return Re < LAMINAR_RE ? (32 * mu * G) / (rho * D * D) : darcyGradient(frictionFactor(Re, roughness), G, D, rho);
 };
 
-/**
- * Friction gradient of steam and water together (Müller-Steinhagen and Heck 1986), Pa/m:
- * [A + 2 (B − A) x] (1 − x)^⅓ + B x³. Exact at x = 0 and x = 1.
- *
- * @param A gradient if all of it were liquid, Pa/m; @param B if all of it were vapour, Pa/m; @param x vapour share
- * Range: 4–392 mm in its data; a spread of ±40 % and more is normal. Source: see the entry.
- */
+/** Friction gradient of steam and water together: entry `two-phase-gradient`. */
 export const twoPhaseGradient = (A: number, B: number, x: number): number =>
   (A + 2 * (B - A) * x) * Math.cbrt(1 - x) + B * x * x * x;
 
 /**
- * Mean of `twoPhaseGradient` over a tube in which the vapour share runs linearly in length from x_in to x_out, Pa/m.
- * Closed form; the differences of powers are divided out by hand, so that it stays exact as the ends draw together
- * and equals the local gradient when they meet. Arguments and range as there.
+ * Its mean over a length: entry `mean-two-phase-gradient`. Differences of powers are divided out by hand, so that it stays
+ * exact as the ends draw together and equals the local gradient when they meet.
  */
 export const meanTwoPhaseGradient = (A: number, B: number, x_in: number, x_out: number): number => {
   // With u = 1 − x the integrand is [A′ − C u] u^⅓ + B x³, A′ = A + C and C = 2 (B − A).
@@ -81,73 +64,65 @@ const gradient = { symbol: 'dp/dz', unit: 'Pa/m' };
 const muller = 'Müller-Steinhagen and Heck, Chem. Eng. Process. 20 (1986) 297–308';
 
 export const pressureDropCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'friction-factor',
-      says: 'Darcy friction factor of one phase in a straight tube.',
-      arguments: {
-        Re: { unit: '1', says: 'Reynolds number on the bore', range: [0, 1e8] },
-        roughness: relativeRoughness,
-      },
-      result: { symbol: 'f', unit: '1' },
-      tex: 'f=\\frac{64}{Re}\\ (Re<2300),\\qquad \\frac{1}{\\sqrt f}=-2\\log_{10}\\left(\\frac{\\varepsilon/D}{3.7}+\\frac{2.51}{Re\\sqrt f}\\right)',
-      source: 'Colebrook 1939, solved in closed form after Serghides, Chem. Eng. 91(5) (1984) 63',
-      outside: 'evaluated; steps up at Re 2300 as flow turns turbulent',
+  correlation({
+    name: 'friction-factor',
+    says: 'Darcy friction factor of one phase in a straight tube.',
+    arguments: {
+      Re: { unit: '1', says: 'Reynolds number on the bore', range: [0, 1e8] },
+      roughness: relativeRoughness,
     },
-    frictionFactor,
-  ),
-  positionalCorrelation(
-    {
-      name: 'friction-gradient',
-      says: 'Pressure lost to friction per metre by one phase in a straight tube.',
-      arguments: {
-        G: massFlux,
-        D: bore,
-        rho: density,
-        mu: { unit: 'Pa s', says: 'viscosity' },
-        roughness: relativeRoughness,
-      },
-      result: gradient,
-      tex: '\\frac{dp}{dz} = f\\,\\frac{G^2}{2\\rho D}',
-      source: 'Darcy–Weisbach with the friction factor of Colebrook',
-      outside: 'evaluated',
+    result: { symbol: 'f', unit: '1' },
+    tex: 'f=\\frac{64}{Re}\\ (Re<2300),\\qquad \\frac{1}{\\sqrt f}=-2\\log_{10}\\left(\\frac{\\varepsilon/D}{3.7}+\\frac{2.51}{Re\\sqrt f}\\right)',
+    source:
+      'Colebrook 1939, solved in closed form after Serghides, Chem. Eng. 91(5) (1984) 63, within 3·10⁻⁵ of the exact solution',
+    outside: 'evaluated; steps up at Re 2300 as flow turns turbulent; zero without flow',
+    compute: frictionFactor,
+  }),
+  correlation({
+    name: 'friction-gradient',
+    says: 'Pressure lost to friction per metre by one phase in a straight tube.',
+    arguments: {
+      G: massFlux,
+      D: bore,
+      rho: density,
+      mu: { unit: 'Pa s', says: 'viscosity' },
+      roughness: relativeRoughness,
     },
-    frictionGradient,
-  ),
-  positionalCorrelation(
-    {
-      name: 'darcy-gradient',
-      says: 'Pressure lost to friction per metre for a known Darcy friction factor.',
-      arguments: { f: { unit: '1', says: 'Darcy friction factor' }, G: massFlux, D: bore, rho: density },
-      result: gradient,
-      tex: '\\frac{dp}{dz} = f\\,\\frac{G^2}{2\\rho D}',
-      source: 'Darcy–Weisbach',
-      outside: 'exact definition; no limits',
-    },
-    darcyGradient,
-  ),
-  positionalCorrelation(
-    {
-      name: 'two-phase-gradient',
-      says: 'Pressure lost to friction per metre by vapour and liquid flowing together, at one place.',
-      arguments: { ...ends, x: share('vapour share of the flow') },
-      result: gradient,
-      tex: '\\frac{dp}{dz} = \\left[A+2(B-A)x\\right](1-x)^{1/3}+Bx^3',
-      source: muller,
-      outside: 'evaluated; meant for 0 ≤ x ≤ 1',
-    },
-    twoPhaseGradient,
-  ),
-  positionalCorrelation(
-    {
-      name: 'mean-two-phase-gradient',
-      says: 'Pressure lost to friction per metre, averaged over a length in which the vapour share changes evenly.',
-      arguments: { ...ends, x_in: share('vapour share entering'), x_out: share('vapour share leaving') },
-      result: gradient,
-      tex: '\\overline{\\frac{dp}{dz}} = \\frac{1}{x_{in}-x_{out}}\\int_{x_{out}}^{x_{in}}\\left\\{\\left[A+2(B-A)x\\right](1-x)^{1/3}+Bx^3\\right\\}dx',
-      source: `${muller}, integrated`,
-      outside: 'evaluated; meant for 0 ≤ x ≤ 1',
-    },
-    meanTwoPhaseGradient,
-  ),
+    result: gradient,
+    tex: '\\frac{dp}{dz} = f\\,\\frac{G^2}{2\\rho D}',
+    source: 'Darcy–Weisbach with the friction factor of Colebrook',
+    outside: 'evaluated; the sign follows the flow',
+    compute: frictionGradient,
+  }),
+  correlation({
+    name: 'darcy-gradient',
+    says: 'Pressure lost to friction per metre for a known Darcy friction factor.',
+    arguments: { f: { unit: '1', says: 'Darcy friction factor' }, G: massFlux, D: bore, rho: density },
+    result: gradient,
+    tex: '\\frac{dp}{dz} = f\\,\\frac{G^2}{2\\rho D}',
+    source: 'Darcy–Weisbach',
+    outside: 'exact definition; no limits',
+    compute: darcyGradient,
+  }),
+  correlation({
+    name: 'two-phase-gradient',
+    says: 'Pressure lost to friction per metre by vapour and liquid flowing together, at one place.',
+    arguments: { ...ends, x: share('vapour share of the flow') },
+    result: gradient,
+    tex: '\\frac{dp}{dz} = \\left[A+2(B-A)x\\right](1-x)^{1/3}+Bx^3',
+    source: muller,
+    outside: 'evaluated; meant for 0 ≤ x ≤ 1 and tubes of 4–392 mm; a spread of ±40 % and more is normal',
+    role: 'other-form',
+    compute: twoPhaseGradient,
+  }),
+  correlation({
+    name: 'mean-two-phase-gradient',
+    says: 'Pressure lost to friction per metre, averaged over a length in which the vapour share changes evenly.',
+    arguments: { ...ends, x_in: share('vapour share entering'), x_out: share('vapour share leaving') },
+    result: gradient,
+    tex: '\\overline{\\frac{dp}{dz}} = \\frac{1}{x_{in}-x_{out}}\\int_{x_{out}}^{x_{in}}\\left\\{\\left[A+2(B-A)x\\right](1-x)^{1/3}+Bx^3\\right\\}dx',
+    source: `${muller}, integrated`,
+    outside: 'evaluated; meant for 0 ≤ x ≤ 1 and tubes of 4–392 mm; a spread of ±40 % and more is normal',
+    compute: meanTwoPhaseGradient,
+  }),
 ];

@@ -3,7 +3,7 @@
  * water must be to cool it. For the desk reference; the engine marches along the tube with its own properties.
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 import { liquidConductivity, liquidDensity, liquidHeatCapacity, liquidViscosity } from '../fluids/water.ts';
 import { naturalConvectionTubeInWater } from './condenser-at-conditions.ts';
 import { rivuletAngle, rivuletConductance, rivuletWallShare } from './rivulet.ts';
@@ -36,11 +36,11 @@ const conductanceAt = (
     STANDARD_GRAVITY,
   );
 
-/** Developed rivulet of water in a straight tube, W/mK. m kg/s, D_i m, slope rad, T K. */
+/** Developed rivulet of water in a straight tube: entry `rivulet-conductance-water`. */
 export const rivuletConductanceWater = (m: number, D_i: number, slope: number, T: number): number =>
   conductanceAt(m, D_i, slope, STRAIGHT, 0, Infinity, Infinity, T);
 
-/** Developed rivulet of water in a coil, W/mK; D_coil m, s share of the solved curvature. */
+/** Developed rivulet of water in a coil: entry `rivulet-conductance-water-coil`. */
 export const rivuletConductanceWaterCoil = (
   m: number,
   D_i: number,
@@ -90,7 +90,7 @@ function lengthToCool(
   return z;
 }
 
-/** Length of straight tube in still water that cools condensate, m; m kg/s, temperatures K, k_w W/mK, slope rad. */
+/** Length of straight tube in still water that cools condensate: entry `rivulet-cooling-length`. */
 export const rivuletCoolingLength = (
   m: number,
   T_in: number,
@@ -102,7 +102,7 @@ export const rivuletCoolingLength = (
   slope: number,
 ): number => lengthToCool(m, T_in, T_out, T_water, D_i, t, k_w, slope, STRAIGHT, 0);
 
-/** The same for a coil of diameter D_coil, m, with the share s of the solved curvature. */
+/** The same for a coil: entry `rivulet-cooling-length-coil`. */
 export const rivuletCoolingLengthCoil = lengthToCool;
 
 const kelvin = (says: string): Argument => ({ unit: 'K', says, range: [273.15, 403.15] });
@@ -131,52 +131,44 @@ const conductanceTex = "UA' = Nu\\,k_l\\frac{2R\\varphi}{D_h}";
 const lengthTex = "L = \\int\\frac{\\dot m\\,c_p}{T-T_{water}}\\left(\\frac1{UA'}+\\frac{1}{\\pi D_oh_oa}\\right)dT";
 
 export const rivuletAtConditionsCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'rivulet-conductance-water',
-      says: 'Heat that a rivulet of water gives to the wall of a straight sloping tube, per metre and kelvin.',
-      arguments: { m: rate, D_i: bore, slope, T: kelvin('temperature of the condensate') },
-      result: conductance,
-      tex: conductanceTex,
-      source,
-      outside,
-    },
-    rivuletConductanceWater,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-conductance-water-coil',
-      says: 'Heat that a rivulet of water gives to the wall of a coil, per metre and kelvin.',
-      arguments: { m: rate, D_i: bore, slope, ...coil, T: kelvin('temperature of the condensate') },
-      result: conductance,
-      tex: conductanceTex,
-      source,
-      outside,
-    },
-    rivuletConductanceWaterCoil,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-cooling-length',
-      says: 'Length of straight sloping tube in still water that cools condensate to a temperature.',
-      arguments: cooling,
-      result: length,
-      tex: lengthTex,
-      source,
-      outside: 'no length (the largest number) to water as warm as the outlet',
-    },
-    rivuletCoolingLength,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-cooling-length-coil',
-      says: 'Length of coil in still water that cools condensate to a temperature.',
-      arguments: { ...cooling, ...coil },
-      result: length,
-      tex: lengthTex,
-      source,
-      outside: 'no length (the largest number) to water as warm as the outlet',
-    },
-    rivuletCoolingLengthCoil,
-  ),
+  forReaders({
+    name: 'rivulet-conductance-water',
+    says: 'Heat that a rivulet of water gives to the wall of a straight sloping tube, per metre and kelvin.',
+    arguments: { m: rate, D_i: bore, slope, T: kelvin('temperature of the condensate') },
+    result: conductance,
+    tex: conductanceTex,
+    source,
+    outside,
+    compute: rivuletConductanceWater,
+  }),
+  forReaders({
+    name: 'rivulet-conductance-water-coil',
+    says: 'Heat that a rivulet of water gives to the wall of a coil, per metre and kelvin.',
+    arguments: { m: rate, D_i: bore, slope, ...coil, T: kelvin('temperature of the condensate') },
+    result: conductance,
+    tex: conductanceTex,
+    source,
+    outside,
+    compute: rivuletConductanceWaterCoil,
+  }),
+  forReaders({
+    name: 'rivulet-cooling-length',
+    says: 'Length of straight sloping tube in still water that cools condensate to a temperature.',
+    arguments: cooling,
+    result: length,
+    tex: lengthTex,
+    source,
+    outside: 'no length (the largest number) to water as warm as the outlet',
+    compute: rivuletCoolingLength,
+  }),
+  forReaders({
+    name: 'rivulet-cooling-length-coil',
+    says: 'Length of coil in still water that cools condensate to a temperature.',
+    arguments: { ...cooling, ...coil },
+    result: length,
+    tex: lengthTex,
+    source,
+    outside: 'no length (the largest number) to water as warm as the outlet',
+    compute: rivuletCoolingLengthCoil,
+  }),
 ];

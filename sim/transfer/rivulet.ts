@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 import { nusseltGnielinski } from './tube-flow.ts';
 
 /**
@@ -24,11 +24,7 @@ const segmentArea = (phi: number): number =>
 const flowSeries = (square: number): number =>
   1 + square * (-0.65681 + square * (0.24198 + square * (-0.06001 + square * 0.0072214)));
 
-/**
- * Laminar flow in a circular segment, pure number: W = ṁ μ/(ρ² g sin α R⁴).
- * Fit to the solution, 0.3 % to half full; from there to the full bore in proportion to the angle.
- * @param phi angle from the lowest line to the edge, rad, 0–π
- */
+/** Laminar flow in a circular segment: entry `rivulet-flow-number`. */
 export const rivuletFlowNumber = (phi: number): number => {
   if (phi >= QUARTER) return HALF_FULL + (FULL - HALF_FULL) * Math.min(1, (phi - QUARTER) / QUARTER);
   if (!(phi > 0)) return 0;
@@ -76,11 +72,7 @@ export const rivuletArea = (phi: number, D_i: number): number => 0.25 * D_i * D_
 export const rivuletHydraulicDiameter = (phi: number, D_i: number): number =>
   phi > 0 ? (D_i * segmentArea(phi)) / phi : 0;
 
-/**
- * Nusselt number of the developed rivulet on its hydraulic diameter, wall at one temperature, pure number.
- * Fit to the solution, 0.02 % for φ 0.1 to π/2 (half full: 3.657, as in a full tube, of which it is the mirrored half);
- * above half full that value.
- */
+/** Nusselt number of the developed rivulet on its hydraulic diameter: entry `rivulet-nusselt-developed`. */
 export const rivuletNusseltDeveloped = (phi: number): number => {
   const p = Math.min(QUARTER, Math.max(0, phi));
   return 2.29686 + p * (1.46835 + p * (0.29782 + p * (-0.76541 + p * 0.21117)));
@@ -118,15 +110,10 @@ export const rivuletNusseltStretch = (phi: number, z_1: number, z_2: number): nu
   return developed * Math.pow(1 + square * square * ratio, 0.2);
 };
 
-/** The same at one place, [Nu_T⁵ + (⅔ C z*^−⅓)⁵]^⅕. */
+/** The same at one place: entry `rivulet-nusselt-local`. */
 export const rivuletNusseltLocal = (phi: number, z: number): number => rivuletNusseltStretch(phi, z, z);
 
-/**
- * What the curvature of a coil adds to the developed Nusselt number, pure number:
- * 0.557 De^½ Pr^0.159/[1 + (689/(De² Pr))^1.914]. Cross-flow carries the warm middle to the wall.
- * @param De Dean number Re_h √(D_h/D_coil); @param Pr Prandtl number
- * Range: fit to 105 solved flows, De 5–105, Pr 2–6, φ 0.4–π/2, to 3 % (worst 10 %); 2 to 7 % low at De 110–310.
- */
+/** What the curvature of a coil adds: entry `rivulet-curvature-gain`. Cross-flow takes the warm middle to the wall. */
 export const rivuletCurvatureGain = (De: number, Pr: number): number => {
   if (!(De > 0)) return 0;
   const weak = Math.pow(689 / (De * De * Pr), 1.914);
@@ -196,12 +183,7 @@ export const rivuletConductance = (
   return (Nu * k_l * D_i * phi) / D_h;
 };
 
-/**
- * Share of the tube's outside that gives off the rivulet's heat, 0–1: the wetted arc, and the dry arc above it as a fin,
- * [φ + (π − φ) tanh(x)/x]/π with x = √(h_o/(k_w t)) (π − φ)(D_i + t)/2.
- * @param phi angle of the rivulet, rad; @param D_i bore, m; @param t wall, m; @param k_w conductivity of the wall, W/mK
- * @param h_o film (and fouling) outside, W/m²K. Exact for a thin wall whose dry inside passes no heat.
- */
+/** Share of the outside that gives off the rivulet’s heat: entry `rivulet-wall-share`. */
 export const rivuletWallShare = (phi: number, D_i: number, t: number, k_w: number, h_o: number): number => {
   const dry = Math.PI - phi;
   const x = 0.5 * Math.sqrt(Math.max(0, h_o) / (k_w * t)) * dry * (D_i + t);
@@ -214,70 +196,62 @@ const bore: Argument = { unit: 'm', says: 'bore of the tube' };
 const SOLVED = 'solved by this project on finite elements, checked by a second method; not measured';
 
 export const rivuletCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'rivulet-flow-number',
-      says: 'Laminar flow of a rivulet that wets a tube up to an angle, against slope and viscosity.',
-      arguments: { phi: angle },
-      result: { symbol: 'W', unit: '1' },
-      tex: 'W = \\frac{\\dot m\\,\\mu_l}{\\rho_l^2g\\sin\\alpha\\,R^4} = \\tfrac{4}{105}\\varphi^7(1-0.657\\varphi^2+0.242\\varphi^4-0.060\\varphi^6+0.0072\\varphi^8)',
-      source: SOLVED,
-      outside: 'above half full in proportion to the angle up to the full bore; at most that',
+  forReaders({
+    name: 'rivulet-flow-number',
+    says: 'Laminar flow of a rivulet that wets a tube up to an angle, against slope and viscosity.',
+    arguments: { phi: angle },
+    result: { symbol: 'W', unit: '1' },
+    tex: 'W = \\frac{\\dot m\\,\\mu_l}{\\rho_l^2g\\sin\\alpha\\,R^4} = \\tfrac{4}{105}\\varphi^7(1-0.657\\varphi^2+0.242\\varphi^4-0.060\\varphi^6+0.0072\\varphi^8)',
+    source: SOLVED,
+    outside: 'within 0.3 % of the solution to half full; above in proportion to the angle up to the full bore',
+    compute: rivuletFlowNumber,
+  }),
+  forReaders({
+    name: 'rivulet-nusselt-developed',
+    says: 'Heat transfer of a rivulet of condensate in a straight tube, far from where it begins to cool.',
+    arguments: { phi: angle },
+    result: { symbol: 'Nu_T', unit: '1' },
+    tex: 'Nu_T = 2.297+1.468\\varphi+0.298\\varphi^2-0.765\\varphi^3+0.211\\varphi^4',
+    source: SOLVED,
+    outside:
+      'within 0.02 % of the solution; above half full 3.657, the value of a full tube, of which it is the mirrored half',
+    compute: rivuletNusseltDeveloped,
+  }),
+  forReaders({
+    name: 'rivulet-nusselt-local',
+    says: 'Heat transfer of a rivulet of condensate in a straight tube at a distance from where it begins to cool.',
+    arguments: { phi: angle, z: { unit: '1', says: 'distance, z/(D_h Re Pr)', range: [0.001, 1] } },
+    result: { symbol: 'Nu_z', unit: '1' },
+    tex: 'Nu_z = \\left[Nu_T^5+\\left(\\tfrac23C\\,z_*^{-1/3}\\right)^5\\right]^{1/5}',
+    source: SOLVED,
+    outside:
+      'evaluated; within 6 % of the solution for angles above 0.3 and distances above 0.01, up to 11 % high for thin rivulets at the start',
+    compute: rivuletNusseltLocal,
+  }),
+  forReaders({
+    name: 'rivulet-curvature-gain',
+    says: 'What the bend of a coil adds to the Nusselt number of its rivulet.',
+    arguments: { De: { unit: '1', says: 'Dean number of the rivulet', range: [5, 310] }, Pr: prandtl },
+    result: { symbol: '\\Delta Nu', unit: '1' },
+    tex: '\\Delta Nu = \\frac{0.557\\,De^{1/2}Pr^{0.159}}{1+\\left(\\frac{689}{De^2Pr}\\right)^{1.914}}',
+    source: `${SOLVED}; fit to 105 flows, De 5–105, to 3 % (worst 10 %); with φ = π/2 within 12 % of two published relations for full coils`,
+    outside: 'evaluated; 2 to 7 % low from De 110 to 310',
+    compute: rivuletCurvatureGain,
+  }),
+  forReaders({
+    name: 'rivulet-wall-share',
+    says: 'Share of a tube’s outside that gives off the heat of a rivulet: the wetted arc, and the dry wall as a fin.',
+    arguments: {
+      phi: angle,
+      D_i: bore,
+      t: { unit: 'm', says: 'wall of the tube', range: [0.0003, 0.003] },
+      k_w: { unit: 'W/(m K)', says: 'conductivity of the wall', range: [0.2, 400] },
+      h_o: { unit: 'W/(m² K)', says: 'film on the outside' },
     },
-    rivuletFlowNumber,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-nusselt-developed',
-      says: 'Heat transfer of a rivulet of condensate in a straight tube, far from where it begins to cool.',
-      arguments: { phi: angle },
-      result: { symbol: 'Nu_T', unit: '1' },
-      tex: 'Nu_T = 2.297+1.468\\varphi+0.298\\varphi^2-0.765\\varphi^3+0.211\\varphi^4',
-      source: SOLVED,
-      outside: 'above half full 3.657, the value of a full tube',
-    },
-    rivuletNusseltDeveloped,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-nusselt-local',
-      says: 'Heat transfer of a rivulet of condensate in a straight tube at a distance from where it begins to cool.',
-      arguments: { phi: angle, z: { unit: '1', says: 'distance, z/(D_h Re Pr)', range: [0.001, 1] } },
-      result: { symbol: 'Nu_z', unit: '1' },
-      tex: 'Nu_z = \\left[Nu_T^5+\\left(\\tfrac23C\\,z_*^{-1/3}\\right)^5\\right]^{1/5}',
-      source: SOLVED,
-      outside: 'evaluated',
-    },
-    rivuletNusseltLocal,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-curvature-gain',
-      says: 'What the bend of a coil adds to the Nusselt number of its rivulet.',
-      arguments: { De: { unit: '1', says: 'Dean number of the rivulet', range: [5, 310] }, Pr: prandtl },
-      result: { symbol: '\\Delta Nu', unit: '1' },
-      tex: '\\Delta Nu = \\frac{0.557\\,De^{1/2}Pr^{0.159}}{1+\\left(\\frac{689}{De^2Pr}\\right)^{1.914}}',
-      source: `${SOLVED}; with φ = π/2 within 12 % of two published relations for full coils`,
-      outside: 'evaluated; 2 to 7 % low from De 110 to 310',
-    },
-    rivuletCurvatureGain,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-wall-share',
-      says: 'Share of a tube’s outside that gives off the heat of a rivulet: the wetted arc, and the dry wall as a fin.',
-      arguments: {
-        phi: angle,
-        D_i: bore,
-        t: { unit: 'm', says: 'wall of the tube', range: [0.0003, 0.003] },
-        k_w: { unit: 'W/(m K)', says: 'conductivity of the wall', range: [0.2, 400] },
-        h_o: { unit: 'W/(m² K)', says: 'film on the outside' },
-      },
-      result: { symbol: 'a', unit: '1' },
-      tex: 'a = \\frac1\\pi\\left[\\varphi+(\\pi-\\varphi)\\frac{\\tanh x}{x}\\right],\\quad x=\\sqrt{\\frac{h_o}{k_wt}}\\,(\\pi-\\varphi)\\frac{D_i+t}{2}',
-      source: 'fin with an adiabatic tip, textbook',
-      outside: 'evaluated',
-    },
-    rivuletWallShare,
-  ),
+    result: { symbol: 'a', unit: '1' },
+    tex: 'a = \\frac1\\pi\\left[\\varphi+(\\pi-\\varphi)\\frac{\\tanh x}{x}\\right],\\quad x=\\sqrt{\\frac{h_o}{k_wt}}\\,(\\pi-\\varphi)\\frac{D_i+t}{2}',
+    source: 'fin with an adiabatic tip, textbook',
+    outside: 'evaluated',
+    compute: rivuletWallShare,
+  }),
 ];

@@ -1,4 +1,4 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { correlation, forReaders, type Argument, type Correlation } from '../correlation.ts';
 
 /**
  * The condensate after the last steam. In an upright tube: a film on the whole bore, at the end of this file. In a
@@ -16,13 +16,7 @@ import { type Argument, type Correlation, positionalCorrelation } from '../corre
 /** Nusselt number on the hydraulic diameter. */
 const NUSSELT = 3.66;
 
-/**
- * Angle from the lowest line of the bore to the edge of the rivulet, rad: 0 with no flow, π with the bore full.
- *
- * @param m condensate in this tube, kg/s; @param D_i bore, m; @param slope inclination to the horizontal, rad
- * @param rho_l density, kg/m³; @param mu_l viscosity, Pa s; @param g gravity, m/s²
- * Range: φ below about 1 (the bore less than a quarter full), slope 1–15°. A level tube counts as full.
- */
+/** Angle from the lowest line of the bore to the edge of the rivulet: entry `rivulet-half-angle`. */
 export const rivuletHalfAngle = (
   m: number,
   D_i: number,
@@ -40,14 +34,10 @@ export const rivuletHalfAngle = (
   return Math.min(Math.PI, thin * (1 + (thin * thin) / 21));
 };
 
-/** Greatest depth of the rivulet, m: R (1 − cos φ). Arguments: φ of `rivuletHalfAngle`, rad; bore, m. */
+/** Greatest depth of the rivulet: entry `rivulet-depth`. */
 export const rivuletDepth = (phi: number, D_i: number): number => 0.5 * D_i * (1 - Math.cos(phi));
 
-/**
- * Conductance from the rivulet's bulk to the wall per metre of tube, W/mK: Nu k P²/(4 A) = 3.66 k φ²/(φ − sin φ cos φ).
- * The bore drops out but for φ. No rivulet gives 0 (there is nothing to cool).
- * @param phi `rivuletHalfAngle`, rad; @param k_l conductivity of the condensate, W/mK
- */
+/** Conductance from the rivulet’s bulk to the wall per metre: entry `rivulet-conductance`. */
 export const rivuletConductance = (phi: number, k_l: number): number => {
   if (!(phi > 0)) return 0;
   // φ − sin φ cos φ loses its figures for a thin rivulet; there its series (2 φ³/3)(1 − φ²/5) serves.
@@ -57,11 +47,11 @@ export const rivuletConductance = (phi: number, k_l: number): number => {
     : (NUSSELT * k_l * squared) / (phi - Math.sin(phi) * Math.cos(phi));
 };
 
-/** Film coefficient on the wetted strip, W/m²K: the conductance over the wetted perimeter D_i φ; 0 with no rivulet. */
+/** Film coefficient on the wetted strip: entry `rivulet-film-coefficient`. */
 export const rivuletFilmCoefficient = (phi: number, D_i: number, k_l: number): number =>
   phi > 0 ? rivuletConductance(phi, k_l) / (D_i * phi) : 0;
 
-/** Conductance per metre, W/mK, straight from the flow: `rivuletConductance` of `rivuletHalfAngle`. */
+/** Conductance per metre straight from the flow: entry `subcooling-conductance`. */
 export const subcoolingConductance = (
   m: number,
   D_i: number,
@@ -75,19 +65,11 @@ export const subcoolingConductance = (
 /** Nusselt number on the film's depth of a laminar film that cools against a wall of one temperature, fully developed. */
 const FILM_NUSSELT = 1.885;
 
-/**
- * Depth of a laminar film that runs down an upright surface, m: (3 μ Γ/(ρ² g))^⅓, Γ = m/(π D_i) (Nusselt).
- * @param m condensate in this tube, kg/s; @param D_i bore, m; @param rho_l, mu_l density, kg/m³, and viscosity, Pa s
- * Range: film Reynolds number 4 Γ/μ below about 30; ripples thin it above. No flow gives 0.
- */
+/** Depth of a laminar film that runs down an upright bore: entry `falling-film-depth`. */
 export const fallingFilmDepth = (m: number, D_i: number, rho_l: number, mu_l: number, g: number): number =>
   m > 0 ? Math.cbrt((3 * mu_l * m) / (Math.PI * D_i * rho_l * rho_l * g)) : 0;
 
-/**
- * Conductance per metre of an upright tube, W/mK, of condensate that cools as a film on the whole bore: 1.885 (k/δ) π D_i.
- * In an upright tube there is no lowest line for a rivulet to gather on. Arguments as `fallingFilmDepth`; k_l W/mK.
- * Range: laminar; ripples help above a film Reynolds number of 30 (then a lower bound), dry patches hinder. No flow gives 0.
- */
+/** Conductance of that film: entry `falling-film-conductance`. No lowest line lets a rivulet gather in an upright tube. */
 export const fallingFilmConductance = (
   m: number,
   D_i: number,
@@ -100,83 +82,93 @@ export const fallingFilmConductance = (
 const bore: Argument = { unit: 'm', says: 'bore of the tube' };
 const angle: Argument = { unit: 'rad', says: 'angle from the lowest line to the edge of the rivulet', range: [0, 1] };
 const conductivity: Argument = { unit: 'W/(m K)', says: 'conductivity of the condensate' };
-const stream: Readonly<Record<string, Argument>> = {
-  m: { unit: 'kg/s', says: 'condensate in the tube' },
-  D_i: bore,
-  slope: { unit: 'rad', says: 'inclination of the tube', range: [0.017, 0.27] },
+const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
+const m: Argument = { unit: 'kg/s', says: 'condensate in the tube' };
+const liquid: Readonly<Record<string, Argument>> = {
   rho_l: { unit: 'kg/m³', says: 'density of the condensate' },
   mu_l: { unit: 'Pa s', says: 'viscosity of the condensate' },
 };
-const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
+const stream: Readonly<Record<string, Argument>> = {
+  m,
+  D_i: bore,
+  slope: { unit: 'rad', says: 'inclination of the tube', range: [0.017, 0.27] },
+  ...liquid,
+};
+const fallingFilm: Readonly<Record<string, Argument>> = { m, D_i: bore, ...liquid, g: gravity };
 const source = 'estimate of this project: Nusselt films side by side, Nu = 3.66 on the hydraulic diameter; ± 40 %';
 const outside = 'evaluated; at most the full bore';
 
 export const subcoolingCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'rivulet-half-angle',
-      says: 'How far up the bore a rivulet of condensate reaches in a sloping tube; an estimate.',
-      arguments: { ...stream, g: gravity },
-      result: { symbol: '\\varphi', unit: 'rad' },
-      tex: '\\dot m = \\frac{\\rho_l^2g\\sin\\alpha\\,R^4}{3\\mu_l}\\cdot\\frac{4}{35}\\varphi^7\\left(1-\\frac{\\varphi^2}{3}\\right)',
-      source,
-      outside,
-    },
-    rivuletHalfAngle,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-depth',
-      says: 'Greatest depth of a rivulet of condensate in a tube; an estimate.',
-      arguments: { phi: angle, D_i: bore },
-      result: { symbol: '\\delta', unit: 'm' },
-      tex: '\\delta = R(1-\\cos\\varphi)',
-      source,
-      outside,
-    },
-    rivuletDepth,
-  ),
-  positionalCorrelation(
-    {
-      name: 'rivulet-film-coefficient',
-      says: 'Film coefficient of a rivulet of condensate on the strip that it wets; an estimate.',
-      arguments: { phi: angle, D_i: bore, k_l: conductivity },
-      result: { symbol: 'h', unit: 'W/(m² K)' },
-      tex: 'h = 3.66\\frac{k_l}{4A/P}',
-      source,
-      outside,
-    },
-    rivuletFilmCoefficient,
-  ),
-  positionalCorrelation(
-    {
-      name: 'subcooling-conductance',
-      says: 'Heat that a rivulet of condensate gives to the wall, per metre of tube and kelvin; an estimate.',
-      arguments: { ...stream, k_l: conductivity, g: gravity },
-      result: { symbol: "UA'", unit: 'W/(m K)' },
-      tex: "UA' = 3.66\\,k_l\\frac{\\varphi^2}{\\varphi-\\sin\\varphi\\cos\\varphi}",
-      source,
-      outside,
-    },
-    subcoolingConductance,
-  ),
-  positionalCorrelation(
-    {
-      name: 'falling-film-conductance',
-      says: 'Heat that condensate running down the whole bore of an upright tube gives to the wall, per metre of tube and kelvin.',
-      arguments: {
-        m: stream['m'] as Argument,
-        D_i: bore,
-        rho_l: stream['rho_l'] as Argument,
-        mu_l: stream['mu_l'] as Argument,
-        k_l: conductivity,
-        g: gravity,
-      },
-      result: { symbol: "UA'", unit: 'W/(m K)' },
-      tex: "UA' = 1.885\\,\\frac{k_l}{\\delta}\\,\\pi D_i,\\quad \\delta = \\left(\\frac{3\\mu_l\\,\\dot m}{\\pi D_i\\,\\rho_l^2\\,g}\\right)^{1/3}",
-      source: 'Nusselt’s film depth; developed laminar film on a wall of one temperature (Nu = 1.885 on the depth)',
-      outside: 'evaluated; ripples help above a film Reynolds number of 30, dry patches hinder',
-    },
-    fallingFilmConductance,
-  ),
+  correlation({
+    name: 'rivulet-half-angle',
+    says: 'How far up the bore a rivulet of condensate reaches in a sloping tube; an estimate.',
+    arguments: { ...stream, g: gravity },
+    result: { symbol: '\\varphi', unit: 'rad' },
+    tex: '\\dot m = \\frac{\\rho_l^2g\\sin\\alpha\\,R^4}{3\\mu_l}\\cdot\\frac{4}{35}\\varphi^7\\left(1-\\frac{\\varphi^2}{3}\\right)',
+    source,
+    outside:
+      'evaluated; meant for angles below about 1 and slopes of 1–15°; a level tube counts as full; zero without flow',
+    compute: rivuletHalfAngle,
+  }),
+  forReaders({
+    name: 'rivulet-depth',
+    says: 'Greatest depth of a rivulet of condensate in a tube; an estimate.',
+    arguments: { phi: angle, D_i: bore },
+    result: { symbol: '\\delta', unit: 'm' },
+    tex: '\\delta = R(1-\\cos\\varphi)',
+    source,
+    outside,
+    compute: rivuletDepth,
+  }),
+  correlation({
+    name: 'rivulet-conductance',
+    says: 'Heat that a rivulet of known width gives to the wall, per metre of tube and kelvin; an estimate.',
+    arguments: { phi: angle, k_l: conductivity },
+    result: { symbol: "UA'", unit: 'W/(m K)' },
+    tex: "UA' = 3.66\\,k_l\\frac{P^2}{4A} = 3.66\\,k_l\\frac{\\varphi^2}{\\varphi-\\sin\\varphi\\cos\\varphi}",
+    source,
+    outside: 'evaluated; zero without a rivulet',
+    compute: rivuletConductance,
+  }),
+  forReaders({
+    name: 'rivulet-film-coefficient',
+    says: 'Film coefficient of a rivulet of condensate on the strip that it wets; an estimate.',
+    arguments: { phi: angle, D_i: bore, k_l: conductivity },
+    result: { symbol: 'h', unit: 'W/(m² K)' },
+    tex: 'h = 3.66\\frac{k_l}{4A/P}',
+    source,
+    outside,
+    compute: rivuletFilmCoefficient,
+  }),
+  correlation({
+    name: 'subcooling-conductance',
+    says: 'Heat that a rivulet of condensate gives to the wall, per metre of tube and kelvin; an estimate.',
+    arguments: { ...stream, k_l: conductivity, g: gravity },
+    result: { symbol: "UA'", unit: 'W/(m K)' },
+    tex: "UA' = 3.66\\,k_l\\frac{\\varphi^2}{\\varphi-\\sin\\varphi\\cos\\varphi}",
+    source,
+    outside,
+    compute: subcoolingConductance,
+  }),
+  correlation({
+    name: 'falling-film-depth',
+    says: 'Depth of a laminar film of condensate that runs down the whole bore of an upright tube.',
+    arguments: fallingFilm,
+    result: { symbol: '\\delta', unit: 'm' },
+    tex: '\\delta = \\left(\\frac{3\\mu_l\\,\\dot m}{\\pi D_i\\,\\rho_l^2\\,g}\\right)^{1/3}',
+    source: 'Nusselt’s film depth',
+    outside: 'evaluated; ripples thin the film above a film Reynolds number of about 30; zero without flow',
+    compute: fallingFilmDepth,
+  }),
+  correlation({
+    name: 'falling-film-conductance',
+    says: 'Heat that condensate running down the whole bore of an upright tube gives to the wall, per metre of tube and kelvin.',
+    arguments: { m, D_i: bore, ...liquid, k_l: conductivity, g: gravity },
+    result: { symbol: "UA'", unit: 'W/(m K)' },
+    tex: "UA' = 1.885\\,\\frac{k_l}{\\delta}\\,\\pi D_i,\\quad \\delta = \\left(\\frac{3\\mu_l\\,\\dot m}{\\pi D_i\\,\\rho_l^2\\,g}\\right)^{1/3}",
+    source: 'Nusselt’s film depth; developed laminar film on a wall of one temperature (Nu = 1.885 on the depth)',
+    outside:
+      'evaluated; a lower bound above a film Reynolds number of 30, where ripples help; dry patches hinder; zero without flow',
+    compute: fallingFilmConductance,
+  }),
 ];

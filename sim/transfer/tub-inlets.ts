@@ -1,5 +1,5 @@
 import { STANDARD_GRAVITY } from '../constants.ts';
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 
 /**
  * What cold water does where it enters a tub of warm water. Layers of equal mass are counted from the top down; each
@@ -106,7 +106,7 @@ export function mixByStirring(
   return share;
 }
 
-/** Power that stirring spends against the layers, W: 0.05 ρ V u³/D, an estimate. u m/s, D m, volume V m³. */
+/** Power that stirring spends against the layers: entry `stirring-power`. */
 export const stirringPower = (u: number, rho: number, V: number, D: number): number =>
   (STIRRING_SHARE * rho * V * u * u * u) / D;
 
@@ -236,21 +236,11 @@ export function turnByColumn(
   return spill * (value[0] as number);
 }
 
-/**
- * Densimetric Froude number of a jet, pure number: u/√(g′d), g′ = g Δρ/ρ.
- * @param u speed in the bore, m/s; @param d bore, m; @param rho density of the tub's water, kg/m³
- * @param drho by how much the jet is heavier, kg/m³; @param g gravity, m/s². No difference gives the largest number.
- */
+/** Push of a cold jet against its weight: entry `jet-froude-number`. */
 export const jetFroudeNumber = (u: number, d: number, rho: number, drho: number, g: number): number =>
   drho > 0 && d > 0 ? Math.min(Number.MAX_VALUE, u / Math.sqrt((g * drho * d) / rho)) : Number.MAX_VALUE;
 
-/**
- * Height up to which a jet from the floor of a tub mixes against warmer water above, m: the root of
- * h (h + x₀) = 6.2 η d² Fr², where the jet's work just pays for lifting its water to h.
- * @param d bore, m; @param Fr `jetFroudeNumber`; @param eta share of the jet's power that mixes
- * @param x_0 length the jet runs before it turns upward, m: half the tub for a hose laid on the floor
- * Range: x₀ + h above 6.2 d. Nearer to the hose the jet is still whole and mixes less far, to η d Fr².
- */
+/** Height up to which a jet from the floor mixes: entry `jet-mixed-height`. */
 export const jetMixedHeight = (d: number, Fr: number, eta: number, x_0: number): number => {
   const square = JET_CORE * eta * d * d * Math.min(1e100, Fr) * Math.min(1e100, Fr);
   return square > 0 ? (2 * square) / (x_0 + Math.sqrt(x_0 * x_0 + 4 * square)) : 0;
@@ -259,65 +249,59 @@ export const jetMixedHeight = (d: number, Fr: number, eta: number, x_0: number):
 const bore: Argument = { unit: 'm', says: 'bore of the hose or nozzle' };
 
 export const tubInletCorrelations: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'jet-froude-number',
-      says: 'Push of a jet of cold water against the weight it has in warm water.',
-      arguments: {
-        u: { unit: 'm/s', says: 'speed in the bore', range: [0, 5] },
-        d: bore,
-        rho: { unit: 'kg/m³', says: 'density of the water around' },
-        drho: { unit: 'kg/m³', says: 'by how much the jet is heavier' },
-        g: { unit: 'm/s²', says: 'acceleration of gravity' },
-      },
-      result: { symbol: 'Fr', unit: '1' },
-      tex: "Fr = \\frac{u}{\\sqrt{g'd}},\\quad g'=g\\frac{\\Delta\\rho}{\\rho}",
-      source: 'definition',
-      outside: 'the largest number where nothing is heavier',
+  forReaders({
+    name: 'jet-froude-number',
+    says: 'Push of a jet of cold water against the weight it has in warm water.',
+    arguments: {
+      u: { unit: 'm/s', says: 'speed in the bore', range: [0, 5] },
+      d: bore,
+      rho: { unit: 'kg/m³', says: 'density of the water around' },
+      drho: { unit: 'kg/m³', says: 'by how much the jet is heavier' },
+      g: { unit: 'm/s²', says: 'acceleration of gravity' },
     },
-    jetFroudeNumber,
-  ),
-  positionalCorrelation(
-    {
-      name: 'jet-mixed-height',
-      says: 'Height up to which cold water let in at the floor of a tub mixes into the warm water above it.',
-      arguments: {
-        d: bore,
-        Fr: { unit: '1', says: 'Froude number of the jet', range: [0, 100] },
-        eta: { unit: '1', says: 'share of the jet’s power that mixes', range: [0.1, 1] },
-        x_0: { unit: 'm', says: 'length it runs before it turns upward', range: [0, 1.5] },
-      },
-      result: { symbol: 'h', unit: 'm' },
-      tex: 'h\\,(h+x_0) = 6.2\\,\\eta\\,d^2Fr^2',
-      source:
-        'work balance of this project: the jet’s power, falling as 6.2 d/x, lifts cold water; η = 0.5 gives the height of fountains, 1.74 d Fr (Turner 1966, from memory), η = 0.1 the 0.8 d Fr seen in cold stores (Nakahara et al. 1988, from memory)',
-      outside: 'evaluated; closer than 6.2 d to the hose the jet mixes less, to η d Fr²',
-      checks: [
-        {
-          symbol: '(h+x_0)/d',
-          says: 'run of the jet in diameters',
-          range: [JET_CORE, 1e3],
-          value: ({ d = 1, Fr = 0, eta = 0, x_0 = 0 }) => (jetMixedHeight(d, Fr, eta, x_0) + x_0) / d,
-        },
-      ],
+    result: { symbol: 'Fr', unit: '1' },
+    tex: "Fr = \\frac{u}{\\sqrt{g'd}},\\quad g'=g\\frac{\\Delta\\rho}{\\rho}",
+    source: 'definition',
+    outside: 'the largest number where nothing is heavier',
+    compute: jetFroudeNumber,
+  }),
+  forReaders({
+    name: 'jet-mixed-height',
+    says: 'Height up to which cold water let in at the floor of a tub mixes into the warm water above it.',
+    arguments: {
+      d: bore,
+      Fr: { unit: '1', says: 'Froude number of the jet', range: [0, 100] },
+      eta: { unit: '1', says: 'share of the jet’s power that mixes', range: [0.1, 1] },
+      x_0: { unit: 'm', says: 'length it runs before it turns upward', range: [0, 1.5] },
     },
-    jetMixedHeight,
-  ),
-  positionalCorrelation(
-    {
-      name: 'stirring-power',
-      says: 'Power with which stirred water works against its layers.',
-      arguments: {
-        u: { unit: 'm/s', says: 'speed of the water', range: [0, 1] },
-        rho: { unit: 'kg/m³', says: 'density of the water' },
-        V: { unit: 'm³', says: 'water in the tub' },
-        D: { unit: 'm', says: 'diameter of the tub' },
+    result: { symbol: 'h', unit: 'm' },
+    tex: 'h\\,(h+x_0) = 6.2\\,\\eta\\,d^2Fr^2',
+    source:
+      'work balance of this project: the jet’s power, falling as 6.2 d/x, lifts cold water; η = 0.5 gives the height of fountains, 1.74 d Fr (Turner 1966, from memory), η = 0.1 the 0.8 d Fr seen in cold stores (Nakahara et al. 1988, from memory)',
+    outside: 'evaluated; closer than 6.2 d to the hose the jet mixes less, to η d Fr²',
+    checks: [
+      {
+        symbol: '(h+x_0)/d',
+        says: 'run of the jet in diameters',
+        range: [JET_CORE, 1e3],
+        value: ({ d = 1, Fr = 0, eta = 0, x_0 = 0 }) => (jetMixedHeight(d, Fr, eta, x_0) + x_0) / d,
       },
-      result: { symbol: 'P', unit: 'W' },
-      tex: 'P = 0.05\\,\\rho V\\frac{u^3}{D}',
-      source: 'estimate of this project: a twentieth of the power that turbulence of that speed and size uses up',
-      outside: 'evaluated',
+    ],
+    compute: jetMixedHeight,
+  }),
+  forReaders({
+    name: 'stirring-power',
+    says: 'Power with which stirred water works against its layers.',
+    arguments: {
+      u: { unit: 'm/s', says: 'speed of the water', range: [0, 1] },
+      rho: { unit: 'kg/m³', says: 'density of the water' },
+      V: { unit: 'm³', says: 'water in the tub' },
+      D: { unit: 'm', says: 'diameter of the tub' },
     },
-    stirringPower,
-  ),
+    result: { symbol: 'P', unit: 'W' },
+    tex: 'P = 0.05\\,\\rho V\\frac{u^3}{D}',
+    source: 'estimate of this project: a twentieth of the power that turbulence of that speed and size uses up',
+    outside: 'evaluated',
+    compute: stirringPower,
+  }),
 ];

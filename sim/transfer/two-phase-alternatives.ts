@@ -1,20 +1,12 @@
-import { type Argument, type Correlation, positionalCorrelation } from '../correlation.ts';
+import { alternative, type Argument, type Correlation } from '../correlation.ts';
 import { darcyGradient, frictionFactor, frictionGradient } from './pressure-drop.ts';
 
 /**
- * Further two-phase friction correlations, for comparison. NOT USED BY THE ENGINE. A spread of two between them is
+ * Further two-phase friction correlations, for comparison. No run uses them. A spread of two between them is
  * normal at the low flows of a small still.
  */
 
-/**
- * Friction gradient of vapour and liquid in a smooth horizontal tube (Friedel 1979), Pa/m: the all-liquid gradient
- * times E + 3.24 F H / (Fr^0.045 We^0.035).
- *
- * @param G mass flux, kg/m²s; @param x vapour share; @param D bore, m
- * @param rho_l, rho_v densities, kg/m³; @param mu_l, mu_v viscosities, Pa s
- * @param sigma surface tension, N/m; @param g gravity, m/s²
- * Range: μ_l/μ_v < 1000; 2–3 times too high at G below about 10 kg/m²s. No flow gives 0. Source: see the entry.
- */
+/** Friction gradient from the all-liquid one: entry `two-phase-gradient-friedel`. */
 export const frictionGradientFriedel = (
   G: number,
   x: number,
@@ -47,10 +39,8 @@ const phaseAlone = (G: number, D: number, rho: number, mu: number): number => {
 };
 
 /**
- * Friction gradient of vapour and liquid in a smooth tube (Lockhart and Martinelli 1949 with Chisholm's C), Pa/m:
- * liquid alone + C √(liquid alone · vapour alone) + vapour alone, C = 5, 10, 12 or 20 as each phase alone is laminar
- * or turbulent (boundary Re 2000). Written as a sum, so that it holds at x = 0 and x = 1.
- * Arguments as `frictionGradientFriedel` without surface tension and gravity. Source: see the entry.
+ * Friction gradient from each phase alone: entry `two-phase-gradient-lockhart-martinelli`. Written as a sum, so that it
+ * holds at x = 0 and x = 1.
  */
 export const frictionGradientLockhartMartinelli = (
   G: number,
@@ -81,35 +71,30 @@ const flow: Readonly<Record<string, Argument>> = {
   mu_v: { unit: 'Pa s', says: 'viscosity of the vapour' },
 };
 const gradient = { symbol: 'dp/dz', unit: 'Pa/m' };
-const outside = 'evaluated; comparison only, not used by the engine';
 
 export const twoPhaseCrossChecks: readonly Correlation[] = [
-  positionalCorrelation(
-    {
-      name: 'two-phase-gradient-friedel',
-      says: 'Pressure lost to friction per metre by vapour and liquid flowing together; comparison only.',
-      arguments: {
-        ...flow,
-        sigma: { unit: 'N/m', says: 'surface tension' },
-        g: { unit: 'm/s²', says: 'acceleration of gravity' },
-      },
-      result: gradient,
-      tex: '\\frac{dp}{dz} = \\left(\\frac{dp}{dz}\\right)_{LO}\\left[E+\\frac{3.24FH}{Fr^{0.045}We^{0.035}}\\right]',
-      source: 'Friedel, European Two-Phase Flow Group Meeting, Ispra (1979) paper E2',
-      outside,
+  alternative({
+    name: 'two-phase-gradient-friedel',
+    says: 'Pressure lost to friction per metre by vapour and liquid flowing together.',
+    arguments: {
+      ...flow,
+      sigma: { unit: 'N/m', says: 'surface tension' },
+      g: { unit: 'm/s²', says: 'acceleration of gravity' },
     },
-    frictionGradientFriedel,
-  ),
-  positionalCorrelation(
-    {
-      name: 'two-phase-gradient-lockhart-martinelli',
-      says: 'Pressure lost to friction per metre from each phase alone; comparison only.',
-      arguments: flow,
-      result: gradient,
-      tex: '\\frac{dp}{dz} = \\left(\\frac{dp}{dz}\\right)_l\\left[1+\\frac{C}{X}+\\frac{1}{X^2}\\right]',
-      source: 'Lockhart and Martinelli, Chem. Eng. Prog. 45 (1949) 39; C after Chisholm 1967',
-      outside,
-    },
-    frictionGradientLockhartMartinelli,
-  ),
+    result: gradient,
+    tex: '\\frac{dp}{dz} = \\left(\\frac{dp}{dz}\\right)_{LO}\\left[E+\\frac{3.24FH}{Fr^{0.045}We^{0.035}}\\right],\\quad F=x^{0.78}(1-x)^{0.224},\\ H=\\left(\\frac{\\rho_l}{\\rho_v}\\right)^{0.91}\\left(\\frac{\\mu_v}{\\mu_l}\\right)^{0.19}\\left(1-\\frac{\\mu_v}{\\mu_l}\\right)^{0.7}',
+    source: 'Friedel, European Two-Phase Flow Group Meeting, Ispra (1979) paper E2',
+    outside: 'evaluated; meant for viscosities in a ratio below 1000; 2–3 times too high below about 10 kg/(m² s)',
+    compute: frictionGradientFriedel,
+  }),
+  alternative({
+    name: 'two-phase-gradient-lockhart-martinelli',
+    says: 'Pressure lost to friction per metre from each phase alone.',
+    arguments: flow,
+    result: gradient,
+    tex: '\\frac{dp}{dz} = \\left(\\frac{dp}{dz}\\right)_l\\left[1+\\frac{C}{X}+\\frac{1}{X^2}\\right],\\quad C=5,\\,10,\\,12,\\,20\\ \\text{(both laminar, liquid, vapour, both turbulent)}',
+    source: 'Lockhart and Martinelli, Chem. Eng. Prog. 45 (1949) 39; C after Chisholm 1967',
+    outside: 'evaluated; a phase counts as turbulent from Re 2000',
+    compute: frictionGradientLockhartMartinelli,
+  }),
 ];

@@ -102,12 +102,6 @@ export function removeLog(id: string): () => void {
 export const keepStill = (still: KeptStill): void =>
   change((before) => ({ ...before, stills: [...before.stills, still] }));
 
-export const changeStill = (id: string, changed: Partial<Omit<KeptStill, 'id'>>): void =>
-  change((before) => ({
-    ...before,
-    stills: before.stills.map((still) => (still.id === id ? { ...still, ...changed } : still)),
-  }));
-
 export function removeStill(id: string): () => void {
   const at = book().stills.findIndex((still) => still.id === id);
   const still = book().stills[at];

@@ -12,6 +12,4 @@ const face = {
   },
 };
 
-export type AnswersWorker = typeof face;
-
 expose(face);

@@ -63,11 +63,3 @@ export function energyLedger(record: RunRecord, time_s: number): EnergyLedger {
   }
   return { flows, fuel_J, residual_J };
 }
-
-/** Energy that enters or leaves a place; at a fork both are the same. */
-export const flowInto = (ledger: EnergyLedger, place: EnergyPlace): number =>
-  sum(ledger.flows.filter(({ to }) => to === place));
-export const flowOutOf = (ledger: EnergyLedger, place: EnergyPlace): number =>
-  sum(ledger.flows.filter(({ from }) => from === place));
-
-const sum = (flows: readonly EnergyFlow[]): number => flows.reduce((total, { energy_J }) => total + energy_J, 0);

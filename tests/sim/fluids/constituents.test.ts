@@ -10,7 +10,6 @@ import {
   OIL_MIN_TEMPERATURE,
   vapourPressure,
   waterSolubility,
-  waterSolubilityAt25C,
 } from '../../../sim/fluids/constituents.ts';
 import { constituentSources } from '../../../sim/fluids/constituents-sources.ts';
 import { GAS_CONSTANT } from '../../../sim/constants.ts';
@@ -102,7 +101,7 @@ describe('the oil constituents', () => {
       expect(heatCapacity(constituent, 363.15)).toBeCloseTo(capacity.valueAt90C, 9);
       expect(liquidViscosity(constituent, viscosity.at)).toBeCloseTo(viscosity.value, 12);
       expect(latentHeat(constituent, 298.15)).toBeCloseTo(latentHeatAt25C.value / molarMass.value, 6);
-      expect(waterSolubility(constituent, 298.15)).toBe(waterSolubilityAt25C(constituent));
+      expect(waterSolubility(constituent, 298.15)).toBe(constituent.waterSolubility.value);
     }
   });
 

@@ -21,9 +21,7 @@ const PAIRS = [
   ['latent heat', table.tableLatentHeat, water.latentHeat, 0],
   ['vapour density', table.tableVapourDensity, water.vapourDensity, 0],
   ['vapour enthalpy', table.tableVapourEnthalpy, water.vapourEnthalpy, 0],
-  ['vapour heat capacity', table.tableVapourHeatCapacity, water.vapourHeatCapacity, 0],
   ['vapour viscosity', table.tableVapourViscosity, water.vapourViscosity, 0],
-  ['vapour conductivity', table.tableVapourConductivity, water.vapourConductivity, 0],
 ] as const;
 
 describe('the water tables of the step loop', () => {

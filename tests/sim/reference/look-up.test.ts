@@ -60,7 +60,9 @@ const USUAL: Readonly<Record<string, number>> = {
   V: 0.2,
   Z_T: 0.3,
   Z_leg: 0.28,
+  a: 80,
   alpha: 1.5e-7,
+  b: 30,
   beta: 3e-4,
   cp_l: 4200,
   cut: 1e-4,
@@ -118,6 +120,7 @@ const USUAL: Readonly<Record<string, number>> = {
   v_c: 0.0005,
   v_t: 0.0005,
   x: 0.5,
+  z: 1,
   z_1: 0.2,
   z_3: 0.1,
 };

@@ -1,8 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Correlation } from '../../../sim/correlation.ts';
+import { correlation, type Correlation } from '../../../sim/correlation.ts';
 import { transferCorrelations } from '../../../sim/transfer/index.ts';
-import { positionalCorrelation } from '../../../sim/correlation.ts';
 
 /** Inputs a reader could type, by symbol, in a world where oil floats on water and a tube lies inside its jacket. */
 const TYPED: Readonly<Record<string, readonly [number, number]>> = {
@@ -54,7 +53,9 @@ const TYPED: Readonly<Record<string, readonly [number, number]>> = {
   V: [0, 1],
   Z_T: [0.05, 1],
   Z_leg: [0, 1],
+  a: [-10, 80],
   alpha: [1e-7, 3e-5],
+  b: [-10, 80],
   beta: [-1e-4, 4e-3],
   cp_l: [1000, 4300],
   cut: [0, 1e-2],
@@ -111,6 +112,7 @@ const TYPED: Readonly<Record<string, readonly [number, number]>> = {
   v_t: [1e-6, 0.01],
   x: [0, 1],
   phi: [0, 3.14],
+  z: [-50, 50],
   z_1: [0.1, 0.4],
   z_3: [0, 0.1],
   k: [0.03, 400],
@@ -158,10 +160,12 @@ describe('entries of the desk reference', () => {
   it('pass the values of the named arguments in the order in which these are written', () => {
     const text = { says: '', result: { symbol: 'y', unit: '1' }, tex: '', source: '', outside: '' };
     const one = { unit: '1', says: 'a number' };
-    const entry = positionalCorrelation(
-      { ...text, name: 'difference', arguments: { a: one, b: one } },
-      (a = 0, b = 0) => a - b,
-    );
+    const entry = correlation({
+      ...text,
+      name: 'difference',
+      arguments: { a: one, b: one },
+      compute: (a = 0, b = 0) => a - b,
+    });
     expect(entry.evaluate({ b: 1, a: 5 })).toBe(4);
   });
 

@@ -32,8 +32,6 @@ const SHORT: Readonly<Record<ProvenanceKind, string>> = {
 
 export const provenanceShort = (kind: ProvenanceKind): string => SHORT[kind];
 
-export const provenanceWords = (kind: ProvenanceKind): string => WORDS[kind];
-
 /** One line: how it is known, where from, and what to bear in mind. */
 export const provenanceLine = ({ kind, source, note }: Provenance): string =>
   `${WORDS[kind]}: ${source}${note === undefined ? '' : ` (${note})`}`;
