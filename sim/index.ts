@@ -37,10 +37,12 @@ export type {
   Closure,
   EndReason,
   EventKind,
+  EventValues,
   NonFinite,
   RunEvent,
   RunResult,
   Severity,
+  StateVariable,
   Summary,
 } from './run/result.ts';
 export * from './library/index.ts';
@@ -157,5 +159,8 @@ export {
 export { tubDiameterFor, tubVolume } from './geometry/tub.ts';
 export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './still/blocked-outlet.ts';
 export * from './units/index.ts';
+export { EVENT_KINDS, runEvent } from './run/event-kinds.ts';
+export { LIMITS, type Limit } from './run/limits.ts';
+export { eventFlag, eventMessage, failedVariable, mostOilMark, type Message } from './messages/events.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
 export { quantities, spokenQuantities, type Quantities } from './messages/quantities.ts';

@@ -104,6 +104,8 @@ export interface Quantities {
 /** More decimals than anyone can measure; two numbers that agree this far are the same. */
 const MOST_DECIMALS = 6;
 
+const WHOLE_DEGREES: WriteOptions = { decimals: 0 };
+
 type Join = (number: string, label: string) => string;
 type WriteTime = (time_s: number) => string;
 
@@ -125,19 +127,21 @@ function build(reader: Reader, join: Join, time: WriteTime): Quantities {
       of(kind, value, options === undefined ? usual : { ...usual, ...options });
   const apart = (kind: KindName, first: number, second: number): readonly [string, string] => {
     const near = Math.max(Math.abs(first), Math.abs(second));
-    const plain = [of(kind, first, { near }), of(kind, second, { near })] as const;
-    if (plain[0] !== plain[1]) return plain;
+    const pair = (options: WriteOptions) =>
+      [of(kind, first, { near, ...options }), of(kind, second, { near, ...options })] as const;
+    const usual = pair(kind === 'temperature' ? WHOLE_DEGREES : {});
+    if (first === second || usual[0] !== usual[1]) return usual;
     for (let decimals = 1; decimals <= MOST_DECIMALS; decimals++) {
-      const pair = [of(kind, first, { near, decimals }), of(kind, second, { near, decimals })] as const;
-      if (pair[0] !== pair[1]) return pair;
+      const finer = pair({ decimals });
+      if (finer[0] !== finer[1]) return finer;
     }
-    return plain;
+    return usual;
   };
   return {
     units,
     reader,
     time: (time_s) => of('duration', time_s),
-    temperature: write('temperature', { decimals: 0 }),
+    temperature: write('temperature', WHOLE_DEGREES),
     temperatureDifference: write('temperatureDifference'),
     water: write('water'),
     mass: write('mass'),

@@ -2,51 +2,75 @@
 import type { RunRecord } from './record.ts';
 import type { Scenario, ScenarioPart } from '../scenario/scenario.ts';
 
-export type EventKind =
-  | 'first-boil'
-  | 'front-through'
-  | 'first-drop'
-  | 'tub-warm'
-  | 'vapour-escapes'
-  | 'vapour-held-again'
-  | 'outlet-warm'
-  | 'cooling-boils'
-  | 'coil-uncovered'
-  | 'separator-overrun'
-  | 'oil-at-inlet'
-  | 'near-neutral-oil'
-  | 'oil-rate-low'
-  | 'pot-low'
-  | 'pot-dry'
-  | 'pressure-high'
-  | 'over-pressure'
-  | 'neck-fast'
-  | 'bed-lifts'
-  | 'foam-carry-over'
-  | 'scorch'
-  | 'circuit-overloaded'
-  | 'rate-not-held'
-  | 'tube-hazard'
-  | 'stop-rule'
-  | 'run-ends';
+/** The numbers of each kind of event, in SI. */
+export interface EventValues {
+  'first-boil': { readonly boilingPoint_K: number };
+  'front-through': { readonly bedHeight_m: number };
+  'first-drop': { readonly distillate_kg: number };
+  'tub-warm': { readonly water_K: number; readonly limit_K: number; readonly condenser: CondenserKind };
+  /** `share` is that of the vapour which reaches the condenser. */
+  'vapour-escapes': { readonly escaping_kg_s: number; readonly share: number };
+  'vapour-held-again': { readonly condensingLength_m: number };
+  'outlet-warm': { readonly distillate_K: number; readonly limit_K: number };
+  'cooling-boils': { readonly water_K: number };
+  'coil-uncovered': { readonly depth_m: number };
+  'separator-overrun': { readonly captureShare: number; readonly limit: number };
+  'oil-at-inlet': { readonly layer_m: number };
+  /** Water less oil, now and at the temperature advised; negative for an oil that sinks. */
+  'near-neutral-oil': {
+    readonly difference_kg_m3: number;
+    readonly water_kg_m3: number;
+    readonly temperature_K: number;
+    readonly advised_K: number;
+    readonly differenceThere_kg_m3: number;
+    readonly waterThere_kg_m3: number;
+  };
+  'oil-rate-low': { readonly oilRate_kg_s: number; readonly limit_kg_s: number; readonly over_s: number };
+  'pot-low': { readonly water_kg: number; readonly vessel: BoilingVessel };
+  'pot-dry': { readonly water_kg: number; readonly vessel: BoilingVessel };
+  'pressure-high': { readonly gauge_Pa: number; readonly limit_Pa: number };
+  'over-pressure': { readonly gauge_Pa: number; readonly limit_Pa: number };
+  'neck-fast': { readonly speed_m_s: number; readonly limit_m_s: number };
+  /** What the steam lifts with, and what the charge weighs, over its cross-section. */
+  'bed-lifts': { readonly pressureDrop_Pa: number; readonly weight_Pa: number };
+  'foam-carry-over': { readonly speed_m_s: number; readonly limit_m_s: number; readonly vessel: BoilingVessel };
+  scorch: { readonly flux_W_m2: number; readonly limit_W_m2: number };
+  'circuit-overloaded': { readonly peak_W: number; readonly limit_W: number };
+  'rate-not-held': { readonly rate_kg_s: number; readonly target_kg_s: number };
+  /** `because` tells which limit was passed: of the pressure that the tube holds back, or of the speed at its inlet. */
+  'tube-hazard': {
+    readonly because: 'pressure' | 'speed';
+    readonly pressureDrop_Pa: number;
+    readonly speed_m_s: number;
+  };
+  'stop-rule':
+    | { readonly rule: 'stop-share'; readonly share: number; readonly limit: number }
+    | { readonly rule: 'stop-distillate'; readonly distillate_kg: number; readonly limit_kg: number }
+    | { readonly rule: 'stop-oil-rate'; readonly oilRate_kg_s: number; readonly limit_kg_s: number };
+  'run-ends': { readonly duration_s: number };
+}
+
+export type EventKind = keyof EventValues;
+
+export type CondenserKind = Scenario['condenser']['kind'];
+
+/** The vessel in which the water boils. */
+export type BoilingVessel = 'pot' | 'boiler';
 
 /** `note`: a milestone; `care`: look at it; `alarm`: someone or the batch can come to harm. */
 export type Severity = 'note' | 'care' | 'alarm';
 
-export interface RunEvent {
-  readonly kind: EventKind;
-  readonly time_s: number;
-  readonly severity: Severity;
-  /** Part of the still it belongs to. */
-  readonly part: ScenarioPart;
-  /** The number that triggered it, with its unit. */
-  readonly value: number;
-  readonly unit: string;
-  /** One plain sentence; SI numbers inside are already in everyday units. */
-  readonly sentence: string;
-  /** What to do. */
-  readonly advice: string;
-}
+/** A fact of the run at a moment. What it is called and what to do about it is said by `sim/messages`. */
+export type RunEvent<Kind extends EventKind = EventKind> = {
+  [K in Kind]: {
+    readonly kind: K;
+    readonly time_s: number;
+    readonly severity: Severity;
+    /** Part of the still it belongs to. */
+    readonly part: ScenarioPart;
+    readonly values: EventValues[K];
+  };
+}[Kind];
 
 export type EndReason =
   'duration' | 'stop-share' | 'stop-oil-rate' | 'stop-distillate' | 'pot-dry' | 'over-pressure' | 'non-finite';
@@ -111,8 +135,22 @@ export interface Balance {
   readonly constituents_kg: Readonly<Record<string, Closure>>;
 }
 
+/** What a run keeps account of, as far as it can turn into no number. */
+export type StateVariable =
+  | 'heat-source'
+  | 'charge-oil'
+  | 'coolant-temperature'
+  | 'separator-temperature'
+  | 'distillate-temperature'
+  | 'lid-temperature'
+  | 'neck-temperature'
+  | 'bed-temperature'
+  | 'pot-water'
+  | 'pot-temperature'
+  | 'vapour';
+
 export interface NonFinite {
-  readonly variable: string;
+  readonly variable: StateVariable;
   readonly time_s: number;
 }
 

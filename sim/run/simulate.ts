@@ -8,18 +8,14 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { Still } from '../still/still.ts';
 import { BalanceSheet } from './balance.ts';
 import { EventWatch } from './events.ts';
+import { LIMITS } from './limits.ts';
 import { Recorder, sum } from './recorder.ts';
-import type { EndReason, NonFinite, RunResult } from './result.ts';
+import type { EndReason, EventValues, NonFinite, RunResult, StateVariable } from './result.ts';
 import { ScheduleReader } from './schedule-value.ts';
 import { Peaks, summarise } from './summary.ts';
-import { litres, minutes } from './words.ts';
 
 /** Time over which the stop rule looks at the oil rate, s. */
 const OIL_RATE_WINDOW = 600;
-/** Pot counts as dry below this depth, m. */
-const DRY_DEPTH = 0.000_8;
-/** Gauge pressure at which the run stops, Pa: pressure-vessel law begins here, and no open still's lid holds it. */
-const BURST_GAUGE = 50_000;
 /** Parts into which steps are cut from just before the boil, and time after the first drop until which they are, s. */
 const PUFF_PARTS = 4;
 const PUFF_TIME = 60;
@@ -132,17 +128,9 @@ export class Run {
 
   private checkEnd(now: number): void {
     const { still, scenario } = this;
-    if (still.gauge() > BURST_GAUGE) {
-      this.events.add(
-        'over-pressure',
-        now,
-        'alarm',
-        'pot',
-        still.gauge(),
-        'Pa',
-        `The pot stands at more than ${BURST_GAUGE / 1000} kPa above the air at ${minutes(now)}: no lid here is made for that, and the run stops.`,
-        'Never run such a narrow way out. Use a wider tube and neck.',
-      );
+    const { run } = scenario;
+    if (still.gauge() > LIMITS.burstGauge.value) {
+      this.events.raise('over-pressure', now, { gauge_Pa: still.gauge(), limit_Pa: LIMITS.burstGauge.value });
       this.finishBecause('over-pressure');
       return;
     }
@@ -150,62 +138,28 @@ export class Run {
     const slot = this.step % this.oilBefore.length;
     const before = this.oilBefore[slot] as number;
     this.oilBefore[slot] = collected;
-    const { run } = scenario;
-    if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < DRY_DEPTH && now > 0) {
-      this.events.add(
-        'pot-dry',
-        now,
-        'alarm',
-        'pot',
-        still.pot.water,
-        'kg',
-        `The pot is dry at ${minutes(now)}; the run stops.`,
-        'Turn the heat off and let it cool before opening. Fill more water next time.',
-      );
+    const oilRate = (collected - before) / OIL_RATE_WINDOW;
+    const distillate = still.keptWater + still.returnedWater;
+    if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < LIMITS.dryDepth.value && now > 0) {
+      this.events.raise('pot-dry', now, {
+        water_kg: still.pot.water,
+        vessel: scenario.pot.layout === 'steam' ? 'boiler' : 'pot',
+      });
       this.finishBecause('pot-dry');
     } else if (run.stopAtShare !== null && this.oilAtStart > 0 && collected >= run.stopAtShare * this.oilAtStart) {
-      this.stopRule(
-        now,
-        'stop-share',
-        collected / this.oilAtStart,
-        '1',
-        `${(100 * run.stopAtShare).toFixed(0)} % of the oil is over at ${minutes(now)}.`,
-      );
-    } else if (run.stopAtDistillate_kg !== null && still.keptWater + still.returnedWater >= run.stopAtDistillate_kg) {
-      this.stopRule(
-        now,
-        'stop-distillate',
-        still.keptWater,
-        'kg',
-        `${litres(run.stopAtDistillate_kg)} of distillate are over at ${minutes(now)}.`,
-      );
+      this.stopBy({ rule: 'stop-share', share: collected / this.oilAtStart, limit: run.stopAtShare }, now);
+    } else if (run.stopAtDistillate_kg !== null && distillate >= run.stopAtDistillate_kg) {
+      this.stopBy({ rule: 'stop-distillate', distillate_kg: distillate, limit_kg: run.stopAtDistillate_kg }, now);
     } else if (
       run.stopAtOilRate_kg_s !== null &&
       this.oilPassed(collected, before) &&
-      (collected - before) / OIL_RATE_WINDOW < run.stopAtOilRate_kg_s
+      oilRate < run.stopAtOilRate_kg_s
     ) {
-      this.events.add(
-        'oil-rate-low',
-        now,
-        'note',
-        'run',
-        (collected - before) / OIL_RATE_WINDOW,
-        'kg/s',
-        `The oil of the last ten minutes came slower than your limit at ${minutes(now)}.`,
-        'More running costs more than it brings.',
-      );
-      this.stopRule(now, 'stop-oil-rate', collected, 'kg', `The run stops by your oil-rate rule at ${minutes(now)}.`);
+      const limit_kg_s = run.stopAtOilRate_kg_s;
+      this.events.raise('oil-rate-low', now, { oilRate_kg_s: oilRate, limit_kg_s, over_s: OIL_RATE_WINDOW });
+      this.stopBy({ rule: 'stop-oil-rate', oilRate_kg_s: oilRate, limit_kg_s }, now);
     } else if (this.step >= this.steps) {
-      this.events.add(
-        'run-ends',
-        now,
-        'note',
-        'run',
-        now,
-        's',
-        `The run ends at ${minutes(now)}.`,
-        'Heat off first, then the water; leave the outlet open while it cools.',
-      );
+      this.events.raise('run-ends', now, { duration_s: now });
       this.finishBecause('duration');
     }
   }
@@ -215,18 +169,9 @@ export class Run {
     return this.step >= this.oilBefore.length && before > 0 && collected > 0;
   }
 
-  private stopRule(now: number, reason: EndReason, value: number, unit: string, sentence: string): void {
-    this.events.add(
-      'stop-rule',
-      now,
-      'note',
-      'run',
-      value,
-      unit,
-      sentence,
-      'Heat off first, then the water; leave the outlet open while it cools.',
-    );
-    this.finishBecause(reason);
+  private stopBy(values: EventValues['stop-rule'], now: number): void {
+    this.events.raise('stop-rule', now, values);
+    this.finishBecause(values.rule);
   }
 
   private finishBecause(reason: EndReason): void {
@@ -249,19 +194,19 @@ export class Run {
       coolant.outletTemperature +
       separator.enthalpy;
     if (Number.isFinite(sound)) return true;
-    const states: readonly (readonly [string, number])[] = [
-      ['heat source', source.stored],
-      ['oil in the charge', release.total(release.ready) + release.total(release.held)],
-      ['cooling-water temperature', coolant.enthalpy() + coolant.outletTemperature],
-      ['separator temperature', separator.enthalpy + separator.temperature],
-      ['distillate temperature', condenser.condensateTemperature],
-      ['lid temperature', head.temperature],
-      ['neck temperature', neck.temperature],
-      ['bed temperature', bed ? sum(bed.temperature) + sum(bed.enthalpy) : 0],
-      ['pot water', pot.water],
-      ['pot temperature', pot.temperature + pot.enthalpy],
+    const states: readonly (readonly [StateVariable, number])[] = [
+      ['heat-source', source.stored],
+      ['charge-oil', release.total(release.ready) + release.total(release.held)],
+      ['coolant-temperature', coolant.enthalpy() + coolant.outletTemperature],
+      ['separator-temperature', separator.enthalpy + separator.temperature],
+      ['distillate-temperature', condenser.condensateTemperature],
+      ['lid-temperature', head.temperature],
+      ['neck-temperature', neck.temperature],
+      ['bed-temperature', bed ? sum(bed.temperature) + sum(bed.enthalpy) : 0],
+      ['pot-water', pot.water],
+      ['pot-temperature', pot.temperature + pot.enthalpy],
     ];
-    const variable = states.find(([, value]) => !Number.isFinite(value))?.[0] ?? 'vapour in the still';
+    const variable = states.find(([, value]) => !Number.isFinite(value))?.[0] ?? 'vapour';
     this.failure = { variable, time_s: now };
     this.finishBecause('non-finite');
     return false;
@@ -271,7 +216,7 @@ export class Run {
   private potWaterLeft(): number {
     const { pot } = this.still;
     return this.endReason === 'pot-dry'
-      ? DRY_DEPTH * pot.section * tableLiquidDensity(pot.boilingTemperature)
+      ? LIMITS.dryDepth.value * pot.section * tableLiquidDensity(pot.boilingTemperature)
       : pot.water;
   }
 

@@ -3,7 +3,7 @@
  * move the time mark.
  */
 import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
-import { bedHeight, captureByDropSize, rowAt, type RunResult } from '../../sim/index.ts';
+import { bedHeight, captureByDropSize, englishReader, rowAt, type RunResult } from '../../sim/index.ts';
 import { bedChart } from './catalogue/bed.ts';
 import { condenserChart, condenserExtents, condensingEnd, tubeLength } from './catalogue/condenser.ts';
 import { coolingChart } from './catalogue/cooling.ts';
@@ -85,7 +85,7 @@ export function ChartColumn(props: ChartColumnProps) {
   const result = createMemo(() => runs()[0]?.result ?? props.result);
   const end_s = createMemo(() => props.end_s ?? Math.max(...runs().map((run) => endOf(run.result))));
   const timeDomain = createMemo(() => [0, end_s()] as const);
-  const flags = createMemo(() => flagsOf(result().events));
+  const flags = createMemo(() => flagsOf(result().events, englishReader(props.units)));
   const inset = createMemo(() => props.timeInset ?? gutters(width(), look()?.textScale ?? 1));
 
   const isOpen = (id: ChartId): boolean => props.open?.[id] ?? !folded().has(id);

@@ -9,7 +9,16 @@ import {
   useContext,
   type Accessor,
 } from 'solid-js';
-import type { Problem, RunEvent, RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
+import {
+  englishReader,
+  type Problem,
+  type Reader,
+  type RunEvent,
+  type RunResult,
+  type Scenario,
+  type ScenarioPart,
+  type UnitSystem,
+} from '../../sim/index.ts';
 import type { RunClient } from '../workers/run-client.ts';
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';
@@ -50,6 +59,8 @@ export interface Bench extends Omit<Playback, 'load'> {
   readonly selected: Accessor<ScenarioPart | null>;
   select(part: ScenarioPart | null): void;
   readonly units: Accessor<UnitSystem>;
+  /** Who reads what the run has to say. */
+  readonly reader: Accessor<Reader>;
   setUnits(units: UnitSystem): void;
   readonly theme: Accessor<Theme>;
   setTheme(theme: Theme): void;
@@ -303,6 +314,7 @@ export function createBench(parts: BenchParts): Bench {
     selected,
     select,
     units,
+    reader: () => englishReader(units()),
     setUnits,
     theme,
     setTheme,

@@ -8,6 +8,9 @@ import {
   type Severity,
   type TubeVerdict,
   displayUnit,
+  englishReader,
+  eventMessage,
+  failedVariable,
   formatDuration,
   formatNumber,
   formatQuantity,
@@ -46,6 +49,8 @@ const clock = (time_s: number): string => formatDuration(time_s);
 
 const firstOf = (result: RunResult, kind: EventKind): RunEvent | undefined =>
   result.events.find((event) => event.kind === kind);
+
+const adviceOf = (event: RunEvent, units: UnitSystem): string => eventMessage(event, englishReader(units)).advice;
 
 const timeOfPeak = (record: RunRecord, column: 'condensingLength_m' | 'coolantOut_K'): number => {
   const values = record.columns[column];
@@ -96,7 +101,7 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
           ? ` ${NO_LENGTH[holds.because ?? 'never'] ?? NO_LENGTH.never}`
           : '';
     const text = `The ${name} is ${by}: from ${clock(escape.time_s)} on, vapour leaves the outlet.${would}`;
-    return plain('condenser-fails', 'condenser', escape.time_s, text, 'alarm', escape.advice);
+    return plain('condenser-fails', 'condenser', escape.time_s, text, 'alarm', adviceOf(escape, units));
   }
   const peak_s = timeOfPeak(result.record, 'condensingLength_m');
   const spare = condenser.length_m - result.summary.condensingLengthPeak_m;
@@ -120,7 +125,7 @@ function condenserLead(result: RunResult, units: UnitSystem, holds: LengthThatHo
 function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | null): VerdictSentence {
   const { summary, failure } = result;
   if (failure) {
-    const text = `The model breaks off at ${clock(failure.time_s)}: ${failure.variable} is no longer a number.`;
+    const text = `The model breaks off at ${clock(failure.time_s)}: ${failedVariable(failure, englishReader(units))} is no longer a number.`;
     return plain(
       'run-failed',
       'advanced',
@@ -133,12 +138,12 @@ function leadOf(result: RunResult, units: UnitSystem, holds: LengthThatHolds | n
   const dry = firstOf(result, 'pot-dry');
   if (dry) {
     const text = `The pot runs dry at ${clock(dry.time_s)}, and the run stops there.`;
-    return plain('pot-dry', 'pot', dry.time_s, text, 'alarm', dry.advice);
+    return plain('pot-dry', 'pot', dry.time_s, text, 'alarm', adviceOf(dry, units));
   }
   const burst = firstOf(result, 'over-pressure');
   if (burst) {
     const text = `The pressure in the pot is too high at ${clock(burst.time_s)}, and the run stops there.`;
-    return plain('over-pressure', burst.part, burst.time_s, text, 'alarm', burst.advice);
+    return plain('over-pressure', burst.part, burst.time_s, text, 'alarm', adviceOf(burst, units));
   }
   if (summary.firstBoil_s === null) {
     const text = `The pot never boils in ${clock(summary.end_s)}, so nothing comes over.`;
@@ -253,7 +258,7 @@ function waterSentences(result: RunResult, units: UnitSystem): VerdictSentence[]
           ? `The distillate leaves at up to ${outlet}, warmer than the ${bound} you want.`
           : `The distillate leaves no warmer than ${outlet}.`,
         warm ? 'care' : 'note',
-        warm ? (event?.advice ?? null) : null,
+        warm && event ? adviceOf(event, units) : null,
       ),
     );
   }
@@ -277,7 +282,7 @@ function separatorSentences(result: RunResult, units: UnitSystem): VerdictSenten
       overrun?.time_s ?? summary.t50_s,
       text,
       overrun ? 'care' : 'note',
-      overrun?.advice ?? null,
+      overrun ? adviceOf(overrun, units) : null,
     ),
   ];
 }
@@ -322,7 +327,7 @@ const TOLD_BY: Readonly<Record<string, readonly EventKind[]>> = {
 
 const rank: Readonly<Record<Severity, number>> = { alarm: 0, care: 1, note: 2 };
 
-function warningsOf(result: RunResult, told: ReadonlySet<EventKind>): VerdictSentence[] {
+function warningsOf(result: RunResult, told: ReadonlySet<EventKind>, units: UnitSystem): VerdictSentence[] {
   const seen = new Set<EventKind>();
   const warnings: RunEvent[] = [];
   for (const event of result.events) {
@@ -332,7 +337,10 @@ function warningsOf(result: RunResult, told: ReadonlySet<EventKind>): VerdictSen
   }
   return warnings
     .sort((a, b) => rank[a.severity] - rank[b.severity] || a.time_s - b.time_s)
-    .map((event) => plain(event.kind, event.part, event.time_s, event.sentence, event.severity, event.advice));
+    .map((event) => {
+      const { sentence, advice } = eventMessage(event, englishReader(units));
+      return plain(event.kind, event.part, event.time_s, sentence, event.severity, advice);
+    });
 }
 
 /** The whole verdict of a run. `holds` is the length that would hold, once it is known, where the condenser fails. */
@@ -349,5 +357,5 @@ export function verdictOf(result: RunResult, units: UnitSystem, holds: LengthTha
       .filter(({ severity }) => severity === 'alarm' || severity === 'care')
       .flatMap(({ id }) => TOLD_BY[id] ?? []),
   );
-  return { lead, facts: factsOf(result, units), paragraphs, warnings: warningsOf(result, told) };
+  return { lead, facts: factsOf(result, units), paragraphs, warnings: warningsOf(result, told, units) };
 }

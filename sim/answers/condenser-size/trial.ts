@@ -8,7 +8,7 @@
  * - its tube holds back no more than 5 kPa, as a trailing mean over a minute.
  * The first two are just what the run's own events and summary tell, so that no page contradicts another.
  */
-import { ESCAPE_SHARE } from '../../run/events.ts';
+import { LIMITS } from '../../run/limits.ts';
 import { Run } from '../../run/simulate.ts';
 import { Peaks } from '../../run/summary.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -19,7 +19,7 @@ export const SETTLING_TIME = 60;
 /** Time over which the temperatures inside the tube are averaged for the hint, s. */
 const PROFILE_MEMORY = 30;
 /** Pressure drop of the tube above which a still must not be run, Pa: a lid lifts or sprays. */
-export const TUBE_PRESSURE_LIMIT = 5000;
+export const TUBE_PRESSURE_LIMIT = LIMITS.potGauge.value;
 
 export type CondenserFailure = 'vapour-escapes' | 'outlet-warm' | 'pressure';
 
@@ -82,7 +82,7 @@ class CondenserWatch {
     this.vapourCame = this.vapourTime > SETTLING_TIME;
     if (!(this.drop <= TUBE_PRESSURE_LIMIT) || !Number.isFinite(condenser.condensateTemperature))
       this.fail('pressure', time);
-    if (condenser.escaped.water > ESCAPE_SHARE * arrivingWater) this.fail('vapour-escapes', time);
+    if (condenser.escaped.water > LIMITS.escapeShare.value * arrivingWater) this.fail('vapour-escapes', time);
     this.warmestOutlet = this.peaks.condensate;
     if (!(this.warmestOutlet > 0)) return;
     this.cooledBy = Math.max(this.cooledBy, this.lengthToLimit(), condenser.condensingLength);

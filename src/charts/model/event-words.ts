@@ -1,34 +1,12 @@
-/** What an event flag says beside its staff: one or two words; the sentence is the run's own. */
-import { type EventKind, type RunEvent, formatDuration } from '../../../sim/index.ts';
-
-export const EVENT_WORDS: Record<EventKind, string> = {
-  'first-boil': 'boil',
-  'front-through': 'steam through',
-  'first-drop': 'first drop',
-  'tub-warm': 'tub warm',
-  'vapour-escapes': 'vapour escapes',
-  'vapour-held-again': 'vapour held',
-  'outlet-warm': 'outlet warm',
-  'cooling-boils': 'cooling boils',
-  'coil-uncovered': 'coil uncovered',
-  'separator-overrun': 'separator overrun',
-  'oil-at-inlet': 'oil at the inlet',
-  'near-neutral-oil': 'oil barely floats',
-  'oil-rate-low': 'oil fading',
-  'pot-low': 'pot low',
-  'pot-dry': 'pot dry',
-  'pressure-high': 'pressure',
-  'over-pressure': 'pressure too high',
-  'neck-fast': 'neck fast',
-  'bed-lifts': 'bed lifts',
-  'foam-carry-over': 'foam',
-  scorch: 'scorch',
-  'circuit-overloaded': 'circuit overloaded',
-  'rate-not-held': 'rate not held',
-  'tube-hazard': 'tube too thin',
-  'stop-rule': 'stop',
-  'run-ends': 'end',
-};
+/** The flags of a run's events on its time axis, and the time marks that a reader jumps to. */
+import {
+  type EventKind,
+  eventFlag,
+  eventMessage,
+  formatDuration,
+  type Reader,
+  type RunEvent,
+} from '../../../sim/index.ts';
 
 export interface Flag {
   /** On the chart's horizontal axis. */
@@ -49,15 +27,19 @@ export const timedWords = ({ words, x }: Flag): string => `${words} ${formatDura
 /** Words on another axis. */
 export const untimedWords = ({ words }: Flag): string => words;
 
+/** How much a mark's words matter where not all have room. */
+export const markRank = ({ kind, severity }: Pick<RunEvent, 'kind' | 'severity'>): number =>
+  RANK[severity] + (LEADING.has(kind) ? 1.5 : 0);
+
 /** Flags of a run in order of time; the end of the run needs none, the axis shows it. */
-export const flagsOf = (events: readonly RunEvent[]): readonly Flag[] =>
+export const flagsOf = (events: readonly RunEvent[], reader: Reader): readonly Flag[] =>
   events
     .filter(({ kind }) => kind !== 'run-ends')
-    .map(({ kind, time_s, severity, sentence }) => ({
-      x: time_s,
-      severity,
-      sentence,
-      words: EVENT_WORDS[kind],
-      rank: RANK[severity] + (LEADING.has(kind) ? 1.5 : 0),
+    .map((event) => ({
+      x: event.time_s,
+      severity: event.severity,
+      sentence: eventMessage(event, reader).sentence,
+      words: eventFlag(event.kind, reader),
+      rank: markRank(event),
     }))
     .sort((a, b) => a.x - b.x);

@@ -3,7 +3,7 @@
  * line has the time axis of the charts below it, minute over minute.
  */
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
-import { type RunEvent, formatDuration } from '../../../sim/index.ts';
+import { type Reader, type RunEvent, eventMessage, formatDuration } from '../../../sim/index.ts';
 import { SPEEDS, type Speed } from '../../state/playback.ts';
 import { createWidth } from '../../ui/width.ts';
 import { gutters } from '../model/layout.ts';
@@ -19,6 +19,7 @@ export interface PlaybackBarProps {
   readonly playing: boolean;
   readonly speed: Speed;
   readonly events: readonly RunEvent[];
+  readonly reader: Reader;
   /** When nine tenths of the oil are in, if ever. */
   readonly mostOil_s: number | null;
   readonly nextEvent: RunEvent | null;
@@ -73,7 +74,10 @@ export function PlaybackBar(props: PlaybackBarProps) {
       : props.time_s;
   });
   const share = () => (props.end_s > 0 ? head_s() / props.end_s : 0);
-  const marks = createMemo(() => timelineMarks(props.events, props.mostOil_s, axisEnd_s(), axisWidth(), widthOf));
+  const marks = createMemo(() =>
+    timelineMarks(props.events, props.mostOil_s, props.reader, axisEnd_s(), axisWidth(), widthOf),
+  );
+  const sentenceOf = (event: RunEvent | null) => (event ? eventMessage(event, props.reader).sentence : null);
   const jump = (event: RunEvent | null) => {
     if (event) props.onTime(event.time_s);
   };
@@ -136,20 +140,20 @@ export function PlaybackBar(props: PlaybackBarProps) {
         <button
           type="button"
           aria-disabled={props.previousEvent === null}
-          title={props.previousEvent ? props.previousEvent.sentence : 'No event before this'}
+          title={sentenceOf(props.previousEvent) ?? 'No event before this'}
           onClick={() => jump(props.previousEvent)}
         >
           <span aria-hidden="true">‹ </span>Event
-          <span class="visually-hidden"> before: {props.previousEvent ? props.previousEvent.sentence : 'none'}</span>
+          <span class="visually-hidden"> before: {sentenceOf(props.previousEvent) ?? 'none'}</span>
         </button>
         <button
           type="button"
           aria-disabled={props.nextEvent === null}
-          title={props.nextEvent ? props.nextEvent.sentence : 'No event after this'}
+          title={sentenceOf(props.nextEvent) ?? 'No event after this'}
           onClick={() => jump(props.nextEvent)}
         >
           Event<span aria-hidden="true"> ›</span>
-          <span class="visually-hidden"> after: {props.nextEvent ? props.nextEvent.sentence : 'none'}</span>
+          <span class="visually-hidden"> after: {sentenceOf(props.nextEvent) ?? 'none'}</span>
         </button>
         <label class="playback-speed">
           <span class="visually-hidden">Speed</span>

@@ -1,6 +1,14 @@
 /** Which events stand as words on the time line, so that none runs over another. */
-import { type RunEvent, type Severity, formatDuration } from '../../../sim/index.ts';
-import { EVENT_WORDS } from '../model/event-words.ts';
+import {
+  eventFlag,
+  eventMessage,
+  formatDuration,
+  mostOilMark,
+  type Reader,
+  type RunEvent,
+  type Severity,
+} from '../../../sim/index.ts';
+import { markRank } from '../model/event-words.ts';
 
 export interface TimelineMark {
   readonly time_s: number;
@@ -12,38 +20,26 @@ export interface TimelineMark {
 }
 
 const GAP_PX = 12;
-
-const rank: Readonly<Record<Severity, number>> = { note: 1, care: 2, alarm: 3 };
-/** Milestones a reader looks for first. */
-const LEADING: ReadonlySet<RunEvent['kind']> = new Set(['first-boil', 'first-drop', 'stop-rule']);
+/** The time of most oil matters more than a note and less than an alarm. */
+const MOST_OIL_RANK = 2.2;
 
 interface Candidate extends Omit<TimelineMark, 'wordsAt_px'> {
   readonly rank: number;
 }
 
-function candidates(events: readonly RunEvent[], mostOil_s: number | null): Candidate[] {
+function candidates(events: readonly RunEvent[], mostOil_s: number | null, reader: Reader): Candidate[] {
   const seen = new Set<RunEvent['kind']>();
   const found: Candidate[] = [];
-  for (const { kind, time_s, sentence, severity } of events) {
+  for (const event of events) {
+    const { kind, time_s, severity } = event;
     if (kind === 'run-ends' || seen.has(kind)) continue;
     seen.add(kind);
-    found.push({
-      time_s,
-      sentence,
-      severity,
-      words: EVENT_WORDS[kind],
-      rank: rank[severity] + (LEADING.has(kind) ? 1.5 : 0),
-    });
+    const { sentence } = eventMessage(event, reader);
+    found.push({ time_s, sentence, severity, words: eventFlag(kind, reader), rank: markRank(event) });
   }
   if (mostOil_s !== null) {
-    const words = '90 % of the oil';
-    found.push({
-      time_s: mostOil_s,
-      words,
-      sentence: 'Nine tenths of the oil of this run are in the receiver.',
-      severity: 'note',
-      rank: 2.2,
-    });
+    const { flag, sentence } = mostOilMark(reader);
+    found.push({ time_s: mostOil_s, words: flag, sentence, severity: 'note', rank: MOST_OIL_RANK });
   }
   return found.sort((a, b) => a.time_s - b.time_s);
 }
@@ -55,11 +51,12 @@ const MATTERS = 2;
 export function timelineMarks(
   events: readonly RunEvent[],
   mostOil_s: number | null,
+  reader: Reader,
   end_s: number,
   width_px: number,
   widthOf: (words: string, isAlarm: boolean) => number,
 ): TimelineMark[] {
-  const all = candidates(events, mostOil_s);
+  const all = candidates(events, mostOil_s, reader);
   const x = (mark: Candidate): number => (end_s > 0 ? (mark.time_s / end_s) * width_px : 0);
   const taken: (readonly [number, number])[] = [];
   const wordsAt = new Map<Candidate, number>();

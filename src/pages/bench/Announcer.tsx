@@ -1,5 +1,6 @@
 /** Says to a screen reader what a playing run passes, no more often than one can listen to. */
 import { createEffect, createSignal, on } from 'solid-js';
+import { eventMessage } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
 
 const QUIET_MS = 2000;
@@ -20,7 +21,7 @@ export function Announcer() {
       const now_ms = performance.now();
       if (passed.severity !== 'alarm' && now_ms - last_ms < QUIET_MS) return;
       last_ms = now_ms;
-      setWords(passed.sentence);
+      setWords(eventMessage(passed, bench.reader()).sentence);
     }),
   );
 

@@ -12,6 +12,7 @@ export function BenchPlayback() {
       playing={bench.playing()}
       speed={bench.speed()}
       events={bench.result().events}
+      reader={bench.reader()}
       mostOil_s={bench.result().summary.t90_s}
       nextEvent={bench.nextEvent()}
       previousEvent={bench.previousEvent()}

@@ -1,6 +1,14 @@
 /** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the time mark. */
 import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
-import { columnAt, formatDuration, formatQuantity, rangeAt, type UnitSystem } from '../../../sim/index.ts';
+import {
+  columnAt,
+  englishReader,
+  eventMessage,
+  formatDuration,
+  formatQuantity,
+  rangeAt,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { boilFields } from './compare-fields.ts';
@@ -102,7 +110,9 @@ export function CompareCard(props: CompareCardProps) {
               />
             </div>
             <p class="compare-now">{now()}</p>
-            <For each={alarmsOf(result().events)}>{({ sentence }) => <p class="answer-problem">{sentence}</p>}</For>
+            <For each={alarmsOf(result().events)}>
+              {(event) => <p class="answer-problem">{eventMessage(event, englishReader(props.units)).sentence}</p>}
+            </For>
           </>
         )}
       </Show>

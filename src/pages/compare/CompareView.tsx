@@ -1,6 +1,13 @@
 /** Boils side by side: two to four runs on shared axes with one time mark, their differences, and what to conclude. */
 import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
-import { compareRuns, MOST_COMPARED, type CompareRow, type Comparison, type RunResult } from '../../../sim/index.ts';
+import {
+  compareRuns,
+  englishReader,
+  MOST_COMPARED,
+  type CompareRow,
+  type Comparison,
+  type RunResult,
+} from '../../../sim/index.ts';
 import { createPlayback, screenClock } from '../../state/playback.ts';
 import type { NamedRun } from '../../charts/catalogue/runs.ts';
 import { ChartColumn } from '../../charts/ChartColumn.tsx';
@@ -211,6 +218,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
             playing={playback.playing()}
             speed={playback.speed()}
             events={events()}
+            reader={englishReader(props.context.units())}
             mostOil_s={first()?.summary.t90_s ?? null}
             nextEvent={events().find(({ time_s }) => time_s > playback.time_s() + 0.5) ?? null}
             previousEvent={events().findLast(({ time_s }) => time_s < playback.time_s() - 0.5) ?? null}

@@ -1,9 +1,10 @@
 /** What would hurt someone in the run behind an answer, so that no number of it is read without. */
 import { createMemo, For, Show } from 'solid-js';
-import type { RunEvent } from '../../../sim/index.ts';
+import { eventMessage, type Reader, type RunEvent } from '../../../sim/index.ts';
 
 export interface RunAlarmsProps {
   readonly events: readonly RunEvent[];
+  readonly reader: Reader;
 }
 
 /** The first alarm of each kind, in the order of their times. */
@@ -18,11 +19,14 @@ export function RunAlarms(props: RunAlarmsProps) {
     <Show when={alarms().length > 0}>
       <ul class="run-alarms" aria-label="Dangers of this run">
         <For each={alarms()}>
-          {({ sentence, advice }) => (
-            <li class="answer-problem">
-              <strong>Danger:</strong> {sentence} {advice}
-            </li>
-          )}
+          {(event) => {
+            const message = createMemo(() => eventMessage(event, props.reader));
+            return (
+              <li class="answer-problem">
+                <strong>Danger:</strong> {message().sentence} {message().advice}
+              </li>
+            );
+          }}
         </For>
       </ul>
     </Show>

@@ -3,6 +3,7 @@ import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'sol
 import {
   MOST_SEED,
   OIL_SHARES,
+  englishReader,
   stopRule,
   USUAL_MEMBERS,
   USUAL_SEED,
@@ -166,7 +167,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
           <WorkingButton topic="time-to-90" scenario={scenario()} units={units()} />
           <SaveBar of="how long to run" runName={scenario().name} table={sharesTable} json={inJson} />
         </div>
-        <RunAlarms events={props.context.result().events} />
+        <RunAlarms events={props.context.result().events} reader={englishReader(props.context.units())} />
       </header>
       <div class="length-first">
         <Show when={asked.answer()?.length.obtainable_mL !== 0}>

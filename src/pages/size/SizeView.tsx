@@ -1,6 +1,6 @@
 /** How much tube: the shortest that holds, the picture of what it depends on, what the one at hand can take, and which to buy. */
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
-import { DEFAULT_MARGIN, rangeAt, type Scenario, type TubeSize } from '../../../sim/index.ts';
+import { DEFAULT_MARGIN, englishReader, rangeAt, type Scenario, type TubeSize } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { MapAxis } from '../../workers/map-axis.ts';
@@ -207,7 +207,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             })}
           />
         </div>
-        <RunAlarms events={props.context.result().events} />
+        <RunAlarms events={props.context.result().events} reader={englishReader(props.context.units())} />
       </header>
 
       <section class="size-map" aria-labelledby="map-title">

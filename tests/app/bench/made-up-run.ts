@@ -9,6 +9,7 @@ import {
   type Scenario,
   type Summary,
 } from '../../../sim/index.ts';
+import { eventOf } from '../../sim/messages/sample-events.ts';
 
 export function scenarioWith(input: unknown = {}): Scenario {
   const read = readScenario(input);
@@ -70,17 +71,7 @@ function record(end_s: number): RunRecord {
   return { rows: ROWS, columns, grids: {} as RunRecord['grids'], constituents: ['linalool'] };
 }
 
-export const eventOf = (kind: RunEvent['kind'], time_s: number, more: Partial<RunEvent> = {}): RunEvent => ({
-  kind,
-  time_s,
-  severity: 'note',
-  part: 'condenser',
-  value: 1,
-  unit: '1',
-  sentence: `${kind} at ${time_s} s.`,
-  advice: `What to do about ${kind}.`,
-  ...more,
-});
+export { eventOf };
 
 export interface MadeUp {
   readonly scenario?: Scenario;

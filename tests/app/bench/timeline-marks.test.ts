@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { englishReader } from '../../../sim/index.ts';
 import { timelineMarks } from '../../../src/charts/playback/timeline-marks.ts';
 import { eventOf } from './made-up-run.ts';
 
@@ -12,17 +13,18 @@ const events = [
   eventOf('neck-fast', 2500, { severity: 'care' }),
   eventOf('vapour-escapes', 1900, { severity: 'alarm' }),
 ];
-const marks = (width_px: number) => timelineMarks(events, 6720, 9000, width_px, (words) => words.length * LETTER);
+const marks = (width_px: number) =>
+  timelineMarks(events, 6720, englishReader('metric'), 9000, width_px, (words) => words.length * LETTER);
 
 describe('marks of the time line', () => {
   test('stand in order of time, one for each kind, with the nine tenths and without the end', () => {
     expect(marks(1200).map(({ words, time_s }) => [words, time_s])).toEqual([
-      ['boil', 1320],
+      ['boils', 1320],
       ['steam through', 1380],
       ['first drop', 1860],
-      ['neck fast', 1870],
-      ['vapour escapes', 1900],
-      ['90 % of the oil', 6720],
+      ['neck too narrow', 1870],
+      ['steam escapes', 1900],
+      ['90\u202f% of the oil', 6720],
     ]);
   });
 
@@ -44,7 +46,7 @@ describe('marks of the time line', () => {
 
   test('give words to what is dangerous before anything else', () => {
     const [said] = marks(140).filter(({ wordsAt_px }) => wordsAt_px !== null);
-    expect(said?.words).toBe('vapour escapes');
+    expect(said?.words).toBe('steam escapes');
   });
 
   test('keep a place for each even before the line has a width', () => {

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { englishReader, eventMessage, type EventKind } from '../../../sim/index.ts';
 import { verdictOf, type Verdict, type VerdictSentence } from '../../../src/state/verdict-sentences.ts';
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from './made-up-run.ts';
 
@@ -18,6 +19,8 @@ const find = (verdict: Verdict, id: string): VerdictSentence => {
   if (!found) throw new Error(`no sentence ${id}`);
   return found;
 };
+
+const adviceFor = (kind: EventKind): string => eventMessage(eventOf(kind, 0), englishReader('metric')).advice;
 
 describe('the verdict of a run that goes well', () => {
   const verdict = verdictOf(madeUpRun(), 'metric');
@@ -84,7 +87,7 @@ describe('a coil that is too short', () => {
   test('leads with the failure, the minute and the advice', () => {
     const { lead } = verdictOf(madeUpRun({ events }), 'metric');
     expect(read(lead.text)).toBe('The coil is not enough: from 47 min on, vapour leaves the outlet.');
-    expect(lead).toMatchObject({ severity: 'alarm', time_s: 2820, advice: 'What to do about vapour-escapes.' });
+    expect(lead).toMatchObject({ severity: 'alarm', time_s: 2820, advice: adviceFor('vapour-escapes') });
   });
 
   test('says by how much, once the length that would hold is known', () => {
@@ -150,15 +153,12 @@ describe('a run that does not get far', () => {
     const events = [eventOf('over-pressure', 2400, { severity: 'alarm', part: 'condenser' })];
     const { lead } = verdictOf(madeUpRun({ events, summary: { endReason: 'over-pressure', end_s: 2400 } }), 'metric');
     expect(read(lead.text)).toBe('The pressure in the pot is too high at 40 min, and the run stops there.');
-    expect(lead).toMatchObject({ severity: 'alarm', part: 'condenser', advice: 'What to do about over-pressure.' });
+    expect(lead).toMatchObject({ severity: 'alarm', part: 'condenser', advice: adviceFor('over-pressure') });
   });
 
   test('a model that breaks off says where and in which number', () => {
-    const { lead } = verdictOf(
-      madeUpRun({ failure: { variable: 'the temperature of layer 3', time_s: 600 } }),
-      'metric',
-    );
-    expect(read(lead.text)).toBe('The model breaks off at 10 min: the temperature of layer 3 is no longer a number.');
+    const { lead } = verdictOf(madeUpRun({ failure: { variable: 'bed-temperature', time_s: 600 } }), 'metric');
+    expect(read(lead.text)).toBe('The model breaks off at 10 min: temperature of the charge is no longer a number.');
   });
 });
 
@@ -199,7 +199,7 @@ test('warnings come once each, the dangerous ones first, with what to do', () =>
   ];
   const { warnings } = verdictOf(madeUpRun({ events }), 'metric');
   expect(warnings.map(({ id, time_s, advice }) => [id, time_s, advice])).toEqual([
-    ['pressure-high', 4000, 'What to do about pressure-high.'],
-    ['neck-fast', 1500, 'What to do about neck-fast.'],
+    ['pressure-high', 4000, adviceFor('pressure-high')],
+    ['neck-fast', 1500, adviceFor('neck-fast')],
   ]);
 });

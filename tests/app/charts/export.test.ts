@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { englishReader } from '../../../sim/index.ts';
 import { bedChart } from '../../../src/charts/catalogue/bed.ts';
 import {
   condenserChart,
@@ -52,10 +53,15 @@ function pictureOf(chart: Chart, xDomain: Domain, flags: readonly Flag[], system
 }
 
 const pictures: Record<string, () => string> = {
-  temperatures: () => pictureOf(temperaturesChart(runs), [0, END_s], flagsOf(result.events)),
-  cooling: () => pictureOf(coolingChart(runs), [0, END_s], flagsOf(result.events)),
-  oil: () => pictureOf(oilChart(runs, oilNames(result.record.constituents)), [0, END_s], flagsOf(result.events)),
-  bed: () => pictureOf(bedChart(runs, 0.18), [0, END_s], flagsOf(result.events)),
+  temperatures: () => pictureOf(temperaturesChart(runs), [0, END_s], flagsOf(result.events, englishReader('metric'))),
+  cooling: () => pictureOf(coolingChart(runs), [0, END_s], flagsOf(result.events, englishReader('metric'))),
+  oil: () =>
+    pictureOf(
+      oilChart(runs, oilNames(result.record.constituents)),
+      [0, END_s],
+      flagsOf(result.events, englishReader('metric')),
+    ),
+  bed: () => pictureOf(bedChart(runs, 0.18), [0, END_s], flagsOf(result.events, englishReader('metric'))),
   condenser: () =>
     pictureOf(
       condenserChart(runs, condenserExtents(result), 300),
@@ -93,7 +99,7 @@ describe('what stands in an exported picture', () => {
     expect(svg).toContain('>°C<');
     expect(svg).toContain('>Pot<');
     expect(svg).toContain('>100.0\u202f°C<');
-    expect(svg).toContain('>vapour escapes 6\u202fmin 40\u202fs<');
+    expect(svg).toContain('>steam escapes 6\u202fmin 40\u202fs<');
     // An alarm is told by a shape, drawn, as well as by its colour.
     expect(svg).toMatch(/<path d="M[\d.]+,7h8L[\d.]+,0Z"/);
     expect(svg).toContain('Tern Hollow');

@@ -6,9 +6,9 @@ import {
   type ColumnName,
   type Grid,
   type GridName,
-  type RunEvent,
   type RunResult,
 } from '../../../sim/index.ts';
+import { eventOf } from '../../sim/messages/sample-events.ts';
 
 export const ROWS = 10;
 export const TIMES = Float64Array.from({ length: ROWS }, (_, row) => row * 60);
@@ -57,17 +57,6 @@ const COURSES: Partial<Record<ColumnName, readonly [number, number]>> = {
 const rising = ([from, to]: readonly [number, number]): Float64Array =>
   Float64Array.from({ length: ROWS }, (_, row) => from + ((to - from) * row) / (ROWS - 1));
 
-const event = (kind: RunEvent['kind'], time_s: number, severity: RunEvent['severity']): RunEvent => ({
-  kind,
-  time_s,
-  severity,
-  part: 'pot',
-  value: 1,
-  unit: '1',
-  sentence: `It is ${kind}.`,
-  advice: '',
-});
-
 export function handMadeRun(courses: Partial<Record<ColumnName, readonly [number, number]>> = {}): RunResult {
   const read = readScenario({ name: 'Tern Hollow, by hand' });
   if (!read.ok) throw new Error('the default scenario is not valid');
@@ -90,7 +79,7 @@ export function handMadeRun(courses: Partial<Record<ColumnName, readonly [number
   const result = {
     scenario: read.scenario,
     record: { rows: ROWS, columns, grids, constituents: ['linalyl_acetate', 'limonene'] },
-    events: [event('first-boil', 120, 'note'), event('vapour-escapes', 400, 'alarm'), event('run-ends', 540, 'note')],
+    events: [eventOf('first-boil', 120), eventOf('vapour-escapes', 400), eventOf('run-ends', 540)],
     summary: { oilInCharge_kg: 0.02, end_s: 540 },
   };
   return result as unknown as RunResult;

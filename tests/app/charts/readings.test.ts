@@ -6,7 +6,7 @@ import { oilChart } from '../../../src/charts/catalogue/oil.ts';
 import { oilNames, shortName } from '../../../src/charts/catalogue/oil-names.ts';
 import { recoveryChart } from '../../../src/charts/catalogue/recovery.ts';
 import { temperaturesChart } from '../../../src/charts/catalogue/temperatures.ts';
-import { captureByDropSize } from '../../../sim/index.ts';
+import { captureByDropSize, englishReader } from '../../../sim/index.ts';
 import type { Chart } from '../../../src/charts/model/chart.ts';
 import { endLabels } from '../../../src/charts/model/end-labels.ts';
 import { flagsOf, timedWords } from '../../../src/charts/model/event-words.ts';
@@ -194,8 +194,8 @@ describe('constituents of the oil', () => {
 
 describe('event flags', () => {
   it('come in order of time, without the end of the run, alarms with a shape', () => {
-    const flags = flagsOf(result.events);
-    expect(flags.map(timedWords)).toEqual(['boil 2\u202fmin', 'vapour escapes 6\u202fmin 40\u202fs']);
+    const flags = flagsOf(result.events, englishReader('metric'));
+    expect(flags.map(timedWords)).toEqual(['boils 2\u202fmin', 'steam escapes 6\u202fmin 40\u202fs']);
     expect(flags[1]?.rank).toBeGreaterThan(flags[0]?.rank ?? Infinity);
   });
 });

@@ -2,21 +2,13 @@ import { describe, expect, it } from 'vitest';
 import { concludeComparison } from '../../../sim/answers/comparison/conclusion.ts';
 import type { CompareRow, CompareRun } from '../../../sim/answers/comparison/table.ts';
 import type { EventKind } from '../../../sim/index.ts';
+import { eventOf } from '../messages/sample-events.ts';
 
 const minute = '\u202fmin';
 const run = (name: string, ...alarms: EventKind[]): CompareRun => ({
   name,
   worst: alarms.length > 0 ? 'alarm' : null,
-  cautions: alarms.map((kind) => ({
-    kind,
-    time_s: 60,
-    severity: 'alarm' as const,
-    part: 'pot' as const,
-    value: 1,
-    unit: '1',
-    sentence: kind,
-    advice: kind,
-  })),
+  cautions: alarms.map((kind) => eventOf(kind, 60, { severity: 'alarm' })),
 });
 
 interface Numbers {

@@ -1,18 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { stopAdvice, stopRule, STOP_RULES, STOP_RULE_KINDS, type RunEvent, type StopRule } from '../../../sim/index.ts';
+import { eventOf as event } from '../messages/sample-events.ts';
 import { madeUpRun } from './made-up-record.ts';
 
 const oil = (time: number) => 0.018 * (time > 600 ? 1 - Math.exp(-(time - 600) / 1000) : 0);
-const event = (kind: RunEvent['kind'], time_s: number): RunEvent => ({
-  kind,
-  time_s,
-  severity: 'alarm',
-  part: 'pot',
-  value: 0,
-  unit: '1',
-  sentence: kind,
-  advice: kind,
-});
 const run = (events: readonly RunEvent[] = [], end_s = 10_200) =>
   madeUpRun({
     end_s,

@@ -126,7 +126,7 @@ describe('a state that turns non-finite', () => {
 
   it.each<readonly [RegExp, string, (run: Run) => void]>([
     [
-      /^separator temperature$/,
+      /^separator-temperature$/,
       'the separator',
       (run) =>
         vi.spyOn(run.still.separator, 'step').mockImplementation(() => {
@@ -135,7 +135,7 @@ describe('a state that turns non-finite', () => {
         }),
     ],
     [
-      /^(distillate|separator) temperature$/,
+      /^(distillate|separator)-temperature$/,
       'the condenser',
       (run) => {
         const step = run.still.condenser.step.bind(run.still.condenser);
@@ -147,7 +147,7 @@ describe('a state that turns non-finite', () => {
       },
     ],
     [
-      /^heat source$/,
+      /^heat-source$/,
       'the fire',
       (run) =>
         vi.spyOn(run.still.source, 'step').mockImplementation(() => {
@@ -155,7 +155,7 @@ describe('a state that turns non-finite', () => {
         }),
     ],
     [
-      /^pot temperature$/,
+      /^pot-temperature$/,
       'the pot',
       (run) => {
         const step = run.still.pot.step.bind(run.still.pot);
@@ -166,7 +166,7 @@ describe('a state that turns non-finite', () => {
       },
     ],
     [
-      /^cooling-water temperature$/,
+      /^coolant-temperature$/,
       'the tub',
       (run) =>
         vi.spyOn(run.still.coolant, 'step').mockImplementation(() => {
@@ -175,7 +175,7 @@ describe('a state that turns non-finite', () => {
         }),
     ],
     [
-      /^lid temperature$/,
+      /^lid-temperature$/,
       'the lid',
       (run) =>
         vi.spyOn(run.still.head, 'step').mockImplementation(() => {
@@ -183,7 +183,7 @@ describe('a state that turns non-finite', () => {
         }),
     ],
     [
-      /^oil in the charge$/,
+      /^charge-oil$/,
       'the charge',
       (run) => {
         run.still.release.held.fill(NaN);

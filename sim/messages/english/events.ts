@@ -1,0 +1,209 @@
+/** The events of a run, in English. */
+import type { EventMessages, EventSaid } from '../catalogue/events.ts';
+import type { Quantities } from '../quantities.ts';
+
+const SHUT_DOWN = 'Turn the heat off first, then the water. Leave the outlet open while the still cools.';
+
+/** A share of the vapour from here on is worth its number. */
+const TOLD_SHARE = 0.01;
+
+const weightBesideWater = (difference_kg_m3: number, water_kg_m3: number, q: Quantities): string =>
+  `${q.share(Math.abs(difference_kg_m3) / water_kg_m3, { significant: 1 })} ${difference_kg_m3 > 0 ? 'lighter' : 'heavier'}`;
+
+function stopSentence({ values, time_s }: EventSaid<'stop-rule'>, q: Quantities): string {
+  const at = q.time(time_s);
+  switch (values.rule) {
+    case 'stop-share':
+      return `At ${at}, ${q.share(values.limit)} of the oil in the charge is collected, as you asked. The run stops.`;
+    case 'stop-distillate':
+      return `At ${at}, ${q.water(values.limit_kg)} of distillate is collected, as you asked. The run stops.`;
+    case 'stop-oil-rate':
+      return `The run stops at ${at}: oil comes more slowly than the ${q.oilFlow(values.limit_kg_s)} you set.`;
+  }
+}
+
+export const englishEvents: EventMessages = {
+  events: {
+    'first-boil': {
+      flag: 'boils',
+      sentence: ({ values, time_s }, q) =>
+        `The pot boils at ${q.time(time_s)}, at ${q.temperature(values.boilingPoint_K)}.`,
+      advice: () => 'Turn the heat to the setting for the run. Stay with the still.',
+    },
+    'front-through': {
+      flag: 'steam through',
+      sentence: ({ time_s }, q) => `Steam has come through the whole charge at ${q.time(time_s)}.`,
+      advice: () => 'Oil starts now. Put the receiver in place.',
+    },
+    'first-drop': {
+      flag: 'first drop',
+      sentence: ({ time_s }, q) => `The first drop falls at ${q.time(time_s)}.`,
+      advice: () => 'Keep the outlet open to the air.',
+    },
+    'tub-warm': {
+      flag: 'cooling water hot',
+      sentence: ({ values, time_s }, q) =>
+        values.condenser === 'coil-in-tub'
+          ? `At ${q.time(time_s)} the water at the top of the tub reaches ${q.temperature(values.water_K)}. It scalds.`
+          : `At ${q.time(time_s)} the cooling water leaves at ${q.temperature(values.water_K)}. It scalds.`,
+      advice: ({ values }) =>
+        values.condenser === 'coil-in-tub'
+          ? 'Keep hands and children away. Let in more cold water, or add ice.'
+          : 'Keep hands and children away. Use more cold water.',
+    },
+    'vapour-escapes': {
+      flag: 'steam escapes',
+      sentence: ({ values, time_s }, q) => {
+        const share = values.share > TOLD_SHARE ? ` (${q.share(values.share)} of it at first)` : '';
+        return `Steam escapes from the outlet from ${q.time(time_s)}${share}. It scalds, and oil is lost.`;
+      },
+      advice: () => 'Turn the heat down or the cooling water up at once. Keep flames and faces away from the outlet.',
+    },
+    'vapour-held-again': {
+      flag: 'all condensed',
+      sentence: ({ time_s }, q) => `From ${q.time(time_s)} the condenser condenses everything again.`,
+      advice: () => 'Keep watching the outlet.',
+    },
+    'outlet-warm': {
+      flag: 'distillate warm',
+      sentence: ({ values, time_s }, q) => {
+        const [now, limit] = q.apart('temperature', values.distillate_K, values.limit_K);
+        return `At ${q.time(time_s)} the distillate comes out at ${now}. Your limit is ${limit}.`;
+      },
+      advice: () => 'Use more cooling water, a longer tube or less heat.',
+    },
+    'cooling-boils': {
+      flag: 'cooling water boils',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the cooling water reaches ${q.temperature(values.water_K)}: it is about to boil. It spits and scalds.`,
+      advice: () => 'Turn the heat off. Then let cold water in slowly, and stand clear of the steam.',
+    },
+    'coil-uncovered': {
+      flag: 'coil uncovered',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the tub holds ${q.size(values.depth_m)} of water, and the top turns of the coil stand above it. They do not cool.`,
+      advice: () => 'Fill the tub up.',
+    },
+    'separator-overrun': {
+      flag: 'separator overrun',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the separator catches ${q.share(values.captureShare)} of the oil drops. The finer ones leave with the water, which turns cloudy (haze).`,
+      advice: () => 'Use a wider separator or less heat. Or let the water stand, and return it to the pot.',
+    },
+    'oil-at-inlet': {
+      flag: 'oil at the inlet',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the oil in the separator is ${q.size(values.layer_m)} thick and reaches the inlet. New distillate stirs it up.`,
+      advice: () => 'Draw oil off, or let it run out at its spout, before the layer gets this thick.',
+    },
+    'near-neutral-oil': {
+      flag: 'poor separation',
+      sentence: ({ values }, q) =>
+        `At ${q.temperature(values.temperature_K)} this oil is almost as heavy as water (${weightBesideWater(values.difference_kg_m3, values.water_kg_m3, q)}): it will not separate well.`,
+      advice: ({ values }, q) =>
+        `Run the receiver at about ${q.temperature(values.advised_K)}, where it is ${weightBesideWater(values.differenceThere_kg_m3, values.waterThere_kg_m3, q)}. Then let it stand.`,
+    },
+    'oil-rate-low': {
+      flag: 'oil fading',
+      sentence: ({ values, time_s }, q) => {
+        const [rate, limit] = q.apart('oilFlow', values.oilRate_kg_s, values.limit_kg_s);
+        return `In the ${q.time(values.over_s)} before ${q.time(time_s)} oil came at ${rate}. Your limit is ${limit}.`;
+      },
+      advice: () => 'Stop here.',
+    },
+    'pot-low': {
+      flag: 'water low',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} only ${q.water(values.water_kg)} of water is left in the ${values.vessel}. Its base or element is about to run dry.`,
+      advice: ({ values }) =>
+        `Turn the heat off now. Add hot water only when the ${values.vessel} has cooled below the boil.`,
+    },
+    'pot-dry': {
+      flag: 'dry',
+      sentence: ({ values, time_s }, q) => `The ${values.vessel} runs dry at ${q.time(time_s)}. The run stops.`,
+      advice: () => 'Turn the heat off, and let it cool before you open it. Fill in more water next time.',
+    },
+    'pressure-high': {
+      flag: 'pressure',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the pressure in the pot is ${q.pressure(values.gauge_Pa)} above the air. The lid can lift or spray.`,
+      advice: () =>
+        'Turn the heat down and clear the outlet. Use a wider tube, a wider neck or a looser charge. Never close or narrow the outlet.',
+    },
+    'over-pressure': {
+      flag: 'pressure too high',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the pressure in the pot passes ${q.pressure(values.limit_Pa)} above the air. No lid here is made for that. The run stops.`,
+      advice: () => 'Turn the heat off and stand back. Never run a still as narrow as this: use a wider tube and neck.',
+    },
+    'neck-fast': {
+      flag: 'neck too narrow',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} steam rushes through the neck at ${q.speed(values.speed_m_s)}. It drags water along.`,
+      advice: () => 'Use a wider neck or less heat.',
+    },
+    'bed-lifts': {
+      flag: 'charge lifts',
+      sentence: ({ time_s }, q) =>
+        `At ${q.time(time_s)} the steam lifts the charge. It will blow channels and miss much of the plant.`,
+      advice: () => 'Use less heat, pack more loosely, or spread the charge over a wider grid.',
+    },
+    'foam-carry-over': {
+      flag: 'spray',
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} steam rises at ${q.speed(values.speed_m_s)} in the ${values.vessel}. It carries spray and foam along.`,
+      advice: ({ values }) => `Use less heat or a wider ${values.vessel}.`,
+    },
+    scorch: {
+      flag: 'scorches',
+      sentence: ({ values }, q) =>
+        `The base heats with ${q.heatFlux(values.flux_W_m2, { decimals: 0 })}, and plant lies on it. Above about ${q.heatFlux(values.limit_W_m2, { decimals: 0 })} it scorches.`,
+      advice: () => 'Use less heat or a wider base, or put the plant on a grid.',
+    },
+    'circuit-overloaded': {
+      flag: 'circuit overloaded',
+      sentence: ({ values }, q) => {
+        const [takes, carries] = q.apart('power', values.peak_W, values.limit_W);
+        return `The heat source takes ${takes}. The circuit carries ${carries}.`;
+      },
+      advice: () =>
+        'Use a lower setting, or a stronger circuit with a residual-current device. Ask a licensed electrician.',
+    },
+    'rate-not-held': {
+      flag: 'rate not reached',
+      sentence: ({ values, time_s }, q) => {
+        const [rate, target] = q.apart('distillateFlow', values.rate_kg_s, values.target_kg_s);
+        return `At ${q.time(time_s)}, at full heat, distillate comes at ${rate}. You asked for ${target}.`;
+      },
+      advice: () => 'Use a stronger heat source, insulate the pot, or ask for less.',
+    },
+    'tube-hazard': {
+      flag: 'tube too narrow',
+      sentence: ({ values, time_s }, q) =>
+        values.because === 'pressure'
+          ? `At ${q.time(time_s)} the condenser tube alone holds back ${q.pressure(values.pressureDrop_Pa)}: it is too narrow for this heat.`
+          : `At ${q.time(time_s)} steam rushes into the condenser tube at ${q.speed(values.speed_m_s)}: it is too narrow for this heat.`,
+      advice: () => 'Use a wider tube, several tubes side by side, or less heat.',
+    },
+    'stop-rule': { flag: 'stop', sentence: stopSentence, advice: () => SHUT_DOWN },
+    'run-ends': {
+      flag: 'end',
+      sentence: ({ time_s }, q) => `The run ends at ${q.time(time_s)}.`,
+      advice: () => SHUT_DOWN,
+    },
+  },
+  mostOil: { flag: `90\u202f% of the oil`, sentence: `90\u202f% of the oil is collected.` },
+  variables: {
+    'heat-source': 'heat source',
+    'charge-oil': 'oil in the charge',
+    'coolant-temperature': 'temperature of the cooling water',
+    'separator-temperature': 'temperature in the separator',
+    'distillate-temperature': 'temperature of the distillate',
+    'lid-temperature': 'temperature of the lid',
+    'neck-temperature': 'temperature of the neck',
+    'bed-temperature': 'temperature of the charge',
+    'pot-water': 'water in the pot',
+    'pot-temperature': 'temperature of the pot',
+    vapour: 'vapour in the still',
+  },
+};
