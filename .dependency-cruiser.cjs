@@ -98,7 +98,7 @@ module.exports = {
       severity: 'error',
       comment:
         'The schema and the least-squares library are all the model needs; Node itself only at the command line.',
-      from: { path: '^sim/', pathNot: [commandLine, '^sim/units/'] },
+      from: { path: '^sim/', pathNot: [commandLine, '^sim/(units|messages)/'] },
       to: {
         dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'],
         pathNot: packagesOf('zod', 'ml-levenberg-marquardt'),
@@ -113,6 +113,20 @@ module.exports = {
         dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'],
         pathNot: packagesOf('mathjs', 'd3-format'),
       },
+    },
+    {
+      name: 'messages-write-with-one-package',
+      severity: 'error',
+      comment: 'Sentences need none; one package quotes the cells of a table.',
+      from: { path: '^sim/messages/' },
+      to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown', 'core'], pathNot: packagesOf('d3-dsv') },
+    },
+    {
+      name: 'one-writer-of-tables',
+      severity: 'error',
+      comment: 'Files that people open in a spreadsheet are quoted and ended in one way.',
+      from: { path: '^(src|sim)/', pathNot: '^sim/messages/csv[.]ts$' },
+      to: { path: packagesOf('d3-dsv') },
     },
     {
       name: 'command-line-has-no-other-packages',

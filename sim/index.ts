@@ -163,4 +163,5 @@ export { EVENT_KINDS, runEvent } from './run/event-kinds.ts';
 export { LIMITS, type Limit } from './run/limits.ts';
 export { eventFlag, eventMessage, failedVariable, mostOilMark, type Message } from './messages/events.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
+export { recordCsv, toCsv } from './messages/csv.ts';
 export { quantities, spokenQuantities, type Quantities } from './messages/quantities.ts';

@@ -1,4 +1,4 @@
-/** Text for standard output: JSON with lists of numbers in one line, tables in columns, CSV. */
+/** Text for standard output: JSON with lists of numbers in one line, tables in columns. */
 
 const isPlain = (value: unknown): boolean => value === null || typeof value !== 'object';
 /** Sentences in a list stand one a line. */
@@ -49,9 +49,3 @@ export function toTable(headings: readonly string[], rows: readonly (readonly st
       .trimEnd();
   return [line(headings), ...rows.map(line)].join('\n');
 }
-
-const csvCell = (text: string): string => (/[",\n\r]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text);
-
-/** Comma-separated values, one heading line. */
-export const toCsv = (headings: readonly string[], rows: readonly (readonly (number | string)[])[]): string =>
-  [headings, ...rows].map((row) => row.map((value) => csvCell(String(value))).join(',')).join('\n');

@@ -1,7 +1,7 @@
 /** `limbeck run`: a run's summary, events and balance, and on request its whole record. */
-import { COLUMN_NAMES, COLUMNS, GRID_NAMES, GRIDS, simulate, type RunResult } from '../index.ts';
+import { COLUMN_NAMES, COLUMNS, GRID_NAMES, GRIDS, recordCsv, simulate, type RunResult } from '../index.ts';
 import { isSet, listOf, onlyWord, readWords } from './options.ts';
-import { toCsv, toJson } from './print.ts';
+import { toJson } from './print.ts';
 import { scenarioFrom } from './read-input.ts';
 
 function seriesOf({ record }: RunResult) {
@@ -31,13 +31,6 @@ function seriesOf({ record }: RunResult) {
   };
 }
 
-/** Headings are the columns' names, which end in their unit; those without are pure numbers. */
-const csvOf = ({ record }: RunResult): string =>
-  toCsv(
-    COLUMN_NAMES,
-    Array.from({ length: record.rows }, (_, row) => COLUMN_NAMES.map((name) => record.columns[name][row] as number)),
-  );
-
 export function runCommand(args: readonly string[]): string {
   const words = readWords(args, {
     set: { type: 'string', multiple: true },
@@ -45,7 +38,7 @@ export function runCommand(args: readonly string[]): string {
     csv: { type: 'boolean' },
   });
   const result = simulate(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'set')));
-  if (isSet(words, 'csv')) return csvOf(result);
+  if (isSet(words, 'csv')) return recordCsv(result.record).trimEnd();
   const { scenario, summary, events, balance, failure } = result;
   return toJson({
     name: scenario.name,

@@ -1,6 +1,7 @@
 /** Files of the bench: opening one, saving the scenario or the table of the run. */
 import type { Bench } from '../state/bench.ts';
-import { download, fileName, readScenarioFile, recordTable, scenarioText } from '../state/files.ts';
+import { fileName, saveCsv, saveJson } from '../state/downloads.ts';
+import { readScenarioFile } from '../state/files.ts';
 
 export interface BenchFiles {
   /** Lets the reader pick a file to open. */
@@ -17,6 +18,11 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
     const problem = parsed.ok ? await bench.load(parsed.json) : parsed.message;
     tell(problem === null ? null : `The file was not opened, and your work is as it was. ${problem}`);
   };
+  const saveTable = async () => {
+    const { record, scenario } = bench.result();
+    const { recordCsv } = await import('../state/record-file.ts');
+    saveCsv(recordCsv(record), fileName('csv', scenario.name));
+  };
   const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
 
   return {
@@ -30,10 +36,8 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
       });
       field.click();
     },
-    saveScenario: () =>
-      download(fileName(bench.scenario().name, 'json'), scenarioText(bench.scenario()), 'application/json'),
-    saveTable: () =>
-      download(fileName(bench.result().scenario.name, 'csv'), recordTable(bench.result().record), 'text/csv'),
+    saveScenario: () => saveJson(bench.scenario(), fileName('json', bench.scenario().name)),
+    saveTable: () => void saveTable(),
     onDragOver: (event) => {
       if (holdsFile(event)) event.preventDefault();
     },

@@ -64,7 +64,7 @@ describe('my runs', () => {
     await page.getByText('Kept as “South bed, as it gives”.').waitFor();
 
     const csv = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of this log' }).click());
-    expect(csv.text.split('\r\n').slice(0, 2)).toEqual(['time (min),oil (mL)', '30,2.6']);
+    expect(csv.text.split('\n').slice(0, 2)).toEqual(['time (min),oil (mL)', '30,2.6']);
     const book = await downloaded(page, () => page.getByRole('button', { name: 'Save the run book' }).click());
 
     const other = await openAnswer('my-runs');

@@ -76,7 +76,7 @@ describe('work on the bench', () => {
     const { page } = await openBench();
     const { name, text } = await downloaded(page, () => page.getByRole('button', { name: /^Save table/ }).click());
     expect(name).toBe('gentle-lavender.csv');
-    const lines = text.trimEnd().split('\r\n');
+    const lines = text.trimEnd().split('\n');
     expect(lines[0]).toMatch(/^time_s,heatSetting,sourcePower_W,/);
     expect(lines.length).toBeGreaterThan(500);
     expect(lines[1]?.split(',').every((cell) => Number.isFinite(Number(cell)))).toBe(true);

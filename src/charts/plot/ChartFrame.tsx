@@ -2,7 +2,8 @@
 import { createSignal, createUniqueId, Show, type JSX } from 'solid-js';
 import { csvOf } from '../export/csv.ts';
 import type { DataTable } from '../export/data-table.ts';
-import { fileName, pngOf, saveBlob, saveText } from '../export/save-file.ts';
+import { pngOf } from '../export/png.ts';
+import { fileName, saveBlob, saveCsv, saveSvg } from '../../state/downloads.ts';
 import type { UnitSystem } from '../model/measure.ts';
 import { ChartTable } from './ChartTable.tsx';
 
@@ -26,7 +27,7 @@ export function ChartFrame(props: ChartFrameProps) {
   const [tabled, setTabled] = createSignal(false);
   const [saving, setSaving] = createSignal(false);
   const [problem, setProblem] = createSignal('');
-  const name = (extension: string) => fileName(props.runName, props.title, extension);
+  const name = (extension: string) => fileName(extension, props.runName, props.title);
 
   const savePng = async (): Promise<void> => {
     setProblem('');
@@ -60,21 +61,13 @@ export function ChartFrame(props: ChartFrameProps) {
           <div class="chart-actions">
             <Show when={saving()}>
               <span class="chart-saves" id={savesId} role="group" aria-label={`Save ${props.title}`}>
-                <button
-                  type="button"
-                  class="chart-word"
-                  onClick={() => saveText(props.svg(), 'image/svg+xml', name('svg'))}
-                >
+                <button type="button" class="chart-word" onClick={() => saveSvg(props.svg(), name('svg'))}>
                   SVG
                 </button>
                 <button type="button" class="chart-word" onClick={() => void savePng()}>
                   PNG
                 </button>
-                <button
-                  type="button"
-                  class="chart-word"
-                  onClick={() => saveText(csvOf(props.table()), 'text/csv', name('csv'))}
-                >
+                <button type="button" class="chart-word" onClick={() => saveCsv(csvOf(props.table()), name('csv'))}>
                   CSV
                 </button>
               </span>

@@ -2,7 +2,8 @@
 import { createSignal, For, Show } from 'solid-js';
 import { csvOf } from '../../charts/export/csv.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
-import { fileName, pngOf, saveBlob, saveText } from '../../charts/export/save-file.ts';
+import { pngOf } from '../../charts/export/png.ts';
+import { fileName, saveBlob, saveCsv, saveJson, saveSvg } from '../../state/downloads.ts';
 import { errorMessage } from '../../workers/errors.ts';
 
 export interface SaveBarProps {
@@ -21,7 +22,7 @@ interface WayOut {
 
 export function SaveBar(props: SaveBarProps) {
   const [problem, setProblem] = createSignal('');
-  const name = (extension: string) => fileName(props.runName, props.of, extension);
+  const name = (extension: string) => fileName(extension, props.runName, props.of);
   const ways = (): readonly WayOut[] => {
     const svg = props.svg;
     const table = props.table;
@@ -29,19 +30,12 @@ export function SaveBar(props: SaveBarProps) {
     return [
       ...(svg
         ? [
-            { kind: 'SVG', save: () => saveText(svg(), 'image/svg+xml', name('svg')) },
+            { kind: 'SVG', save: () => saveSvg(svg(), name('svg')) },
             { kind: 'PNG', save: async () => saveBlob(await pngOf(svg()), name('png')) },
           ]
         : []),
-      ...(table ? [{ kind: 'CSV', save: () => saveText(csvOf(table()), 'text/csv', name('csv')) }] : []),
-      ...(json
-        ? [
-            {
-              kind: 'JSON',
-              save: () => saveText(`${JSON.stringify(json(), null, 2)}\n`, 'application/json', name('json')),
-            },
-          ]
-        : []),
+      ...(table ? [{ kind: 'CSV', save: () => saveCsv(csvOf(table()), name('csv')) }] : []),
+      ...(json ? [{ kind: 'JSON', save: () => saveJson(json(), name('json')) }] : []),
     ];
   };
   const save = async (way: WayOut): Promise<void> => {

@@ -1,12 +1,12 @@
 /** My runs: what was logged, shown over the model, fitted, and kept for the next plan. */
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { USUAL_FIT } from '../../../sim/index.ts';
-import { fileName, saveText } from '../../charts/export/save-file.ts';
+import { fileName, saveJson } from '../../state/downloads.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
-import { logbookFile, openLogFile } from './log-files.ts';
-import type { KeptStill, LoggedRun, LogUnits } from '../../state/logbook.ts';
+import { openLogFile } from './log-files.ts';
+import { writtenLogbook, type KeptStill, type LoggedRun, type LogUnits } from '../../state/logbook.ts';
 import {
   addLogbook,
   addLogs,
@@ -119,10 +119,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
               if (file) void openFile(file);
             }}
           />
-          <button
-            type="button"
-            onClick={() => saveText(logbookFile(logbook()), 'application/json', fileName('run book', '', 'json'))}
-          >
+          <button type="button" onClick={() => saveJson(writtenLogbook(logbook()), fileName('json', 'run book'))}>
             Save the run book
           </button>
         </div>

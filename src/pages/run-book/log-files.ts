@@ -6,7 +6,6 @@ import {
   readRows,
   unitsFor,
   unitsNamed,
-  writtenLogbook,
   type LoggedRun,
   type Logbook,
   type LogUnits,
@@ -33,8 +32,6 @@ export function logTable(log: LoggedRun): DataTable {
   ].filter((each) => each !== null);
   return { caption: log.name, rows: points.length, columns };
 }
-
-export const logbookFile = (book: Logbook): string => `${JSON.stringify(writtenLogbook(book), null, 2)}\n`;
 
 export type OpenedFile =
   | { readonly kind: 'book'; readonly book: Logbook }

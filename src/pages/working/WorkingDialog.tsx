@@ -8,7 +8,7 @@ import {
   formatQuantity,
   type UnitSystem,
 } from '../../../sim/index.ts';
-import { saveText, fileName } from '../../charts/export/save-file.ts';
+import { fileName, saveJson } from '../../state/downloads.ts';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import { createQuery } from '../../state/query.ts';
@@ -56,12 +56,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
   const missing = () => asked.answer() !== null && sheet() === null;
   const save = () => {
     const found = sheet();
-    if (found)
-      saveText(
-        `${JSON.stringify(found, null, 2)}\n`,
-        'application/json',
-        fileName(props.scenario.name, `working ${found.title}`, 'json'),
-      );
+    if (found) saveJson(found, fileName('json', props.scenario.name, `working ${found.title}`));
   };
 
   return (

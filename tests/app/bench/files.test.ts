@@ -1,6 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { fileName, parseScenarioText, readScenarioFile, recordTable } from '../../../src/state/files.ts';
-import { COLUMN_NAMES, type ColumnName, type RunRecord } from '../../../sim/index.ts';
+import { parseScenarioText, readScenarioFile } from '../../../src/state/files.ts';
 
 describe('a file to open', () => {
   test('is parsed as JSON', () => {
@@ -24,26 +23,4 @@ describe('a file to open', () => {
     const gone = { size: 10, text: () => Promise.reject(new Error('gone')) } as unknown as Blob;
     expect(await readScenarioFile(gone)).toEqual({ ok: false, message: 'This file could not be read from the disk.' });
   });
-});
-
-test('file names are plain whatever the title', () => {
-  expect(fileName('Gentle lavender, März 2', 'json')).toBe('gentle-lavender-marz-2.json');
-  expect(fileName('  ../../…  ', 'csv')).toBe('still.csv');
-  expect(fileName('x'.repeat(200), 'csv')).toHaveLength(64);
-});
-
-test('the table has a named column for each column of the record and a line for each row, blanks for what is not a number', () => {
-  const columns = Object.fromEntries(
-    COLUMN_NAMES.map((name, place) => [name, Float64Array.of(place, 1 / 3, Number.NaN)]),
-  ) as Record<ColumnName, Float64Array>;
-  const table = recordTable({ rows: 3, columns, grids: {}, constituents: [] } as unknown as RunRecord);
-  const lines = table
-    .trimEnd()
-    .split('\r\n')
-    .map((line) => line.split(','));
-  expect(lines).toHaveLength(4);
-  expect(lines[0]).toEqual(COLUMN_NAMES);
-  expect(lines[1]?.[3]).toBe('3');
-  expect(lines[2]?.[0]).toBe('0.3333333333');
-  expect(lines[3]?.every((cell) => cell === '')).toBe(true);
 });

@@ -15,7 +15,6 @@ import { csvOf } from '../../../src/charts/export/csv.ts';
 import { chartPicture } from '../../../src/charts/export/chart-svg.ts';
 import { chartTable, thinnedRows } from '../../../src/charts/export/data-table.ts';
 import { energyPicture, energyTable } from '../../../src/charts/export/energy-svg.ts';
-import { fileName } from '../../../src/charts/export/save-file.ts';
 import { element, words } from '../../../src/charts/export/svg-markup.ts';
 import type { Chart } from '../../../src/charts/model/chart.ts';
 import type { Domain } from '../../../src/charts/model/domain.ts';
@@ -120,7 +119,7 @@ describe('what stands in an exported picture', () => {
 });
 
 describe('the CSV file of a chart', () => {
-  const lines = csvOf(chartTable(temperaturesChart(runs), 'metric')).split('\r\n');
+  const lines = csvOf(chartTable(temperaturesChart(runs), 'metric')).split('\n');
 
   it('has a header with units and one line for every row of the record', () => {
     expect(lines[0]).toBe(
@@ -132,7 +131,7 @@ describe('the CSV file of a chart', () => {
 
   it('holds the real numbers in the unit shown', () => {
     expect(lines[ROWS]).toBe('9,12,27,39,29,99,100');
-    const us = csvOf(chartTable(temperaturesChart(runs), 'us')).split('\r\n');
+    const us = csvOf(chartTable(temperaturesChart(runs), 'us')).split('\n');
     expect(us[ROWS]).toBe('9,53.6,80.6,102.2,84.2,210.2,212');
   });
 
@@ -142,7 +141,7 @@ describe('the CSV file of a chart', () => {
 
   it('quotes names that hold a comma', () => {
     const table = chartTable(oilChart(runs, [{ id: 'linalyl_acetate', name: '1,8-cineole' }]), 'metric');
-    expect(csvOf(table).split('\r\n')[0]).toBe('Time (min),"1,8-cineole (g)",Oil rate (g/h)');
+    expect(csvOf(table).split('\n')[0]).toBe('Time (min),"1,8-cineole (g)",Oil rate (g/h)');
   });
 
   it('gives a derived reading its own column: the rise is a difference, not a temperature', () => {
@@ -154,7 +153,7 @@ describe('the CSV file of a chart', () => {
 
   it('gives words their own columns in the energy flow, and shares that add up', () => {
     const table = energyTable(energyLedger(result.record, END_s), 'metric');
-    const [header, first] = csvOf(table).split('\r\n');
+    const [header, first] = csvOf(table).split('\n');
     expect(header).toBe('From,To,Energy (kWh),Share of the fuel (%)');
     expect(first).toBe('Fuel or current,Into the still,0.2083333,75');
   });
@@ -168,13 +167,5 @@ describe('a table on the page', () => {
     expect(rows[0]).toBe(0);
     expect(rows.at(-1)).toBe(1080);
     expect(new Set(rows).size).toBe(25);
-  });
-});
-
-describe('the name of a saved file', () => {
-  it('is plain letters, from run and chart', () => {
-    expect(fileName('Gentle lavender', 'Oil out', 'csv')).toBe('gentle-lavender-oil-out.csv');
-    expect(fileName('Crème d’été №5 / try', 'Heat', 'svg')).toBe('creme-d-ete-no5-try-heat.svg');
-    expect(fileName('→', '', 'png')).toBe('chart.png');
   });
 });

@@ -5,7 +5,7 @@ import { predictCommand } from '../../../sim/cli/predict-command.ts';
 import { runCommand } from '../../../sim/cli/run-command.ts';
 import { scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
-import { cell, toCsv, toJson, toTable } from '../../../sim/cli/print.ts';
+import { cell, toJson, toTable } from '../../../sim/cli/print.ts';
 import { counted } from '../../../sim/cli/progress.ts';
 
 const complaints = (source: string, ...assignments: string[]): readonly string[] => {
@@ -138,10 +138,6 @@ describe('printing', () => {
         ],
       ),
     ).toBe('what     m  so\none   1.23  –\ntwo     12  yes');
-  });
-
-  it('quotes cells of comma-separated values where needed', () => {
-    expect(toCsv(['a', 'b'], [[1, 'x, "y"']])).toBe('a,b\n1,"x, ""y"""');
   });
 });
 

@@ -1,0 +1,43 @@
+import { csvParse, csvParseRows } from 'd3-dsv';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { recordCsv, toCsv } from '../../../sim/messages/csv.ts';
+import { COLUMN_NAMES, type ColumnName, type RunRecord } from '../../../sim/run/record.ts';
+
+describe('a table as comma-separated values', () => {
+  it('has a line of headings, a line for each row and a line feed after each', () => {
+    expect(toCsv(['a', 'b'], [['x', 1]])).toBe('a,b\nx,1\n');
+    expect(toCsv(['a'], [])).toBe('a\n');
+  });
+
+  it('quotes what holds a comma, a quote or a line end', () => {
+    expect(toCsv(['1,8-cineole (g)', 'b'], [[1, 'x, "y"']])).toBe('"1,8-cineole (g)",b\n1,"x, ""y"""\n');
+    expect(toCsv(['a'], [['two\nlines']])).toBe('a\n"two\nlines"\n');
+  });
+
+  it('leaves a cell empty where there is no number, and rounds the others to the digits asked for', () => {
+    expect(toCsv(['a', 'b', 'c'], [[Number.NaN, Infinity, -1e-7 / 3]], 3)).toBe('a,b,c\n,,-3.33e-8\n');
+    expect(toCsv(['a'], [[1 / 3]])).toBe('a\n0.3333333333\n');
+  });
+
+  it('is read back as it was by a reader of its own', () => {
+    const words = fc.string({ unit: fc.constantFrom('a', ' ', ',', '"', '\n', '\r', 'ä', '=') });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(words, words), { minLength: 1, maxLength: 5 }), (rows) => {
+        expect(csvParseRows(toCsv(['first', 'second'], rows))).toEqual([['first', 'second'], ...rows]);
+      }),
+    );
+  });
+});
+
+describe('the record as a table', () => {
+  const columns = Object.fromEntries(
+    COLUMN_NAMES.map((name, place) => [name, Float64Array.of(place, 1 / 3, Number.NaN)]),
+  ) as Record<ColumnName, Float64Array>;
+  const table = csvParse(recordCsv({ rows: 3, columns, grids: {}, constituents: [] } as unknown as RunRecord));
+
+  it('has every column under its name and a line for each row', () => {
+    expect(table.columns).toEqual(COLUMN_NAMES);
+    expect(table.map((row) => row[COLUMN_NAMES[3] as string])).toEqual(['3', '0.3333333333', '']);
+  });
+});
