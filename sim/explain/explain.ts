@@ -1,14 +1,15 @@
 /**
- * Show the working: for every headline number of a run a sheet with its derivation. The sheets call the functions and
- * desk-reference entries that the run itself calls, on the state of the run at the moment they speak of.
+ * Show the working: for every headline number of a run a sheet with its derivation. The sheets read the terms that the
+ * run reports of its own steps, and the desk-reference entries of the relations that it calls.
  */
 import type { RunResult } from '../run/result.ts';
-import { heatLoss, steamRate, timeToBoil } from './boiling.ts';
+import { steamRate, timeToBoil } from './boiling.ts';
 import { condensingLength, outletTemperature, pressureDrop } from './condenser.ts';
 import { coolingRise, tubWarming } from './cooling.ts';
+import { heatLoss } from './heat-loss.ts';
 import { energyAndWaterCost, recovery, timeToNinety } from './ledger.ts';
-import { surveyRun, visitMoments, type Moment, type Peak, type Survey } from './moment.ts';
-import { capturedShare, legDifference, oilInSaturatedVapour, separatorCut } from './separator.ts';
+import { surveyRun, visitMoments, type Moment } from './moment.ts';
+import { capturedShare, legDifference, oilInSaturatedVapour, separatorCut } from './oil.ts';
 import type { WorkingSheet } from './sheet.ts';
 
 /** Every sheet there can be, in the order in which they are given. */
@@ -31,7 +32,7 @@ export const WORKING_IDS = [
 ] as const;
 export type WorkingId = (typeof WORKING_IDS)[number];
 
-type Visit = { readonly step: number; readonly visit: (moment: Moment) => void };
+type SheetAt = (moment: Moment) => WorkingSheet | null;
 
 /**
  * The sheets of a run; one is left out where the run never got so far.
@@ -40,82 +41,23 @@ type Visit = { readonly step: number; readonly visit: (moment: Moment) => void }
  */
 export function workingSheets(result: RunResult, at_s: number | null = null): readonly WorkingSheet[] {
   const { scenario } = result;
-  const survey = surveyRun(scenario);
-  const sheets: WorkingSheet[] = [];
-  const add = (sheet: WorkingSheet | null): void => {
-    if (sheet !== null) sheets.push(sheet);
-  };
-  visitMoments(scenario, at_s === null ? visitsToPeaks(survey, add) : visitsAt(survey, at_s, add));
-  add(timeToBoil(survey, result));
-  add(oilInSaturatedVapour(result));
-  add(recovery(result));
-  add(timeToNinety(result));
-  add(energyAndWaterCost(result));
-  return sheets.sort((a, b) => WORKING_IDS.indexOf(a.id as WorkingId) - WORKING_IDS.indexOf(b.id as WorkingId));
-
-  function visitsToPeaks(
-    { steam, length, gauge, outlet, warmestCoolant, coarsestCut, times }: Survey,
-    take: typeof add,
-  ): Visit[] {
-    const at = (peak: Peak | null, visit: Visit['visit']): Visit[] =>
-      peak === null ? [] : [{ step: peak.step, visit }];
-    return [
-      ...at(steam, (moment) => {
-        take(steamRate(moment, steam));
-        take(heatLoss(moment));
-      }),
-      ...at(length, (moment) => take(condensingLength(moment, length))),
-      ...at(outlet?.flow ?? null, (moment) => take(outletTemperature(moment, outlet))),
-      ...at(gauge, (moment) => take(pressureDrop(moment))),
-      { step: warmestCoolant, visit: (moment) => take(coolingRise(moment)) },
-      ...at(length, (moment) => take(tubWarming(moment))),
-      ...(coarsestCut === null
-        ? []
-        : [
-            {
-              step: coarsestCut,
-              visit: (moment: Moment) => {
-                take(separatorCut(moment));
-                take(capturedShare(moment));
-              },
-            },
-          ]),
-      { step: times.length, visit: (moment) => take(legDifference(moment)) },
-    ];
-  }
-
-  function visitsAt({ times, cuts }: Survey, time: number, take: typeof add): Visit[] {
-    const from = times.findIndex((end) => end >= time - 1e-9);
-    const step = from < 0 ? times.length : from + 1;
-    const cut = cuts.filter((place) => place <= step).at(-1);
-    return [
-      {
-        step,
-        visit: (moment) => {
-          for (const sheet of [
-            steamRate(moment, null),
-            heatLoss(moment),
-            condensingLength(moment, null),
-            outletTemperature(moment, null),
-            pressureDrop(moment),
-            coolingRise(moment),
-            tubWarming(moment),
-            legDifference(moment),
-          ])
-            take(sheet);
-        },
-      },
-      ...(cut === undefined
-        ? []
-        : [
-            {
-              step: cut,
-              visit: (moment: Moment) => {
-                take(separatorCut(moment));
-                take(capturedShare(moment));
-              },
-            },
-          ]),
-    ];
-  }
+  const { beforeBoil, steam, length, outlet, gauge, warmestCoolant, coarsestCut } = surveyRun(scenario);
+  const headlines: readonly (readonly [at_s: number | null, sheets: readonly SheetAt[]])[] = [
+    [steam.at_s, [steamRate, heatLoss]],
+    [length.at_s, [condensingLength, tubWarming]],
+    [outlet.at_s, [outletTemperature]],
+    [gauge.at_s, [pressureDrop]],
+    [warmestCoolant.at_s, [coolingRise]],
+    [coarsestCut.at_s, [separatorCut, capturedShare]],
+    [Infinity, [legDifference]],
+  ];
+  const found = [oilInSaturatedVapour(result), recovery(result), timeToNinety(result), energyAndWaterCost(result)];
+  const visits = headlines.map(([headline, sheets]) => ({
+    at_s: headline === null ? null : (at_s ?? headline),
+    visit: (moment: Moment) => found.push(...sheets.map((sheetAt) => sheetAt(moment))),
+  }));
+  visits.push({ at_s: beforeBoil, visit: (moment) => found.push(timeToBoil(moment, result)) });
+  visitMoments(scenario, at_s === null, visits);
+  const order = (sheet: WorkingSheet): number => WORKING_IDS.indexOf(sheet.id as WorkingId);
+  return found.filter((sheet) => sheet !== null).sort((a, b) => order(a) - order(b));
 }

@@ -1,7 +1,8 @@
 /**
  * Sheets of working: how a headline number came about, step by step, with the equation, the values put in, where each
- * comes from, and whether the relation is used where it holds.
+ * comes from, and whether the relation is used where it holds. The numbers are terms that the run itself reports.
  */
+import { STANDARD_GRAVITY } from '../constants.ts';
 import type { Correlation } from '../correlation.ts';
 import { fluidCorrelations } from '../fluids/index.ts';
 import { transferCorrelations } from '../transfer/index.ts';
@@ -33,6 +34,8 @@ export interface WorkingStep {
   readonly result: { readonly tex: string; readonly value: number; readonly unit: string };
   readonly valid: WorkingValidity;
   readonly source: string;
+  /** Entry of the desk reference that gives the result; `null` for an own equation such as a balance. */
+  readonly relation: string | null;
 }
 
 export interface WorkingSheet {
@@ -43,43 +46,67 @@ export interface WorkingSheet {
   /** Moment of the run that is shown; `null` for the run as a whole. */
   readonly time_s: number | null;
   readonly steps: readonly WorkingStep[];
-  readonly result: { readonly value: number; readonly unit: string };
-  /** The run's own number, which the result equals, and where it stands. */
-  readonly ofRun: { readonly value: number; readonly from: string };
+  /** The number itself, which is that of the last step, and where the run has it. */
+  readonly result: { readonly value: number; readonly unit: string; readonly from: string };
 }
 
-export const symbol = (tex: string, says: string, value: number, unit: string, from: string): WorkingSymbol => ({
-  tex,
-  says,
-  value,
-  unit,
-  from,
-});
+/** Where values come from that many steps share. */
+export const RUN = 'the run at this moment';
+export const STEP = 'step above';
+export const BEFORE = 'the run, one step before';
+export const LEDGER = 'ledger of the run';
+export const TABLES = 'IAPWS R7-97(2012), read from the run’s tables';
+export const BALANCE = 'balance of heat';
+export const TIME_STEP = 'time step of the run';
 
-const EXACT: WorkingValidity = { inside: true, says: [] };
+/** A symbol of an own equation. */
+export type Row = readonly [tex: string, value: number, unit: string, says: string, from: string];
 
-export interface StepText {
-  readonly title: string;
-  readonly tex: string;
-  readonly symbols: readonly WorkingSymbol[];
-  readonly result: { readonly tex: string; readonly value: number; readonly unit: string };
-  readonly source: string;
-  readonly valid?: WorkingValidity;
-}
+/** What an own equation gives; `found` where that is not its left side. */
+type Found = readonly [value: number, unit: string, source?: string, found?: string];
 
-/** A step written out: an own equation, such as a balance or a definition. */
-export function writtenStep({ title, tex, symbols, result, source, valid = EXACT }: StepText): WorkingStep {
-  const unit = unitTex(result.unit);
+const written = (
+  tex: string,
+  symbols: readonly WorkingSymbol[],
+  { tex: found, value, unit }: WorkingStep['result'],
+): string => {
   const put = substituteTex(tex, symbols);
-  return {
-    title,
-    tex,
-    symbols,
-    result,
-    source,
-    valid,
-    substituted: `${put}${(put.match(/=/g) ?? []).length > 1 ? `\\ \\Rightarrow\\ ${result.tex}` : ''} = ${numberTex(result.value)}${unit === '' ? '' : `\\,${unit}`}`,
-  };
+  const upright = unitTex(unit);
+  const repeated = (put.match(/=/g) ?? []).length > 1 ? `\\ \\Rightarrow\\ ${found}` : '';
+  return `${put}${repeated} = ${numberTex(value)}${upright === '' ? '' : `\\,${upright}`}`;
+};
+
+/**
+ * A step written out: an own equation, such as a balance or a definition.
+ * @param tex what stands behind `,\quad` only explains the equation
+ */
+export function writtenStep(title: string, tex: string, found: Found, ...given: readonly (Row | false)[]): WorkingStep {
+  const [value, unit, source = 'definition', left = tex.slice(0, tex.indexOf('=')).trim()] = found;
+  const rows = given.filter((row) => row !== false);
+  const symbols = rows.map(([symbol, number, of, says, from]) => ({
+    tex: symbol,
+    value: number,
+    unit: of,
+    says,
+    from,
+  }));
+  const result = { tex: left, value, unit };
+  const valid = { inside: true, says: [] };
+  return { title, tex, symbols, substituted: written(tex, symbols, result), result, valid, source, relation: null };
+}
+
+type Head = readonly [id: WorkingSheet['id'], title: string, time_s: number | null];
+
+/** A sheet that ends in its last step's number; `from` says where the run has it. */
+export function sheetOf(
+  [id, title, time_s]: Head,
+  says: string,
+  from: string,
+  ...given: readonly (WorkingStep | false | null)[]
+): WorkingSheet {
+  const steps = given.filter((step) => step !== false && step !== null);
+  const { value, unit } = (steps.at(-1) as WorkingStep).result;
+  return { id, title, says, time_s, steps, result: { value, unit, from } };
 }
 
 const entries: ReadonlyMap<string, Correlation> = new Map(
@@ -120,20 +147,27 @@ function validityOf(entry: Correlation, values: Readonly<Record<string, number>>
 /** A value for an argument of an entry, and where it comes from. */
 export type Given = readonly [value: number, from: string];
 
-/** A step by a published relation: text, evaluation and range come from its entry. */
+/** A step by a published relation: text, evaluation and range come from its entry, which takes what it needs. */
 export function entryStep(name: string, given: Readonly<Record<string, Given>>, title?: string): WorkingStep {
   const entry = entryNamed(name);
-  const values = Object.fromEntries(Object.entries(given).map(([key, [value]]) => [key, value]));
+  const all: Readonly<Record<string, Given>> = {
+    g: [STANDARD_GRAVITY, 'standard acceleration of free fall'],
+    ...given,
+  };
   const symbols = Object.entries(entry.arguments).map(([key, { says, unit }]): WorkingSymbol => {
-    const [value, from] = given[key] ?? [Number.NaN, 'missing'];
-    return symbol(symbolTex(key), says, value, unit, from);
+    const [value, from] = all[key] ?? [Number.NaN, 'missing'];
+    return { tex: symbolTex(key), says, value, unit, from };
   });
-  return writtenStep({
+  const values = Object.fromEntries(Object.keys(entry.arguments).map((key, k) => [key, symbols[k]?.value as number]));
+  const result = { tex: symbolTex(entry.result.symbol), value: entry.evaluate(values), unit: entry.result.unit };
+  return {
     title: title ?? entry.says,
     tex: entry.tex,
     symbols,
-    result: { tex: symbolTex(entry.result.symbol), value: entry.evaluate(values), unit: entry.result.unit },
-    source: entry.source,
+    substituted: written(entry.tex, symbols, result),
+    result,
     valid: validityOf(entry, values),
-  });
+    source: entry.source,
+    relation: name,
+  };
 }

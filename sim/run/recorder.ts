@@ -49,7 +49,7 @@ export class Recorder {
     c.heatSetting[row] = source.setting;
     c.sourcePower_W[row] = source.taken / dt;
     c.potPower_W[row] = source.toPot / dt;
-    c.lossPower_W[row] = (pot.loss + (still.bed?.loss ?? 0) + still.head.loss + still.neck.loss) / dt;
+    c.lossPower_W[row] = still.lossInStep() / dt;
     c.potTemperature_K[row] = pot.temperature;
     c.vapourTemperature_K[row] = still.lidTemperature;
     c.potGauge_Pa[row] = still.gauge();

@@ -39,7 +39,7 @@ export class Run {
   private readonly recorder: Recorder;
   private readonly events: EventWatch;
   private readonly balance: BalanceSheet;
-  private readonly peaks = new Peaks();
+  readonly peaks = new Peaks();
   private readonly heat: ScheduleReader;
   private readonly flow: ScheduleReader;
   private readonly tap: ScheduleReader;

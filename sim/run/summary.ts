@@ -25,51 +25,59 @@ export function timeToCollect(record: RunRecord, amount_kg: number): number | nu
 /** Time over which rates are smoothed before their peak is taken, s: one step's puff is not a result. */
 const PEAK_MEMORY = 30;
 
+/** Share of the way that a smoothed number goes in a step of length dt. */
+export const smoothingShare = (dt: number): number => -Math.expm1(-dt / PEAK_MEMORY);
+
 /** Share of the flow that its smoothed value must have reached before an outlet temperature counts as a peak. */
 const SETTLED_SHARE = 0.9;
 
+/** A number that flickers from step to step, smoothed, and its highest value so far. */
+export class Smoothed {
+  now = 0;
+  /** Smoothed value one step before. */
+  before = 0;
+  peak = 0;
+
+  /** @param share `smoothingShare` of the step */
+  follow(latest: number, share: number): void {
+    this.before = this.now;
+    this.now += share * (latest - this.now);
+    this.peak = Math.max(this.peak, this.now);
+  }
+}
+
 /** Peaks of smoothed rates, watched every step. */
 export class Peaks {
-  steam = 0;
-  duty = 0;
+  readonly steam = new Smoothed();
+  readonly duty = new Smoothed();
+  readonly condensingLength = new Smoothed();
+  readonly gauge = new Smoothed();
+  readonly neckSpeed = new Smoothed();
+  readonly flow = new Smoothed();
+  readonly flowTimesTemperature = new Smoothed();
   coolantOut = -Infinity;
+  /** Outlet temperature, weighted by flow over the last half minute, K. */
   condensate = -Infinity;
-  condensingLength = 0;
-  gauge = 0;
-  neckSpeed = 0;
-  /** Outlet temperature weighted by flow over the last half minute, K; NaN before the first drop. */
-  outlet = NaN;
-  private steamNow = 0;
-  private dutyNow = 0;
-  private lengthNow = 0;
-  private gaugeNow = 0;
-  private speedNow = 0;
   private coolantNow = NaN;
-  private flowNow = 0;
-  private flowTimesTemperature = 0;
 
   watch(still: Still, dt: number): void {
     const { condenser } = still;
-    const share = -Math.expm1(-dt / PEAK_MEMORY);
-    this.steamNow += share * (still.pot.out.water / dt - this.steamNow);
-    this.dutyNow += share * (condenser.duty / dt - this.dutyNow);
-    this.lengthNow += share * (condenser.condensingLength - this.lengthNow);
-    this.gaugeNow += share * (still.gauge() - this.gaugeNow);
-    this.speedNow += share * (still.neckSpeed - this.speedNow);
-    const flow = condenser.condensate.water / dt;
-    this.flowNow += share * (flow - this.flowNow);
-    this.flowTimesTemperature += share * (flow * condenser.condensateTemperature - this.flowTimesTemperature);
-    this.outlet = this.flowNow > 0 ? this.flowTimesTemperature / this.flowNow : NaN;
-    this.steam = Math.max(this.steam, this.steamNow);
-    this.duty = Math.max(this.duty, this.dutyNow);
-    this.condensingLength = Math.max(this.condensingLength, this.lengthNow);
-    this.gauge = Math.max(this.gauge, this.gaugeNow);
-    this.neckSpeed = Math.max(this.neckSpeed, this.speedNow);
+    const { flow } = this;
+    const share = smoothingShare(dt);
+    this.steam.follow(still.pot.out.water / dt, share);
+    this.duty.follow(condenser.duty / dt, share);
+    this.condensingLength.follow(condenser.condensingLength, share);
+    this.gauge.follow(still.gauge(), share);
+    this.neckSpeed.follow(still.neckSpeed, share);
+    const rate = condenser.condensate.water / dt;
+    flow.follow(rate, share);
+    this.flowTimesTemperature.follow(rate * condenser.condensateTemperature, share);
     this.coolantNow = Number.isNaN(this.coolantNow)
       ? still.coolant.outletTemperature
       : this.coolantNow + share * (still.coolant.outletTemperature - this.coolantNow);
     this.coolantOut = Math.max(this.coolantOut, this.coolantNow);
-    if (this.flowNow > SETTLED_SHARE * flow) this.condensate = Math.max(this.condensate, this.outlet);
+    if (flow.now > 0 && flow.now > SETTLED_SHARE * rate)
+      this.condensate = Math.max(this.condensate, this.flowTimesTemperature.now / flow.now);
   }
 }
 
@@ -117,19 +125,19 @@ export function summarise(input: SummaryInput): Summary {
     oilHydrolysed_kg: release.hydrolysed - release.alcoholFormed,
     oilLeft_kg: oil.ids.reduce((total, _, i) => total + still.storedOil(i), 0),
     waterUncondensed_kg: still.escapedWater,
-    peakSteam_kg_s: peaks.steam,
-    peakDuty_W: peaks.duty,
+    peakSteam_kg_s: peaks.steam.peak,
+    peakDuty_W: peaks.duty.peak,
     coolantPeakOut_C: peaks.coolantOut - ZERO_CELSIUS,
     coolantUsed_kg: still.coolant.used,
     condensatePeak_C: Number.isFinite(peaks.condensate) ? peaks.condensate - ZERO_CELSIUS : null,
-    condensingLengthPeak_m: peaks.condensingLength,
+    condensingLengthPeak_m: peaks.condensingLength.peak,
     energyFuel_J: still.fuelEnergy,
     energyToPot_J: still.potEnergy,
     energyCost: still.fuelEnergy * heat.energyPrice_J,
     waterCost: (still.coolant.used / 998) * cooling.waterPrice_m3,
     potWaterLeft_kg: input.potWaterLeft,
-    peakPotGauge_Pa: input.endReason === 'over-pressure' ? Math.max(peaks.gauge, still.gauge()) : peaks.gauge,
-    peakNeckSpeed_m_s: peaks.neckSpeed,
+    peakPotGauge_Pa: input.endReason === 'over-pressure' ? Math.max(peaks.gauge.peak, still.gauge()) : peaks.gauge.peak,
+    peakNeckSpeed_m_s: peaks.neckSpeed.peak,
     baseFlux_W_m2: (heat.ratedPower_W * heat.shareToPot * peakSetting) / heatedBaseArea(scenario),
     oilSinks: separator.densityDifference < 0,
   };

@@ -17,7 +17,7 @@ import { coilFall } from '../geometry/coil.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltCrossFlowCylinder } from '../transfer/cross-flow.ts';
 import { combineForcedAndNatural, nusseltHorizontalCylinder, rayleighNumber } from '../transfer/natural-convection.ts';
-import { Coolant } from './coolant.ts';
+import { Coolant, type OutsideFilm } from './coolant.ts';
 import { Tub } from './tub.ts';
 
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
@@ -70,20 +70,38 @@ export class CoilTub extends Coolant {
     }
   }
 
-  filmCoefficient(segment: number, wallTemperature: number): number {
+  filmCoefficient(segment: number, wallTemperature: number, film: OutsideFilm): number {
+    film.coefficient = 0;
     if ((this.segmentLayer[segment] as number) < 0) return 0;
     const bulk = this.segmentTemperature[segment] as number;
-    const film = 0.5 * (wallTemperature + bulk);
-    const k = tableLiquidConductivity(film);
-    const rho = tableLiquidDensity(film);
-    const nu = tableLiquidViscosity(film) / rho;
-    const alpha = k / (rho * tableLiquidHeatCapacity(film));
-    const dT = Math.abs(wallTemperature - bulk);
-    const Ra = rayleighNumber(Math.abs(tableLiquidExpansivity(film)), dT, this.diameter, nu, alpha, STANDARD_GRAVITY);
-    let Nu = nusseltHorizontalCylinder(Ra, nu / alpha);
-    if (this.stir > 0)
-      Nu = combineForcedAndNatural(nusseltCrossFlowCylinder((this.stir * this.diameter) / nu, nu / alpha), Nu);
-    return (this.plumeShare * Nu * k) / this.diameter;
+    const T = 0.5 * (wallTemperature + bulk);
+    const k = tableLiquidConductivity(T);
+    const rho = tableLiquidDensity(T);
+    const nu = tableLiquidViscosity(T) / rho;
+    const alpha = k / (rho * tableLiquidHeatCapacity(T));
+    const beta = Math.abs(tableLiquidExpansivity(T));
+    const Ra = rayleighNumber(beta, Math.abs(wallTemperature - bulk), this.diameter, nu, alpha, STANDARD_GRAVITY);
+    const natural = nusseltHorizontalCylinder(Ra, nu / alpha);
+    let Nu = natural;
+    if (this.stir > 0) {
+      film.Re = (this.stir * this.diameter) / nu;
+      film.forced = nusseltCrossFlowCylinder(film.Re, nu / alpha);
+      Nu = combineForcedAndNatural(film.forced, natural);
+    }
+    film.T_c = bulk;
+    film.T_w = wallTemperature;
+    film.D = this.diameter;
+    film.k = k;
+    film.Pr = nu / alpha;
+    film.beta = beta;
+    film.nu = nu;
+    film.alpha = alpha;
+    film.Ra = Ra;
+    film.natural = natural;
+    film.Nu = Nu;
+    film.share = this.plumeShare;
+    film.coefficient = (this.plumeShare * Nu * k) / this.diameter;
+    return film.coefficient;
   }
 
   /** The layers hold the heat of a step; `relief` is foresight enough. */

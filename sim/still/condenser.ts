@@ -29,11 +29,11 @@ import type { Scenario } from '../scenario/scenario.ts';
 import { cylinderResistance } from '../transfer/conduction.ts';
 import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-drop.ts';
 import { fallingFilmConductance, subcoolingConductance } from '../transfer/subcooling.ts';
-import type { Coolant } from './coolant.ts';
+import { OutsideFilm, type Coolant } from './coolant.ts';
 import type { Oil } from './oil.ts';
 import { HIGHEST_GAUGE, PRESSURE_MEMORY } from './pot.ts';
 import { ENTHALPY_ZERO, liquidTemperature, LiquidStream, VapourStream } from './stream.ts';
-import { slopingFilm, uprightFilm } from './tube-inside.ts';
+import { InsideFilm } from './tube-inside.ts';
 
 /** Longest age of a segment's film coefficients, s. */
 const REFRESH_TIME = 30;
@@ -50,6 +50,32 @@ const meanHeatCapacity = (hot: number, cold: number): number =>
   hot - cold > 0.5
     ? (tableLiquidEnthalpy(hot) - tableLiquidEnthalpy(cold)) / (hot - cold)
     : tableLiquidHeatCapacity(hot);
+
+/** Terms of the last step in which vapour or condensate arrived; amounts are of the whole step and of all tubes. */
+export class CondenserTerms {
+  /** Enthalpy of what arrives: vapour, and condensate of the neck, J. */
+  vapourEnthalpy = NaN;
+  liquidEnthalpy = NaN;
+  /** Enthalpy of the vapour's water and oil as liquid at the dew temperature, J, and what it lies above that. */
+  asLiquid = NaN;
+  latent = NaN;
+  /** Vapour flux at the inlet of the tubes, kg/m²s. */
+  massFlux = NaN;
+  /** Pieces of tube that condense along their whole length. */
+  whole = 0;
+  /** Latent heat left for the piece after them and what that piece could take, J; zero where none is left. */
+  left = 0;
+  possible = 0;
+  /** Temperature of the water at that piece, or at the last where vapour escapes, K. */
+  water = NaN;
+  /** The condensate where all is liquid, in one tube: flow, kg/s, mean temperature, properties, conductance, W/mK. */
+  readonly condensate = { m: NaN, T: NaN, rho_l: NaN, mu_l: NaN, k_l: NaN, conductance: NaN };
+  /** Friction gradient if all ran as liquid and if all ran as steam, Pa/m; share of the vapour that escapes. */
+  liquidGradient = NaN;
+  steamGradient = NaN;
+  meanGradient = NaN;
+  escapingShare = NaN;
+}
 
 export class Condenser {
   readonly segments: number;
@@ -82,15 +108,23 @@ export class Condenser {
   private readonly effective: Float64Array;
   /** Temperature inside each segment where it begins, K, which `effective` refers to. */
   private readonly upstream: Float64Array;
-  private readonly tubes: number;
+  readonly terms = new CondenserTerms();
+  /** Films of each segment while vapour condenses in it, as last worked out. */
+  readonly insideFilms: readonly InsideFilm[];
+  readonly outsideFilms: readonly OutsideFilm[];
+  /** Film outside a segment in which the condensate cools. */
+  private readonly coolFilm = new OutsideFilm();
+  readonly tubes: number;
   private readonly D_i: number;
   private readonly D_o: number;
-  private readonly wallResistance: number;
-  private readonly foulingResistance: number;
-  private readonly filmFactor: number;
-  private readonly coolantFactor: number;
-  private readonly upright: boolean;
-  private readonly slope: number;
+  /** Resistances per metre of one tube, mK/W. */
+  readonly wallResistance: number;
+  readonly foulingResistance: number;
+  /** What the films inside and outside are multiplied by. */
+  readonly filmFactor: number;
+  readonly coolantFactor: number;
+  readonly upright: boolean;
+  readonly slope: number;
   private lastRate = 0;
   private lastArriving = 0;
   private lastFlow = -1;
@@ -132,6 +166,8 @@ export class Condenser {
     this.cooling = cells();
     this.effective = cells();
     this.upstream = cells();
+    this.insideFilms = Array.from({ length: this.segments }, () => new InsideFilm());
+    this.outsideFilms = Array.from({ length: this.segments }, () => new OutsideFilm());
     this.condensate = new LiquidStream(oil.count);
     this.escaped = new VapourStream(oil.count);
   }
@@ -149,7 +185,8 @@ export class Condenser {
   /** Works out the conductances of one segment from the last wall temperatures, W/K for all tubes. */
   private refresh(s: number, coolant: Coolant, T_s: number, G: number, rivulet: number): void {
     const T_c = coolant.segmentTemperature[s] as number;
-    const outside = this.coolantFactor * coolant.filmCoefficient(s, this.outerWall[s] as number);
+    const outsideFilm = this.outsideFilms[s] as OutsideFilm;
+    const outside = this.coolantFactor * coolant.filmCoefficient(s, this.outerWall[s] as number, outsideFilm);
     const perMetre = this.tubes * this.segmentLength;
     if (!(outside > 0)) {
       this.condensing[s] = this.cooling[s] = 0;
@@ -157,9 +194,10 @@ export class Condenser {
     }
     const T_w = this.innerWall[s] as number;
     const before = s === 0 ? 1 : (this.vapourShare[s - 1] as number);
+    const insideFilm = this.insideFilms[s] as InsideFilm;
     const film = this.upright
-      ? uprightFilm(Math.max(this.condensingLength, this.segmentLength), T_s, T_w)
-      : slopingFilm(this.D_i, T_s, T_w, G, Math.max(0.02, before));
+      ? insideFilm.upright(Math.max(this.condensingLength, this.segmentLength), T_s, T_w)
+      : insideFilm.sloping(this.D_i, T_s, T_w, G, Math.max(0.02, before));
     const inner = 1 / (this.filmFactor * film * Math.PI * this.D_i);
     const outer = 1 / (outside * Math.PI * this.D_o);
     const total = inner + this.wallResistance + this.foulingResistance + outer;
@@ -168,7 +206,8 @@ export class Condenser {
     this.outerWall[s] = T_c + flux * outer;
     this.condensing[s] = perMetre / total;
     const coolWall = Math.max(this.wall[s] as number, T_c + RIVULET_WALL * (T_s - T_c));
-    const coolOuter = 1 / (this.coolantFactor * coolant.filmCoefficient(s, coolWall) * Math.PI * this.D_o);
+    const coolOuter =
+      1 / (this.coolantFactor * coolant.filmCoefficient(s, coolWall, this.coolFilm) * Math.PI * this.D_o);
     this.cooling[s] = perMetre / (1 / rivulet + this.wallResistance + this.foulingResistance + coolOuter);
     this.outerResistance[s] = before > 0 ? outer : coolOuter;
   }
@@ -180,14 +219,21 @@ export class Condenser {
 
   /** Conductance of the condensate, a rivulet or in an upright tube a film, per metre of one tube at its mean temperature, W/mK. */
   private rivulet(rate: number, T_s: number, T_out: number): number {
+    const { condensate } = this.terms;
     const T = Math.max(275, 0.5 * (T_s + T_out));
-    const each = rate / this.tubes;
-    const rho = tableLiquidDensity(T);
-    const mu = tableLiquidViscosity(T);
-    const k = tableLiquidConductivity(T);
-    return this.upright
-      ? fallingFilmConductance(each, this.D_i, rho, mu, k, STANDARD_GRAVITY)
-      : subcoolingConductance(each, this.D_i, this.slope, rho, mu, k, STANDARD_GRAVITY);
+    const m = rate / this.tubes;
+    const rho_l = tableLiquidDensity(T);
+    const mu_l = tableLiquidViscosity(T);
+    const k_l = tableLiquidConductivity(T);
+    condensate.m = m;
+    condensate.T = T;
+    condensate.rho_l = rho_l;
+    condensate.mu_l = mu_l;
+    condensate.k_l = k_l;
+    condensate.conductance = this.upright
+      ? fallingFilmConductance(m, this.D_i, rho_l, mu_l, k_l, STANDARD_GRAVITY)
+      : subcoolingConductance(m, this.D_i, this.slope, rho_l, mu_l, k_l, STANDARD_GRAVITY);
+    return condensate.conductance;
   }
 
   /**
@@ -196,7 +242,7 @@ export class Condenser {
    * @param liquid condensate from the neck that runs in with it
    */
   step(vapour: VapourStream, liquid: LiquidStream, airPressure: number, coolant: Coolant, dt: number): void {
-    const { oil, condensate, escaped } = this;
+    const { oil, condensate, escaped, terms } = this;
     condensate.clear();
     escaped.clear();
     coolant.segmentHeat.fill(0);
@@ -214,6 +260,10 @@ export class Condenser {
     const oilMass = vapour.oilTotal();
     const asLiquid = vapour.water * tableLiquidEnthalpy(T_s) + oilMass * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
     const latent = Math.max(0, vapour.enthalpy - asLiquid);
+    terms.vapourEnthalpy = vapour.enthalpy;
+    terms.liquidEnthalpy = liquid.enthalpy;
+    terms.asLiquid = asLiquid;
+    terms.latent = latent;
     this.updateCoefficients(vapour.water / dt, arriving / dt, latent / dt, T_s, coolant, dt);
     coolant.foresee(this.effective, this.upstream, dt);
     const oilHeat = (oilMass + liquid.oilTotal()) * oil.heatCapacity;
@@ -248,6 +298,7 @@ export class Condenser {
     dt: number,
   ): void {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
+    this.terms.massFlux = G;
     const rivulet = this.rivulet(
       arriving,
       T_s,
@@ -303,6 +354,11 @@ export class Condenser {
   /** Marches the segments, the condensate setting out at T_l; returns the latent heat left at the end, J. */
   private march(latent: number, T_s: number, T_l: number, capacity: number, coolant: Coolant, dt: number): number {
     const { segmentHeat, segmentTemperature, relief } = coolant;
+    const { terms } = this;
+    terms.whole = this.segments;
+    terms.left = 0;
+    terms.possible = 0;
+    terms.water = segmentTemperature[this.segments - 1] as number;
     let left = latent;
     let T = T_l;
     this.condensingLength = latent > 0 ? this.length() : 0;
@@ -320,6 +376,10 @@ export class Condenser {
           remaining = 0;
         } else {
           const used = left / possible;
+          terms.whole = s;
+          terms.left = left;
+          terms.possible = possible;
+          terms.water = T_c;
           heat = left;
           left = 0;
           remaining = 1 - used;
@@ -364,11 +424,12 @@ export class Condenser {
     escaped.enthalpy =
       escaped.water * tableLiquidEnthalpy(T_s) + oilEscaping * oil.heatCapacity * (T_s - ENTHALPY_ZERO) + left;
     condensate.enthalpy = vapour.enthalpy + liquid.enthalpy - this.duty - escaped.enthalpy;
-    this.condensateTemperature = liquidTemperature(
-      condensate.enthalpy,
-      condensate.water,
-      oilCondensed * oil.heatCapacity,
-    );
+    if (condensate.water > 0)
+      this.condensateTemperature = liquidTemperature(
+        condensate.enthalpy,
+        condensate.water,
+        oilCondensed * oil.heatCapacity,
+      );
   }
 
   private updateDrop(rate: number, T_s: number, escapingShare: number): void {
@@ -379,11 +440,16 @@ export class Condenser {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
     const liquid = frictionGradient(G, this.D_i, tableLiquidDensity(T_s), tableLiquidViscosity(T_s), 0);
     const steam = frictionGradient(G, this.D_i, tableVapourDensity(T_s), tableVapourViscosity(T_s), 0);
+    const mean = meanTwoPhaseGradient(liquid, steam, 1, escapingShare);
     this.drop = Math.min(
       HIGHEST_GAUGE,
-      this.condensingLength * meanTwoPhaseGradient(liquid, steam, 1, escapingShare) +
-        (this.length() - this.condensingLength) * liquid,
+      this.condensingLength * mean + (this.length() - this.condensingLength) * liquid,
     );
+    const { terms } = this;
+    terms.liquidGradient = liquid;
+    terms.steamGradient = steam;
+    terms.meanGradient = mean;
+    terms.escapingShare = escapingShare;
   }
 
   /** Vapour speed at the inlet of the tubes for a rate, m/s. */

@@ -1,4 +1,34 @@
 /** What a condenser sees of its cooling water: a temperature and a film coefficient at every segment. */
+import { tableTemperatureFromLiquidEnthalpy } from '../fluids/water-table.ts';
+import { ICE_MELTING } from './tub.ts';
+
+/**
+ * The film outside one piece of tube, with the terms of its last evaluation by the symbols of the relations; NaN what
+ * its kind of condenser does not use.
+ */
+export class OutsideFilm {
+  /** Water and outer wall, K. */
+  T_c = NaN;
+  T_w = NaN;
+  /** Length that Nusselt number and coefficient are based on, m: tube outside, or hydraulic diameter of the gap. */
+  D = NaN;
+  k = NaN;
+  Pr = NaN;
+  Re = NaN;
+  /** Of a coil in a tub: natural convection, and the cross-flow of stirred water. */
+  beta = NaN;
+  nu = NaN;
+  alpha = NaN;
+  Ra = NaN;
+  natural = NaN;
+  forced = NaN;
+  Nu = NaN;
+  /** Share of the coefficient that close turns leave each other. */
+  share = 1;
+  /** W/m²K. */
+  coefficient = 0;
+}
+
 export abstract class Coolant {
   /** Water temperature at each segment of the tube, from the vapour end, K. */
   readonly segmentTemperature: Float64Array;
@@ -37,8 +67,8 @@ export abstract class Coolant {
     this.outletTemperature = startTemperature;
   }
 
-  /** Film coefficient on the water side at a segment whose outer wall is at T_wall, W/m²K. */
-  abstract filmCoefficient(segment: number, wallTemperature: number): number;
+  /** Film coefficient on the water side at a segment whose outer wall is at T_wall, W/m²K; its terms go to `film`. */
+  abstract filmCoefficient(segment: number, wallTemperature: number, film: OutsideFilm): number;
   /**
    * Sets `segmentTemperature` to what the water will be at the end of the step, given each segment's conductance, W/K,
    * and the temperature inside where it begins, K. Water that streams past many segments in a step needs this; a tub does not.
@@ -55,4 +85,18 @@ export abstract class Coolant {
   abstract depth(): number;
   /** Temperatures from the top down, K. */
   abstract layers(): Float64Array;
+
+  /** Water without ice, kg, and its enthalpy, J. */
+  liquidMass(): number {
+    return this.mass() - this.iceLeft;
+  }
+
+  liquidEnthalpy(): number {
+    return this.enthalpy() + this.iceLeft * ICE_MELTING;
+  }
+
+  /** Temperature that all the water would have if it were mixed, K. */
+  mixedTemperature(): number {
+    return tableTemperatureFromLiquidEnthalpy(this.liquidEnthalpy() / this.liquidMass());
+  }
 }

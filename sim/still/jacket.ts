@@ -18,7 +18,7 @@ import {
 import { jacketFlowArea, jacketHydraulicDiameter, tubeCount } from '../geometry/jacket.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltAnnulus } from '../transfer/annulus.ts';
-import { Coolant } from './coolant.ts';
+import { Coolant, type OutsideFilm } from './coolant.ts';
 import { Tub } from './tub.ts';
 
 /** Heat capacity of cooling water for foreseeing its temperature, J/kgK; the heat itself goes by enthalpy. */
@@ -29,7 +29,8 @@ export class Jacket extends Coolant {
   private readonly cellMass: number;
   private readonly flowArea: number;
   private readonly hydraulicDiameter: number;
-  private readonly innerWidth: number;
+  /** Wetted width inside, as the outside diameter of an annulus' inner tube, m. */
+  readonly innerWidth: number;
   private readonly length: number;
   private readonly counterflow: boolean;
   private readonly cellEnthalpy: Float64Array;
@@ -53,14 +54,24 @@ export class Jacket extends Coolant {
     this.cellTemperature = this.cellEnthalpy.map((h) => tableTemperatureFromLiquidEnthalpy(h));
   }
 
-  filmCoefficient(segment: number): number {
-    const T = Math.min(400, this.segmentTemperature[segment] as number);
+  filmCoefficient(segment: number, wallTemperature: number, film: OutsideFilm): number {
+    const bulk = this.segmentTemperature[segment] as number;
+    const T = Math.min(400, bulk);
     const k = tableLiquidConductivity(T);
     const mu = tableLiquidViscosity(T);
     const Re = (Math.max(0, this.flow) * this.hydraulicDiameter) / (this.flowArea * mu);
     const Pr = (mu * tableLiquidHeatCapacity(T)) / k;
     const outer = this.innerWidth + this.hydraulicDiameter;
-    return (nusseltAnnulus(Re, Pr, this.innerWidth, outer, this.length) * k) / this.hydraulicDiameter;
+    const Nu = nusseltAnnulus(Re, Pr, this.innerWidth, outer, this.length);
+    film.T_c = bulk;
+    film.T_w = wallTemperature;
+    film.D = this.hydraulicDiameter;
+    film.k = k;
+    film.Pr = Pr;
+    film.Re = Re;
+    film.Nu = Nu;
+    film.coefficient = (Nu * k) / this.hydraulicDiameter;
+    return film.coefficient;
   }
 
   foresee(conductance: Float64Array, inside: Float64Array, dt: number): void {

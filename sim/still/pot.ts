@@ -44,6 +44,9 @@ export const PRESSURE_MEMORY = 5;
 /** Gauge pressure that the steam tables still cover, Pa; the run stops long before. */
 export const HIGHEST_GAUGE = 150_000;
 
+/** Most of its water that the pot boils off in one step, as a share. */
+export const MOST_BOILED_OFF = 0.999;
+
 export interface PotGeometry {
   readonly diameter: number;
   readonly height: number;
@@ -57,15 +60,39 @@ export interface PotGeometry {
   readonly plantCapacity: number;
 }
 
+/** Terms of the last step's balance of heat; NaN before the first. */
+export class PotTerms {
+  /** Temperature that the loss to the air goes by, K. */
+  temperature = NaN;
+  /** Enthalpy before the heat of this step, J, and heat through the base, J. */
+  enthalpy = NaN;
+  heat = NaN;
+  /** Before it boils: water, kg, and heat capacity of everything else, J/K. */
+  water = NaN;
+  capacity = NaN;
+  /** Pressure above the air that the step began with, Pa, oil per water in the vapour, mol/mol, and the boil there, K. */
+  gaugeBefore = NaN;
+  molarRatio = NaN;
+  boiling = NaN;
+  /** Enthalpy above that of liquid at the boil, J. */
+  surplus = NaN;
+  /** Heat capacity of pot and content over the slope of the boiling line: heat that a pascal more keeps, J/Pa. */
+  perPascal = NaN;
+  /** Latent heat of the oil that goes with a kilogram of steam, J/kg. */
+  oilLatent = NaN;
+}
+
 export class Pot {
+  readonly terms = new PotTerms();
   water: number;
   enthalpy: number;
   temperature: number;
   /** Oil dissolved or afloat in the water (not in the plant), kg by constituent. */
   readonly oil: Float64Array;
   readonly out: VapourStream;
-  /** Heat lost to the air in the last step, J. */
+  /** Heat lost to the air in the last step, and so far, J. */
   loss = 0;
+  lossEnergy = 0;
   /** Water consumed by ester hydrolysis so far, kg, and the enthalpy it took, J. */
   waterConsumed = 0;
   consumedEnthalpy = 0;
@@ -90,7 +117,7 @@ export class Pot {
   readonly geometry: PotGeometry;
   private readonly mixture: Oil;
   private readonly submerged: Release | null;
-  private readonly lossTable: LossTable;
+  readonly lossTable: LossTable;
 
   constructor(
     geometry: PotGeometry,
@@ -114,7 +141,7 @@ export class Pot {
   }
 
   /** Heat capacity of everything but the water, J/K. */
-  private capacity(): number {
+  capacity(): number {
     let oil = this.submerged ? (this.submerged.oilIn[0] as number) : 0;
     for (let i = 0; i < this.oil.length; i++) oil += this.oil[i] as number;
     return this.geometry.wallCapacity + this.geometry.plantCapacity + oil * this.mixture.heatCapacity;
@@ -165,7 +192,11 @@ export class Pot {
       this.consumedEnthalpy += taken;
     }
     const wettedHeight = Math.min(this.geometry.height, this.depth());
+    this.terms.temperature = this.temperature;
+    this.terms.enthalpy = this.enthalpy;
+    this.terms.heat = heat;
     this.loss = this.lossTable.at(this.temperature) * dt;
+    this.lossEnergy += this.loss;
     this.enthalpy += heat - this.loss;
     if (submerged) {
       if (this.meanRate < 0) this.meanRate = heat / (dt * tableLatentHeat(this.boilingTemperature));
@@ -188,6 +219,7 @@ export class Pot {
    * the pressure follows with a short lag:  ṁ h = E/Δt − C s (p − p_0)/Δt,  p = p_0 + a (Δp − p_0).
    */
   private steamMade(airPressure: number, downstreamCapacity: number, dt: number): number {
+    const { terms } = this;
     const capacity = this.capacity();
     const boiling = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
     const surplus = this.enthalpy - this.water * tableLiquidEnthalpy(boiling) - capacity * (boiling - ENTHALPY_ZERO);
@@ -196,6 +228,14 @@ export class Pot {
     const own = (this.water * tableLiquidHeatCapacity(boiling) + capacity) * perPascal;
     const all = own + downstreamCapacity * perPascal;
     const before = this.gauge;
+    terms.water = this.water;
+    terms.capacity = capacity;
+    terms.gaugeBefore = before;
+    terms.molarRatio = this.molarRatio;
+    terms.boiling = boiling;
+    terms.surplus = surplus;
+    terms.perPascal = own;
+    terms.oilLatent = this.oilLatent;
     const share = -Math.expm1(-dt / PRESSURE_MEMORY);
     const slope = share * this.dropSlope;
     const offset = (1 - share) * before + share * this.drop - slope * this.through;
@@ -204,7 +244,7 @@ export class Pot {
     this.through = through;
     this.boilingTemperature = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
     const wanted = (surplus - own * (this.gauge - before)) / latent;
-    const steam = Math.min(Math.max(0, wanted), 0.999 * this.water);
+    const steam = Math.min(Math.max(0, wanted), MOST_BOILED_OFF * this.water);
     this.superheat = wanted > steam ? (wanted - steam) * latent : 0;
     return steam;
   }

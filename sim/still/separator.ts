@@ -33,7 +33,25 @@ const WARMEST_RECEIVER = 323.15;
 /** Relative change of flow, or of oil per water, at which they are worked out at once. */
 const REFRESH_CHANGE = 0.005;
 
+/** Terms of the cut size and captured share, from when they were last worked out. */
+export class SeparatorTerms {
+  /** Of the water: temperature, K, density, kg/m³, viscosity, Pa s, and flow, kg/s. */
+  T = NaN;
+  rho = NaN;
+  mu = NaN;
+  waterRate = NaN;
+  /** Density of the oil that arrives, kg/m³. */
+  oilDensity = NaN;
+  /** Flow with the allowance for turbulence, m³/s, and over the plan area, m/s. */
+  flow = NaN;
+  overflow = NaN;
+  /** By what factor drops with a wholly moving skin are faster, and those here. */
+  hadamard = NaN;
+  mobile = NaN;
+}
+
 export class Separator {
+  readonly terms = new SeparatorTerms();
   enthalpy: number;
   temperature: number;
   /** Oil collected, kg by constituent. */
@@ -60,8 +78,8 @@ export class Separator {
   /** Heat carried off in oil and water so far, J. */
   productEnthalpy = 0;
   /** Viscosity of the charge's oil at 25 °C, Pa s, for the mobility of the drops' surface. */
-  private readonly oilViscosity: number;
-  private readonly median: number;
+  readonly oilViscosity: number;
+  readonly median: number;
   private age = Infinity;
   private refreshedFlow = 0;
   private refreshedRatio = 0;
@@ -133,13 +151,20 @@ export class Separator {
 
   /** Cut size and captured share at the present flow and temperature. */
   private updateCapture(waterRate: number, oil: Float64Array): void {
+    const { terms, settings } = this;
     const T = this.temperature;
-    const density = this.oil.mixtureDensity(oil, T);
-    this.densityDifference = tableLiquidDensity(T) - density;
-    const mu = tableLiquidViscosity(T);
-    const Q = (waterRate / tableLiquidDensity(T)) * this.settings.turbulenceFactor;
-    const mobile = 1 + this.settings.interfaceMobility * (hadamardFactor(mu, this.oilViscosity) - 1);
-    this.cutSize = cutDiameter(overflowRate(Q, this.area) / mobile, this.densityDifference, mu, STANDARD_GRAVITY);
+    terms.T = T;
+    terms.rho = tableLiquidDensity(T);
+    terms.mu = tableLiquidViscosity(T);
+    terms.waterRate = waterRate;
+    terms.oilDensity = this.oil.mixtureDensity(oil, T);
+    this.densityDifference = terms.rho - terms.oilDensity;
+    terms.flow = (waterRate / terms.rho) * settings.turbulenceFactor;
+    terms.overflow = overflowRate(terms.flow, this.area);
+    terms.hadamard = hadamardFactor(terms.mu, this.oilViscosity);
+    terms.mobile = 1 + settings.interfaceMobility * (terms.hadamard - 1);
+    const velocity = terms.overflow / terms.mobile;
+    this.cutSize = cutDiameter(velocity, this.densityDifference, terms.mu, STANDARD_GRAVITY);
     this.captureShare = capturedShare(this.cutSize, this.median, this.settings.dropSpread);
   }
 

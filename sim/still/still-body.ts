@@ -18,8 +18,7 @@ export interface StillBody {
   readonly potSection: number;
   readonly potGeometry: PotGeometry;
   readonly wallCapacityPerMetre: number;
-  /** The pot's wall below bed or lid; with a separate boiler, the boiler's whole side and its lid. */
-  readonly potSurfaces: readonly [side: LossSurface, ...lid: LossSurface[]];
+  /** Of the pot's wall below bed or lid; with a separate boiler, of the boiler's whole side and then its lid. */
   readonly potLoss: LossTable;
   /** Per square metre of side. */
   readonly bedLoss: LossTable;
@@ -83,9 +82,7 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
     steam ? boiler.insulationThickness_m : pot.insulationThickness_m,
     body.diameter_m / 2,
   );
-  const potSurfaces: StillBody['potSurfaces'] = steam
-    ? [bodySide, lid(boiler.diameter_m, boiler.insulationThickness_m)]
-    : [bodySide];
+  const potSurfaces = steam ? [bodySide, lid(boiler.diameter_m, boiler.insulationThickness_m)] : [bodySide];
   const potGeometry: PotGeometry = {
     diameter: body.diameter_m,
     height: body.height_m,
@@ -138,7 +135,6 @@ export function buildBody(scenario: Scenario, airPressure: number, oil: Oil): St
     potSection: section,
     potGeometry,
     wallCapacityPerMetre: perArea * perimeter,
-    potSurfaces,
     potLoss: table(potSurfaces),
     bedLoss: table([side(pot.height_m, 1, pot.insulationThickness_m, pot.diameter_m / 2)]),
     separatorLoss: table(separatorSurfaces),

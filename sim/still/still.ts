@@ -121,6 +121,11 @@ export class Still {
     return this.pot.gauge;
   }
 
+  /** Heat lost to the air in the last step by pot, bed, lid and neck, J. */
+  lossInStep(): number {
+    return this.pot.loss + (this.bed?.loss ?? 0) + this.head.loss + this.neck.loss;
+  }
+
   /** Whether the pot is about to boil, or boils. */
   nearBoil(): boolean {
     return this.pot.temperature > this.pot.boilingTemperature - NEAR_BOIL;

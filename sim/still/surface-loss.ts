@@ -31,51 +31,82 @@ export interface LossSurface {
 
 const POINTS = 41;
 
-/** Convective and radiant flux from a surface at T_s to air at T_a, W/m². */
-export function bareFlux(
+/** Heat that leaves a surface at T_s, with the terms that make it. */
+export interface SurfaceFlux {
+  readonly T_s: number;
+  /** Air at the mean of surface and air: expansivity, 1/K, viscosity and diffusivity, m²/s, conductivity, W/mK. */
+  readonly beta: number;
+  readonly nu: number;
+  readonly alpha: number;
+  readonly k: number;
+  /** Length of the convection, m, and its numbers. */
+  readonly length: number;
+  readonly Ra: number;
+  readonly Nu: number;
+  /** By radiation, and by both ways together, W/m². */
+  readonly radiant: number;
+  readonly flux: number;
+}
+
+/** Convective and radiant flux from a surface at T_s to air at T_a. */
+export function surfaceFlux(
   facing: LossSurface['facing'],
   length: number,
   emissivity: number,
   T_s: number,
   T_a: number,
   p: number,
-): number {
+): SurfaceFlux {
   const dT = T_s - T_a;
-  if (dT === 0) return 0;
   const film = 0.5 * (T_s + T_a);
   const k = airConductivity(film);
   const rho = airDensity(film, p);
   const nu = airViscosity(film) / rho;
   const alpha = k / (rho * airHeatCapacity(film));
-  const Ra = rayleighNumber(airExpansivity(film), Math.abs(dT), length, nu, alpha, STANDARD_GRAVITY);
+  const beta = airExpansivity(film);
+  const Ra = rayleighNumber(beta, Math.abs(dT), length, nu, alpha, STANDARD_GRAVITY);
   const Nu =
     facing === 'side'
       ? nusseltVerticalPlate(Ra, nu / alpha)
       : facing === 'up'
         ? nusseltHotSideUp(Ra)
         : nusseltHorizontalCylinder(Ra, nu / alpha);
-  return ((Nu * k) / length) * dT + radiantFlux(emissivity, T_s, T_a);
+  const radiant = radiantFlux(emissivity, T_s, T_a);
+  return { T_s, beta, nu, alpha, k, length, Ra, Nu, radiant, flux: ((Nu * k) / length) * dT + radiant };
 }
 
-/** Heat lost by a whole surface whose inside is at T, W, solved for the outside temperature by bisection. */
-export function surfaceLoss(surface: LossSurface, T: number, T_a: number, p: number): number {
-  const { insulation, insulationConductivity, radius } = surface;
-  if (insulation <= 0) return surface.area * bareFlux(surface.facing, surface.length, surface.emissivity, T, T_a, p);
+/** Heat lost by a whole surface, W, and how it leaves the outside. */
+export interface SurfaceLoss {
+  readonly outside: SurfaceFlux;
+  /** Resistance of the insulation, m²K/W of bare surface; outside area over bare area. */
+  readonly resistance: number;
+  readonly outerFactor: number;
+  readonly loss: number;
+}
+
+/** Heat lost by a surface whose inside is at T, solved for the outside temperature by bisection. */
+export function surfaceLoss(surface: LossSurface, T: number, T_a: number, p: number): SurfaceLoss {
+  const { facing, emissivity, area, insulation, insulationConductivity, radius } = surface;
+  if (insulation <= 0) {
+    const outside = surfaceFlux(facing, surface.length, emissivity, T, T_a, p);
+    return { outside, resistance: 0, outerFactor: 1, loss: area * outside.flux };
+  }
   const outerFactor = radius === null ? 1 : (radius + insulation) / radius;
   const resistance =
     radius === null
       ? insulation / insulationConductivity
       : (radius * Math.log((radius + insulation) / radius)) / insulationConductivity;
-  const length = surface.facing === 'tube' ? surface.length * outerFactor : surface.length;
+  const length = facing === 'tube' ? surface.length * outerFactor : surface.length;
   let low = Math.min(T, T_a);
   let high = Math.max(T, T_a);
   for (let pass = 0; pass < 60; pass++) {
     const T_s = 0.5 * (low + high);
-    const out = outerFactor * bareFlux(surface.facing, length, surface.emissivity, T_s, T_a, p);
+    const out = outerFactor * surfaceFlux(facing, length, emissivity, T_s, T_a, p).flux;
     if (out * resistance < T - T_s) low = T_s;
     else high = T_s;
   }
-  return surface.area * outerFactor * bareFlux(surface.facing, length, surface.emissivity, 0.5 * (low + high), T_a, p);
+  const outside = surfaceFlux(facing, length, emissivity, 0.5 * (low + high), T_a, p);
+  return { outside, resistance, outerFactor, loss: area * outerFactor * outside.flux };
 }
 
 /** Table of the heat lost by one or several surfaces together over their inside temperature. */
@@ -83,19 +114,36 @@ export class LossTable {
   private readonly start: number;
   private readonly step: number;
   private readonly loss = new Float64Array(POINTS);
+  readonly surfaces: readonly LossSurface[];
   readonly airTemperature: number;
 
   constructor(surfaces: readonly LossSurface[], airTemperature: number, airPressure: number, factor: number) {
+    this.surfaces = surfaces;
     this.airTemperature = airTemperature;
     this.start = Math.min(airTemperature, 273.15);
     this.step = (403.15 - this.start) / (POINTS - 1);
     for (let k = 0; k < POINTS; k++) {
       const T = this.start + k * this.step;
       this.loss[k] = surfaces.reduce(
-        (sum, surface) => sum + factor * surfaceLoss(surface, T, airTemperature, airPressure),
+        (sum, surface) => sum + factor * surfaceLoss(surface, T, airTemperature, airPressure).loss,
         0,
       );
     }
+  }
+
+  /** Points of the table between which a temperature lies: temperature, K, and loss, W, below and above. */
+  around(T: number): { readonly T_k: number; readonly step: number; readonly low: number; readonly high: number } {
+    const k = this.below((T - this.start) / this.step);
+    return {
+      T_k: this.start + k * this.step,
+      step: this.step,
+      low: this.loss[k] as number,
+      high: this.loss[k + 1] as number,
+    };
+  }
+
+  private below(place: number): number {
+    return Math.min(POINTS - 2, Math.max(0, Math.floor(place)));
   }
 
   /**
@@ -104,7 +152,7 @@ export class LossTable {
    */
   at(T: number): number {
     const place = (T - this.start) / this.step;
-    const k = Math.min(POINTS - 2, Math.max(0, Math.floor(place)));
+    const k = this.below(place);
     const low = this.loss[k] as number;
     const loss = low + (place - k) * ((this.loss[k + 1] as number) - low);
     return loss > 0 && T < ENTHALPY_ZERO + 1 ? loss * Math.max(0, T - ENTHALPY_ZERO) : loss;

@@ -65,7 +65,9 @@ describe('the working', () => {
     await numbers.selectOption({ label: 'Tube needed to condense' });
     await expect.poll(() => sheet.locator('.working-step').count()).toBeGreaterThan(3);
     expect(await sheet.locator('.working-source').first().textContent()).toMatch(/^Source: .{5}/);
-    expect(await sheet.locator('.working-agrees').textContent()).toContain('the same number');
+    expect(await sheet.locator('.working-origin').textContent()).toBe(
+      'The number comes from the run’s summary: peak of the condensing length.',
+    );
     await page.keyboard.press('Escape');
     await expect.poll(() => sheet.count()).toBe(0);
     expect(await button.evaluate((element) => element === document.activeElement)).toBe(true);

@@ -13,7 +13,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import { createQuery } from '../../state/query.ts';
 import { WorkingStepView } from './WorkingStepView.tsx';
-import { plainNumber, unitWords } from './working-words.ts';
+import { plainNumber } from './working-words.ts';
 import '../analysis.css';
 import './working.css';
 
@@ -24,9 +24,6 @@ export interface WorkingDialogProps {
   readonly units: UnitSystem;
   readonly onClose: () => void;
 }
-
-/** The model and the working agree to rounding where they differ by less than this share. */
-const SAME = 1e-6;
 
 /** Lengths of tube are said in metres, whatever their size. */
 const HINTS: Readonly<Record<string, string>> = { 'condensing-length': 'run' };
@@ -113,13 +110,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
               <For each={found().steps}>
                 {(step, index) => <WorkingStepView step={step} number={index() + 1} units={props.units} />}
               </For>
-              <p class="working-agrees">
-                The run itself has {plainNumber(found().ofRun.value)} {unitWords(found().result.unit)} (
-                {found().ofRun.from})
-                {Math.abs(found().ofRun.value - found().result.value) <= SAME * Math.abs(found().result.value)
-                  ? ', the same number.'
-                  : '.'}
-              </p>
+              <p class="working-origin">The number comes from {found().result.from}.</p>
             </>
           )}
         </Show>
