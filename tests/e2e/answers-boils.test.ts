@@ -27,7 +27,7 @@ describe('boils side by side', () => {
     const saved = await downloaded(page, () =>
       page.getByRole('button', { name: 'Save CSV of the comparison' }).click(),
     );
-    expect(saved.text.split('\r\n')[0]).toBe('Number,Unit,"A Gentle lavender, gentle","B Gentle lavender, hard"');
+    expect(saved.text.split('\n')[0]).toBe('Number,Unit,"A Gentle lavender, gentle","B Gentle lavender, hard"');
     const json = await downloaded(page, () =>
       page.getByRole('button', { name: 'Save JSON of the comparison' }).click(),
     );

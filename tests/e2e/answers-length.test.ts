@@ -136,7 +136,7 @@ describe('how long to run', () => {
             .click(),
         ),
       );
-    expect(bands.text.split('\r\n')[0]).toMatch(/High, 1 in 10.*Middle run.*Low, 1 in 10.*As planned/);
+    expect(bands.text.split('\n')[0]).toMatch(/High, 1 in 10.*Middle run.*Low, 1 in 10.*As planned/);
   });
 
   test('refuses in words a number of runs, a seed or a share that cannot be', async () => {
