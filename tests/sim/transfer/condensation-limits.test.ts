@@ -19,7 +19,7 @@ import {
   rivuletFilmCoefficient,
   rivuletHalfAngle,
 } from '../../../sim/transfer/subcooling.ts';
-import { celsius, look, perHour, STANDARD_G } from './published-rows.ts';
+import { celsius, look, perHour, STANDARD_G } from './look.ts';
 
 const flux = (dT: number, D_i = 0.01): number =>
   condensationFluxChato(D_i, dT, 2256.5e3, 965, 0.598, 0.67, 315e-6, 4205, STANDARD_G);

@@ -30,7 +30,7 @@ import {
 } from '../../../sim/transfer/natural-convection.ts';
 import { radiantFlux } from '../../../sim/transfer/radiation.ts';
 import { nusseltGnielinski, nusseltLaminarTube, nusseltTube } from '../../../sim/transfer/tube-flow.ts';
-import { celsius, look } from './published-rows.ts';
+import { celsius, look } from './look.ts';
 
 const positive = (max: number): fc.Arbitrary<number> => fc.double({ min: 1e-3, max, noNaN: true });
 

@@ -18,7 +18,7 @@ import {
   orificeSteamFlow,
   ventBore,
 } from '../../../sim/transfer/venting.ts';
-import { celsius, look, perHour } from './published-rows.ts';
+import { celsius, look, perHour } from './look.ts';
 
 describe('friction of one phase', () => {
   it('is 64/Re while laminar', () => {

@@ -16,7 +16,7 @@ import {
   rivuletNusseltStretch,
   rivuletWallShare,
 } from '../../../sim/transfer/rivulet.ts';
-import { celsius, look, perHour, STANDARD_G } from './published-rows.ts';
+import { celsius, look, perHour, STANDARD_G } from './look.ts';
 import { COIL, ENTRY, FAST_COIL, LENGTHS, PLACES, STRAIGHT, WATER } from './rivulet-solved.ts';
 
 const DEGREE = Math.PI / 180;

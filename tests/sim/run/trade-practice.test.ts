@@ -1,7 +1,7 @@
 /** What everyone who distils knows: common practice, no source. The model must agree without having been told. */
 import { describe, expect, it } from 'vitest';
-import { botanicals, columnAt, exampleScenario, examples, simulate, type RunResult } from '../../sim/index.ts';
-import { scenarioOf, type Parts } from '../sim/still/ideal-still.ts';
+import { botanicals, columnAt, exampleScenario, examples, simulate, type RunResult } from '../../../sim/index.ts';
+import { scenarioOf, type Parts } from '../still/ideal-still.ts';
 
 const at = (value: number) => [{ at_s: 0, value }];
 

@@ -1,30 +1,27 @@
 /**
- * The whole still in situations whose answer a hand calculation knows. Each test works the answer out from the fluid
- * properties (IAPWS formulations), not from the still's own tables; “energy-…” and “condensation-…” are independent
- * evaluations of the same balances and chains with IF97 properties.
+ * The whole still in situations whose answer a calculation by hand knows. Each test works the answer out from the fluid
+ * properties (IAPWS formulations) and the relations of `tests/sim/second-methods`, not from the still's own tables.
  */
 import { describe, expect, it } from 'vitest';
-import { airConductivity, airDensity, airHeatCapacity, airViscosity } from '../../sim/fluids/air.ts';
-import { constituentById } from '../../sim/fluids/constituents.ts';
-import { coBoilingTemperature, saturationOilPerSteam } from '../../sim/fluids/immiscible.ts';
+import { constituentById } from '../../../sim/fluids/constituents.ts';
+import { coBoilingTemperature, saturationOilPerSteam } from '../../../sim/fluids/immiscible.ts';
 import {
   latentHeat,
-  liquidConductivity,
   liquidDensity,
   liquidEnthalpy,
-  liquidExpansivity,
   liquidHeatCapacity,
   liquidViscosity,
   saturationTemperature,
-  vapourDensity,
   vapourEnthalpy,
-} from '../../sim/fluids/water.ts';
-import { chargeFromBotanical, columnAt, findMaterial, simulate, type Scenario } from '../../sim/index.ts';
-import { Oil } from '../../sim/still/oil.ts';
-import { Separator } from '../../sim/still/separator.ts';
-import { ENTHALPY_ZERO, LiquidStream } from '../../sim/still/stream.ts';
-import { LossTable } from '../../sim/still/surface-loss.ts';
-import { BOILS_AT_100_C, idealStill, runTo } from '../sim/still/ideal-still.ts';
+} from '../../../sim/fluids/water.ts';
+import { chargeFromBotanical, columnAt, findMaterial, simulate, type Scenario } from '../../../sim/index.ts';
+import { Oil } from '../../../sim/still/oil.ts';
+import { Separator } from '../../../sim/still/separator.ts';
+import { ENTHALPY_ZERO, LiquidStream } from '../../../sim/still/stream.ts';
+import { LossTable } from '../../../sim/still/surface-loss.ts';
+import { bareLoss } from '../second-methods/outside-films.ts';
+import { coilLength } from '../second-methods/condenser-chain.ts';
+import { BOILS_AT_100_C, idealStill, runTo } from './ideal-still.ts';
 
 const K = 273.15;
 const HOUR = 3600;
@@ -37,7 +34,7 @@ const relative = (found: number, wanted: number): number => Math.abs(found / wan
 const lake = { tubDiameter_m: 3, tubHeight_m: 3, flow_kg_s: [{ at_s: 0, value: 0 }] };
 
 describe('the boil', () => {
-  it('makes P/h_fg of steam: 2000 W less 250 W give 2.792 kg/h (energy-001)', () => {
+  it('makes P/h_fg of steam: 2000 W less 250 W give 2.792 kg/h', () => {
     const run = runTo(
       idealStill({ heat: { ratedPower_W: 2000, shareToPot: 0.875 }, cooling: { ...lake, startTemperature_K: K + 20 } }),
       900,
@@ -47,7 +44,7 @@ describe('the boil', () => {
     expect(relative(steam * HOUR, 2.791884)).toBeLessThan(0.002);
   });
 
-  it('makes P/(h_v − h_l,feed) when as much cold water runs back: 3200 W and 20 °C give 4.445 kg/h (energy-002)', () => {
+  it('makes P/(h_v − h_l,feed) when as much cold water runs back: 3200 W and 20 °C give 4.445 kg/h', () => {
     const run = runTo(
       idealStill({
         heat: { ratedPower_W: 3200 },
@@ -65,7 +62,7 @@ describe('the boil', () => {
     expect(relative(pot.out.water * HOUR, 4.4452704)).toBeLessThan(0.002);
   });
 
-  it('comes after ΣM c ΔT / P: 20 L from 15 °C with 2550 W in 46.48 min and the time its wall takes (energy-008)', () => {
+  it('comes after ΣM c ΔT / P: 20 L from 15 °C with 2550 W in 46.48 min and the time its wall takes', () => {
     const scenario = idealStill({
       heat: { ratedPower_W: 3000, shareToPot: 0.85 },
       pot: {
@@ -114,27 +111,6 @@ describe('the boil', () => {
     expect(Math.abs(run.still.pot.temperature - K - published)).toBeLessThan(0.02);
   });
 });
-
-/** Heat lost to air at 20 °C by bare sides and lids at T, by hand: Churchill–Chu and McAdams in air at its film temperature, and radiation. */
-function bareLoss(
-  vessels: readonly { readonly D: number; readonly H: number }[],
-  emissivity: number,
-  T: number,
-  p: number,
-): number {
-  const T_a = K + 20;
-  const film = 0.5 * (T + T_a);
-  const nu = airViscosity(film) / airDensity(film, p);
-  const Pr = (airViscosity(film) * airHeatCapacity(film)) / airConductivity(film);
-  const Ra = (L: number): number => ((G * (T - T_a) * L ** 3) / (film * nu ** 2)) * Pr;
-  const radiation = emissivity * 5.670374e-8 * (T ** 4 - T_a ** 4);
-  return vessels.reduce((sum, { D, H }) => {
-    const side = (0.825 + (0.387 * Ra(H) ** (1 / 6)) / (1 + (0.492 / Pr) ** (9 / 16)) ** (8 / 27)) ** 2;
-    const lid = Ra(D / 4) > 1e7 ? 0.15 * Ra(D / 4) ** (1 / 3) : 0.54 * Ra(D / 4) ** 0.25;
-    const flux = (Nu: number, L: number): number => ((Nu * airConductivity(film)) / L) * (T - T_a) + radiation;
-    return sum + flux(side, H) * Math.PI * D * H + flux(lid, D / 4) * (Math.PI / 4) * D ** 2;
-  }, 0);
-}
 
 describe('the loss to the air', () => {
   const bare = { diameter_m: 0.3, height_m: 0.4, emissivity: 0.2, waterTemperature_K: 372, wallThickness_m: 0.0003 };
@@ -206,7 +182,7 @@ describe('a separate boiler', () => {
 describe('the condenser’s heat', () => {
   const steamOf = (kg_h: number): number => (kg_h / HOUR) * latentHeat(saturationTemperature(101_325));
 
-  it('is the drop from steam to distillate: 3 kg/h to 40 °C are 2090 W (energy-004)', () => {
+  it('is the drop from steam to distillate: 3 kg/h to 40 °C are 2090 W', () => {
     const run = runTo(
       idealStill({ heat: { ratedPower_W: steamOf(3) }, cooling: { ...lake, startTemperature_K: K + 15 } }),
       900,
@@ -221,7 +197,7 @@ describe('the condenser’s heat', () => {
     expect(relative(to40, 2089.9226)).toBeLessThan(0.001);
   });
 
-  it('warms once-through water by Q/(ṁ c_p): 40 kg/h take 3 kg/h from 15 to 60 °C when it leaves at 40 °C (energy-006)', () => {
+  it('warms once-through water by Q/(ṁ c_p): 40 kg/h take 3 kg/h from 15 to 60 °C when it leaves at 40 °C', () => {
     const flow = 39.989227 / HOUR;
     const run = runTo(
       idealStill({
@@ -253,7 +229,7 @@ describe('the condenser’s heat', () => {
     expect(relative(to40 / (liquidEnthalpy(K + 60) - liquidEnthalpy(K + 15)), flow)).toBeLessThan(0.003);
   });
 
-  it('warms a still tub by ṁ Δh/(M c): 3 kg/h and 60 L give 30.5 K/h (energy-010)', () => {
+  it('warms a still tub by ṁ Δh/(M c): 3 kg/h and 60 L give 30.5 K/h', () => {
     const scenario = idealStill({
       heat: { ratedPower_W: steamOf(3) },
       cooling: {
@@ -281,43 +257,9 @@ describe('the condenser’s heat', () => {
   });
 });
 
-/** Length of a bare copper tube that condenses m kg/s, by hand: Chato inside, wall, Churchill–Chu outside. */
-function coilLength(m: number, D_i: number, D_o: number, T_s: number, T_c: number): number {
-  const inside = (T_w: number): number => {
-    const T = 0.5 * (T_s + T_w);
-    const h = latentHeat(T_s) + 0.375 * liquidHeatCapacity(T) * (T_s - T_w);
-    const rho = liquidDensity(T);
-    return (
-      0.555 *
-      ((G * rho * (rho - vapourDensity(T_s)) * liquidConductivity(T) ** 3 * h) /
-        (liquidViscosity(T) * (T_s - T_w) * D_i)) **
-        0.25
-    );
-  };
-  const outside = (T_w: number): number => {
-    const T = 0.5 * (T_c + T_w);
-    const nu = liquidViscosity(T) / liquidDensity(T);
-    const Pr = (liquidViscosity(T) * liquidHeatCapacity(T)) / liquidConductivity(T);
-    const Ra = ((G * liquidExpansivity(T) * (T_w - T_c) * D_o ** 3) / nu ** 2) * Pr;
-    const Nu = (0.6 + (0.387 * Ra ** (1 / 6)) / (1 + (0.559 / Pr) ** (9 / 16)) ** (8 / 27)) ** 2;
-    return (Nu * liquidConductivity(T)) / D_o;
-  };
-  let T_wi = T_s - 5;
-  let T_wo = T_s - 6;
-  let perMetre = 0;
-  for (let pass = 0; pass < 200; pass++) {
-    const inner = 1 / (inside(T_wi) * Math.PI * D_i);
-    const outer = 1 / (outside(T_wo) * Math.PI * D_o);
-    perMetre = (T_s - T_c) / (inner + Math.log(D_o / D_i) / (2 * Math.PI * copper) + outer);
-    T_wi = 0.5 * (T_wi + T_s - perMetre * inner);
-    T_wo = 0.5 * (T_wo + T_c + perMetre * outer);
-  }
-  return (m * latentHeat(T_s)) / perMetre;
-}
-
 describe('the length that condenses', () => {
-  it('agrees with the chain by hand for 3 kg/h in a 10/12 mm coil, at 20 and at 70 °C water (condensation-072, -073)', () => {
-    for (const [water, published] of [
+  it('agrees with the chain by hand for 3 kg/h in a 10/12 mm coil, at 20 and at 70 °C water', () => {
+    for (const [water, ideal] of [
       [20, 0.45442341],
       [70, 1.2504402],
     ] as const) {
@@ -332,9 +274,13 @@ describe('the length that condenses', () => {
         900,
       );
       const { condenser, arrivingWater } = run.still;
-      const byHand = coilLength(arrivingWater, 0.01, 0.012, condenser.dewTemperature, K + water);
+      const byHand = coilLength(arrivingWater, condenser.dewTemperature, K + water, {
+        D_i: 0.01,
+        D_o: 0.012,
+        k: copper,
+      });
       expect(relative(condenser.condensingLength, byHand), `${water} °C, by hand ${byHand} m`).toBeLessThan(0.01);
-      expect(relative(condenser.condensingLength, published), `${water} °C`).toBeLessThan(0.02);
+      expect(relative(condenser.condensingLength, ideal), `${water} °C`).toBeLessThan(0.02);
     }
   });
 
@@ -483,7 +429,7 @@ describe('the separator', () => {
     expect(relative(separator.cutSize, Math.sqrt((18 * liquidViscosity(T) * v) / (drho * G)))).toBeLessThan(0.005);
   });
 
-  // 60 mL/min through 80 mm by 200 mm with lavender oil at 30 °C (Δρ 120.1 kg/m³, μ 0.797 mPa s): independent evaluation.
+  // 60 mL/min through 80 mm by 200 mm with lavender oil at 30 °C (Δρ 120.1 kg/m³, μ 0.797 mPa s): calculated by hand.
   it.each([
     [1, 49e-6],
     [1.5, 60e-6],
