@@ -12,6 +12,8 @@ export interface Argument {
   readonly says: string;
   /** Closed range in which the source supports the relation; omitted when the source gives none. */
   readonly range?: readonly [number, number];
+  /** A difference of temperatures: no zero to shift between kelvin and degrees. */
+  readonly isDifference?: true;
 }
 
 /** A validity limit on something computed from the inputs, such as a Reynolds number. */
@@ -36,12 +38,12 @@ export interface Correlation {
   readonly says: string;
   /** Inputs by textbook symbol, in the order of the function's positional arguments. */
   readonly arguments: Readonly<Record<string, Argument>>;
-  readonly result: { readonly symbol: string; readonly unit: string };
+  readonly result: { readonly symbol: string; readonly unit: string; readonly isDifference?: true };
   /** The relation as TeX, in the source's arrangement. */
   readonly tex: string;
   /** Publication, edition, equation or table; `from memory` where it was not re-read. */
   readonly source: string;
-  /** What the function does outside its range. */
+  /** What the function does outside its range; where it throws a RangeError it `gives no value`. */
   readonly outside: string;
   readonly checks?: readonly ValidityCheck[];
   /** `engine` when left out. */

@@ -77,7 +77,7 @@ const temperature = { unit: 'K', says: 'temperature', range: [AIR_MIN_TEMPERATUR
 const TRANSPORT_SOURCE = 'Lemmon and Jacobsen, Int. J. Thermophys. 25 (2004) 21, dilute-gas part, from memory';
 
 const ofTemperature = (entry: Omit<CorrelationEntry, 'arguments' | 'outside'>): Correlation =>
-  correlation({ ...entry, arguments: { T: temperature }, outside: 'throws a RangeError' });
+  correlation({ ...entry, arguments: { T: temperature }, outside: 'gives no value' });
 
 export const airCorrelations: readonly Correlation[] = [
   correlation({
@@ -87,7 +87,7 @@ export const airCorrelations: readonly Correlation[] = [
     result: { symbol: 'ρ', unit: 'kg/m³' },
     tex: '\\rho=\\frac{pM}{RT}',
     source: 'ideal gas law, molar mass of ISO 2533:1975',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: airDensity,
   }),
   ofTemperature({

@@ -91,12 +91,7 @@ const altitude = {
 const geopotential = 'H=\\frac{rh}{r+h},\\ r=6\\,356\\,766\\,\\mathrm{m}';
 
 const atAltitude = (entry: Omit<CorrelationEntry, 'arguments' | 'outside'>): Correlation =>
-  correlation({
-    ...entry,
-    arguments: altitude,
-    tex: `${entry.tex},\\quad ${geopotential}`,
-    outside: 'throws a RangeError',
-  });
+  correlation({ ...entry, arguments: altitude, tex: `${entry.tex},\\quad ${geopotential}`, outside: 'gives no value' });
 
 export const atmosphereCorrelations: readonly Correlation[] = [
   correlation({
@@ -106,7 +101,7 @@ export const atmosphereCorrelations: readonly Correlation[] = [
     result: { symbol: 'H', unit: 'm' },
     tex: geopotential,
     source: 'ISO 2533:1975',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: geopotentialAltitude,
   }),
   atAltitude({
@@ -151,7 +146,7 @@ export const atmosphereCorrelations: readonly Correlation[] = [
     result: { symbol: 'p', unit: 'Pa' },
     tex: 'p=101\\,325\\Big(1-\\frac{0.0065\\,H}{288.15}\\Big)^{5.25588}',
     source: 'ISO 2533:1975',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: standardPressureAtGeopotential,
   }),
   correlation({
@@ -161,7 +156,7 @@ export const atmosphereCorrelations: readonly Correlation[] = [
     result: { symbol: 'p_sub', unit: 'Pa' },
     tex: '\\ln\\frac{p}{611.657\\,\\mathrm{Pa}}=\\theta^{-1}\\sum_{i=1}^3a_i\\theta^{b_i},\\ \\theta=T/273.16\\,\\mathrm{K}',
     source: 'IAPWS R14-08(2011), equation 6, from memory',
-    outside: 'throws a RangeError, though the formula reaches down to 50 K',
+    outside: 'gives no value, though the formula reaches down to 50 K',
     compute: sublimationPressure,
   }),
   correlation({
@@ -174,7 +169,7 @@ export const atmosphereCorrelations: readonly Correlation[] = [
     result: { symbol: 'p_w', unit: 'Pa' },
     tex: 'p_w=\\varphi\\,p_{sat}(T)',
     source: 'IAPWS R7-97(2012), region 4; below 0 °C over ice, IAPWS R14-08(2011)',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: vapourPressureInAir,
   }),
 ];

@@ -35,7 +35,7 @@ export function regionCorrelations(region: Region): readonly Correlation[] {
       result: { symbol, unit },
       tex: `${tex},\\quad ${region.gibbs}`,
       source: region.source,
-      outside: 'throws a RangeError; so does the other side of the saturation line',
+      outside: 'gives no value, nor on the other side of the saturation line',
       role,
       compute: property,
     });

@@ -92,7 +92,7 @@ export const region4Correlations: readonly Correlation[] = [
     result: { symbol: 'p_sat', unit: 'Pa' },
     tex: implicit,
     source: 'IAPWS R7-97(2012), region 4, equation 30',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: region4SaturationPressure,
   }),
   correlation({
@@ -102,7 +102,7 @@ export const region4Correlations: readonly Correlation[] = [
     result: { symbol: 'T_sat', unit: 'K' },
     tex: implicit,
     source: 'IAPWS R7-97(2012), region 4, equation 31',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: region4SaturationTemperature,
   }),
   correlation({
@@ -112,7 +112,7 @@ export const region4Correlations: readonly Correlation[] = [
     result: { symbol: 'dp_sat/dT', unit: 'Pa/K' },
     tex: `\\frac{dp}{dT}=-4p^*\\beta^3\\,\\frac{\\partial F/\\partial\\vartheta}{\\partial F/\\partial\\beta}\\,\\frac{d\\vartheta}{dT},\\quad F:\\ ${implicit}`,
     source: 'IAPWS R7-97(2012), region 4, equation 29 differentiated implicitly',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     role: 'other-form',
     compute: region4SaturationSlope,
   }),

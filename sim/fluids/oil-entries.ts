@@ -68,7 +68,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       role,
       compute: (T = Number.NaN) => property(constituent, T),
     });
-  const working = `throws a RangeError outside ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K`;
+  const working = 'gives no value';
   return [
     ofTemperature(
       'oil-vapour-pressure',
@@ -77,7 +77,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       { symbol: 'p_i', unit: 'Pa' },
       curveTex(constituent),
       `from ${curveOf(constituent).join} K: ${provenance(fit)}; at 298.15 K, ${room.pressure} Pa (${room.range.join('–')}) and ${room.heat} J/mol: ${provenance(room)}; between them a cubic of ln p in 1/T`,
-      `goes on to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; throws a RangeError outside`,
+      `goes on to ${OIL_MIN_TEMPERATURE}–${OIL_MAX_TEMPERATURE} K; gives no value outside`,
       vapourPressure,
     ),
     ofTemperature(
@@ -117,7 +117,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       { symbol: 'μ', unit: 'Pa s' },
       '\\mu^{-0.2661}=\\mu_0^{-0.2661}+\\frac{T-T_0}{233},\\ \\mu\\text{ in mPa s}',
       `${provenance(constituent.viscosity)}; carried to other temperatures by Lewis and Squires, Oil Gas J. (1934), as in Poling, Prausnitz and O’Connell, from memory, good to 5–15 %`,
-      'throws a RangeError; the range begins where it is thinner than 10 Pa s',
+      'gives no value; the range begins where it is thinner than 10 Pa s',
       liquidViscosity,
     ),
     ofTemperature(
@@ -127,7 +127,7 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       { symbol: 'S', unit: 'kg/m³' },
       'S=S_{25}\\exp\\Big[\\frac{\\Delta H}{R}\\Big(\\frac1{298.15}-\\frac1T\\Big)\\Big]',
       `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
-      'throws a RangeError',
+      'gives no value',
       waterSolubility,
       'other-form',
     ),
@@ -147,7 +147,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
       result: { symbol: 'T', unit: 'K' },
       tex: boils,
       source,
-      outside: 'throws a RangeError',
+      outside: 'gives no value',
       compute: (p = Number.NaN) => coBoilingTemperature(p, [1], [constituent]),
     }),
     forReaders({
@@ -157,7 +157,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
       result: { symbol: 'w', unit: '1' },
       tex: `w=\\frac{r}{1+r},\\ ${ratio},\\ ${boils}`,
       source,
-      outside: 'throws a RangeError',
+      outside: 'gives no value',
       compute: (p = Number.NaN) => coBoilingOilShare(p, [1], [constituent]),
     }),
     forReaders({
@@ -167,7 +167,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
       result: { symbol: 'r', unit: 'kg/kg' },
       tex: ratio,
       source,
-      outside: 'throws a RangeError',
+      outside: 'gives no value',
       compute: (T = Number.NaN) => saturationOilPerSteam(T, [1], [constituent]),
     }),
   ];

@@ -165,7 +165,7 @@ export const transportCorrelations: readonly Correlation[] = [
     result: { symbol: 'μ', unit: 'Pa s' },
     tex: '\\bar\\mu=\\frac{100\\sqrt{\\bar T}}{\\sum_i H_i/\\bar T^i}\\exp\\Big[\\bar\\rho\\sum_i\\big(\\tfrac1{\\bar T}-1\\big)^i\\sum_j H_{ij}(\\bar\\rho-1)^j\\Big]',
     source: 'IAPWS R12-08, equations 10 to 12, μ₂ = 1',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: waterViscosity,
   }),
   correlation({
@@ -175,7 +175,7 @@ export const transportCorrelations: readonly Correlation[] = [
     result: { symbol: 'λ', unit: 'W/(m K)' },
     tex: '\\bar\\lambda=\\frac{\\sqrt{\\bar T}}{\\sum_k L_k/\\bar T^k}\\exp\\Big[\\bar\\rho\\sum_i\\big(\\tfrac1{\\bar T}-1\\big)^i\\sum_j L_{ij}(\\bar\\rho-1)^j\\Big]',
     source: 'IAPWS R15-11, equations 15 to 17, λ₂ = 0',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: waterConductivity,
   }),
   forReaders({
@@ -188,7 +188,7 @@ export const transportCorrelations: readonly Correlation[] = [
     result: { symbol: 'λ', unit: 'W/(m K)' },
     tex: '\\bar\\lambda=\\bar\\lambda_0\\bar\\lambda_1+\\Lambda\\frac{\\bar\\rho\\bar c_p\\bar T}{\\bar\\mu}Z(y)',
     source: 'IAPWS R15-11, equations 15 to 26 with IF97 regions 1 and 2',
-    outside: 'throws a RangeError outside regions 1 and 2; above saturation the state is liquid, else steam',
+    outside: 'gives no value outside regions 1 and 2; above saturation the state is liquid, else steam',
     compute: waterConductivityIndustrial,
   }),
   forReaders({
@@ -198,7 +198,7 @@ export const transportCorrelations: readonly Correlation[] = [
     result: { symbol: 'σ', unit: 'N/m' },
     tex: '\\sigma=B\\tau^{1.256}(1-0.625\\,\\tau),\\quad B=0.2358\\,\\mathrm{N/m},\\ \\tau=1-T/647.096\\,\\mathrm{K}',
     source: 'IAPWS R1-76(2014), equation 1',
-    outside: 'throws a RangeError',
+    outside: 'gives no value',
     compute: waterSurfaceTension,
   }),
 ];

@@ -114,7 +114,7 @@ const CONDUCTIVITY = 'IAPWS R15-11, λ₂ = 0, at the IF97 density';
 const temperature: Argument = { unit: 'K', says: 'temperature', range: [WATER_MIN_TEMPERATURE, WATER_MAX_TEMPERATURE] };
 
 const onSaturationLine = (entry: Omit<CorrelationEntry, 'arguments' | 'outside'>): Correlation =>
-  correlation({ ...entry, arguments: { T: temperature }, outside: 'throws a RangeError' });
+  correlation({ ...entry, arguments: { T: temperature }, outside: 'gives no value' });
 
 export const waterCorrelations: readonly Correlation[] = [
   onSaturationLine({

@@ -91,7 +91,7 @@ const volume: Argument = { unit: 'm³', says: 'inner volume of the pot', range: 
 const metal: Argument = { unit: 'J/K', says: 'heat capacity of the metal, mass times specific heat', range: [0, 1e6] };
 const air: Argument = { unit: 'Pa', says: 'air pressure, at which it boiled', range: [55e3, 108e3] };
 const source = 'energy balance of a rigid closed vessel, saturated, without heat loss, properties by IAPWS-IF97';
-const outside = 'throws a RangeError above 2 MPa, and when the pot is full of water or of steam';
+const outside = 'gives no value above 2 MPa, and when the pot is full of water or of steam';
 
 export const blockedOutletCorrelations: readonly Correlation[] = [
   correlation({

@@ -88,7 +88,7 @@ export const boilingCorrelations: readonly Correlation[] = [
     name: 'boiling-flux-rohsenow',
     says: 'Heat flux of nucleate boiling at a known superheat of the wall.',
     arguments: {
-      dT_e: { unit: 'K', says: 'wall temperature less saturation temperature', range: [0, 30] },
+      dT_e: { unit: 'K', says: 'wall temperature less saturation temperature', range: [0, 30], isDifference: true },
       ...rohsenowTail,
     },
     result: { symbol: 'q', unit: 'W/m²' },
@@ -101,7 +101,7 @@ export const boilingCorrelations: readonly Correlation[] = [
     name: 'boiling-superheat-rohsenow',
     says: 'Superheat of a boiling wall at a known heat flux.',
     arguments: { q: { unit: 'W/m²', says: 'heat flux', range: [0, 1.1e6] }, ...rohsenowTail },
-    result: { symbol: '\\Delta T_e', unit: 'K' },
+    result: { symbol: '\\Delta T_e', unit: 'K', isDifference: true },
     tex: '\\Delta T_e = \\frac{C_{sf}h_{fg}Pr_l^n}{c_{p,l}}\\left\\{\\frac{q}{\\mu_lh_{fg}}\\left[\\frac{\\sigma}{g(\\rho_l-\\rho_v)}\\right]^{1/2}\\right\\}^{1/3}',
     source: rohsenow,
     outside: `${nucleate}; zero without heat flux`,

@@ -188,25 +188,34 @@ const tube: Readonly<Record<string, Argument>> = {
   D_o: { unit: 'm', says: 'outside diameter of the tube' },
 };
 const wall: Argument = { unit: 'W/(m K)', says: 'conductivity of the wall' };
-const inTub: Readonly<Record<string, Argument>> = { T_sat, T_water: kelvin('water of the tub'), ...tube, k: wall };
-const steam: Argument = { unit: 'kg/s', says: 'steam' };
+const inTub: Readonly<Record<string, Argument>> = {
+  T_sat,
+  T_water: kelvin('temperature of the water in the tub'),
+  ...tube,
+  k: wall,
+};
+const steam: Argument = { unit: 'kg/s', says: 'flow of steam' };
 const coolant: Readonly<Record<string, Argument>> = {
   m: steam,
-  m_c: { unit: 'kg/s', says: 'cooling water' },
-  T_in: kelvin('cooling water entering'),
+  m_c: { unit: 'kg/s', says: 'flow of cooling water' },
+  T_in: kelvin('temperature of the cooling water entering'),
 };
 const shell: Argument = { unit: 'm', says: 'bore of the jacket' };
 const inJacket: Readonly<Record<string, Argument>> = { ...coolant, ...tube, D_s: shell, T_sat, k: wall };
 const properties = 'properties by IAPWS';
 const tubSource = `Chato inside, Churchill–Chu outside, wall found between; ${properties}`;
 const jacketSource = `Chato inside, VDI annulus outside, log-mean difference; ${properties}`;
-const outside = 'throws a RangeError outside 273.15–403.15 K';
+const outside = 'gives no value';
 
 export const condenserChains: readonly Correlation[] = [
   forReaders({
     name: 'natural-convection-tube-in-water',
     says: 'Coefficient of natural convection from a horizontal tube to still water.',
-    arguments: { T_wall: kelvin('wall'), T_bulk: kelvin('water'), D_o: { unit: 'm', says: 'outside diameter' } },
+    arguments: {
+      T_wall: kelvin('temperature of the wall'),
+      T_bulk: kelvin('temperature of the water'),
+      D_o: { unit: 'm', says: 'outside diameter' },
+    },
     result: { symbol: 'h_o', unit: 'W/(m² K)' },
     tex: 'h_o = \\frac{k}{D_o}\\left\\{0.60+\\frac{0.387Ra^{1/6}}{\\left[1+(0.559/Pr)^{9/16}\\right]^{8/27}}\\right\\}^2',
     source: `Churchill and Chu 1975, film temperature; ${properties}`,

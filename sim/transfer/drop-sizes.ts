@@ -38,7 +38,7 @@ export const dropSizeCorrelations: readonly Correlation[] = [
   correlation({
     name: 'share-below-size',
     says: 'Share of the oil that is in drops smaller than a size.',
-    arguments: { d: { unit: 'm', says: 'size' }, median: medianSize, spread: spreadOf },
+    arguments: { d: { unit: 'm', says: 'size of a drop' }, median: medianSize, spread: spreadOf },
     result: { symbol: 'F', unit: '1' },
     tex: 'F = \\Phi\\left[\\frac{\\ln(d/d_{50})}{\\ln\\sigma_g}\\right]',
     source: 'log-normal distribution by volume',

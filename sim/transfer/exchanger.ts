@@ -68,13 +68,13 @@ export const coefficientFromOutlet = (
 const units: Argument = { unit: '1', says: 'number of transfer units U A / C_min' };
 const ratio: Argument = { unit: '1', says: 'smaller over larger heat capacity rate', range: [0, 1] };
 const ends: Readonly<Record<string, Argument>> = {
-  T_hi: { unit: 'K', says: 'hot stream entering' },
-  T_ho: { unit: 'K', says: 'hot stream leaving' },
-  T_ci: { unit: 'K', says: 'cold stream entering' },
-  T_co: { unit: 'K', says: 'cold stream leaving' },
+  T_hi: { unit: 'K', says: 'temperature of the hot stream entering' },
+  T_ho: { unit: 'K', says: 'temperature of the hot stream leaving' },
+  T_ci: { unit: 'K', says: 'temperature of the cold stream entering' },
+  T_co: { unit: 'K', says: 'temperature of the cold stream leaving' },
 };
 const effectiveness = { symbol: '\\varepsilon', unit: '1' };
-const logMean = { symbol: '\\Delta T_{lm}', unit: 'K' };
+const logMean = { symbol: '\\Delta T_{lm}', unit: 'K', isDifference: true } as const;
 const source = 'Kays and London, Compact Heat Exchangers; Incropera et al. 6e Table 11.3';
 const outside = 'exact for constant U and heat capacities';
 
@@ -143,8 +143,8 @@ export const exchangerCorrelations: readonly Correlation[] = [
     name: 'log-mean-difference',
     says: 'Logarithmic mean of the temperature differences at the two ends.',
     arguments: {
-      a: { unit: 'K', says: 'difference at one end' },
-      b: { unit: 'K', says: 'difference at the other end' },
+      a: { unit: 'K', says: 'difference at one end', isDifference: true },
+      b: { unit: 'K', says: 'difference at the other end', isDifference: true },
     },
     result: logMean,
     tex: '\\Delta T_{lm} = \\frac{a-b}{\\ln(a/b)}',
@@ -177,11 +177,11 @@ export const exchangerCorrelations: readonly Correlation[] = [
     says: 'Mean coefficient in a tube at constant wall temperature, from inlet and outlet temperatures.',
     arguments: {
       C: { unit: 'W/K', says: 'heat capacity rate of the flow' },
-      T_in: { unit: 'K', says: 'inlet' },
-      T_out: { unit: 'K', says: 'outlet' },
-      T_w: { unit: 'K', says: 'wall' },
-      D: { unit: 'm', says: 'bore' },
-      L: { unit: 'm', says: 'length' },
+      T_in: { unit: 'K', says: 'temperature at the inlet' },
+      T_out: { unit: 'K', says: 'temperature at the outlet' },
+      T_w: { unit: 'K', says: 'temperature of the wall' },
+      D: { unit: 'm', says: 'bore of the tube' },
+      L: { unit: 'm', says: 'length of the tube' },
     },
     result: { symbol: '\\bar h', unit: 'W/(m² K)' },
     tex: '\\bar h = \\frac{\\dot m c_p}{\\pi DL}\\ln\\frac{T_w-T_{in}}{T_w-T_{out}}',

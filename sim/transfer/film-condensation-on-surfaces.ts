@@ -94,7 +94,12 @@ export const filmCoefficientKutateladze = (Re: number, k_l: number, nu_l: number
 };
 
 const height: Argument = { unit: 'm', says: 'height of the surface' };
-const difference: Argument = { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] };
+const difference: Argument = {
+  unit: 'K',
+  says: 'saturation temperature less wall temperature',
+  range: [0, 100],
+  isDifference: true,
+};
 const latentHeat: Argument = { unit: 'J/kg', says: 'latent heat at saturation' };
 const densities = {
   rho_l: { unit: 'kg/m³', says: 'density of the condensate' },

@@ -127,7 +127,7 @@ const liquid = {
 const gravity: Argument = { unit: 'm/s²', says: 'acceleration of gravity' };
 const chatoArguments: Readonly<Record<string, Argument>> = {
   D_i: bore,
-  dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
+  dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100], isDifference: true },
   h_fg: { unit: 'J/kg', says: 'latent heat at saturation' },
   ...liquid,
   k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },
@@ -196,7 +196,7 @@ export const filmCondensationCorrelations: readonly Correlation[] = [
       G: massFlux,
       x: vapourShare,
       D_i: { unit: 'm', says: 'bore of the tube', range: [0.003, 0.017] },
-      dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
+      dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100], isDifference: true },
       h_fg: { unit: 'J/kg', says: 'latent heat' },
       ...liquid,
       k_l: { unit: 'W/(m K)', says: 'conductivity of the condensate' },

@@ -50,8 +50,8 @@ export const openWaterEvaporation = (T_water: number, T_air: number, RH: number,
 export const openWaterEvaporationRate = (T_water: number, T_air: number, RH: number, V: number): number =>
   evaporationRateCarrier(saturationPressure(T_water), RH * saturationPressure(T_air), V, latentHeat(T_water));
 
-const surface: Argument = { unit: 'K', says: 'surface' };
-const air: Argument = { unit: 'K', says: 'air and surroundings' };
+const surface: Argument = { unit: 'K', says: 'temperature of the surface' };
+const air: Argument = { unit: 'K', says: 'temperature of the air and surroundings' };
 const grey: Argument = { unit: '1', says: 'emissivity of the surface', range: [0, 1] };
 const side: Readonly<Record<string, Argument>> = { T_s: surface, T_air: air, L: { unit: 'm', says: 'height' } };
 const lid: Readonly<Record<string, Argument>> = {
@@ -60,8 +60,8 @@ const lid: Readonly<Record<string, Argument>> = {
   D: { unit: 'm', says: 'diameter of the lid' },
 };
 const tubTop: Readonly<Record<string, Argument>> = {
-  T_water: { unit: 'K', says: 'water', range: [273.15, 403.15] },
-  T_air: { unit: 'K', says: 'air', range: [273.15, 403.15] },
+  T_water: { unit: 'K', says: 'temperature of the water', range: [273.15, 403.15] },
+  T_air: { unit: 'K', says: 'temperature of the air', range: [273.15, 403.15] },
   RH: { unit: '1', says: 'relative humidity of the air', range: [0, 1] },
   V: { unit: 'm/s', says: 'speed of the air', range: [0, 1] },
 };
@@ -69,8 +69,8 @@ const coefficient = { symbol: 'h', unit: 'W/(m² K)' };
 const flux = { symbol: 'q', unit: 'W/m²' };
 const iapws = 'properties by IAPWS';
 const dryAir = 'dry air at 101 325 Pa and film temperature';
-const outside = 'throws a RangeError outside 273.15–403.15 K';
-const airOutside = 'throws a RangeError outside the range of the air properties';
+const outside = 'gives no value';
+const airOutside = 'gives no value outside the range of the air properties';
 const sideSource = `Churchill and Chu 1975; ${dryAir}`;
 const lidSource = `McAdams, Lloyd and Moran, on area over perimeter; ${dryAir}`;
 

@@ -59,7 +59,7 @@ const rayleigh = (low: number, high: number): Argument => ({ unit: '1', says: 'R
 const prandtl: Argument = { unit: '1', says: 'Prandtl number at the film temperature' };
 const buoyancy: Readonly<Record<string, Argument>> = {
   beta: { unit: '1/K', says: 'volume expansion at the film temperature' },
-  dT: { unit: 'K', says: 'wall temperature less bulk temperature' },
+  dT: { unit: 'K', says: 'wall temperature less bulk temperature', isDifference: true },
   L: { unit: 'm', says: 'height, diameter or area over perimeter' },
   nu: { unit: 'm²/s', says: 'kinematic viscosity' },
 };

@@ -104,7 +104,7 @@ const finish: Argument = { unit: '1', says: '0.013 stainless, 0.0128 polished co
 const excess: Argument = { unit: 'Pa', says: 'pressure over 101 325 Pa', range: [0, 75e3] };
 const iapws = 'properties by IAPWS';
 const vent = `C_d = ${DISCHARGE}, k = ${STEAM_EXPONENT}, ${iapws}`;
-const outside = 'throws a RangeError outside 273.15–403.15 K';
+const outside = 'gives no value';
 
 export const potChains: readonly Correlation[] = [
   withProperties(entryNamed(boilingCorrelations, 'boiling-superheat-rohsenow'), iapws, {
@@ -118,7 +118,7 @@ export const potChains: readonly Correlation[] = [
     name: 'boiling-flux',
     says: 'Heat flux of water boiling on a surface of known superheat.',
     arguments: {
-      dT_e: { unit: 'K', says: 'superheat of the surface', range: [0, 30] },
+      dT_e: { unit: 'K', says: 'superheat of the surface', range: [0, 30], isDifference: true },
       C_sf: finish,
       T_sat: saturation,
     },
@@ -148,7 +148,11 @@ export const potChains: readonly Correlation[] = [
   withProperties(entryNamed(boilingCorrelations, 'superficial-velocity'), iapws, {
     name: 'steam-velocity',
     says: 'Velocity of steam averaged over a round vessel or neck.',
-    arguments: { m: { unit: 'kg/s', says: 'steam' }, D: { unit: 'm', says: 'inside diameter' }, T_sat: saturation },
+    arguments: {
+      m: { unit: 'kg/s', says: 'flow of steam' },
+      D: { unit: 'm', says: 'inside diameter' },
+      T_sat: saturation,
+    },
     outside,
     compute: steamVelocity,
   }),

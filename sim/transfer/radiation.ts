@@ -15,8 +15,8 @@ const exchange: Readonly<Record<string, Argument>> = {
     says: 'emissivity of the surface; from memory bright metal 0.05–0.2, tarnished copper 0.6–0.8, enamel, paint, wood 0.9, water 0.95',
     range: [0, 1],
   },
-  T_s: { unit: 'K', says: 'surface' },
-  T_a: { unit: 'K', says: 'surroundings' },
+  T_s: { unit: 'K', says: 'temperature of the surface' },
+  T_a: { unit: 'K', says: 'temperature of the surroundings' },
 };
 const source = 'Stefan–Boltzmann; Incropera et al. 6e eqs 1.7–1.9';
 const outside = 'exact for a small grey body in large surroundings';

@@ -115,9 +115,9 @@ const coil: Readonly<Record<string, Argument>> = {
 };
 const cooling: Readonly<Record<string, Argument>> = {
   m: rate,
-  T_in: kelvin('condensate when the last steam is gone'),
-  T_out: kelvin('condensate at the outlet'),
-  T_water: kelvin('still water around the tube'),
+  T_in: kelvin('temperature of the condensate when the last steam is gone'),
+  T_out: kelvin('temperature of the condensate at the outlet'),
+  T_water: kelvin('temperature of the still water around the tube'),
   D_i: bore,
   t: { unit: 'm', says: 'wall of the tube', range: [0.0003, 0.003] },
   k_w: { unit: 'W/(m K)', says: 'conductivity of the wall', range: [0.2, 400] },

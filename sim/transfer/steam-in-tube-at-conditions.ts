@@ -145,7 +145,7 @@ const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.0
 const rate: Argument = { unit: 'kg/s', says: 'flow of steam and condensate' };
 const vapourShare: Argument = { unit: '1', says: 'vapour share of the flow', range: [0, 1] };
 const properties = 'properties by IAPWS R7-97, R12-08, R15-11';
-const outside = 'throws a RangeError outside 273.15–403.15 K';
+const outside = 'gives no value';
 
 export const steamInTubeChains: readonly Correlation[] = [
   withProperties(entryNamed(filmCondensationCorrelations, 'film-coefficient-chato'), properties, {
@@ -170,7 +170,7 @@ export const steamInTubeChains: readonly Correlation[] = [
       x: vapourShare,
       D_i: bore,
       T_sat: saturation,
-      dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100] },
+      dT: { unit: 'K', says: 'saturation temperature less wall temperature', range: [0, 100], isDifference: true },
     },
     outside,
     compute: filmCoefficientCavalliniSteam,

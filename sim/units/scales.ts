@@ -42,6 +42,7 @@ const INCH = 0.0254;
 const FOOT = 0.3048;
 const POUND = 0.45359237;
 const OUNCE = POUND / 16;
+const POUND_FORCE = POUND * 9.80665;
 const US_GALLON = 3.785411784e-3;
 const US_QUART = US_GALLON / 4;
 const WATER = 1000;
@@ -156,6 +157,51 @@ export const KINDS = {
     metric: [fixed('J/(kg K)', 1, 0)],
     us: [fixed('BTU/(lb °F)', BTU / (POUND * FAHRENHEIT), 3)],
   },
+  filmCoefficient: {
+    si: 'W/(m² K)',
+    metric: [fixed('W/(m² K)', 1, 0)],
+    us: [fixed('BTU/(h ft² °F)', BTU / (HOUR * FOOT ** 2 * FAHRENHEIT), 1)],
+  },
+  wallResistance: {
+    si: 'm K/W',
+    metric: [scale('m K/W', 1, 4)],
+    us: [scale('ft h °F/BTU', (FOOT * HOUR * FAHRENHEIT) / BTU, 4)],
+  },
+  viscosity: {
+    si: 'Pa s',
+    metric: [scale('mPa s', 1e-3, 3, 3), scale('µPa s', 1e-6, 1, 3)],
+    us: [scale('lb/(ft h)', POUND / (FOOT * HOUR), 3, 3)],
+  },
+  diffusivity: { si: 'm²/s', metric: [scale('mm²/s', 1e-6, 3, 3)], us: [scale('ft²/h', FOOT ** 2 / HOUR, 4, 3)] },
+  surfaceTension: { si: 'N/m', metric: [scale('mN/m', 1e-3, 1, 3)], us: [scale('lbf/ft', POUND_FORCE / FOOT, 5, 3)] },
+  force: { si: 'N', metric: [scale('N', 1, 1)], us: [scale('lbf', POUND_FORCE, 1)] },
+  massFlux: {
+    si: 'kg/(m² s)',
+    metric: [scale('kg/(m² s)', 1, 2), scale('g/(m² s)', 1e-3, 2)],
+    us: [scale('lb/(ft² h)', POUND / (FOOT ** 2 * HOUR), 2)],
+  },
+  volumeFlow: {
+    si: 'm³/s',
+    metric: [scale('L/min', 1e-3 / MINUTE, 2), scale('mL/min', 1e-6 / MINUTE, 1)],
+    us: [scale('gal/min', US_GALLON / MINUTE, 3), scale('qt/h', US_QUART / HOUR, 2)],
+  },
+  area: {
+    si: 'm²',
+    metric: [scale('m²', 1, 3), scale('cm²', 1e-4, 1)],
+    us: [scale('ft²', FOOT ** 2, 3), scale('in²', INCH ** 2, 2)],
+  },
+  acceleration: { si: 'm/s²', metric: [fixed('m/s²', 1, 3)], us: [fixed('ft/s²', FOOT, 3)] },
+  pressureGradient: {
+    si: 'Pa/m',
+    metric: [scale('kPa/m', 1e3, 2), scale('Pa/m', 1)],
+    us: [scale('psi/ft', PSI / FOOT, 3), scale('in H₂O/ft', INCH_OF_WATER / FOOT, 3)],
+  },
+  pressureSlope: { si: 'Pa/K', metric: [scale('kPa/K', 1e3, 3)], us: [scale('psi/°F', PSI / FAHRENHEIT, 3)] },
+  specificEnergy: { si: 'J/kg', metric: [scale('kJ/kg', 1e3, 1, 4)], us: [scale('BTU/lb', BTU / POUND, 1, 4)] },
+  specificVolume: { si: 'm³/kg', metric: [scale('m³/kg', 1, 4, 4)], us: [scale('ft³/lb', FOOT ** 3 / POUND, 3, 4)] },
+  heatRate: { si: 'W/K', metric: [scale('W/K', 1, 1)], us: [scale('BTU/(h °F)', BTU / (HOUR * FAHRENHEIT), 1)] },
+  thermalMass: { si: 'J/K', metric: [scale('kJ/K', 1e3, 2)], us: [scale('BTU/°F', BTU / FAHRENHEIT, 2)] },
+  expansivity: { si: '1/K', metric: [scale('1/K', 1, 5, 3)], us: [scale('1/°F', 1 / FAHRENHEIT, 5, 3)] },
   molarEnergy: both('J/mol', scale('kJ/mol', 1e3, 1)),
   ratePerMinute: both('1/s', scale('1/min', 1 / MINUTE, 3)),
   ratePerHour: both('1/s', scale('1/h', 1 / HOUR, 3)),
@@ -198,6 +244,23 @@ export const KIND_OF_UNIT: Readonly<Record<string, KindName>> = {
   'W/(m K)': 'conductivity',
   'm² K/W': 'resistance',
   'J/(kg K)': 'heatCapacity',
+  'W/(m² K)': 'filmCoefficient',
+  'm K/W': 'wallResistance',
+  'Pa s': 'viscosity',
+  'm²/s': 'diffusivity',
+  'N/m': 'surfaceTension',
+  N: 'force',
+  'kg/(m² s)': 'massFlux',
+  'm³/s': 'volumeFlow',
+  'm²': 'area',
+  'm/s²': 'acceleration',
+  'Pa/m': 'pressureGradient',
+  'Pa/K': 'pressureSlope',
+  'J/kg': 'specificEnergy',
+  'm³/kg': 'specificVolume',
+  'W/K': 'heatRate',
+  'J/K': 'thermalMass',
+  '1/K': 'expansivity',
   'J/mol': 'molarEnergy',
   '1/s': 'ratePerMinute',
   V: 'voltage',
