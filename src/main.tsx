@@ -3,7 +3,8 @@ import { App } from './app/App.tsx';
 import { openBench } from './state/opening.ts';
 import { browserStorage } from './state/storage.ts';
 import { keepOffline } from './workers/offline/keep-offline.ts';
-import { startRunClient } from './workers/start-run-client.ts';
+import { createRunClient } from './workers/run-client.ts';
+import { workerPool } from './workers/start-pool.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
@@ -13,7 +14,7 @@ const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no element with the id "app"');
 
 const storage = browserStorage();
-const client = startRunClient();
+const client = createRunClient(workerPool());
 const wantsCalm = matchMedia('(prefers-reduced-motion: reduce)').matches;
 const opened = await openBench(storage, client);
 

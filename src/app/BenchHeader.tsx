@@ -1,6 +1,7 @@
 /** The head of the page, wired to the bench. */
 import type { Place } from '../state/places.ts';
 import { useBench } from '../state/bench.ts';
+import { workerPool } from '../workers/start-pool.ts';
 import type { BenchFiles } from './bench-files.ts';
 import { Header } from './Header.tsx';
 
@@ -15,7 +16,7 @@ export interface BenchHeaderProps {
 /** What an answer needs is fetched and started while the hand is still on its way. */
 function warmWorkers(): void {
   void import('./AnalysisPlaces.tsx');
-  void import('../workers/start-pool.ts').then(({ workerPool }) => workerPool().warm());
+  workerPool().warm();
 }
 
 export function BenchHeader(props: BenchHeaderProps) {

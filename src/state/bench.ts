@@ -19,10 +19,10 @@ import {
   type ScenarioPart,
   type UnitSystem,
 } from '../../sim/index.ts';
-import type { RunClient } from '../workers/run-client.ts';
+import { problemsInWords, whyNoRun, type RunClient } from '../workers/run-client.ts';
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';
-import { sizeQuestion } from './size-question.ts';
+import { sizeQuestion } from './length-that-holds.ts';
 import type { LengthThatHolds } from './verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { Paper } from './print.ts';
@@ -90,12 +90,6 @@ export interface BenchParts {
   readonly firstIsPreview: boolean;
   readonly saved: Omit<SavedBench, 'scenario'>;
 }
-
-const problemsInWords = (problems: readonly Problem[]): string =>
-  problems
-    .slice(0, 3)
-    .map(({ message }) => message)
-    .join(' ');
 
 /** How long nothing must have changed before a longer search begins. */
 const QUIET_BEFORE_SEARCH_MS = 500;
@@ -231,25 +225,18 @@ export function createBench(parts: BenchParts): Bench {
   const load = async (input: unknown, time_s = 0): Promise<string | null> => {
     clearTimeout(rest);
     const reply = await parts.client.run(input);
-    switch (reply.kind) {
-      case 'ran':
-        batch(() => {
-          history.push(reply.result.scenario);
-          setLoaded(() => reply.result.scenario);
-          setRunBefore(null);
-          setAsked(() => reply.result.scenario);
-          settle(reply.result.scenario, { result: reply.result });
-          playback.load(time_s);
-          select(null);
-        });
-        return null;
-      case 'invalid':
-        return problemsInWords(reply.problems);
-      case 'failed':
-        return `The model could not run it: ${reply.message}`;
-      case 'superseded':
-        return 'Another change came first, so it was not opened. Try again.';
-    }
+    if (reply.kind !== 'ran') return whyNoRun(reply);
+    const { result: run } = reply;
+    batch(() => {
+      history.push(run.scenario);
+      setLoaded(() => run.scenario);
+      setRunBefore(null);
+      setAsked(() => run.scenario);
+      settle(run.scenario, { result: run });
+      playback.load(time_s);
+      select(null);
+    });
+    return null;
   };
 
   if (parts.firstIsPreview) {
@@ -277,8 +264,6 @@ export function createBench(parts: BenchParts): Bench {
     hintsDismissed: hintsDismissed(),
     keysOn: keysOn(),
   }));
-
-  onCleanup(() => parts.client.dispose());
 
   return {
     ...playback,

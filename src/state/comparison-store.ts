@@ -4,6 +4,7 @@ import { createSignal } from 'solid-js';
 import { MOST_COMPARED, type RunResult, type Scenario } from '../../sim/index.ts';
 import { withValueAtPath } from './field-path.ts';
 import type { WorkerPool } from '../workers/pool.ts';
+import { whyNoRun } from '../workers/run-client.ts';
 import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 
 export interface Boil {
@@ -45,10 +46,12 @@ async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<vo
   doubts.set(id, controller);
   patch(id, { running: true });
   try {
-    const reply = await pool.ask('run', [scenario], { signal: controller.signal, urgency: 0 });
+    const reply = await pool.ask('run', [scenario], { signal: controller.signal, priority: 'high' });
     patch(
       id,
-      reply.ok ? { result: reply.result, running: false, problem: null } : { running: false, problem: reply.message },
+      reply.kind === 'ran'
+        ? { result: reply.result, running: false, problem: null }
+        : { running: false, problem: whyNoRun(reply) },
     );
   } catch (error) {
     if (!wasGivenUp(error)) patch(id, { running: false, problem: errorMessage(error) });
@@ -103,8 +106,8 @@ export async function openBoils(pool: WorkerPool, atHand: Scenario): Promise<voi
   const readable: Scenario[] = [];
   for (const input of (kept as unknown[]).slice(0, MOST_COMPARED)) {
     // An older version may have kept what this one refuses; such a boil is left out.
-    const reply = await pool.ask('run', [input], { urgency: 0 }).catch(() => null);
-    if (reply?.ok === true) readable.push(reply.result.scenario);
+    const reply = await pool.ask('run', [input], { priority: 'high' }).catch(() => null);
+    if (reply?.kind === 'ran') readable.push(reply.result.scenario);
   }
   addBoils(pool, readable.length > 0 ? readable : [atHand]);
 }

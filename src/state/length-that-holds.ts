@@ -1,5 +1,6 @@
 /** Asks for the condenser length that would hold, as the place that sizes condensers asks, so that both say the same. */
 import type { Scenario, TubeSize } from '../../sim/index.ts';
+import { workerPool } from '../workers/start-pool.ts';
 import type { LengthThatHolds } from './verdict-sentences.ts';
 
 /** The margin that the place begins with. The length does not depend on it, but the kept answer is found by the whole question. */
@@ -13,14 +14,20 @@ const inCentimetres = (length_m: number): number => Number((Math.ceil(length_m /
 export const lengthOf = ({ length_m, verdict }: Pick<TubeSize, 'length_m' | 'verdict'>): LengthThatHolds =>
   length_m === null ? { length_m, because: verdict } : { length_m: inCentimetres(length_m), because: null };
 
+/** Any length in the scenario: the question does not depend on it. */
+const ANY_LENGTH = 5;
+
+/** What the length of one's own tube depends on, and nothing else, so that moving that length asks nothing anew. */
+export const sizeQuestion = (scenario: Scenario): Scenario => ({
+  ...scenario,
+  name: '',
+  note: '',
+  condenser: { ...scenario.condenser, length_m: ANY_LENGTH, tubePrice_m: 1 },
+});
+
 /** `null` when the question was given up or could not be answered. */
 export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null> {
   try {
-    // The searches have workers of their own, fetched when first needed.
-    const [{ workerPool }, { sizeQuestion }] = await Promise.all([
-      import('../workers/start-pool.ts'),
-      import('./size-question.ts'),
-    ]);
     return lengthOf(
       await workerPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }),
     );

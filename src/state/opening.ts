@@ -1,6 +1,6 @@
 /** What stands on the bench when the page opens: the work kept from last time, else a still that runs. */
 import type { RunResult } from '../../sim/index.ts';
-import type { RunClient } from '../workers/run-client.ts';
+import { whyNoRun, type RunClient } from '../workers/run-client.ts';
 import type { BenchStorage, SavedBench } from './storage.ts';
 
 export interface Opening {
@@ -86,11 +86,5 @@ async function openFresh(
       opening: { result: reply.result, isPreview: reply.fidelity === 'preview', saved, firstVisit: true, notice },
     };
   }
-  const message =
-    reply.kind === 'failed'
-      ? reply.message
-      : reply.kind === 'invalid'
-        ? reply.problems.map((problem) => problem.message).join(' ')
-        : 'the run was broken off';
-  return { ok: false, message };
+  return { ok: false, message: whyNoRun(reply) };
 }

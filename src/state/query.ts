@@ -1,7 +1,7 @@
 /** A question that follows the still: asked anew a moment after it changes, its last answer kept until the next. */
 import { createEffect, createSignal, on, onCleanup, type Accessor } from 'solid-js';
-import type { WorkerPool, AskOptions } from '../workers/pool.ts';
-import type { TaskAnswer, TaskArguments, TaskName } from '../workers/tasks.ts';
+import type { WorkerPool, JobOptions } from '../workers/pool.ts';
+import type { TaskAnswer, TaskArguments, TaskName } from '../workers/perform.ts';
 import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 
 export interface Query<T> {
@@ -21,7 +21,7 @@ export function createQuery<K extends TaskName>(
   pool: WorkerPool,
   name: K,
   given: Accessor<TaskArguments<K> | null>,
-  options: Pick<AskOptions, 'urgency'> & { readonly quiet_ms?: number } = {},
+  options: Pick<JobOptions, 'priority'> & { readonly quiet_ms?: number } = {},
 ): Query<TaskAnswer<K>> {
   const [answer, setAnswer] = createSignal<TaskAnswer<K> | null>(null);
   const [asking, setAsking] = createSignal(false);
@@ -40,7 +40,7 @@ export function createQuery<K extends TaskName>(
           .ask(name, asked, {
             signal: controller.signal,
             remember: true,
-            ...(options.urgency === undefined ? {} : { urgency: options.urgency }),
+            ...(options.priority === undefined ? {} : { priority: options.priority }),
           })
           .then(
             (found) => {

@@ -1,184 +1,209 @@
 /**
- * Shares tasks out among workers. The most urgent goes first; one that nobody waits for any more is dropped, and a
- * worker that still toils at it is replaced. A worker that dies is replaced and its task tried once more; where no
- * worker will live the page does the work, a task at a time.
+ * Shares jobs out among workers. One worker is kept for urgent jobs, so that a run never waits for an analysis; the
+ * others take the rest, highest priority first. A job that nobody waits for any more is dropped, and a worker that
+ * still toils at it is replaced. A worker that crashes is replaced and its job tried once more; where no worker will
+ * live the page does the work, a job at a time.
  */
-import { releaseProxy, wrap, type Remote } from 'comlink';
 import { givenUp } from './errors.ts';
-import type { TaskAnswer, TaskArguments, TaskName } from './tasks.ts';
+import type { TaskAnswer, TaskArguments, TaskName } from './perform.ts';
+import type { WorkerReply, WorkerRequest } from './protocol.ts';
 
-export interface AskOptions {
-  /** Gives up the task. */
+/** In the order in which jobs are taken. Only runs can be `urgent`: their worker knows nothing else. */
+const PRIORITIES = ['urgent', 'high', 'normal', 'low'] as const;
+export type Priority = (typeof PRIORITIES)[number];
+
+export interface JobOptions {
+  /** Gives up the job. */
   readonly signal?: AbortSignal;
-  /** Smaller goes first; 5 when not said. */
-  readonly urgency?: number;
+  /** `normal` when not said. */
+  readonly priority?: Priority;
   /** Keeps the answer, so that the same question is answered at once. */
   readonly remember?: boolean;
+  /** Of the jobs of one channel only the latest counts: those before it that have not been begun are given up. */
+  readonly channel?: string;
 }
 
+export type Lane = 'urgent' | 'background';
+
 export interface WorkerPool {
+  /** How many background jobs are worked at at once. */
   readonly size: number;
-  /** Rejects with an AbortError when given up, else with why the task failed. */
-  ask<K extends TaskName>(name: K, given: TaskArguments<K>, options?: AskOptions): Promise<TaskAnswer<K>>;
-  /** Starts the workers ahead of the first question. */
+  /** Rejects with an AbortError when given up or superseded, else with why the job failed. */
+  ask<K extends TaskName>(name: K, given: TaskArguments<K>, options?: JobOptions): Promise<TaskAnswer<K>>;
+  /** Starts the background workers ahead of the first job. */
   warm(): void;
   dispose(): void;
 }
 
-type Perform = <K extends TaskName>(name: K, given: TaskArguments<K>) => TaskAnswer<K>;
+type Perform = <K extends TaskName>(name: K, given: TaskArguments<K>) => Promise<TaskAnswer<K>>;
 
 export interface WorkerPoolParts {
   readonly size: number;
-  startWorker(): Worker;
+  startWorker(lane: Lane): Worker;
   loadFallback(): Promise<Perform>;
 }
 
-/** The face of a worker as the pool sees it: names and values have been checked where the task was asked. */
-interface WorkerFace {
-  perform(name: TaskName, given: readonly unknown[]): unknown;
-}
-
-interface Task {
-  readonly name: TaskName;
-  readonly given: readonly unknown[];
-  readonly urgency: number;
+interface Job {
+  readonly request: WorkerRequest;
+  readonly lane: Lane;
+  readonly rank: number;
+  readonly channel: string | undefined;
   tries: number;
-  settled: boolean;
   resolve(answer: unknown): void;
   reject(reason: unknown): void;
 }
 
-interface Hand {
+interface Slot {
+  readonly lane: Lane;
   readonly worker: Worker;
-  readonly face: Remote<WorkerFace>;
-  task: Task | null;
+  job: Job | null;
 }
 
-const USUAL_URGENCY = 5;
 const MOST_TRIES = 2;
-/** Deaths in a row after which the page stops starting workers. */
-const DEATHS_ENDURED = 4;
-/** A worker at a task that was given up may finish it within this time; then it is replaced. */
+/** Crashes in a row after which the page stops starting workers; fewer where none has answered yet. */
+const MOST_CRASHES = 4;
+const MOST_CRASHES_AT_FIRST = 2;
+/** A worker at a job that was given up may finish it within this time; then it is replaced. */
 const GRACE_MS = 150;
+/** How long a job that has been begun may hold up a newer one of its channel. */
+const PATIENCE_MS = 1500;
 const ANSWERS_KEPT = 80;
-/** Idle workers are let go after this time. */
+/** Idle background workers are let go after this time. */
 const IDLE_MS = 60_000;
 
 export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
-  const hands = new Set<Hand>();
-  const queue: Task[] = [];
+  const slots = new Set<Slot>();
+  const queue: Job[] = [];
   const known = new Map<string, unknown>();
-  let deaths = 0;
+  let crashes = 0;
+  let everAnswered = false;
   let pageBusy = false;
   let idle: ReturnType<typeof setTimeout> | undefined;
 
-  const dismiss = (hand: Hand) => {
-    hands.delete(hand);
-    hand.face[releaseProxy]();
-    hand.worker.terminate();
+  const onPage = () => crashes >= (everAnswered ? MOST_CRASHES : MOST_CRASHES_AT_FIRST);
+  const inLane = (lane: Lane) => [...slots].filter((each) => each.lane === lane);
+  const placesIn = (lane: Lane) => (lane === 'urgent' ? 1 : parts.size);
+
+  const terminate = (slot: Slot) => {
+    slots.delete(slot);
+    slot.worker.terminate();
   };
 
-  const next = (): Task | undefined => {
-    let best = 0;
-    for (const [index, task] of queue.entries()) if (task.urgency < (queue[best]?.urgency ?? Infinity)) best = index;
-    return queue.splice(best, 1)[0];
+  const remove = (job: Job) => {
+    const index = queue.indexOf(job);
+    if (index >= 0) queue.splice(index, 1);
   };
 
-  const onDeath = (hand: Hand) => {
-    if (!hands.has(hand)) return;
-    deaths += 1;
-    const { task } = hand;
-    dismiss(hand);
-    if (task && !task.settled) {
-      if (task.tries < MOST_TRIES || deaths >= DEATHS_ENDURED) queue.unshift(task);
-      else task.reject(new Error('The model stopped twice over this question.'));
+  /** The first of the highest priority. */
+  const next = (isWanted: (job: Job) => boolean): Job | undefined => {
+    const job = queue
+      .filter(isWanted)
+      .reduce<Job | undefined>((best, each) => (best && best.rank <= each.rank ? best : each), undefined);
+    if (job) remove(job);
+    return job;
+  };
+
+  const onReply = (slot: Slot, reply: WorkerReply) => {
+    const { job } = slot;
+    crashes = 0;
+    everAnswered = true;
+    slot.job = null;
+    if (reply.ok) job?.resolve(reply.answer);
+    else job?.reject(new Error(reply.message));
+    work();
+  };
+
+  const onCrash = (slot: Slot) => {
+    if (!slots.has(slot)) return;
+    crashes += 1;
+    const { job } = slot;
+    terminate(slot);
+    if (job) {
+      if (job.tries < MOST_TRIES || onPage()) queue.unshift(job);
+      else job.reject(new Error('The model stopped twice over this question.'));
     }
     work();
   };
 
-  const hire = (): Hand => {
-    const worker = parts.startWorker();
-    const hand: Hand = { worker, face: wrap<WorkerFace>(worker), task: null };
-    const died = (event: Event) => {
+  const spawn = (lane: Lane): Slot => {
+    const worker = parts.startWorker(lane);
+    const slot: Slot = { lane, worker, job: null };
+    const crashed = (event: Event) => {
       event.preventDefault();
-      onDeath(hand);
+      onCrash(slot);
     };
-    worker.addEventListener('error', died);
-    worker.addEventListener('messageerror', died);
-    hands.add(hand);
-    return hand;
+    worker.addEventListener('error', crashed);
+    worker.addEventListener('messageerror', crashed);
+    worker.addEventListener('message', ({ data }: MessageEvent<WorkerReply>) => onReply(slot, data));
+    slots.add(slot);
+    return slot;
   };
 
-  const hand = (to: Hand, task: Task) => {
-    to.task = task;
-    task.tries += 1;
-    void to.face.perform(task.name, task.given).then(
-      (answer) => {
-        deaths = 0;
-        to.task = null;
-        task.resolve(answer);
-        work();
-      },
-      (reason: unknown) => {
-        to.task = null;
-        task.reject(reason);
-        work();
-      },
-    );
+  /** An idle worker, or a new one while there is room; `null` where all are busy. */
+  const free = (lane: Lane): Slot | null => {
+    const workers = inLane(lane);
+    return workers.find(({ job }) => job === null) ?? (workers.length < placesIn(lane) ? spawn(lane) : null);
   };
 
-  /** Between two tasks the page gets a breath. */
+  /** Between two jobs the page gets a breath. */
   const workOnPage = async () => {
     if (pageBusy) return;
     pageBusy = true;
     try {
       const perform = await parts.loadFallback();
-      for (let task = next(); task; task = next()) {
-        try {
-          task.resolve(perform(task.name, task.given as TaskArguments<TaskName>));
-        } catch (reason) {
-          task.reject(reason);
-        }
+      for (let job = next(() => true); job; job = next(() => true)) {
+        await perform(job.request.name, job.request.given).then(job.resolve, job.reject);
         await new Promise((then) => setTimeout(then, 0));
       }
     } catch (reason) {
-      for (const task of queue.splice(0)) task.reject(reason);
+      for (const job of queue.splice(0)) job.reject(reason);
     }
     pageBusy = false;
   };
 
   function work(): void {
     clearTimeout(idle);
-    while (queue.length > 0) {
-      if (deaths >= DEATHS_ENDURED) return void workOnPage();
-      let free = [...hands].find(({ task }) => task === null);
-      if (!free) {
-        if (hands.size >= parts.size) return;
-        try {
-          free = hire();
-        } catch {
-          // Some surroundings forbid workers outright; the page then does the work itself.
-          deaths = DEATHS_ENDURED;
-          continue;
+    try {
+      for (const lane of ['urgent', 'background'] as const) {
+        const isHere = (job: Job) => job.lane === lane;
+        while (!onPage() && queue.some(isHere)) {
+          const slot = free(lane);
+          const job = slot && next(isHere);
+          if (!job) break;
+          slot.job = job;
+          job.tries += 1;
+          slot.worker.postMessage(job.request);
         }
       }
-      const task = next();
-      if (task) hand(free, task);
+    } catch {
+      // Some surroundings forbid workers outright; the page then does the work itself.
+      crashes = MOST_CRASHES;
     }
-    if ([...hands].every(({ task }) => task === null)) idle = setTimeout(() => [...hands].forEach(dismiss), IDLE_MS);
+    if (onPage()) return void workOnPage();
+    if (inLane('background').every(({ job }) => job === null))
+      idle = setTimeout(() => inLane('background').forEach(terminate), IDLE_MS);
   }
 
-  const giveUp = (task: Task) => {
-    const index = queue.indexOf(task);
-    if (index >= 0) queue.splice(index, 1);
-    task.reject(givenUp());
-    const at = [...hands].find((each) => each.task === task);
-    if (!at) return;
-    setTimeout(() => {
-      if (at.task !== task) return;
-      dismiss(at);
+  /** @param grace_ms how long a worker at it may take to finish it all the same */
+  const giveUp = (job: Job, grace_ms: number) => {
+    remove(job);
+    job.reject(givenUp());
+    const slot = [...slots].find((each) => each.job === job);
+    if (!slot) return;
+    const replace = () => {
+      if (slot.job !== job) return;
+      terminate(slot);
       work();
-    }, GRACE_MS);
+    };
+    if (grace_ms > 0) setTimeout(replace, grace_ms);
+    else replace();
+  };
+
+  /** A newer job of a channel puts those before it out of date. */
+  const supersede = (channel: string) => {
+    for (const job of [...queue]) if (job.channel === channel) giveUp(job, 0);
+    const begun = [...slots].find(({ job }) => job?.channel === channel)?.job;
+    if (begun) setTimeout(() => giveUp(begun, 0), PATIENCE_MS);
   };
 
   const keep = (key: string, answer: unknown) => {
@@ -189,25 +214,26 @@ export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
 
   return {
     size: parts.size,
-    ask: <K extends TaskName>(name: K, given: TaskArguments<K>, options: AskOptions = {}) =>
+    ask: <K extends TaskName>(name: K, given: TaskArguments<K>, options: JobOptions = {}) =>
       new Promise<TaskAnswer<K>>((resolve, reject) => {
-        const { signal, urgency = USUAL_URGENCY, remember = false } = options;
+        const { signal, priority = 'normal', remember = false, channel } = options;
         if (signal?.aborted === true) return reject(givenUp());
         const key = remember ? JSON.stringify([name, given]) : '';
         if (remember && known.has(key)) return resolve(known.get(key) as TaskAnswer<K>);
-        const onAbort = () => giveUp(task);
+        const onAbort = () => giveUp(job, GRACE_MS);
+        let settled = false;
         const settle = (act: () => void) => {
-          if (task.settled) return;
-          task.settled = true;
+          if (settled) return;
+          settled = true;
           signal?.removeEventListener('abort', onAbort);
           act();
         };
-        const task: Task = {
-          name,
-          given,
-          urgency,
+        const job: Job = {
+          request: { name, given },
+          lane: priority === 'urgent' ? 'urgent' : 'background',
+          rank: PRIORITIES.indexOf(priority),
+          channel,
           tries: 0,
-          settled: false,
           resolve: (answer) =>
             settle(() => {
               if (remember) keep(key, answer);
@@ -216,24 +242,25 @@ export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
           reject: (reason) => settle(() => reject(reason instanceof Error ? reason : new Error(String(reason)))),
         };
         signal?.addEventListener('abort', onAbort);
-        queue.push(task);
+        if (channel !== undefined) supersede(channel);
+        queue.push(job);
         work();
       }),
     warm: () => {
-      if (deaths > 0) return;
+      if (crashes > 0) return;
       try {
-        while (hands.size < parts.size) hire();
+        while (inLane('background').length < parts.size) spawn('background');
       } catch {
-        // The first question will find out and work without them.
+        // The first job will find out and work without them.
       }
       work();
     },
     dispose: () => {
       clearTimeout(idle);
-      for (const task of queue.splice(0)) task.reject(givenUp());
-      for (const each of [...hands]) {
-        each.task?.reject(givenUp());
-        dismiss(each);
+      for (const job of queue.splice(0)) job.reject(givenUp());
+      for (const slot of [...slots]) {
+        slot.job?.reject(givenUp());
+        terminate(slot);
       }
       known.clear();
     },

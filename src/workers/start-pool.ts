@@ -8,6 +8,9 @@ let pool: WorkerPool | null = null;
 export const workerPool = (): WorkerPool =>
   (pool ??= createWorkerPool({
     size: Math.min(MOST_WORKERS, Math.max(1, navigator.hardwareConcurrency)),
-    startWorker: () => new Worker(new URL('./task-worker.ts', import.meta.url), { type: 'module', name: 'answers' }),
-    loadFallback: async () => (await import('./tasks.ts')).performTask,
+    startWorker: (lane) =>
+      lane === 'urgent'
+        ? new Worker(new URL('./run-worker.ts', import.meta.url), { type: 'module', name: 'runs' })
+        : new Worker(new URL('./analysis-worker.ts', import.meta.url), { type: 'module', name: 'analyses' }),
+    loadFallback: async () => (await import('./perform.ts')).perform,
   }));

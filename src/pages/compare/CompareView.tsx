@@ -90,7 +90,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
     setTold('');
     try {
       const scenario = props.context.result().scenario;
-      const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { urgency: 0 });
+      const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { priority: 'high' });
       setAllBoils(pool, [gentle, hard]);
       setTold(`A is “${scenario.name}” boiled gently, B the same boiled hard, until as much distillate has come over.`);
     } catch (error) {

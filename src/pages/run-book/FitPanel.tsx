@@ -12,7 +12,7 @@ import {
 } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { workerPool } from '../../workers/start-pool.ts';
-import type { FitAnswer } from '../../workers/tasks.ts';
+import type { FitAnswer } from '../../workers/analysis-tasks.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { factorMeaning, factorNumber, fitLead, rangeWords, uncertaintyWords } from './fit-words.ts';
@@ -80,7 +80,7 @@ export function FitPanel(props: FitPanelProps) {
     try {
       const answer = await workerPool().ask('calibrate', [of.scenario, of.points, props.factors], {
         signal: controller.signal,
-        urgency: 2,
+        priority: 'high',
       });
       props.onDone({ of, answer });
     } catch (error) {

@@ -63,7 +63,7 @@ export function LogEditor(props: LogEditorProps) {
   });
   const fittedResult = (): RunResult | null => {
     const answer = fittedRun.answer();
-    return fitted() && answer?.ok === true ? answer.result : null;
+    return fitted() && answer?.kind === 'ran' ? answer.result : null;
   };
   const lines = createMemo<readonly ModelLine[]>(() => {
     const asSet: ModelLine = { label: 'As set', result: props.context.result() };

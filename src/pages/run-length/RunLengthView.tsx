@@ -56,7 +56,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
   const pool = workerPool();
   const likely = (session ??= createEnsembleSession(pool));
   const scenario = createMemo(() => props.context.result().scenario);
-  const asked = createQuery(pool, 'length', () => [scenario(), rules()[chosen()]], { urgency: 1 });
+  const asked = createQuery(pool, 'length', () => [scenario(), rules()[chosen()]], { priority: 'high' });
   const kept = createMemo(() => keptBandsFor(scenario()));
   const isCurrent = () => likely.scenario() === scenario();
   const start = () => likely.start(scenario(), runs(), seed(), kept()?.bands ?? {});

@@ -1,4 +1,5 @@
 /** The likely runs: the same still run many times with what is uncertain drawn anew, shared out among the workers. */
+import { throttle } from '@solid-primitives/scheduled';
 import { batch, createSignal, type Accessor } from 'solid-js';
 import {
   summariseEnsemble,
@@ -8,8 +9,8 @@ import {
   type OwnBands,
   type Scenario,
 } from '../../../sim/index.ts';
+import { createBackgroundJob } from '../../state/background-job.ts';
 import type { WorkerPool } from '../../workers/pool.ts';
-import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 export interface EnsembleSession {
   /** The still that the likely runs are of; `null` before the first start. */
@@ -45,48 +46,30 @@ export function createEnsembleSession(pool: WorkerPool): EnsembleSession {
   const [design, setDesign] = createSignal<Design | null>(null);
   const [summary, setSummary] = createSignal<EnsembleSummary | null>(null);
   const [finished, setFinished] = createSignal(0);
-  const [running, setRunning] = createSignal(false);
-  const [problem, setProblem] = createSignal<string | null>(null);
   let found: MemberResult[] = [];
   let plan: Design | null = null;
-  let latest: AbortController | null = null;
-  let timer: ReturnType<typeof setTimeout> | null = null;
 
   const sumUp = () => {
-    if (timer !== null) clearTimeout(timer);
-    timer = null;
     if (plan && found.length > 0) setSummary(summariseEnsemble(plan, found));
   };
-
-  const stop = () => {
-    latest?.abort();
-    latest = null;
-    setRunning(false);
+  const sumUpSoon = throttle(sumUp, SUM_UP_EVERY_MS);
+  const job = createBackgroundJob(() => {
+    sumUpSoon.clear();
     sumUp();
-  };
+  });
 
-  const fail = (controller: AbortController, reason: unknown) => {
-    if (wasGivenUp(reason) || latest !== controller) return;
-    setProblem(errorMessage(reason));
-    stop();
-  };
-
-  const work = async (whole: Design, controller: AbortController): Promise<void> => {
+  const runAll = async (whole: Design, signal: AbortSignal): Promise<void> => {
     const order = orderOfRows(whole);
-    const tasks: Promise<void>[] = [];
-    for (let from = 0; from < order.length; from += RUNS_A_TASK) {
-      const rows = order.slice(from, from + RUNS_A_TASK);
-      tasks.push(
-        pool.ask('members', [whole, rows], { signal: controller.signal }).then((members) => {
-          if (latest !== controller) return;
-          found.push(...members);
-          setFinished(found.length);
-          timer ??= setTimeout(sumUp, SUM_UP_EVERY_MS);
-        }),
-      );
-    }
-    await Promise.all(tasks);
-    if (latest === controller) stop();
+    const batches = Array.from({ length: Math.ceil(order.length / RUNS_A_TASK) }, (_, index) =>
+      order.slice(index * RUNS_A_TASK, (index + 1) * RUNS_A_TASK),
+    );
+    await Promise.all(
+      batches.map(async (rows) => {
+        found.push(...(await pool.ask('members', [whole, rows], { signal })));
+        setFinished(found.length);
+        sumUpSoon();
+      }),
+    );
   };
 
   return {
@@ -95,32 +78,23 @@ export function createEnsembleSession(pool: WorkerPool): EnsembleSession {
     summary,
     finished,
     total: () => design()?.rows.length ?? 0,
-    running,
-    problem,
-    stop,
-    start: (still, members, seed, own) => {
-      stop();
-      const controller = new AbortController();
-      latest = controller;
-      found = [];
-      plan = null;
-      batch(() => {
-        setScenario(() => still);
-        setDesign(null);
-        setSummary(null);
-        setFinished(0);
-        setProblem(null);
-        setRunning(true);
-      });
-      pool
-        .ask('design', [still, members, seed, own], { signal: controller.signal })
-        .then((whole) => {
-          if (latest !== controller) return;
-          plan = whole;
-          setDesign(() => whole);
-          return work(whole, controller);
-        })
-        .catch((reason: unknown) => fail(controller, reason));
-    },
+    running: job.running,
+    problem: job.problem,
+    stop: job.stop,
+    start: (still, members, seed, own) =>
+      job.start(async (signal) => {
+        found = [];
+        plan = null;
+        batch(() => {
+          setScenario(() => still);
+          setDesign(null);
+          setSummary(null);
+          setFinished(0);
+        });
+        const whole = await pool.ask('design', [still, members, seed, own], { signal });
+        plan = whole;
+        setDesign(() => whole);
+        await runAll(whole, signal);
+      }),
   };
 }

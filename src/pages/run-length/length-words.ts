@@ -12,7 +12,7 @@ import {
   formatQuantity,
   type UnitSystem,
 } from '../../../sim/index.ts';
-import type { LengthAnswer } from '../../workers/tasks.ts';
+import type { LengthAnswer } from '../../workers/analysis-tasks.ts';
 
 const clock = (time_s: number): string => formatDuration(time_s);
 const percent = (share: number, units: UnitSystem): string =>

@@ -12,7 +12,7 @@ import { WorkingButton } from '../working/WorkingButton.tsx';
 import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
 import { createMapSession, type MapSession } from './map-session.ts';
-import { sizeQuestion } from '../../state/size-question.ts';
+import { sizeQuestion } from '../../state/length-that-holds.ts';
 import { coilWords, condensingWords, hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
 import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
@@ -59,15 +59,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
-  const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), { urgency: 1 });
-  const hardest = createQuery(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), {
-    urgency: 3,
-    quiet_ms: 500,
+  const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), {
+    priority: 'high',
   });
-  const least = createQuery(pool, 'leastWater', () => (pictured() ? [scenario()] : null), {
-    urgency: 3,
-    quiet_ms: 500,
-  });
+  const hardest = createQuery(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
+  const least = createQuery(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
 
   const axis = () => chosenAxis() ?? usualAxis(scenario());
   const nothingComes = () => own.answer()?.verdict === 'no-vapour';

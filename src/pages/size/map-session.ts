@@ -1,10 +1,10 @@
 /** Works out the picture's points: a coarse grid first, so that something is seen at once, then finer ones and the edge. */
 import { createSignal, type Accessor } from 'solid-js';
 import type { Scenario } from '../../../sim/index.ts';
-import type { WorkerPool } from '../../workers/pool.ts';
+import { createBackgroundJob } from '../../state/background-job.ts';
+import type { Priority, WorkerPool } from '../../workers/pool.ts';
 import type { MapDetail, MapNode, OutletReading } from '../../workers/condenser-map.ts';
 import { changesOf, nodeAt, placeOf, placesOf, STRIDES, type MapBounds, type MapField } from './map-grid.ts';
-import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 export interface MapSession {
   /** As fine as it has become; `null` before the first grid is whole. */
@@ -16,26 +16,18 @@ export interface MapSession {
 }
 
 const POINTS_A_TASK = [3, 4, 6] as const;
-const URGENCY = [0, 2, 4] as const;
+const PRIORITY = ['high', 'high', 'normal'] as const;
 /** Halvings by which the edge of the region where vapour escapes is found. */
 const HALVINGS = 3;
 
 export function createMapSession(pool: WorkerPool): MapSession {
   const [field, setField] = createSignal<MapField | null>(null);
-  const [running, setRunning] = createSignal(false);
-  const [problem, setProblem] = createSignal<string | null>(null);
-  let latest: AbortController | null = null;
+  const job = createBackgroundJob();
 
-  const stop = () => {
-    latest?.abort();
-    latest = null;
-    setRunning(false);
-  };
-
-  const work = async (scenario: Scenario, bounds: MapBounds, controller: AbortController): Promise<void> => {
+  const work = async (scenario: Scenario, bounds: MapBounds, signal: AbortSignal): Promise<void> => {
     let readings = new Map<number, OutletReading>();
-    const ask = (nodes: readonly MapNode[], urgency: number, detail: MapDetail = 'fine') =>
-      pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal: controller.signal, urgency });
+    const ask = (nodes: readonly MapNode[], priority: Priority, detail: MapDetail = 'fine') =>
+      pool.ask('outlets', [scenario, bounds.axis, nodes, detail], { signal, priority });
     for (const [stage, stride] of STRIDES.entries()) {
       // The first picture is rough, so that it comes at once; the next is reckoned anew.
       const detail = stage === 0 ? 'rough' : 'fine';
@@ -47,7 +39,7 @@ export function createMapSession(pool: WorkerPool): MapSession {
         const some = places.slice(from, from + size);
         const nodes = some.map(([column, row]) => nodeAt(bounds, column, row));
         tasks.push(
-          ask(nodes, URGENCY[stage] ?? 4, detail).then((found) => {
+          ask(nodes, PRIORITY[stage] ?? 'normal', detail).then((found) => {
             some.forEach(([column, row], index) => {
               const reading = found[index];
               if (reading) readings.set(placeOf(column, row), reading);
@@ -56,18 +48,15 @@ export function createMapSession(pool: WorkerPool): MapSession {
         );
       }
       await Promise.all(tasks);
-      if (latest !== controller) return;
       setField({ bounds, stride, readings: new Map(readings), edges: new Map() });
     }
-    await findEdges(bounds, readings, ask, controller);
-    if (latest === controller) stop();
+    await findEdges(bounds, readings, ask);
   };
 
   const findEdges = async (
     bounds: MapBounds,
     readings: ReadonlyMap<number, OutletReading>,
-    ask: (nodes: readonly MapNode[], urgency: number) => Promise<readonly OutletReading[]>,
-    controller: AbortController,
+    ask: (nodes: readonly MapNode[], priority: Priority) => Promise<readonly OutletReading[]>,
   ) => {
     const whole: MapField = { bounds, stride: 1, readings, edges: new Map() };
     const edges = new Map<number, number>();
@@ -76,32 +65,21 @@ export function createMapSession(pool: WorkerPool): MapSession {
         let [low, high] = [fails_m, holds_m];
         for (let halving = 0; halving < HALVINGS; halving++) {
           const middle = (low + high) / 2;
-          const [reading] = await ask([{ x: nodeAt(bounds, column, 0).x, length_m: middle }], 4);
+          const [reading] = await ask([{ x: nodeAt(bounds, column, 0).x, length_m: middle }], 'normal');
           if (reading?.fails === true) low = middle;
           else high = middle;
         }
         edges.set(column, (low + high) / 2);
       }),
     );
-    if (latest === controller) setField({ ...whole, edges });
+    setField({ ...whole, edges });
   };
 
   return {
     field,
-    running,
-    problem,
-    stop,
-    start: (scenario, bounds) => {
-      stop();
-      const controller = new AbortController();
-      latest = controller;
-      setProblem(null);
-      setRunning(true);
-      work(scenario, bounds, controller).catch((reason: unknown) => {
-        if (wasGivenUp(reason) || latest !== controller) return;
-        setProblem(errorMessage(reason));
-        stop();
-      });
-    },
+    running: job.running,
+    problem: job.problem,
+    stop: job.stop,
+    start: (scenario, bounds) => job.start((signal) => work(scenario, bounds, signal)),
   };
 }

@@ -1,8 +1,9 @@
 /** Every tube of the library tried as the condenser, shared out among the workers, those the reader looks at first. */
+import { throttle } from '@solid-primitives/scheduled';
 import { createSignal, type Accessor } from 'solid-js';
 import type { Scenario, TubeSize } from '../../../sim/index.ts';
+import { createBackgroundJob } from '../../state/background-job.ts';
 import type { WorkerPool } from '../../workers/pool.ts';
-import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 export interface TubeSession {
   /** By id of the tube. */
@@ -28,61 +29,34 @@ export function createTubeSession(pool: WorkerPool): TubeSession {
   const [sizes, setSizes] = createSignal<ReadonlyMap<string, TubeSize>>(new Map());
   const [of, setOf] = createSignal<string | null>(null);
   const [total, setTotal] = createSignal(0);
-  const [running, setRunning] = createSignal(false);
-  const [problem, setProblem] = createSignal<string | null>(null);
-  let latest: AbortController | null = null;
   let found = new Map<string, TubeSize>();
-  let timer: ReturnType<typeof setTimeout> | null = null;
 
-  const show = () => {
-    if (timer !== null) clearTimeout(timer);
-    timer = null;
-    setSizes(new Map(found));
-  };
-  const stop = () => {
-    if (!latest) return;
-    latest.abort();
-    latest = null;
-    setRunning(false);
+  const show = () => setSizes(new Map(found));
+  const showSoon = throttle(show, SHOW_EVERY_MS);
+  const job = createBackgroundJob(() => {
+    showSoon.clear();
     show();
-  };
+  });
 
   return {
     sizes,
     of,
     total,
-    running,
-    problem,
-    stop,
-    start: (what, scenario, margin, tubes) => {
-      stop();
-      const controller = new AbortController();
-      latest = controller;
-      found = new Map();
-      setOf(what);
-      setTotal(tubes.length);
-      setProblem(null);
-      setRunning(true);
-      show();
-      const tasks = tubes.map(({ id, start_m }) =>
-        pool
-          .ask('sizeTube', [scenario, id, margin, start_m], { signal: controller.signal, urgency: 6 })
-          .then((size) => {
-            if (latest !== controller) return;
-            found.set(id, size);
-            timer ??= setTimeout(show, SHOW_EVERY_MS);
+    running: job.running,
+    problem: job.problem,
+    stop: job.stop,
+    start: (what, scenario, margin, tubes) =>
+      job.start(async (signal) => {
+        found = new Map();
+        setOf(what);
+        setTotal(tubes.length);
+        show();
+        await Promise.all(
+          tubes.map(async ({ id, start_m }) => {
+            found.set(id, await pool.ask('sizeTube', [scenario, id, margin, start_m], { signal, priority: 'low' }));
+            showSoon();
           }),
-      );
-      Promise.all(tasks).then(
-        () => {
-          if (latest === controller) stop();
-        },
-        (reason: unknown) => {
-          if (wasGivenUp(reason) || latest !== controller) return;
-          setProblem(errorMessage(reason));
-          stop();
-        },
-      );
-    },
+        );
+      }),
   };
 }

@@ -37,7 +37,7 @@ function resultWords({ id, result: { value, unit } }: WorkingSheet, units: UnitS
 
 export function WorkingDialog(props: WorkingDialogProps) {
   const asked = createQuery(workerPool(), 'working', () => (props.open ? [props.scenario, null] : null), {
-    urgency: 0,
+    priority: 'high',
     quiet_ms: 0,
   });
   const [chosen, setChosen] = createSignal<string>('');

@@ -38,7 +38,7 @@ import {
 } from '../../../src/pages/size/tube-rows.ts';
 import { placeOf, PLACES } from '../../../src/state/places.ts';
 import { plainNumber } from '../../../src/pages/working/working-words.ts';
-import type { LengthAnswer } from '../../../src/workers/tasks.ts';
+import type { LengthAnswer } from '../../../src/workers/analysis-tasks.ts';
 import { simulate, tubes } from '../../../sim/index.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 

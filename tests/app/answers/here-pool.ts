@@ -1,6 +1,6 @@
 /** A pool that does the work on the spot, one task a turn, and counts what it was asked. */
 import type { WorkerPool } from '../../../src/workers/pool.ts';
-import { performTask, type TaskName } from '../../../src/workers/tasks.ts';
+import { perform, type TaskName } from '../../../src/workers/perform.ts';
 
 export interface HerePool extends WorkerPool {
   readonly asked: TaskName[];
@@ -19,7 +19,7 @@ export function herePool(): HerePool {
           if (options.signal?.aborted === true) return reject(new DOMException('given up', 'AbortError'));
           asked.push(name);
           try {
-            resolve(performTask(name, given));
+            resolve(await perform(name, given));
           } catch (error) {
             reject(error instanceof Error ? error : new Error(String(error)));
           }

@@ -2,7 +2,7 @@ import { createRoot } from 'solid-js';
 import { describe, expect, test, vi } from 'vitest';
 import { createBench, type Bench } from '../../../src/state/bench.ts';
 import type { RunClient, RunReply } from '../../../src/workers/run-client.ts';
-import type { Fidelity } from '../../../src/workers/run-scenario.ts';
+import type { Fidelity } from '../../../src/workers/run-tasks.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
@@ -25,7 +25,6 @@ function askedClient() {
   const client: RunClient = {
     run: (scenario, fidelity = 'full') => new Promise((reply) => asked.push({ scenario, fidelity, reply })),
     examples: () => Promise.resolve([]),
-    dispose: () => undefined,
   };
   const answer = async (place: number, reply: RunReply) => {
     asked[place]?.reply(reply);

@@ -57,7 +57,6 @@ function leakyBench(
           result: madeUpRun({ scenario: scenario as Scenario, events }),
         }),
       examples: () => Promise.resolve([]),
-      dispose: () => undefined,
     };
     const bench = createBench({
       client,

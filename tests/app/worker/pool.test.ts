@@ -21,7 +21,7 @@ afterEach(() => {
 
 /** Tasks are told apart by the first thing they are given; what they mean does not matter here. */
 const ask = (what: string, options: Parameters<WorkerPool['ask']>[2] = {}) =>
-  pool.ask('run', [what], options) as Promise<unknown>;
+  pool.ask('hardestBoil', [what as never], options) as Promise<unknown>;
 const at = (what: string): Promise<AskedOfWorker> =>
   vi.waitFor(() => {
     const found = workers.open().find(({ given }) => given[0] === what);
@@ -31,7 +31,7 @@ const at = (what: string): Promise<AskedOfWorker> =>
 const atWork = () => workers.open().map(({ given }) => given[0]);
 
 describe('the pool of workers', () => {
-  test('has its hands ready before the first task when warned, and no more of them', async () => {
+  test('has its workers ready before the first task when warned, and no more of them', async () => {
     open();
     pool.warm();
     pool.warm();
@@ -42,7 +42,7 @@ describe('the pool of workers', () => {
     expect(workers.all).toHaveLength(2);
   });
 
-  test('works at as many tasks at once as it has hands, and starts no hand before it is needed', async () => {
+  test('works at as many tasks at once as it may, and starts no worker before it is needed', async () => {
     open();
     expect(workers.all).toHaveLength(0);
     const answers = ['a', 'b', 'c'].map((what) => ask(what));
@@ -56,14 +56,14 @@ describe('the pool of workers', () => {
     expect(workers.all).toHaveLength(2);
   });
 
-  test('takes the most urgent first, and those alike in their order', async () => {
+  test('takes the highest priority first, and those alike in their order', async () => {
     open({ size: 1 });
     const answers = [
       ask('first'),
-      ask('later', { urgency: 6 }),
+      ask('later', { priority: 'low' }),
       ask('usual'),
       ask('usual too'),
-      ask('now', { urgency: 0 }),
+      ask('now', { priority: 'high' }),
     ];
     const order: unknown[] = [];
     for (let count = 0; count < 5; count++) {
@@ -82,12 +82,12 @@ describe('the pool of workers', () => {
 
   test('drops a waiting task that is given up, and tells the one who asked', async () => {
     open({ size: 1 });
-    const doubt = new AbortController();
+    const controller = new AbortController();
     const first = ask('a');
-    const dropped = ask('b', { signal: doubt.signal });
+    const dropped = ask('b', { signal: controller.signal });
     const last = ask('c');
     await at('a');
-    doubt.abort();
+    controller.abort();
     await expect(dropped).rejects.toSatisfy(wasGivenUp);
     (await at('a')).answer('A');
     (await at('c')).answer('C');
@@ -96,11 +96,11 @@ describe('the pool of workers', () => {
 
   test('replaces a worker that still toils at a task given up a moment ago', async () => {
     open({ size: 1 });
-    const doubt = new AbortController();
-    const given = ask('long', { signal: doubt.signal });
+    const controller = new AbortController();
+    const given = ask('long', { signal: controller.signal });
     await at('long');
     const next = ask('next');
-    doubt.abort();
+    controller.abort();
     await expect(given).rejects.toSatisfy(wasGivenUp);
     (await at('next')).answer('N');
     expect(await next).toBe('N');
@@ -109,10 +109,10 @@ describe('the pool of workers', () => {
 
   test('lets a worker be that finishes what was given up soon enough', async () => {
     open({ size: 1 });
-    const doubt = new AbortController();
-    const given = ask('short', { signal: doubt.signal });
+    const controller = new AbortController();
+    const given = ask('short', { signal: controller.signal });
     const task = await at('short');
-    doubt.abort();
+    controller.abort();
     task.answer('too late');
     await expect(given).rejects.toSatisfy(wasGivenUp);
     const next = ask('next');
@@ -121,21 +121,21 @@ describe('the pool of workers', () => {
     expect(workers.all).toHaveLength(1);
   });
 
-  test('tries the task of a worker that died once more, and then says so', async () => {
+  test('tries the task of a worker that crashed once more, and then says so', async () => {
     open({ size: 1 });
     const answer = ask('a');
     await at('a');
-    workers.all[0]?.die();
+    workers.all[0]?.crash();
     await vi.waitFor(() => expect(workers.all).toHaveLength(2));
     (await at('a')).answer('A');
     expect(await answer).toBe('A');
 
     const deadly = ask('deadly');
     await at('deadly');
-    workers.all[1]?.die();
+    workers.all[1]?.crash();
     await vi.waitFor(() => expect(workers.all).toHaveLength(3));
     await at('deadly');
-    workers.all[2]?.die();
+    workers.all[2]?.crash();
     await expect(deadly).rejects.toThrow('stopped twice');
   });
 
@@ -170,23 +170,82 @@ describe('the pool of workers', () => {
     expect(await second).toBe('A');
   });
 
+  const onPage = (done: unknown[]): Partial<WorkerPoolParts> => ({
+    loadFallback: () =>
+      Promise.resolve((name, given) => {
+        done.push(given[0]);
+        return given[0] === 'bad'
+          ? Promise.reject(new Error('no such still'))
+          : Promise.resolve(`${name} on the page` as never);
+      }),
+  });
+
+  test('leaves the work to the page where workers crash before any has answered', async () => {
+    const done: unknown[] = [];
+    open({ size: 1, ...onPage(done) });
+    const answer = ask('a');
+    workers.all[0]?.crash();
+    workers.all[1]?.crash();
+    expect(await answer).toBe('hardestBoil on the page');
+    expect(await ask('b')).toBe('hardestBoil on the page');
+    expect(workers.all).toHaveLength(2);
+  });
+
+  test('leaves the work to the page once worker after worker crashes', async () => {
+    const done: unknown[] = [];
+    open({ size: 1, ...onPage(done) });
+    const first = ask('a');
+    (await at('a')).answer('A');
+    await first;
+    const answers = Promise.allSettled([ask('b'), ask('c'), ask('d')]);
+    for (let count = 0; count < 4; count++) workers.all[count]?.crash();
+    expect((await answers).map(({ status }) => status)).toEqual(['rejected', 'fulfilled', 'fulfilled']);
+    expect(done).toEqual(['c', 'd']);
+    expect(workers.living()).toBe(0);
+  });
+
   test('leaves the work to the page where no worker can be had', async () => {
     const done: unknown[] = [];
     open({
       startWorker: () => {
         throw new Error('workers are forbidden here');
       },
-      loadFallback: () =>
-        Promise.resolve((name, given) => {
-          done.push(given[0]);
-          if (given[0] === 'bad') throw new Error('no such still');
-          return `${name} on the page` as never;
-        }),
+      ...onPage(done),
     });
     const [good, bad] = await Promise.allSettled([ask('good'), ask('bad')]);
-    expect(good).toEqual({ status: 'fulfilled', value: 'run on the page' });
+    expect(good).toEqual({ status: 'fulfilled', value: 'hardestBoil on the page' });
     expect(bad).toMatchObject({ status: 'rejected', reason: new Error('no such still') });
     expect(done).toEqual(['good', 'bad']);
+  });
+
+  test('begins the latest of a channel only, and lets others be', async () => {
+    open({ size: 1 });
+    const begun = ask('begun', { channel: 'one' });
+    const answers = Promise.allSettled([
+      begun,
+      ask('old', { channel: 'one' }),
+      ask('other', { channel: 'two' }),
+      ask('new', { channel: 'one' }),
+    ]);
+    for (const what of ['begun', 'other', 'new']) (await at(what)).answer(what.toUpperCase());
+    expect(await answers).toMatchObject([
+      { value: 'BEGUN' },
+      { reason: { name: 'AbortError' } },
+      { value: 'OTHER' },
+      { value: 'NEW' },
+    ]);
+  });
+
+  test('lets idle workers go, but never the one that is kept for runs', async () => {
+    vi.useFakeTimers();
+    open();
+    const answers = [ask('a'), ask('now', { priority: 'urgent' })];
+    for (const task of workers.open()) task.answer('done');
+    await Promise.all(answers);
+    expect(workers.living()).toBe(2);
+    await vi.advanceTimersByTimeAsync(120_000);
+    expect(workers.all.map(({ terminated }) => terminated)).toEqual([true, false]);
+    vi.useRealTimers();
   });
 
   test('gives up all that is open when it is put away', async () => {

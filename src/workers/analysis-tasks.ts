@@ -1,4 +1,4 @@
-/** What the answers ask of the model, each a pure function of plain data, so that any worker can carry out any of them. */
+/** What the analyses ask of the model, each a pure function of plain data, so that any worker can carry out any of them. */
 import {
   bandsOfFit,
   calibrate,
@@ -7,7 +7,6 @@ import {
   gentleAgainstHard,
   hardestBoil,
   leastWater,
-  readScenario,
   runLength,
   runMember,
   runOn,
@@ -58,28 +57,13 @@ function carriedOnRun(scenario: Scenario): RunResult {
   return carriedOn.result;
 }
 
-export type RunReading =
-  { readonly ok: true; readonly result: RunResult } | { readonly ok: false; readonly message: string };
-
 function tubeNamed(id: string) {
   const tube = tubes.find((row) => row.id === id);
   if (!tube) throw new RangeError(`no tube is called ${id}`);
   return tube;
 }
 
-export const answersTasks = {
-  run(input: unknown): RunReading {
-    const read = readScenario(input);
-    if (!read.ok)
-      return {
-        ok: false,
-        message: read.problems
-          .slice(0, 3)
-          .map(({ message }) => message)
-          .join(' '),
-      };
-    return { ok: true, result: simulate(read.scenario) };
-  },
+export const analysisTasks = {
   gentleAgainstHard: (scenario: Scenario): GentleAndHard => gentleAgainstHard(scenario),
   length(scenario: Scenario, rule: StopRule): LengthAnswer {
     const result = carriedOnRun(scenario);
@@ -112,13 +96,3 @@ export const answersTasks = {
   working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] =>
     workingSheets(simulate(scenario), at_s),
 } as const;
-
-export type AnswersTasks = typeof answersTasks;
-export type TaskName = keyof AnswersTasks;
-export type TaskArguments<K extends TaskName> = Parameters<AnswersTasks[K]>;
-export type TaskAnswer<K extends TaskName> = ReturnType<AnswersTasks[K]>;
-
-export function performTask<K extends TaskName>(name: K, given: TaskArguments<K>): TaskAnswer<K> {
-  const task = answersTasks[name] as (...values: TaskArguments<K>) => TaskAnswer<K>;
-  return task(...given);
-}
