@@ -85,14 +85,8 @@ export {
   type ShareReached,
   type Spent,
 } from './answers/run-length/run-length.ts';
-export {
-  stopAdvice,
-  stopRule,
-  STOP_RULES,
-  STOP_RULE_KINDS,
-  type StopAdvice,
-  type StopRule,
-} from './answers/run-length/stop-advice.ts';
+export { stopAdvice, type StopAdvice } from './answers/run-length/stop-advice.ts';
+export { stopRule, STOP_RULES, STOP_RULE_KINDS, type StopRule } from './run/stop-rules.ts';
 export { compareRuns, MOST_COMPARED, type Comparison } from './answers/comparison/compare.ts';
 export type { CompareRow, CompareRowId, CompareRun } from './answers/comparison/table.ts';
 export { gentleAgainstHard, type GentleAndHard } from './answers/comparison/gentle-against-hard.ts';

@@ -10,12 +10,11 @@ import { BalanceSheet } from './balance.ts';
 import { EventWatch } from './events.ts';
 import { LIMITS } from './limits.ts';
 import { Recorder, sum } from './recorder.ts';
-import type { EndReason, EventValues, NonFinite, RunResult, StateVariable } from './result.ts';
+import type { EndReason, NonFinite, RunResult, StateVariable } from './result.ts';
 import { ScheduleReader } from './schedule-value.ts';
+import { meanOilRate, OIL_WINDOW_S, runStopRule, type RunStopRule } from './stop-rules.ts';
 import { Peaks, summarise } from './summary.ts';
 
-/** Time over which the stop rule looks at the oil rate, s. */
-const OIL_RATE_WINDOW = 600;
 /** Parts into which steps are cut from just before the boil, and time after the first drop until which they are, s. */
 const PUFF_PARTS = 4;
 const PUFF_TIME = 60;
@@ -66,7 +65,7 @@ export class Run {
     this.tap = new ScheduleReader(cooling.tapTemperature_K);
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
-    this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_RATE_WINDOW / this.dt)));
+    this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_WINDOW_S / this.dt)));
     this.lastPotTemperature = this.still.pot.temperature;
     this.setControls(0);
     this.recorder.take(0, this.stepLength, this.startEnergy);
@@ -138,40 +137,35 @@ export class Run {
     const slot = this.step % this.oilBefore.length;
     const before = this.oilBefore[slot] as number;
     this.oilBefore[slot] = collected;
-    const oilRate = (collected - before) / OIL_RATE_WINDOW;
-    const distillate = still.keptWater + still.returnedWater;
+    const rule = runStopRule(run, collected, this.oilAtStart, still.keptWater + still.returnedWater, before);
     if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < LIMITS.dryDepth.value && now > 0) {
       this.events.raise('pot-dry', now, {
         water_kg: still.pot.water,
         vessel: scenario.pot.layout === 'steam' ? 'boiler' : 'pot',
       });
       this.finishBecause('pot-dry');
-    } else if (run.stopAtShare !== null && this.oilAtStart > 0 && collected >= run.stopAtShare * this.oilAtStart) {
-      this.stopBy({ rule: 'stop-share', share: collected / this.oilAtStart, limit: run.stopAtShare }, now);
-    } else if (run.stopAtDistillate_kg !== null && distillate >= run.stopAtDistillate_kg) {
-      this.stopBy({ rule: 'stop-distillate', distillate_kg: distillate, limit_kg: run.stopAtDistillate_kg }, now);
-    } else if (
-      run.stopAtOilRate_kg_s !== null &&
-      this.oilPassed(collected, before) &&
-      oilRate < run.stopAtOilRate_kg_s
-    ) {
-      const limit_kg_s = run.stopAtOilRate_kg_s;
-      this.events.raise('oil-rate-low', now, { oilRate_kg_s: oilRate, limit_kg_s, over_s: OIL_RATE_WINDOW });
-      this.stopBy({ rule: 'stop-oil-rate', oilRate_kg_s: oilRate, limit_kg_s }, now);
+    } else if (rule) {
+      this.stopBy(rule, now, collected, before);
     } else if (this.step >= this.steps) {
       this.events.raise('run-ends', now, { duration_s: now });
       this.finishBecause('duration');
     }
   }
 
-  /** The oil-rate rule waits until oil has come for a full window. */
-  private oilPassed(collected: number, before: number): boolean {
-    return this.step >= this.oilBefore.length && before > 0 && collected > 0;
-  }
-
-  private stopBy(values: EventValues['stop-rule'], now: number): void {
-    this.events.raise('stop-rule', now, values);
-    this.finishBecause(values.rule);
+  private stopBy(rule: RunStopRule, now: number, collected: number, before: number): void {
+    const { events, still } = this;
+    const { run } = this.scenario;
+    if (rule === 'stop-share') {
+      events.raise('stop-rule', now, { rule, share: collected / this.oilAtStart, limit: run.stopAtShare as number });
+    } else if (rule === 'stop-distillate') {
+      const distillate_kg = still.keptWater + still.returnedWater;
+      events.raise('stop-rule', now, { rule, distillate_kg, limit_kg: run.stopAtDistillate_kg as number });
+    } else {
+      const values = { oilRate_kg_s: meanOilRate(collected, before), limit_kg_s: run.stopAtOilRate_kg_s as number };
+      events.raise('oil-rate-low', now, { ...values, over_s: OIL_WINDOW_S });
+      events.raise('stop-rule', now, { rule, ...values });
+    }
+    this.finishBecause(rule);
   }
 
   private finishBecause(reason: EndReason): void {

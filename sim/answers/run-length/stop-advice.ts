@@ -4,41 +4,9 @@
  */
 import { columnAt, type RunRecord } from '../../run/record.ts';
 import type { EventKind, RunResult } from '../../run/result.ts';
+import { OIL_WINDOW_S, type StopRule } from '../../run/stop-rules.ts';
 import { timeToCollect } from '../../run/summary.ts';
-import { runLength, spentAt, TEN_MINUTES, type Spent } from './run-length.ts';
-
-export type StopRule =
-  /** Stop when this share of the obtainable oil is in the receiver. */
-  | { readonly kind: 'share'; readonly share: number }
-  /** Stop when the last ten minutes brought less than this. */
-  | { readonly kind: 'oil-in-ten-minutes'; readonly below_mL: number }
-  /** Stop when the next millilitre costs more energy and water than this, in the user's currency. */
-  | { readonly kind: 'cost-of-next'; readonly above: number };
-
-type StopRuleKind = StopRule['kind'];
-
-/** The number of each kind of rule: its unit, what it is when the user names none, and what is allowed. */
-export const STOP_RULES = {
-  share: { unit: '1', usual: 0.9, min: 0.05, max: 0.999 },
-  'oil-in-ten-minutes': { unit: 'mL', usual: 0.5, min: 0.001, max: 10_000 },
-  'cost-of-next': { unit: '1', usual: 0.5, min: 0.0001, max: 100_000 },
-} as const satisfies Readonly<
-  Record<StopRuleKind, { readonly unit: string; readonly usual: number; readonly min: number; readonly max: number }>
->;
-
-export const STOP_RULE_KINDS = Object.keys(STOP_RULES) as readonly StopRuleKind[];
-
-/** A rule of a kind, with its usual number when none is given. */
-export function stopRule(kind: StopRuleKind, number: number = STOP_RULES[kind].usual): StopRule {
-  switch (kind) {
-    case 'share':
-      return { kind, share: number };
-    case 'oil-in-ten-minutes':
-      return { kind, below_mL: number };
-    case 'cost-of-next':
-      return { kind, above: number };
-  }
-}
+import { runLength, spentAt, type Spent } from './run-length.ts';
 
 export interface StopAdvice {
   readonly rule: StopRule;
@@ -63,13 +31,13 @@ export interface StopAdvice {
 
 /** Oil of the ten minutes up to a time, kg. */
 const inTenMinutes = (record: RunRecord, time_s: number): number =>
-  columnAt(record, 'oilCollected_kg', time_s) - columnAt(record, 'oilCollected_kg', Math.max(0, time_s - TEN_MINUTES));
+  columnAt(record, 'oilCollected_kg', time_s) - columnAt(record, 'oilCollected_kg', Math.max(0, time_s - OIL_WINDOW_S));
 
 /** Price of a millilitre over the ten minutes after a time; `null` when none comes. */
 function costOfNext(result: RunResult, time_s: number): number | null {
   const last = result.record.columns.time_s[result.record.rows - 1] as number;
   const from = spentAt(result, time_s);
-  const to = spentAt(result, Math.min(last, time_s + TEN_MINUTES));
+  const to = spentAt(result, Math.min(last, time_s + OIL_WINDOW_S));
   const gained = to.oil_mL - from.oil_mL;
   return gained > 0 ? (to.cost - from.cost) / gained : null;
 }
@@ -82,7 +50,7 @@ function pastTheBest(record: RunRecord): number {
   let most = -Infinity;
   for (let row = 0; row < record.rows; row++) {
     const time = record.columns.time_s[row] as number;
-    if (time < first + TEN_MINUTES) continue;
+    if (time < first + OIL_WINDOW_S) continue;
     const amount = inTenMinutes(record, time);
     if (amount > most) {
       most = amount;
@@ -98,7 +66,7 @@ function stopTime(result: RunResult, rule: StopRule): number | null {
   for (let row = pastTheBest(record); row < record.rows; row++) {
     const time = record.columns.time_s[row] as number;
     if (rule.kind === 'oil-in-ten-minutes') {
-      const volume = spentAt(result, time).oil_mL - spentAt(result, Math.max(0, time - TEN_MINUTES)).oil_mL;
+      const volume = spentAt(result, time).oil_mL - spentAt(result, Math.max(0, time - OIL_WINDOW_S)).oil_mL;
       if (volume < rule.below_mL) return time;
     } else {
       const last = row === record.rows - 1;
@@ -122,7 +90,7 @@ export function stopAdvice(result: RunResult, rule: StopRule): StopAdvice {
   const { obtainable_kg } = runLength(result);
   const potLow = firstOf(result, ['pot-low', 'pot-dry']);
   const escapes = firstOf(result, ['vapour-escapes', 'cooling-boils']);
-  const before = spentAt(result, Math.max(0, then - TEN_MINUTES));
+  const before = spentAt(result, Math.max(0, then - OIL_WINDOW_S));
   return {
     rule,
     stop: time === null ? null : spent,
