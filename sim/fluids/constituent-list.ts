@@ -18,8 +18,10 @@ import { chamazulene } from './constituents/chamazulene.ts';
 import { cineole18 } from './constituents/cineole-1-8.ts';
 import { citral } from './constituents/citral.ts';
 import { citronellal } from './constituents/citronellal.ts';
+import { citronellol } from './constituents/citronellol.ts';
 import { eugenol } from './constituents/eugenol.ts';
 import { eugenylAcetate } from './constituents/eugenyl-acetate.ts';
+import { fenchone } from './constituents/fenchone.ts';
 import { gammaTerpinene } from './constituents/gamma-terpinene.ts';
 import { geraniol } from './constituents/geraniol.ts';
 import { limonene } from './constituents/limonene.ts';
@@ -57,12 +59,14 @@ export const constituents: readonly Constituent[] = [
   carvacrol,
   eugenol,
   geraniol,
+  citronellol,
   alphaBisabolol,
   cedrol,
   alphaSantalol,
   cineole18,
   linalylAcetate,
   camphor,
+  fenchone,
   bornylAcetate,
   menthone,
   menthylAcetate,

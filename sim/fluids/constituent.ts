@@ -93,8 +93,10 @@ export interface Constituent {
   readonly latentHeatAt100C: ConstituentValue;
   /** J/(kg K) of the liquid. */
   readonly heatCapacity: ConstituentProvenance & { readonly valueAt25C: number; readonly valueAt90C: number };
-  /** kg/m³ at 25 °C. */
+  /** kg/m³ at 25 °C, of the liquid or, where it has a `fusionHeat`, of the crystal. */
   readonly waterSolubility: ConstituentValue;
+  /** Heat of fusion, J/mol, of a constituent whose solubility was measured on its crystals. */
+  readonly fusionHeat?: ConstituentValue;
   /** Activity coefficient in water at infinite dilution, 25 °C. */
   readonly infiniteDilutionActivity: ConstituentValue | null;
   /** Decimal logarithm of the octanol–water partition coefficient. */

@@ -46,6 +46,8 @@ export const constituentSources: Readonly<Record<string, string>> = {
   'supplier safety data sheet': 'Supplier safety data sheet of linalool: flash point 75 C',
   encyclopaedia:
     'Public encyclopaedia, linalool: density 0.858-0.868, bp 198-199 C, 1.589 g/L, flash 55 C (the flash disagrees with 75 C of ICSC/MSDS)',
+  Stull:
+    'Stull, Vapor pressure of pure substances, Ind. Eng. Chem. 39 (1947) 517-540, table of organic compounds; temperatures from memory of the table as handbooks reprint it',
   memory: 'from memory (supplier catalogue / general reference value), not re-read here',
   OpenNotebook: 'Open Notebook melting-point data set, as carried in the `chemicals` data tables',
 };

@@ -96,8 +96,18 @@ export const SOLUTION_HEAT = 12_000;
 /** Factor on the solubility at 25 °C: exp[ΔH/R (1/298.15 − 1/T)]. T in K, no range check, for the step loop. */
 export const solubilityFactor = (T: number): number => Math.exp((SOLUTION_HEAT / GAS_CONSTANT) * (1 / 298.15 - 1 / T));
 
-/** Solubility in water: entries `oil-water-solubility-…`. */
+/**
+ * How many times more soluble the subcooled liquid is than the crystal at 25 °C: exp[ΔH_f/R (1/298.15 − 1/T_m)], the
+ * ideal-solution law; 1 for a liquid. An oil gives its constituents to water as liquids, whatever they are alone.
+ */
+function liquidOverCrystal({ id, fusionHeat, meltingPoint }: Constituent): number {
+  if (fusionHeat === undefined) return 1;
+  if (meltingPoint === null) throw new RangeError(`constituent: “${id}” has a heat of fusion and no melting point`);
+  return Math.exp((fusionHeat.value / GAS_CONSTANT) * (1 / 298.15 - 1 / meltingPoint.value));
+}
+
+/** Solubility of the liquid in water, subcooled where it would be solid: entries `oil-water-solubility-…`. */
 export function waterSolubility(constituent: Constituent, T: number): number {
   requireWithin(`water solubility of ${constituent.name}`, 'temperature', T, 'K', 273.15, 373.15);
-  return constituent.waterSolubility.value * solubilityFactor(T);
+  return constituent.waterSolubility.value * liquidOverCrystal(constituent) * solubilityFactor(T);
 }

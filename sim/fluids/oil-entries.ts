@@ -21,6 +21,9 @@ import { WATER_MAX_PRESSURE, WATER_MAX_TEMPERATURE, WATER_MIN_PRESSURE, WATER_MI
 const IDEAL =
   'Dalton and Raoult, oil and water immiscible; water by IAPWS R7-97(2012), region 4; oil vapour pressure: ';
 
+const LIQUID_SOLUBILITY = 'S=S_{25}\\exp\\Big[\\frac{\\Delta H}{R}\\Big(\\frac1{298.15}-\\frac1T\\Big)\\Big]';
+const FROM_CRYSTAL = '\\,\\exp\\Big[\\frac{\\Delta H_f}{R}\\Big(\\frac1{298.15}-\\frac1{T_m}\\Big)\\Big]';
+
 /** Id as it stands in entry names: `alpha_pinene` becomes `alpha-pinene`. */
 const entryId = (constituent: Constituent): string => constituent.id.replaceAll('_', '-');
 
@@ -122,11 +125,11 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
     ),
     ofTemperature(
       'oil-water-solubility',
-      'Solubility in water',
+      'Solubility in water, as a liquid,',
       temperature(273.15, 373.15),
       { symbol: 'S', unit: 'kg/m³' },
-      'S=S_{25}\\exp\\Big[\\frac{\\Delta H}{R}\\Big(\\frac1{298.15}-\\frac1T\\Big)\\Big]',
-      `${provenance(constituent.waterSolubility)}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
+      constituent.fusionHeat === undefined ? LIQUID_SOLUBILITY : `${LIQUID_SOLUBILITY}${FROM_CRYSTAL}`,
+      `${provenance(constituent.waterSolubility, ...(constituent.fusionHeat === undefined ? [] : [constituent.fusionHeat]))}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
       'gives no value',
       waterSolubility,
       'other-form',

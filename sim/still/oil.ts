@@ -13,6 +13,7 @@ import {
   liquidDensity,
   solubilityFactor,
   vapourPressure,
+  waterSolubility,
   type Constituent,
 } from '../fluids/constituents.ts';
 import { oilViscosity } from '../fluids/immiscible.ts';
@@ -63,7 +64,7 @@ export class Oil {
     this.alcohol = this.ids.indexOf('linalool');
     this.partialRatio = this.tabulate((row, T) => vapourPressure(row, T) / tableSaturationPressure(T));
     this.solubility = this.tabulate(
-      (row, T) => (row.waterSolubility.value * solubilityFactor(T)) / tableLiquidDensity(T),
+      (row, T) => (waterSolubility(row, 298.15) * solubilityFactor(T)) / tableLiquidDensity(T),
     );
     this.density = this.tabulate(liquidDensity);
   }

@@ -63,13 +63,13 @@ export const alphaBisabolol: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: {
-    value: 0.002,
-    range: [0.001, 0.01],
+    value: 0.015,
+    range: [0.005, 0.03],
     kind: 'estimated',
-    source: 'estimated: general solubility equation with logP ~5.1-5.6',
+    source: 'estimated: by nerolidol, its nearest measured kin, 0.014-0.023 (AqSolDB A)',
   },
   infiniteDilutionActivity: {
-    value: 6150000,
+    value: 822000,
     kind: 'derived',
     source: '1/x_sat from the solubility above, liquids only',
   },

@@ -76,6 +76,12 @@ export const borneol: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: { value: 0.74, range: [0.585, 0.74], kind: 'published', source: 'AqSolDB B, D, E, G; A 586' },
+  fusionHeat: {
+    value: 7000,
+    kind: 'memory',
+    source: 'memory',
+    note: 'a plastic crystal at room temperature; one enantiomer may have a further transition near 346 K',
+  },
   infiniteDilutionActivity: null,
   logP: { value: 2.69, kind: 'published', source: 'Syrres (3.01 for the (-) row)' },
   viscosity: {

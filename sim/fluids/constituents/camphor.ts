@@ -103,6 +103,12 @@ export const camphor: Constituent = {
     kind: 'published',
     source: 'AqSolDB B, C, D, E, G, H (100 mg/L rows rejected)',
   },
+  fusionHeat: {
+    value: 6800,
+    kind: 'memory',
+    source: 'memory',
+    note: 'a plastic crystal at room temperature; the heat is that of its melting',
+  },
   infiniteDilutionActivity: null,
   logP: { value: 2.38, kind: 'published', source: 'Syrres' },
   viscosity: {

@@ -64,6 +64,11 @@ export const cedrol: Constituent = {
     kind: 'estimated',
     source: 'estimated: general solubility equation with logP ~4.3, mp 86 C',
   },
+  fusionHeat: {
+    value: 18300,
+    kind: 'estimated',
+    source: 'estimated: makes the liquid three to four times as soluble as the crystal',
+  },
   infiniteDilutionActivity: null,
   logP: { value: 4.33, kind: 'estimated', source: 'estimated (from memory)' },
   viscosity: {

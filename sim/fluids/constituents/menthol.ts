@@ -76,6 +76,7 @@ export const menthol: Constituent = {
     kind: 'published',
     source: 'AqSolDB B, C, D, E, G 450-460; A 375-508',
   },
+  fusionHeat: { value: 13000, kind: 'memory', source: 'memory', note: 'L-menthol' },
   infiniteDilutionActivity: null,
   logP: { value: 3.4, kind: 'published', source: 'Syrres' },
   viscosity: {

@@ -13,8 +13,7 @@ export const fennelBitter: BotanicalText = {
     'estragole: 0.04 in trans-anethole (estragole boils 18 K lower)',
     'anisaldehyde: 0.01 in trans-anethole',
     'alpha-phellandrene: 0.025 in limonene',
-    'fenchone: 0.18 as camphor, which is not its data but near in boiling point',
-    '1,8-cineole 0.002 added to camphor to keep ten entries',
+    'camphor 0.003 and 1,8-cineole 0.002 added to fenchone to keep ten entries',
   ],
   publishedRanges: [
     {

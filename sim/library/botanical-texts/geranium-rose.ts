@@ -16,10 +16,9 @@ export const geraniumRose: BotanicalText = {
     'guaia-6,9-diene, germacrene D: all of beta-caryophyllene',
     'cis/trans-rose oxide: 0.01 as 1,8-cineole',
     'geranyl tiglate and heavy esters: 0.035 as alpha-bisabolol',
-    'citronellol: 0.29 as geraniol, which boils 6 K higher',
     'alpha-pinene 0.005 added to myrcene to keep ten entries',
     'limonene 0.005 added to myrcene to keep ten entries',
-    '1,8-cineole 0.01 added to linalool to keep ten entries',
+    '1,8-cineole 0.01 and alpha-terpineol 0.01 added to linalool to keep ten entries',
   ],
   publishedRanges: [
     {

@@ -58,7 +58,7 @@ export const fennelBitter: BotanicalRow = {
   composition: sourced(
     [
       ['trans_anethole', 0.67],
-      ['camphor', 0.185],
+      ['fenchone', 0.185],
       ['limonene', 0.055],
       ['alpha_pinene', 0.05],
       ['myrcene', 0.01],

@@ -56,15 +56,15 @@ export const geraniumRose: BotanicalRow = {
   },
   composition: sourced(
     [
-      ['geraniol', 0.43],
+      ['linalool', 0.08],
+      ['geraniol', 0.14],
       ['linalyl_acetate', 0.19],
       ['beta_caryophyllene', 0.12],
-      ['linalool', 0.07],
+      ['citronellol', 0.29],
       ['menthone', 0.06],
       ['alpha_bisabolol', 0.035],
       ['cedrol', 0.06],
       ['myrcene', 0.015],
-      ['alpha_terpineol', 0.01],
       ['citral', 0.01],
     ],
     'estimated',
