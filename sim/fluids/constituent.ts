@@ -51,8 +51,9 @@ export interface RoomVapour extends ConstituentProvenance {
   readonly heat: number;
 }
 
-/** Hydrocarbons and oxygenates leave the plant in different ways; see the kinetics of the charge. */
-export type ConstituentGroup = 'hydrocarbon' | 'oxygenate';
+/** Classes that leave the plant in different ways: monoterpene hydrocarbons, oxygenates, and all with fifteen carbons. */
+export const CONSTITUENT_GROUPS = ['hydrocarbon', 'oxygenate', 'sesquiterpene'] as const;
+export type ConstituentGroup = (typeof CONSTITUENT_GROUPS)[number];
 
 export interface Constituent {
   readonly id: string;

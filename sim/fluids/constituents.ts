@@ -11,7 +11,7 @@ import { constituents } from './constituent-list.ts';
 import { requireWithin } from './range.ts';
 import { curvePressure, vapourCurve, type VapourCurve } from './vapour-curve.ts';
 
-export type { Constituent, ConstituentGroup } from './constituent.ts';
+export { CONSTITUENT_GROUPS, type Constituent, type ConstituentGroup } from './constituent.ts';
 
 /** Lowest temperature of the constituent functions, K. */
 export const OIL_MIN_TEMPERATURE = 253.15;

@@ -1,70 +1,40 @@
-/** What the botanicals' release parameters are built from: fitted curves, stated rates, and what is common to all. */
-import { fittedRelease } from './fitted-release.ts';
-import { publishedCurves, publishedRates } from './published-curves.ts';
-import { band, sourced, type Band, type Provenance, type Sourced } from './provenance.ts';
+/**
+ * How plants give up their oil, as their rows state it. No curve at home scale with charge, steam and oil against time
+ * was found: the numbers are judged from laboratory curves of the plant and its relatives (`published-curves.ts`) and
+ * from run lengths in print, so that they are estimates with wide bands; each row says what bounds it.
+ */
+import { band, sourced, type Band, type Sourced } from './provenance.ts';
 import type { GroupRelease, ReleaseParameters } from './types.ts';
 
-type FittedCurve = keyof typeof fittedRelease;
+type Triple = readonly [typical: number, low: number, high: number];
 
-const percent = (share: number): string => `${(100 * share).toPrecision(2)} %`;
+interface GroupEstimate {
+  /** Share of the oil that starts open to the steam. */
+  readonly readyShare: Triple;
+  /** Rate at which held oil comes free at 100 °C, per minute. */
+  readonly heldRate_1_min: Triple;
+}
 
-/** How a fitted number came about: which curve, how well, how many points. */
-const fitProvenance = (curve: FittedCurve, note: string): Provenance => {
-  const fit = fittedRelease[curve];
-  const row = publishedCurves.find(({ id }) => id === curve);
-  if (row === undefined) throw new RangeError(`no published curve ${curve}`);
-  const points =
-    row.points.length === 1
-      ? 'exact through one point'
-      : fit.residual === 0
-        ? `exact through ${row.points.length} points`
-        : `${row.points.length} points, residual ${percent(fit.residual)} of the final yield`;
-  return { kind: 'fitted', source: `${row.plant}, ${row.how} (${row.provenance.source}): ${points}`, note };
-};
+export interface ReleaseEstimate {
+  readonly hydrocarbon: GroupEstimate;
+  readonly oxygenate: GroupEstimate;
+  /** Left out where the plant's sesquiterpenes are taken to follow its hydrocarbons as those of juniper needles did. */
+  readonly sesquiterpene?: GroupEstimate;
+  readonly takeUp: Triple;
+  /** What bounds the numbers. */
+  readonly why: string;
+}
 
-/** Held rate in 1/s from a fitted curve; the band, given per minute, is judgement or other curves. */
-export const heldRateFrom = (curve: FittedCurve, low: number, high: number, note: string): Sourced<Band> => ({
-  value: band(fittedRelease[curve].heldRate_1_s, low / 60, high / 60),
-  ...fitProvenance(curve, note),
+/** Held rate of sesquiterpenes over limonene's in ground Juniperus virginiana needles: 0.0056 and 0.0147 per minute. */
+const SESQUITERPENE_RATE = 0.4;
+
+/** Sesquiterpenes of leaf, herb and needle: little of them ready, and slow. */
+const slowSesquiterpenes = ({ heldRate_1_min: [typical, low, high] }: GroupEstimate): GroupEstimate => ({
+  readyShare: [0.08, 0, 0.3],
+  heldRate_1_min: [SESQUITERPENE_RATE * typical, SESQUITERPENE_RATE * low, SESQUITERPENE_RATE * high],
 });
 
-/** Ready share from a fitted curve. */
-export const readyShareFrom = (curve: FittedCurve, low: number, high: number, note: string): Sourced<Band> => ({
-  value: band(fittedRelease[curve].readyShare, low, high),
-  ...fitProvenance(curve, note),
-});
-
-/** Held rate in 1/s as authors state it, without a curve. */
-export const heldRateStated = (rate: keyof typeof publishedRates, low: number, high: number): Sourced<Band> => {
-  const { value, kind, source, note } = publishedRates[rate];
-  return { value: band(value / 60, low / 60, high / 60), kind, source, note };
-};
-
-/** Held rate in 1/s from numbers per minute that no curve of this plant supports. */
-export const heldRateEstimated = (
-  typical: number,
-  low: number,
-  high: number,
-  source: string,
-  note?: string,
-): Sourced<Band> => sourced(band(typical / 60, low / 60, high / 60), 'estimated', source, note);
-
-export const readyShareEstimated = (
-  typical: number,
-  low: number,
-  high: number,
-  source: string,
-  note?: string,
-): Sourced<Band> => sourced(band(typical, low, high), 'estimated', source, note);
-
-const takeUp = sourced(
-  band(0.05, 0.02, 0.1),
-  'estimated',
-  'the range that spans published lavender runs',
-  'nobody has measured it for other plants; the laboratory curves had steam in excess and do not show it',
-);
-
-/** What no measurement tells apart between plants or groups of constituents. */
+/** What is the same for all plants. */
 export const commonRelease = {
   activationEnergy_J_mol: sourced(
     60_000,
@@ -75,44 +45,26 @@ export const commonRelease = {
   takeUpExponent: sourced(
     0.4,
     'estimated',
-    'mass transfer through the film around the pieces of a packed bed goes as flow to the power 0.3 to 0.5',
-    'a tea-tree still with three fuels points the same way: gas to diesel, 44 to 68 kg/h m², took 145.5 to 121.4 min with heating up, power −0.42; the flux of the third is not printed and its run was the longest (Ahmad, Mansor and Tunku Kassim, J. Trop. Agric. Food Sci. 26(2) (1998), abstract)',
+    'film-controlled transfer in packed beds; laboratory steam was in excess and does not show it',
   ),
   halfCoverage: sourced(
     0.05,
     'assumption',
     'the last twentieth of the oil no longer covers the surface; no measurement found',
   ),
-} as const satisfies Partial<ReleaseParameters>;
+} as const;
 
-/**
- * Take-up of a bed with far more oil than lavender's, whose 1.4 to 2.7 kg in a cubic metre the common band stands for: oil
- * covers more of the plant there, so the surface that gives it to the steam grows with the oil in the bed.
- * @param perVolume oil at the surface in a cubic metre of bed, as a multiple of lavender's
- */
-export const takeUpOfRichBed = (perVolume: number, note: string): Sourced<Band> => {
-  const { typical, low, high } = takeUp.value;
-  return sourced(
-    band(typical * perVolume, low * perVolume, high * perVolume),
-    'estimated',
-    `lavender’s times ${perVolume}, for the oil at the surface in a cubic metre of bed`,
-    note,
-  );
-};
-
-/** One group's parameters: share and rate of its own, the take-up common to all plants unless one is given. */
-export const groupRelease = (
-  readyShare: Sourced<Band>,
-  heldRate_1_s: Sourced<Band>,
-  ownTakeUp: Sourced<Band> = takeUp,
-): GroupRelease => ({ readyShare, heldRate_1_s, takeUp: ownTakeUp });
-
-/** Both groups alike, where nothing tells them apart. */
-export const sameRelease = (
-  readyShare: Sourced<Band>,
-  heldRate_1_s: Sourced<Band>,
-  ownTakeUp?: Sourced<Band>,
-): { readonly hydrocarbon: GroupRelease; readonly oxygenate: GroupRelease } => {
-  const group = groupRelease(readyShare, heldRate_1_s, ownTakeUp);
-  return { hydrocarbon: group, oxygenate: group };
-};
+/** The row's numbers as bands with their provenance */
+export function estimatedRelease(
+  estimate: ReleaseEstimate,
+): Pick<ReleaseParameters, 'hydrocarbon' | 'oxygenate' | 'sesquiterpene'> {
+  const { hydrocarbon, oxygenate, sesquiterpene = slowSesquiterpenes(hydrocarbon), takeUp, why } = estimate;
+  const of = ([typical, low, high]: Triple, scale = 1): Sourced<Band> =>
+    sourced(band(typical * scale, low * scale, high * scale), 'estimated', why);
+  const group = ({ readyShare, heldRate_1_min }: GroupEstimate): GroupRelease => ({
+    readyShare: of(readyShare),
+    heldRate_1_s: of(heldRate_1_min, 1 / 60),
+    takeUp: of(takeUp),
+  });
+  return { hydrocarbon: group(hydrocarbon), oxygenate: group(oxygenate), sesquiterpene: group(sesquiterpene) };
+}

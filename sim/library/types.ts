@@ -51,11 +51,12 @@ export interface GroupRelease {
 export interface ReleaseParameters {
   readonly hydrocarbon: GroupRelease;
   readonly oxygenate: GroupRelease;
+  readonly sesquiterpene: GroupRelease;
   /** J/mol, of the held rate, Arrhenius about 100 °C. */
   readonly activationEnergy_J_mol: Sourced<number>;
   /** m of NTU = K z G^(m − 1). */
   readonly takeUpExponent: Sourced<number>;
-  /** Ready oil, as a share of the initial moles of oil, at which coverage is one half. */
+  /** Ready oil at which coverage is one half, as a share of the moles of oil that the plant usually holds. */
   readonly halfCoverage: Sourced<number>;
   /** Ids of the published curves in `published-curves.ts` that speak for this plant; empty when none does. */
   readonly curves: readonly string[];

@@ -14,6 +14,7 @@ const byGroup = (words: {
   max: number;
   hydrocarbon: number;
   oxygenate: number;
+  sesquiterpene: number;
 }) =>
   z.prefault(
     z.strictObject({
@@ -29,6 +30,12 @@ const byGroup = (words: {
         default: words.oxygenate,
         source: botanical,
       }),
+      sesquiterpene: quantity({
+        ...words,
+        title: `${words.title}, sesquiterpenes`,
+        default: words.sesquiterpene,
+        source: botanical,
+      }),
     }),
     {},
   );
@@ -40,8 +47,9 @@ export const releaseSchema = z.strictObject({
     says: 'Share of the oil on the surface or in opened glands at the start.',
     min: 0,
     max: 1,
-    hydrocarbon: 0.5,
-    oxygenate: 0.5,
+    hydrocarbon: 0.15,
+    oxygenate: 0.15,
+    sesquiterpene: 0.08,
   }),
   heldRate_1_s: byGroup({
     unit: '1/s',
@@ -51,6 +59,7 @@ export const releaseSchema = z.strictObject({
     max: 1,
     hydrocarbon: 0.0008,
     oxygenate: 0.0008,
+    sesquiterpene: 0.0003,
   }),
   activationEnergy_J_mol: quantity({
     unit: 'J/mol',
@@ -69,6 +78,7 @@ export const releaseSchema = z.strictObject({
     max: 1000,
     hydrocarbon: 0.05,
     oxygenate: 0.05,
+    sesquiterpene: 0.05,
   }),
   takeUpExponent: quantity({
     unit: '1',
@@ -79,13 +89,13 @@ export const releaseSchema = z.strictObject({
     max: 1,
     source: 'film-controlled transfer in packed beds, j-factor',
   }),
-  halfCoverage: quantity({
-    unit: '1',
+  halfCoverage_mol_kg: quantity({
+    unit: 'mol/kg',
     title: 'Half coverage',
-    says: 'Share of a layer’s first oil at which the surface is half covered; it sets how the last traces leave.',
-    default: 0.05,
+    says: 'Ready oil on a kilogram of dry plant at which the surface is half covered; it sets how the last traces leave.',
+    default: 0.006,
     min: 0,
-    max: 1,
+    max: 2,
     source: 'estimated',
   }),
 });

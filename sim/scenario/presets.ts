@@ -8,7 +8,19 @@ import {
   findTube,
   findVessel,
 } from '../library/index.ts';
+import { constituentById } from '../fluids/constituents.ts';
+import type { GroupRelease } from '../library/types.ts';
 import type { Scenario } from './scenario.ts';
+
+/** Moles of oil on a kilogram of dry plant. */
+export const oilMoles = (
+  oilContent: number,
+  composition: readonly { readonly constituent: string; readonly share: number }[],
+): number =>
+  composition.reduce(
+    (sum, { constituent, share }) => sum + (oilContent * share) / constituentById(constituent).molarMass.value,
+    0,
+  );
 
 type Part<P extends keyof Scenario> = Partial<Scenario[P]>;
 
@@ -19,29 +31,36 @@ export function chargeFromBotanical(id: string, state?: Scenario['charge']['stat
   const data = row.states[chosen];
   if (!data) throw new RangeError(`${id} has no data for the state ${chosen}`);
   const packing = row.defaultCharge.packing;
-  const { hydrocarbon, oxygenate, activationEnergy_J_mol, takeUpExponent, halfCoverage } = row.release;
+  const { activationEnergy_J_mol, takeUpExponent, halfCoverage } = row.release;
+  const byGroup = (value: (group: GroupRelease) => number) => ({
+    hydrocarbon: value(row.release.hydrocarbon),
+    oxygenate: value(row.release.oxygenate),
+    sesquiterpene: value(row.release.sesquiterpene),
+  });
+  const composition = row.composition.value.map(({ constituent, massFraction }) => ({
+    constituent,
+    share: massFraction,
+  }));
+  const oilContent = data.oilContent.value.typical;
   const ester = row.hydrolysis.find((entry) => entry.ester === 'linalyl_acetate');
   return {
     botanical: row.id,
     state: chosen,
     moisture: data.moisture.value.typical,
-    oilContent: data.oilContent.value.typical,
+    oilContent,
     bulkDensity_kg_m3: data.bulkDensity_kg_m3.value[packing],
     voidShare: data.voidFraction.value[packing],
     particleSize_m: data.particleSize_m.value,
     heatCapacity_J_kgK: data.dryHeatCapacity_J_kgK.value,
     holding_kg_kg: data.waterHolding.value,
-    composition: row.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction })),
+    composition,
     release: {
-      readyShare: { hydrocarbon: hydrocarbon.readyShare.value.typical, oxygenate: oxygenate.readyShare.value.typical },
-      heldRate_1_s: {
-        hydrocarbon: hydrocarbon.heldRate_1_s.value.typical,
-        oxygenate: oxygenate.heldRate_1_s.value.typical,
-      },
+      readyShare: byGroup((group) => group.readyShare.value.typical),
+      heldRate_1_s: byGroup((group) => group.heldRate_1_s.value.typical),
       activationEnergy_J_mol: activationEnergy_J_mol.value,
-      takeUp: { hydrocarbon: hydrocarbon.takeUp.value.typical, oxygenate: oxygenate.takeUp.value.typical },
+      takeUp: byGroup((group) => group.takeUp.value.typical),
       takeUpExponent: takeUpExponent.value,
-      halfCoverage: halfCoverage.value,
+      halfCoverage_mol_kg: halfCoverage.value * oilMoles(oilContent, composition),
     },
     hydrolysisImmersed_1_s: ester?.rateInWater_1_s.value.typical ?? 0,
     hydrolysisBed_1_s: ester?.rateInBed_1_s.value.typical ?? 0,

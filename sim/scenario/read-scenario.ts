@@ -6,6 +6,7 @@ import { bedRoom, packedVolume, waterRoom } from '../geometry/pot.ts';
 import { botanicals } from '../library/index.ts';
 import { fieldAt } from './fields.ts';
 import { chargeFromBotanical } from './presets.ts';
+import { migrated } from './migrate.ts';
 import { SCENARIO_VERSION, scenarioSchema, type Scenario } from './scenario.ts';
 
 export interface Problem {
@@ -186,9 +187,10 @@ function crossProblems(scenario: Scenario): Problem[] {
 }
 
 /** Reads a scenario from parsed JSON. Nothing is changed in place; on any problem nothing is returned but the list. */
-export function readScenario(input: unknown): ReadScenario {
-  if (!isObject(input))
-    return { ok: false, problems: [problem('', input, 'a JSON object with the fields of a scenario is needed')] };
+export function readScenario(given: unknown): ReadScenario {
+  if (!isObject(given))
+    return { ok: false, problems: [problem('', given, 'a JSON object with the fields of a scenario is needed')] };
+  const input = migrated(given);
   if (input['version'] !== undefined && input['version'] !== SCENARIO_VERSION)
     return {
       ok: false,

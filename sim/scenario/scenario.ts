@@ -19,7 +19,8 @@ import { advancedSchema, chargeSchema, factorsSchema, runSchema } from './charge
 // Schemas are interpreted, not compiled: the page's content policy forbids generated code.
 z.config({ jitless: true });
 
-export const SCENARIO_VERSION = 1;
+/** Raised with every change that older files must be carried over: see `migrate.ts`. */
+export const SCENARIO_VERSION = 2;
 
 /** A part of the file, which may be left out whole. */
 const part = <T extends z.ZodMiniObject>(schema: T, title: string) =>

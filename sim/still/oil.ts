@@ -7,6 +7,7 @@
  */
 import { WATER_MOLAR_MASS } from '../constants.ts';
 import {
+  CONSTITUENT_GROUPS,
   constituentById,
   heatCapacity,
   latentHeat,
@@ -29,8 +30,8 @@ export class Oil {
   readonly ids: readonly string[];
   /** kg/mol. */
   readonly molarMass: Float64Array;
-  /** 1 for oxygenates, 0 for hydrocarbons. */
-  readonly oxygenate: Uint8Array;
+  /** Index of each constituent's group in `CONSTITUENT_GROUPS`. */
+  readonly group: Uint8Array;
   /** J/kg at 100 °C. */
   readonly latent: Float64Array;
   /** J/kgK of the whole oil, mean of 25 and 90 °C. */
@@ -54,7 +55,7 @@ export class Oil {
     this.count = this.rows.length;
     this.ids = this.rows.map((row) => row.id);
     this.molarMass = Float64Array.from(this.rows, (row) => row.molarMass.value);
-    this.oxygenate = Uint8Array.from(this.rows, (row) => (row.group === 'oxygenate' ? 1 : 0));
+    this.group = Uint8Array.from(this.rows, (row) => CONSTITUENT_GROUPS.indexOf(row.group));
     this.latent = Float64Array.from(this.rows, (row) => latentHeat(row, BOILING));
     this.heatCapacity = entries.reduce((sum, entry, i) => {
       const row = this.rows[i] as Constituent;

@@ -12,9 +12,11 @@
  * carries no oil. Limits: K, k_B and f are fitted or estimated, see the library.
  */
 import { GAS_CONSTANT, WATER_MOLAR_MASS } from '../constants.ts';
+import { CONSTITUENT_GROUPS, type ConstituentGroup } from '../fluids/constituents.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Oil } from './oil.ts';
 
+const GROUPS = CONSTITUENT_GROUPS.length;
 /** Moisture on dry weight at which cell walls are saturated and release runs in full; about 0.25–0.30, from memory. */
 const FIBRE_SATURATION = 0.27;
 const BOILING = 373.15;
@@ -54,24 +56,23 @@ export class Release {
   alcoholFormed = 0;
   private readonly count: number;
   private readonly halfMoles: number;
-  private readonly rateHydrocarbon: number;
-  private readonly rateOxygenate: number;
+  /** Held rate at 100 °C, 1/s, and take-up of each group. */
+  private readonly rate: Float64Array;
+  private readonly takeUpRate: Float64Array;
   private readonly ratios: Float64Array;
   private readonly rateStep: Float64Array;
   private readonly rateTemperature: Float64Array;
   private readonly rateWetness: Float64Array;
-  private readonly freedHydrocarbon: Float64Array;
-  private readonly freedOxygenate: Float64Array;
+  /** Share of held oil that comes free in a step, group g of cell j at `j * GROUPS + g`. */
+  private readonly freed: Float64Array;
   private readonly arrhenius: Float64Array;
-  private readonly takeUpHydrocarbon: number;
-  private readonly takeUpOxygenate: number;
   private readonly fluxPower: number;
   private readonly activation: number;
   private readonly hydrolysisRate: number;
   private readonly dryMassPerCell: number;
   private readonly through: number;
-  private approachHydrocarbon = 0;
-  private approachOxygenate = 0;
+  /** Approach to saturation of each group at the present flux. */
+  private readonly approach = new Float64Array(GROUPS);
   private approachFlux = -1;
   private approachDepth = -1;
 
@@ -90,11 +91,9 @@ export class Release {
     this.dryMassPerCell = dry / cells;
     const shares = new Float64Array(oil.count);
     for (const entry of charge.composition) shares[oil.ids.indexOf(entry.constituent)] = entry.share;
-    let moles = 0;
     for (let i = 0; i < oil.count; i++) {
       const mass = (dry * charge.oilContent * factors.oilContent * (shares[i] as number)) / cells;
-      const f = oil.oxygenate[i] === 1 ? release.readyShare.oxygenate : release.readyShare.hydrocarbon;
-      moles += mass / (oil.molarMass[i] as number);
+      const f = release.readyShare[CONSTITUENT_GROUPS[oil.group[i] as number] as ConstituentGroup];
       for (let j = 0; j < cells; j++) {
         this.ready[j * oil.count + i] = f * mass;
         this.held[j * oil.count + i] = (1 - f) * mass;
@@ -106,14 +105,11 @@ export class Release {
     this.rateStep = new Float64Array(cells);
     this.rateTemperature = new Float64Array(cells);
     this.rateWetness = new Float64Array(cells);
-    this.freedHydrocarbon = new Float64Array(cells);
-    this.freedOxygenate = new Float64Array(cells);
+    this.freed = new Float64Array(cells * GROUPS);
     this.arrhenius = new Float64Array(cells);
-    this.halfMoles = release.halfCoverage * moles;
-    this.rateHydrocarbon = factors.release * release.heldRate_1_s.hydrocarbon;
-    this.rateOxygenate = factors.release * release.heldRate_1_s.oxygenate;
-    this.takeUpHydrocarbon = release.takeUp.hydrocarbon * factors.release;
-    this.takeUpOxygenate = release.takeUp.oxygenate * factors.release;
+    this.halfMoles = (release.halfCoverage_mol_kg * dry) / cells;
+    this.rate = Float64Array.from(CONSTITUENT_GROUPS, (group) => factors.release * release.heldRate_1_s[group]);
+    this.takeUpRate = Float64Array.from(CONSTITUENT_GROUPS, (group) => factors.release * release.takeUp[group]);
     this.fluxPower = release.takeUpExponent - 1;
     this.activation = release.activationEnergy_J_mol / GAS_CONSTANT;
     this.hydrolysisRate = pot.layout === 'water' ? charge.hydrolysisImmersed_1_s : charge.hydrolysisBed_1_s;
@@ -141,8 +137,8 @@ export class Release {
     this.rateWetness[cell] = wet;
     const arrhenius = Math.exp(-this.activation * (1 / T - 1 / BOILING));
     this.arrhenius[cell] = arrhenius;
-    this.freedHydrocarbon[cell] = 1 - Math.exp(-this.rateHydrocarbon * arrhenius * wet * dt);
-    this.freedOxygenate[cell] = 1 - Math.exp(-this.rateOxygenate * arrhenius * wet * dt);
+    for (let g = 0; g < GROUPS; g++)
+      this.freed[cell * GROUPS + g] = 1 - Math.exp(-(this.rate[g] as number) * arrhenius * wet * dt);
   }
 
   /**
@@ -157,10 +153,8 @@ export class Release {
     this.updateRates(cell, T, wet, dt);
     const first = cell * this.count;
     const { ready, held, oil } = this;
-    const hydrocarbon = this.freedHydrocarbon[cell] as number;
-    const oxygenate = this.freedOxygenate[cell] as number;
     for (let i = 0; i < this.count; i++) {
-      const freed = (held[first + i] as number) * (oil.oxygenate[i] === 1 ? oxygenate : hydrocarbon);
+      const freed = (held[first + i] as number) * (this.freed[cell * GROUPS + (oil.group[i] as number)] as number);
       held[first + i] = (held[first + i] as number) - freed;
       ready[first + i] = (ready[first + i] as number) + freed;
     }
@@ -196,8 +190,8 @@ export class Release {
     this.approachFlux = G;
     this.approachDepth = z;
     const units = G > 0 ? z * Math.pow(G, this.fluxPower) : 0;
-    this.approachHydrocarbon = this.through * (1 - Math.exp(-this.takeUpHydrocarbon * units));
-    this.approachOxygenate = this.through * (1 - Math.exp(-this.takeUpOxygenate * units));
+    for (let g = 0; g < GROUPS; g++)
+      this.approach[g] = this.through * (1 - Math.exp(-(this.takeUpRate[g] as number) * units));
   }
 
   /**
@@ -219,7 +213,7 @@ export class Release {
     let latent = 0;
     let amount = 0;
     for (let i = 0; i < this.count; i++) {
-      const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
+      const approach = this.approach[oil.group[i] as number] as number;
       const arriving = carried * (incoming[i] as number);
       const condensed = (incoming[i] as number) - arriving;
       const lambda = strength * approach * (ratios[i] as number);
@@ -264,7 +258,7 @@ export class Release {
     let taken = 0;
     let brought = 0;
     for (let i = 0; i < this.count; i++) {
-      const approach = oil.oxygenate[i] === 1 ? this.approachOxygenate : this.approachHydrocarbon;
+      const approach = this.approach[oil.group[i] as number] as number;
       const n = (ready[first + i] as number) / (oil.molarMass[i] as number);
       moles += n;
       taken += n * approach * (ratios[i] as number);

@@ -30,7 +30,7 @@ const SCENARIO_KINDS: Readonly<Record<string, KindName>> = {
   'charge.bypass': 'share',
   'charge.release.readyShare.hydrocarbon': 'share',
   'charge.release.readyShare.oxygenate': 'share',
-  'charge.release.halfCoverage': 'share',
+  'charge.release.readyShare.sesquiterpene': 'share',
   'charge.composition': 'share',
   'charge.hydrolysisImmersed_1_s': 'ratePerHour',
   'charge.hydrolysisBed_1_s': 'ratePerHour',

@@ -30,19 +30,20 @@ interface SetUp {
 }
 
 function chargeAt(end: End, { plant, state, mass_kg }: Pick<SetUp, 'plant' | 'state' | 'mass_kg'>): Scenario['charge'] {
-  const { hydrocarbon, oxygenate } = findBotanical(plant).release;
+  const { hydrocarbon, oxygenate, sesquiterpene } = findBotanical(plant).release;
   const defaults = scenarioOf({ charge: { ...chargeFromBotanical(plant, state), mass_kg } }).charge;
-  const both = (value: (group: typeof hydrocarbon) => number) => ({
+  const each = (value: (group: typeof hydrocarbon) => number) => ({
     hydrocarbon: value(hydrocarbon),
     oxygenate: value(oxygenate),
+    sesquiterpene: value(sesquiterpene),
   });
   return {
     ...defaults,
     release: {
       ...defaults.release,
-      readyShare: both((group) => group.readyShare.value[end]),
-      heldRate_1_s: both((group) => group.heldRate_1_s.value[end]),
-      takeUp: both((group) => group.takeUp.value[end]),
+      readyShare: each((group) => group.readyShare.value[end]),
+      heldRate_1_s: each((group) => group.heldRate_1_s.value[end]),
+      takeUp: each((group) => group.takeUp.value[end]),
     },
   };
 }

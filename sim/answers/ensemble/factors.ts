@@ -107,20 +107,20 @@ function ratios(bands: readonly Sourced<Band>[], source: string): { low: number;
 function fromLibrary(id: UncertainId, { charge }: Scenario): { low: number; high: number; source: string } | null {
   const row = botanicals.find((entry) => entry.id === charge.botanical);
   if (!row) return null;
-  const { hydrocarbon, oxygenate } = row.release;
-  const both = (read: (group: typeof oxygenate) => Sourced<Band>) =>
-    ratios([read(hydrocarbon), read(oxygenate)], read(oxygenate).source);
+  const { hydrocarbon, oxygenate, sesquiterpene } = row.release;
+  const all = (read: (group: typeof oxygenate) => Sourced<Band>) =>
+    ratios([hydrocarbon, oxygenate, sesquiterpene].map(read), read(oxygenate).source);
   switch (id) {
     case 'oilContent': {
       const content = row.states[charge.state]?.oilContent;
       return content ? ratios([content], content.source) : null;
     }
     case 'readyShare':
-      return both((group) => group.readyShare);
+      return all((group) => group.readyShare);
     case 'heldRate':
-      return both((group) => group.heldRate_1_s);
+      return all((group) => group.heldRate_1_s);
     case 'takeUp':
-      return both((group) => group.takeUp);
+      return all((group) => group.takeUp);
     default:
       return null;
   }
@@ -165,10 +165,15 @@ export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<Unc
   const { factors, charge, cooling } = scenario;
   const factor = (name: keyof Factors & UncertainId): number =>
     within(`factors.${name}`, factors[name] * (drawn[name] ?? 1));
-  const group = (name: 'readyShare' | 'heldRate_1_s' | 'takeUp', by: number | undefined): ByGroup => ({
-    hydrocarbon: within(`charge.release.${name}.hydrocarbon`, charge.release[name].hydrocarbon * (by ?? 1)),
-    oxygenate: within(`charge.release.${name}.oxygenate`, charge.release[name].oxygenate * (by ?? 1)),
-  });
+  const group = (name: 'readyShare' | 'heldRate_1_s' | 'takeUp', by = 1): ByGroup => {
+    const drawnFor = (of: keyof ByGroup): number =>
+      within(`charge.release.${name}.${of}`, charge.release[name][of] * by);
+    return {
+      hydrocarbon: drawnFor('hydrocarbon'),
+      oxygenate: drawnFor('oxygenate'),
+      sesquiterpene: drawnFor('sesquiterpene'),
+    };
+  };
   const shift = drawn.tapTemperature ?? 0;
   return {
     ...scenario,

@@ -7,7 +7,7 @@ export const alphaBisabolol: Constituent = {
   otherCas: ['515-69-5'],
   formula: 'C15H26O',
   family: 'sesquiterpene alcohol',
-  group: 'oxygenate',
+  group: 'sesquiterpene',
   molarMass: { value: 0.222372, kind: 'computed', source: 'IUPAC atomic weights' },
   meltingPoint: null,
   normalBoilingPoint: {

@@ -7,7 +7,7 @@ export const alphaCedrene: Constituent = {
   otherCas: [],
   formula: 'C15H24',
   family: 'sesquiterpene hydrocarbon',
-  group: 'hydrocarbon',
+  group: 'sesquiterpene',
   molarMass: { value: 0.204357, kind: 'computed', source: 'IUPAC atomic weights' },
   meltingPoint: null,
   normalBoilingPoint: { value: 535.65, kind: 'published', source: 'CRC-phys 535.65 K' },

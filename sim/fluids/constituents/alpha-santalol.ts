@@ -7,7 +7,7 @@ export const alphaSantalol: Constituent = {
   otherCas: [],
   formula: 'C15H24O',
   family: 'sesquiterpene primary alcohol',
-  group: 'oxygenate',
+  group: 'sesquiterpene',
   molarMass: { value: 0.220356, kind: 'computed', source: 'IUPAC atomic weights' },
   meltingPoint: null,
   normalBoilingPoint: { value: 574.65, kind: 'published', source: 'CRC-phys 574.65 K; Gildemeister 300-302 C' },

@@ -7,7 +7,7 @@ export const betaCaryophyllene: Constituent = {
   otherCas: [],
   formula: 'C15H24',
   family: 'sesquiterpene hydrocarbon',
-  group: 'hydrocarbon',
+  group: 'sesquiterpene',
   molarMass: { value: 0.204357, kind: 'computed', source: 'IUPAC atomic weights' },
   meltingPoint: null,
   normalBoilingPoint: {

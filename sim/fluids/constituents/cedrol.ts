@@ -7,7 +7,7 @@ export const cedrol: Constituent = {
   otherCas: [],
   formula: 'C15H26O',
   family: 'sesquiterpene alcohol (solid, mp 86 C)',
-  group: 'oxygenate',
+  group: 'sesquiterpene',
   molarMass: { value: 0.222372, kind: 'computed', source: 'IUPAC atomic weights' },
   meltingPoint: { value: 359.15, kind: 'published', source: 'CRC-phys 359 K' },
   normalBoilingPoint: { value: 559.15, kind: 'published', source: 'Wikidata 559.15 K' },

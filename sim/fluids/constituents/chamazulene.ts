@@ -7,7 +7,7 @@ export const chamazulene: Constituent = {
   otherCas: [],
   formula: 'C14H16',
   family: 'azulene hydrocarbon formed from matricin in the still',
-  group: 'hydrocarbon',
+  group: 'sesquiterpene',
   molarMass: { value: 0.184282, kind: 'computed', source: 'IUPAC atomic weights' },
   meltingPoint: null,
   normalBoilingPoint: { value: 579.15, kind: 'estimated', source: 'guess from GC retention index ~1730 (memory)' },

@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateFrom, readyShareFrom, sameRelease, takeUpOfRichBed } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [{ shape: 'grain', diameter_m: 0.0012, share: 1 }],
@@ -71,12 +71,7 @@ export const caraway: BotanicalRow = {
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced(
-      [90, 180],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    home: sourced([100, 240], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
     field: sourced(
       [240, 480],
       'memory',
@@ -85,21 +80,13 @@ export const caraway: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareFrom(
-        'cumin-hours',
-        0.45,
-        0.74,
-        'another umbellifer fruit; high end: aniseed’s slow regime starts at 0.011 kg/kg (Romdhane and Tizaoui, J. Chem. Technol. Biotechnol. 80 (2005) 759–766)',
-      ),
-      heldRateFrom(
-        'cumin-seed',
-        0.0036,
-        0.03,
-        'low end: slow pool of the three-point cumin curve; high end estimated for finely crushed fruit',
-      ),
-      takeUpOfRichBed(10, 'half of 19 to 20 kg in a cubic metre, against half of 1.4 to 2.7 for lavender and lavandin'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.6, 0.4, 0.75], heldRate_1_min: [0.016, 0.006, 0.03] },
+      oxygenate: { readyShare: [0.6, 0.4, 0.75], heldRate_1_min: [0.016, 0.006, 0.03] },
+      sesquiterpene: { readyShare: [0.6, 0.4, 0.75], heldRate_1_min: [0.016, 0.006, 0.03] },
+      takeUp: [0.5, 0.2, 1],
+      why: 'as fennel',
+    }),
     curves: ['cumin-seed', 'cumin-hours'],
     note: 'for crushed fruit; whole fruit gives carvone first and limonene last',
   },

@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { woodHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [{ shape: 'block', sides_m: [0.02, 0.01, 0.004], share: 1 }],
@@ -61,12 +61,7 @@ export const cedarwoodVirginia: BotanicalRow = {
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced(
-      [240, 480],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    home: sourced([300, 720], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
     field: sourced(
       [360, 1440],
       'memory',
@@ -75,10 +70,13 @@ export const cedarwoodVirginia: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.15, 0.05, 0.3, 'only the faces of the chips lie open'),
-      heldRateEstimated(0.005, 0.0015, 0.012, 'vetiver roots 0.001 to 0.005 per minute; wood runs of 6 to 24 h'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.15, 0.05, 0.3], heldRate_1_min: [0.006, 0.002, 0.012] },
+      oxygenate: { readyShare: [0.1, 0.02, 0.25], heldRate_1_min: [0.006, 0.002, 0.012] },
+      sesquiterpene: { readyShare: [0.12, 0.03, 0.28], heldRate_1_min: [0.006, 0.002, 0.012] },
+      takeUp: [0.12, 0.04, 0.3],
+      why: 'vetiver roots, and runs of 6 to 24 h in the trade; take-up so high since cedrol saturates the steam so little',
+    }),
     curves: [],
     note: 'no curve found; steam reaches about half of the oil in the wood, and the oil content here is what steam gives',
   },

@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease, takeUpOfRichBed } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [{ shape: 'grain', diameter_m: 0.002, share: 1 }],
@@ -76,14 +76,13 @@ export const cloveBud: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.3, 0.15, 0.5, 'glands under the skin, opened by crushing'),
-      heldRateEstimated(0.008, 0.003, 0.02, 'works run 8 to 25 h and home stills 3 to 8 h'),
-      takeUpOfRichBed(
-        20,
-        'a third of 75 kg in a cubic metre, against half of 1.4 to 2.7 for lavender and lavandin; with lavender’s own, two hours of the pharmacopoeia’s assay would not bring half of the oil',
-      ),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.3, 0.15, 0.5], heldRate_1_min: [0.008, 0.003, 0.02] },
+      oxygenate: { readyShare: [0.35, 0.15, 0.55], heldRate_1_min: [0.009, 0.004, 0.02] },
+      sesquiterpene: { readyShare: [0.3, 0.15, 0.5], heldRate_1_min: [0.008, 0.003, 0.02] },
+      takeUp: [1, 0.4, 2],
+      why: 'runs of 4 to 10 h, and no curve; take-up of a bed with twenty times lavender’s oil in a cubic metre',
+    }),
     curves: [],
     note: 'no curve found; release from the glands governs the run, and how far eugenol can load the steam',
   },

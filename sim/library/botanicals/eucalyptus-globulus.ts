@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { groupRelease, heldRateFrom, readyShareEstimated } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -96,12 +96,7 @@ export const eucalyptusGlobulus: BotanicalRow = {
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced(
-      [60, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    home: sourced([75, 180], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
     field: sourced(
       [60, 180],
       'memory',
@@ -110,24 +105,12 @@ export const eucalyptusGlobulus: BotanicalRow = {
     ),
   },
   release: {
-    hydrocarbon: groupRelease(
-      readyShareEstimated(0.2, 0.05, 0.4, 'cavities inside the leaf, opened at the cuts only'),
-      heldRateFrom(
-        'tea-tree-slow',
-        0.01,
-        0.025,
-        'another leaf with inner glands; its hydrocarbons are held by diffusion and come faster when bruised (Johns, Johns and Rudolph 1992)',
-      ),
-    ),
-    oxygenate: groupRelease(
-      readyShareEstimated(
-        0.4,
-        0.2,
-        0.6,
-        'oxygenates of such a leaf come first and faster with more steam (Johns, Johns and Rudolph 1992)',
-      ),
-      heldRateFrom('tea-tree-fast', 0.014, 0.04, 'another leaf with inner glands'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.1, 0.02, 0.3], heldRate_1_min: [0.015, 0.009, 0.03] },
+      oxygenate: { readyShare: [0.25, 0.1, 0.5], heldRate_1_min: [0.023, 0.013, 0.04] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'tea tree and Eucalyptus grandis stand in',
+    }),
     curves: ['tea-tree-fast', 'tea-tree-slow'],
     note: 'tea tree stands in for eucalyptus',
   },

@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -72,12 +72,7 @@ export const geraniumRose: BotanicalRow = {
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced(
-      [45, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    home: sourced([60, 150], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
     field: sourced(
       [60, 120],
       'memory',
@@ -86,10 +81,12 @@ export const geraniumRose: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.5, 0.3, 0.7, 'surface hairs'),
-      heldRateEstimated(0.04, 0.02, 0.08, 'as other herbs with surface glands'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.03, 0.015, 0.06] },
+      oxygenate: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.035, 0.02, 0.07] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: '2 to 3.5 h in the field, from memory, and 2 h at home',
+    }),
     curves: [],
     note: 'no curve found',
   },

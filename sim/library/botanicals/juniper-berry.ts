@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { groupRelease, heldRateFrom, readyShareEstimated, readyShareFrom } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [{ shape: 'grain', diameter_m: 0.002, share: 1 }],
@@ -107,29 +107,12 @@ export const juniperBerry: BotanicalRow = {
     ),
   },
   release: {
-    hydrocarbon: groupRelease(
-      readyShareFrom(
-        'juniperus-excelsa-hydrocarbons',
-        0.27,
-        0.71,
-        'ground needles of a relative, the middle of three species',
-      ),
-      heldRateFrom(
-        'juniperus-sabina-hydrocarbons',
-        0.006,
-        0.078,
-        'ground needles of a relative, the middle of three species; sesquiterpenes 0.009 per minute',
-      ),
-    ),
-    oxygenate: groupRelease(
-      readyShareEstimated(0.05, 0, 0.2, 'one rate served for the oxygenates of two juniper needle oils'),
-      heldRateFrom(
-        'juniperus-virginiana-oxygenates',
-        0.014,
-        0.046,
-        'ground needles of a relative; cedrol of another 0.046 per minute',
-      ),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.3, 0.15, 0.55], heldRate_1_min: [0.02, 0.008, 0.04] },
+      oxygenate: { readyShare: [0.1, 0, 0.3], heldRate_1_min: [0.02, 0.01, 0.04] },
+      takeUp: [0.03, 0.01, 0.08],
+      why: 'ground needles of three junipers bracket it, and a crushed berry opens less; take-up lower since the ready hydrocarbons of ground, immersed needles left at 0.06 to 0.7 per minute and not at once',
+    }),
     curves: [
       'juniperus-virginiana',
       'juniperus-excelsa',

@@ -3,7 +3,7 @@ import { linalylAcetateLoss } from '../ester-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateStated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -111,10 +111,12 @@ export const lavandin: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.5, 0.3, 0.7, 'as true lavender: glands on the calyx lie open to the steam'),
-      heldRateStated('lavandinRelease', 0.05, 0.09),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.06, 0.035, 0.09] },
+      oxygenate: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.07, 0.04, 0.09] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: '0.072 per minute is the release rate of the lavandin model; ready share as lavender',
+    }),
     curves: [],
     note: 'the stated rate is the release step alone, of lavandin Super with steam in excess',
   },

@@ -3,7 +3,7 @@ import { linalylAcetateLoss } from '../ester-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateFrom, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -111,20 +111,12 @@ export const lavenderTrue: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(
-        0.5,
-        0.3,
-        0.7,
-        'glands on the calyx lie open to the steam; 0.3 to 0.7 spans the published lavender runs',
-      ),
-      heldRateFrom(
-        'lavender-dry-flowers',
-        0.012,
-        0.072,
-        'low end: lavender herb, Herba Polonica; high end: lavandin release, AIChE J. 54 (2008) 909',
-      ),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.05, 0.03, 0.08] },
+      oxygenate: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.055, 0.03, 0.08] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'the two-point lavender curve has 0.056 per minute; neither it nor the lavandin release model has a ready pool; low rate from lavender herb, high rate from lavandin',
+    }),
     curves: ['lavender-dry-flowers', 'lavender-herb', 'lavender-solar'],
     note: 'two papers disagree on when a lavender run is over: 60 min, or still rising at 120 min',
   },

@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -110,10 +110,12 @@ export const lemonBalm: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.5, 0.3, 0.7, 'sparse surface glands'),
-      heldRateEstimated(0.05, 0.02, 0.1, 'as other herbs with surface glands'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.15, 0.05, 0.5], heldRate_1_min: [0.03, 0.015, 0.06] },
+      oxygenate: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.04, 0.02, 0.08] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'as rose geranium; nothing measured',
+    }),
     curves: [],
     note: 'no curve found; most of the oil stays dissolved in the water',
   },

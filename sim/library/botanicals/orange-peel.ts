@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [{ shape: 'block', sides_m: [0.03, 0.005, 0.004], share: 1 }],
@@ -107,16 +107,13 @@ export const orangePeel: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.6, 0.4, 0.8, 'shredding opens the large glands of the rind'),
-      heldRateEstimated(
-        0.048,
-        0.02,
-        0.08,
-        'order of the diffusion constant of pomelo peel (Citrus maxima) in Processes 9 (2021) 2075, read in a reworded copy',
-        'that constant is of a run of 3.4 mL/min whose washing constant (3.08 per minute) the authors call an effect of the fit; of their other runs only a washing constant could be read (0.15 per minute at 2.1 mL/min)',
-      ),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.35, 0.15, 0.6], heldRate_1_min: [0.045, 0.02, 0.08] },
+      oxygenate: { readyShare: [0.35, 0.15, 0.6], heldRate_1_min: [0.045, 0.02, 0.08] },
+      sesquiterpene: { readyShare: [0.35, 0.15, 0.6], heldRate_1_min: [0.045, 0.02, 0.08] },
+      takeUp: [0.02, 0.008, 0.06],
+      why: 'constants of pomelo peel; take-up lower for peel in water, so that half of the oil takes 4 min and more',
+    }),
     curves: [],
     note: 'no curve of sweet orange peel was found: both numbers are estimates, the rate after pomelo; the one other citrus curve is of bitter orange leaves (Citrus aurantium)',
   },

@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -110,15 +110,12 @@ export const peppermint: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.6, 0.4, 0.8, 'large surface glands on both leaf faces'),
-      heldRateEstimated(
-        0.08,
-        0.04,
-        0.15,
-        'between laboratory runs with steam in excess, 0.15 to 0.4 per minute, and field runs of 1 to 2.5 h',
-      ),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.25, 0.1, 0.6], heldRate_1_min: [0.06, 0.03, 0.15] },
+      oxygenate: { readyShare: [0.25, 0.1, 0.6], heldRate_1_min: [0.07, 0.035, 0.18] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'between runs in the field and 0.15 to 0.4 per minute in laboratory steam',
+    }),
     curves: ['peppermint', 'cornmint'],
     note: 'the laboratory runs are too fast for a home still',
   },

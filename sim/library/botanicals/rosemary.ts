@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateFrom, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -110,15 +110,12 @@ export const rosemary: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.4, 0.2, 0.6, 'glands sheltered under the rolled leaf margin'),
-      heldRateFrom(
-        'rosemary-ground',
-        0.02,
-        0.07,
-        'ground leaf, 95 % assumed to be over at the end of a run of 70 min; whole twigs may be slower',
-      ),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.04, 0.02, 0.07] },
+      oxygenate: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.043, 0.02, 0.07] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'ground leaf gave 0.043 per minute; whole twigs are slower',
+    }),
     curves: ['rosemary-ground'],
     note: 'one project found more oil from less steam and a shorter bed',
   },

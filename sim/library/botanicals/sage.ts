@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateEstimated, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -110,10 +110,12 @@ export const sage: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.5, 0.3, 0.7, 'surface glands between woolly hairs'),
-      heldRateEstimated(0.1, 0.04, 0.23, 'high end: laboratory run with steam in excess; low end: other leaf herbs'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.25, 0.1, 0.6], heldRate_1_min: [0.07, 0.035, 0.2] },
+      oxygenate: { readyShare: [0.25, 0.1, 0.6], heldRate_1_min: [0.075, 0.04, 0.2] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'most of the oil came in 10 min of steam in excess, and twice in half an hour in water',
+    }),
     curves: ['garden-sage'],
     note: 'the laboratory run is too fast for a home still',
   },

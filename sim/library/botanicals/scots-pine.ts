@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { groupRelease, heldRateFrom, readyShareEstimated, readyShareFrom } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -86,14 +86,12 @@ export const scotsPine: BotanicalRow = {
     ),
   },
   release: {
-    hydrocarbon: groupRelease(
-      readyShareFrom('juniperus-virginiana-hydrocarbons', 0.09, 0.54, 'ground needles of another conifer'),
-      heldRateFrom('ponderosa-pine', 0.006, 0.03, 'low end: Scots pine twigs in a field still'),
-    ),
-    oxygenate: groupRelease(
-      readyShareEstimated(0.1, 0, 0.3, 'one rate served for the oxygenates of two juniper needle oils'),
-      heldRateFrom('ponderosa-pine', 0.006, 0.03, 'low end: Scots pine twigs in a field still'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.2, 0.05, 0.45], heldRate_1_min: [0.019, 0.009, 0.035] },
+      oxygenate: { readyShare: [0.1, 0, 0.3], heldRate_1_min: [0.019, 0.009, 0.035] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'ponderosa pine done in 160 min; whole twigs at 0.0056 to 0.01 per minute are the low end',
+    }),
     curves: ['scots-pine-twigs', 'ponderosa-pine', 'juniperus-virginiana-hydrocarbons'],
     note: 'whole twigs are three times slower than chopped needles',
   },

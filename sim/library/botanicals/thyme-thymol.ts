@@ -2,7 +2,7 @@ import type { BotanicalRow } from '../botanical-row.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
-import { heldRateFrom, readyShareEstimated, sameRelease } from '../release-rows.ts';
+import { estimatedRelease } from '../release-rows.ts';
 
 const pieces = sourced<readonly Piece[]>(
   [
@@ -96,12 +96,7 @@ export const thymeThymol: BotanicalRow = {
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
-    home: sourced(
-      [60, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    home: sourced([45, 120], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
     field: sourced(
       [60, 120],
       'memory',
@@ -110,10 +105,12 @@ export const thymeThymol: BotanicalRow = {
     ),
   },
   release: {
-    ...sameRelease(
-      readyShareEstimated(0.5, 0.3, 0.7, 'surface glands'),
-      heldRateFrom('thymbra', 0.02, 0.08, 'a close relative with the same phenols'),
-    ),
+    ...estimatedRelease({
+      hydrocarbon: { readyShare: [0.25, 0.1, 0.6], heldRate_1_min: [0.05, 0.03, 0.1] },
+      oxygenate: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.042, 0.02, 0.08] },
+      takeUp: [0.05, 0.02, 0.1],
+      why: 'thymbra, a relative, gave 0.04 per minute',
+    }),
     curves: ['thymbra'],
     note: 'in the relative, oxygenated terpenes came fastest at both steam rates',
   },

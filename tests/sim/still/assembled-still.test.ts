@@ -314,6 +314,8 @@ describe('the length that condenses', () => {
   });
 });
 
+const each = (value: number) => ({ hydrocarbon: value, oxygenate: value, sesquiterpene: value });
+
 /** A charge whose one constituent all lies ready and is taken up as fast as the vapour can hold it. */
 const openOil = (constituent: string): Scenario['charge'] => ({
   ...idealStill({}).charge,
@@ -325,12 +327,12 @@ const openOil = (constituent: string): Scenario['charge'] => ({
   bypass: 0,
   composition: [{ constituent, share: 1 }],
   release: {
-    readyShare: { hydrocarbon: 1, oxygenate: 1 },
-    heldRate_1_s: { hydrocarbon: 0, oxygenate: 0 },
+    readyShare: each(1),
+    heldRate_1_s: each(0),
     activationEnergy_J_mol: 0,
-    takeUp: { hydrocarbon: 1000, oxygenate: 1000 },
+    takeUp: each(1000),
     takeUpExponent: 1,
-    halfCoverage: 0,
+    halfCoverage_mol_kg: 0,
   },
 });
 
@@ -384,11 +386,7 @@ describe('the oil', () => {
           ...charge,
           mass_kg: 0.5,
           oilContent: 0.005,
-          release: {
-            ...charge.release,
-            readyShare: { hydrocarbon: 0, oxygenate: 0 },
-            heldRate_1_s: { hydrocarbon: rate, oxygenate: rate },
-          },
+          release: { ...charge.release, readyShare: each(0), heldRate_1_s: each(rate) },
         },
       });
       const { record } = simulate(scenario);

@@ -1,4 +1,5 @@
 /** The oil’s tables, the release of oil from a plant cell and its parting in the separator, each by itself. */
+import { oilMoles } from '../../../sim/scenario/presets.ts';
 import { describe, expect, it } from 'vitest';
 import { constituentById, liquidDensity, vapourPressure, waterSolubility } from '../../../sim/fluids/constituents.ts';
 import { saturationOilPerSteam } from '../../../sim/fluids/immiscible.ts';
@@ -36,6 +37,11 @@ describe('the oil’s tables', () => {
   });
 });
 
+const EQUAL = [
+  { constituent: 'linalool', share: 0.5 },
+  { constituent: 'limonene', share: 0.5 },
+];
+
 const plant = (release: Partial<Scenario['charge']['release']>, more: Partial<Scenario['charge']> = {}): Scenario => {
   const base = scenarioOf({}).charge;
   return scenarioOf({
@@ -45,20 +51,17 @@ const plant = (release: Partial<Scenario['charge']['release']>, more: Partial<Sc
       mass_kg: 1,
       moisture: 0.5,
       oilContent: 0.02,
-      composition: [
-        { constituent: 'linalool', share: 0.5 },
-        { constituent: 'limonene', share: 0.5 },
-      ],
+      composition: EQUAL,
       ...more,
       release: { ...base.release, ...release },
     },
   });
 };
-const both = (value: number) => ({ hydrocarbon: value, oxygenate: value });
+const each = (value: number) => ({ hydrocarbon: value, oxygenate: value, sesquiterpene: value });
 
 describe('the release of oil', () => {
   it('frees held oil first-order, once hot and wet: nothing below 60 °C, slower when dry, by Arrhenius in between', () => {
-    const scenario = plant({ readyShare: both(0), heldRate_1_s: both(0.001), activationEnergy_J_mol: 60_000 });
+    const scenario = plant({ readyShare: each(0), heldRate_1_s: each(0.001), activationEnergy_J_mol: 60_000 });
     const oil = new Oil(scenario.charge.composition);
     const freed = (T: number, water: number): number => {
       const release = new Release(scenario, oil, 1);
@@ -74,7 +77,7 @@ describe('the release of oil', () => {
   it('saturates the steam with Raoult’s share while oil lies open, and none slips past but the bypass', () => {
     for (const bypass of [0, 0.3]) {
       const scenario = plant(
-        { readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0 },
+        { readyShare: each(1), takeUp: each(1000), takeUpExponent: 1, halfCoverage_mol_kg: 0 },
         { bypass },
       );
       const oil = new Oil(scenario.charge.composition);
@@ -88,7 +91,7 @@ describe('the release of oil', () => {
 
   it('leaves the last traces first-order: half the driving force at half coverage', () => {
     const scenario = plant(
-      { readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0.5 },
+      { readyShare: each(1), takeUp: each(1000), takeUpExponent: 1, halfCoverage_mol_kg: 0.5 * oilMoles(0.02, EQUAL) },
       { bypass: 0 },
     );
     const oil = new Oil(scenario.charge.composition);
@@ -101,7 +104,7 @@ describe('the release of oil', () => {
   });
 
   it('takes up less from each kilogram of fast steam, more each second', () => {
-    const scenario = plant({ readyShare: both(1), takeUp: both(0.05), takeUpExponent: 0.4 });
+    const scenario = plant({ readyShare: each(1), takeUp: each(0.05), takeUpExponent: 0.4 });
     const oil = new Oil(scenario.charge.composition);
     const taken = (G: number): number => {
       const release = new Release(scenario, oil, 1);
@@ -115,7 +118,7 @@ describe('the release of oil', () => {
   });
 
   it('never leaves a negative stock, however much steam passes in a step', () => {
-    const scenario = plant({ readyShare: both(1), takeUp: both(1000), takeUpExponent: 1, halfCoverage: 0 });
+    const scenario = plant({ readyShare: each(1), takeUp: each(1000), takeUpExponent: 1, halfCoverage_mol_kg: 0 });
     const oil = new Oil(scenario.charge.composition);
     const release = new Release(scenario, oil, 1);
     release.setApproach(1, 0.01);
@@ -132,7 +135,7 @@ describe('the release of oil', () => {
 
   it('turns linalyl acetate to linalool in the ratio of their molar masses, at its rate', () => {
     const scenario = plant(
-      { readyShare: both(1), heldRate_1_s: both(0) },
+      { readyShare: each(1), heldRate_1_s: each(0) },
       { composition: [{ constituent: 'linalyl_acetate', share: 1 }], hydrolysisBed_1_s: 0.0001 },
     );
     const oil = new Oil(scenario.charge.composition);
