@@ -98,6 +98,20 @@ function fromIssue(issue: z.core.$ZodIssue, input: unknown): Problem[] {
 const known = new Set(botanicals.map((row) => row.id));
 const oilConstituents = new Set(constituents.map((row) => row.id));
 
+/** A charge's own release over the plant's, group by group. */
+const withGroups = (
+  own: Record<string, unknown>,
+  plant: Readonly<Record<string, unknown>> = {},
+): Record<string, unknown> => ({
+  ...plant,
+  ...Object.fromEntries(
+    Object.entries(own).map(([key, value]) => {
+      const usual = plant[key];
+      return [key, isObject(value) && isObject(usual) ? { ...usual, ...value } : value];
+    }),
+  ),
+});
+
 /** Fills the charge from the botanical it names, where the file says nothing itself. */
 function withBotanical(input: Record<string, unknown>): Record<string, unknown> {
   const charge = input['charge'] === undefined ? {} : input['charge'];
@@ -107,7 +121,7 @@ function withBotanical(input: Record<string, unknown>): Record<string, unknown> 
   const state = charge['state'] === 'fresh' || charge['state'] === 'dry' ? charge['state'] : undefined;
   const preset = chargeFromBotanical(id, state);
   const release = isObject(charge['release'])
-    ? { ...preset.release, ...charge['release'] }
+    ? withGroups(charge['release'], preset.release)
     : (charge['release'] ?? preset.release);
   return { ...input, charge: { ...preset, ...charge, state: charge['state'] ?? preset.state, release } };
 }

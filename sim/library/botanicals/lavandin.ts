@@ -113,7 +113,7 @@ export const lavandin: BotanicalRow = {
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.06, 0.035, 0.09] },
-      oxygenate: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.07, 0.04, 0.09] },
+      oxygenate: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.072, 0.04, 0.09] },
       takeUp: [0.05, 0.02, 0.1],
       why: '0.072 per minute is the release rate of the lavandin model; ready share as lavender',
     }),

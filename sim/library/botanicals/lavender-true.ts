@@ -112,8 +112,8 @@ export const lavenderTrue: BotanicalRow = {
   },
   release: {
     ...estimatedRelease({
-      hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.05, 0.03, 0.08] },
-      oxygenate: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.055, 0.03, 0.08] },
+      hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.05, 0.012, 0.08] },
+      oxygenate: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.055, 0.012, 0.08] },
       takeUp: [0.05, 0.02, 0.1],
       why: 'the two-point lavender curve has 0.056 per minute; neither it nor the lavandin release model has a ready pool; low rate from lavender herb, high rate from lavandin',
     }),

@@ -19,7 +19,7 @@ describe('doubts about a plan', () => {
     expect(low).toBeCloseTo((content?.low as number) / (content?.typical as number), 12);
     expect(high).toBeCloseTo((content?.high as number) / (content?.typical as number), 12);
     expect(source).toMatch(/^library/);
-    expect(doubt(lavender, 'readyShare').low).toBeCloseTo(0.6, 12);
+    expect(doubt(lavender, 'takeUp').low).toBeCloseTo(0.4, 12);
   });
 
   it('fall back on stated judgement for a plant of one’s own', () => {

@@ -57,9 +57,7 @@ describe('the oil constituents', () => {
     for (const { formula, molarMass, group, id } of constituents) {
       expect(Math.abs(massOf(formula) / molarMass.value - 1), id).toBeLessThan(2e-4);
       const carbons = Number(/^C(\d+)/.exec(formula)?.[1]);
-      expect(group, id).toBe(
-        carbons >= 14 ? 'sesquiterpene' : formula.includes('O') ? 'oxygenate' : 'hydrocarbon',
-      );
+      expect(group, id).toBe(carbons >= 14 ? 'sesquiterpene' : formula.includes('O') ? 'oxygenate' : 'hydrocarbon');
     }
   });
 
