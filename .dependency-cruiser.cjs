@@ -8,7 +8,7 @@ const layers = [
   { name: 'scenario', path: '^sim/scenario/' },
   { name: 'still', path: '^sim/still/' },
   { name: 'run', path: '^sim/run/' },
-  { name: 'answers', path: '^sim/answers/' },
+  { name: 'answers-and-products', path: '^sim/(answers|products)/' },
   { name: 'explain-and-reference', path: '^sim/(explain|reference)/' },
   { name: 'messages', path: '^sim/messages/' },
   { name: 'index', path: '^sim/(index|library-texts)[.]ts$' },

@@ -30,7 +30,7 @@ const violations: readonly Planted[] = [
   rightward('sim/scenario/looks-right.ts', '../still/pot.ts', 'scenario'),
   rightward('sim/still/looks-right.ts', '../run/step.ts', 'still'),
   rightward('sim/run/looks-right.ts', '../answers/size.ts', 'run'),
-  rightward('sim/answers/looks-right.ts', '../explain/heat.ts', 'answers'),
+  rightward('sim/answers/looks-right.ts', '../explain/heat.ts', 'answers-and-products'),
   rightward('sim/explain/looks-right.ts', '../messages/events.ts', 'explain-and-reference'),
   rightward('sim/messages/looks-right.ts', '../cli/options.ts', 'messages'),
   rightward('src/state/looks-right.ts', '../ui/Field.ts', 'state-and-workers', 'src'),
