@@ -132,7 +132,6 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       `${provenance(constituent.waterSolubility, ...(constituent.fusionHeat === undefined ? [] : [constituent.fusionHeat]))}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
       'gives no value',
       waterSolubility,
-      'other-form',
     ),
   ];
 };
