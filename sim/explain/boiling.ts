@@ -11,13 +11,9 @@ import type { Row, WorkingSheet, WorkingStep } from './sheet.ts';
 const ZERO_ROW: Row = ['T_z', ENTHALPY_ZERO, 'K', 'zero of the enthalpies', 'triple point of water'];
 
 /** The share of the way that a smoothed number goes in a step. */
-export const shareRow = (dt: number): Row => [
-  's',
-  smoothingShare(dt),
-  '1',
-  'share of the way in a step, 1 − exp(−Δt/30 s)',
-  TIME_STEP,
-];
+export const shareRow = (dt: number): Row => {
+  return ['s', smoothingShare(dt), '1', 'share of the way in a step, 1 − exp(−Δt/30 s)', TIME_STEP];
+};
 
 /** How a peak follows from the number of its moment: the summary smooths before it takes peaks. */
 export const smoothingStep = (

@@ -64,7 +64,7 @@ export function condensingLength(moment: Moment): WorkingSheet | null {
     ...(conductance > 0 ? conductanceSteps(moment, piece) : []),
     ends &&
       writtenStep(
-        'Heat that this piece could take, its water warming in the step',
+        'Heat that this piece can take while its water warms',
         '\\dot Q_p = g\\,r\\,(T_s-T_c)',
         [terms.possible / dt, 'W', BALANCE],
         ['g', conductance, 'W/K', 'conductance', STEP],

@@ -4,7 +4,7 @@ import type { OutsideFilm } from '../still/coolant.ts';
 import { Jacket } from '../still/jacket.ts';
 import { VERTICAL_SUBCOOLING, type InsideFilm } from '../still/tube-inside.ts';
 import type { Moment } from './moment.ts';
-import { entryStep, STEP, writtenStep, type Given, type Row, type WorkingStep } from './sheet.ts';
+import { entryStep, STEP, writtenStep, type Given, type WorkingStep } from './sheet.ts';
 
 const FILM = 'water at the film temperature, IAPWS';
 const DEW = 'at the dew temperature, IAPWS';
@@ -85,15 +85,15 @@ function annulusStep(
 export function outsideFilmSteps({ scenario, still }: Moment, film: OutsideFilm): WorkingStep[] {
   const { condenser, cooling, factors } = scenario;
   const jacket = still.coolant instanceof Jacket ? still.coolant : null;
-  const turns: Row = ['s', film.share, '1', 'share that turns so close keep, 0.7 when they touch', 'judgement'];
+  const close = film.share < 1;
   return [
     ...(jacket ? [annulusStep(film, jacket, condenser)] : cylinderSteps(film, cooling.stir_m_s > 0)),
     writtenStep(
-      film.share < 1 ? 'Film outside, less what close turns take from each other' : 'Film outside',
-      `h_o = f_c\\,${film.share < 1 ? 's\\,' : ''}\\frac{Nu\\,k}{D}`,
+      close ? 'Film outside, less because close turns warm each other’s water' : 'Film outside',
+      `h_o = f_c\\,${close ? 's\\,' : ''}\\frac{Nu\\,k}{D}`,
       [still.condenser.coolantFactor * film.coefficient, 'W/(m² K)', 'definition of the Nusselt number'],
       ['f_c', factors.coolantFilm, '1', 'coolant film factor', 'scenario: coolant film factor'],
-      ...(film.share < 1 ? [turns] : []),
+      close && ['s', film.share, '1', 'share left to turns this close; 0.7 when they touch', 'judgement'],
       ['Nu', film.Nu, '1', 'Nusselt number', STEP],
       ['k', film.k, 'W/(m K)', 'conductivity of the water', FILM],
       ['D', film.D, 'm', jacket ? 'hydraulic diameter of the gap' : 'outside of the tube', 'scenario: tube, jacket'],

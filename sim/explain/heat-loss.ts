@@ -59,7 +59,7 @@ export function heatLoss({ still, scenario, dt, time_s }: Moment): WorkingSheet 
       ['Nu', outside.Nu, '1', 'Nusselt number', STEP],
       ['k_a', k, 'W/(m K)', 'conductivity of the air', air],
       ['L', length, 'm', 'height', `${wall}, height`],
-      ['T_s', T_s, 'K', 'outside', resistance > 0 ? 'first step' : 'inside, for want of insulation'],
+      ['T_s', T_s, 'K', 'outside', resistance > 0 ? 'first step' : 'inside: there is no insulation'],
       ['T_a', T_a, 'K', 'air', 'scenario: air temperature'],
       ['q_r', outside.radiant, 'W/m²', 'radiation', STEP],
       ['F', outerFactor, '1', 'outside over bare surface', `${wall}, diameter and insulation`],

@@ -8,18 +8,19 @@ import type { Scenario } from '../scenario/scenario.ts';
 import type { Coolant } from '../still/coolant.ts';
 import type { Still } from '../still/still.ts';
 
-/** What the cooling water held and had exchanged, kg and J, totals since the start. */
-export interface CoolantAccount {
-  readonly water: number;
-  readonly enthalpy: number;
-  readonly mixedTemperature: number;
-  readonly enthalpyIn: number;
-  readonly overflowEnthalpy: number;
-  readonly evaporatedEnthalpy: number;
-  readonly lossEnergy: number;
-  /** Ice that has melted so far, kg. */
-  readonly melted: number;
-}
+/** What the cooling water holds without its ice, kg and J, and what it has exchanged since the start, J; ice melted, kg. */
+export const coolantAccount = (coolant: Coolant) => ({
+  water: coolant.liquidMass(),
+  enthalpy: coolant.liquidEnthalpy(),
+  mixedTemperature: coolant.mixedTemperature(),
+  enthalpyIn: coolant.enthalpyIn,
+  overflowEnthalpy: coolant.overflowEnthalpy,
+  evaporatedEnthalpy: coolant.evaporatedEnthalpy,
+  lossEnergy: coolant.lossEnergy,
+  melted: coolant.iceAdded - coolant.iceLeft,
+});
+
+export type CoolantAccount = ReturnType<typeof coolantAccount>;
 
 export interface Moment {
   readonly time_s: number;
@@ -31,17 +32,6 @@ export interface Moment {
   readonly coolantBefore: CoolantAccount;
   readonly atStart: { readonly coolant: CoolantAccount; readonly potTemperature: number; readonly potEnthalpy: number };
 }
-
-export const coolantAccount = (coolant: Coolant): CoolantAccount => ({
-  water: coolant.liquidMass(),
-  enthalpy: coolant.liquidEnthalpy(),
-  mixedTemperature: coolant.mixedTemperature(),
-  enthalpyIn: coolant.enthalpyIn,
-  overflowEnthalpy: coolant.overflowEnthalpy,
-  evaporatedEnthalpy: coolant.evaporatedEnthalpy,
-  lossEnergy: coolant.lossEnergy,
-  melted: coolant.iceAdded - coolant.iceLeft,
-});
 
 /** The time at which a number was highest, s; `null` where the run never got so far. */
 class Highest {

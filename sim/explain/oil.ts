@@ -28,7 +28,7 @@ export function oilInSaturatedVapour({ scenario: { charge, site } }: RunResult):
   const sum = (symbol: string): string => parts.map((_, i) => `${symbol}_{${i + 1}}`).join('+');
   return sheetOf(
     ['oil-in-vapour', 'Oil to water in saturated vapour', null],
-    'Oil that goes with a kilogram of steam when the vapour has all the oil it can hold over fresh charge; the run brings less, by its approach to saturation.',
+    'Oil that goes with a kilogram of steam when the vapour carries all the oil it can, over a fresh charge. In the run it carries less.',
     'the oil of the charge, before any has left it',
     writtenStep(
       'Temperature at which water and oil boil together: their pressures add up to the air’s',
@@ -88,9 +88,16 @@ export function separatorCut({ still, scenario, time_s }: Moment): WorkingSheet 
         ['\\mu', interfaceMobility, '1', 'drop surface mobility', 'scenario: drop surface mobility'],
         ['f', terms.hadamard, '1', 'factor of a wholly moving skin', STEP],
       ),
+    writtenStep(
+      'How much lighter the oil is; below zero when it sinks',
+      '\\Delta\\rho = \\rho-\\rho_o',
+      [separator.densityDifference, 'kg/m³'],
+      ['\\rho', terms.rho, 'kg/m³', 'density of the water', water],
+      ['\\rho_o', terms.oilDensity, 'kg/m³', 'density of the oil that arrives', 'constituents, volumes added'],
+    ),
     entryStep('cut-diameter', {
       v: [velocity, STEP],
-      drho: [separator.densityDifference, 'water less the oil that arrives'],
+      drho: [separator.densityDifference, STEP],
       mu: [terms.mu, water],
     }),
   );

@@ -83,9 +83,9 @@ const written = (
 export function writtenStep(title: string, tex: string, found: Found, ...given: readonly (Row | false)[]): WorkingStep {
   const [value, unit, source = 'definition', left = tex.slice(0, tex.indexOf('=')).trim()] = found;
   const rows = given.filter((row) => row !== false);
-  const symbols = rows.map(([symbol, number, of, says, from]) => ({
+  const symbols = rows.map(([symbol, amount, of, says, from]) => ({
     tex: symbol,
-    value: number,
+    value: amount,
     unit: of,
     says,
     from,
@@ -155,8 +155,9 @@ export function entryStep(name: string, given: Readonly<Record<string, Given>>, 
     ...given,
   };
   const symbols = Object.entries(entry.arguments).map(([key, { says, unit }]): WorkingSymbol => {
-    const [value, from] = all[key] ?? [Number.NaN, 'missing'];
-    return { tex: symbolTex(key), says, value, unit, from };
+    const found = all[key];
+    if (!found) throw new RangeError(`${name}: argument ${key} is missing`);
+    return { tex: symbolTex(key), says, value: found[0], unit, from: found[1] };
   });
   const values = Object.fromEntries(Object.keys(entry.arguments).map((key, k) => [key, symbols[k]?.value as number]));
   const result = { tex: symbolTex(entry.result.symbol), value: entry.evaluate(values), unit: entry.result.unit };

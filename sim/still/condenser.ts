@@ -68,8 +68,8 @@ export class CondenserTerms {
   possible = 0;
   /** Temperature of the water at that piece, or at the last where vapour escapes, K. */
   water = NaN;
-  /** The condensate where all is liquid, in one tube: flow, kg/s, mean temperature, properties, conductance, W/mK. */
-  readonly condensate = { m: NaN, T: NaN, rho_l: NaN, mu_l: NaN, k_l: NaN, conductance: NaN };
+  /** The condensate of one tube where all is liquid: flow, kg/s, and properties at its mean temperature. */
+  readonly condensate = { m: NaN, rho_l: NaN, mu_l: NaN, k_l: NaN };
   /** Friction gradient if all ran as liquid and if all ran as steam, Pa/m; share of the vapour that escapes. */
   liquidGradient = NaN;
   steamGradient = NaN;
@@ -226,14 +226,12 @@ export class Condenser {
     const mu_l = tableLiquidViscosity(T);
     const k_l = tableLiquidConductivity(T);
     condensate.m = m;
-    condensate.T = T;
     condensate.rho_l = rho_l;
     condensate.mu_l = mu_l;
     condensate.k_l = k_l;
-    condensate.conductance = this.upright
+    return this.upright
       ? fallingFilmConductance(m, this.D_i, rho_l, mu_l, k_l, STANDARD_GRAVITY)
       : subcoolingConductance(m, this.D_i, this.slope, rho_l, mu_l, k_l, STANDARD_GRAVITY);
-    return condensate.conductance;
   }
 
   /**

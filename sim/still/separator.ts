@@ -35,8 +35,7 @@ const REFRESH_CHANGE = 0.005;
 
 /** Terms of the cut size and captured share, from when they were last worked out. */
 export class SeparatorTerms {
-  /** Of the water: temperature, K, density, kg/m³, viscosity, Pa s, and flow, kg/s. */
-  T = NaN;
+  /** Of the water: density, kg/m³, viscosity, Pa s, and flow, kg/s. */
   rho = NaN;
   mu = NaN;
   waterRate = NaN;
@@ -153,7 +152,6 @@ export class Separator {
   private updateCapture(waterRate: number, oil: Float64Array): void {
     const { terms, settings } = this;
     const T = this.temperature;
-    terms.T = T;
     terms.rho = tableLiquidDensity(T);
     terms.mu = tableLiquidViscosity(T);
     terms.waterRate = waterRate;

@@ -46,15 +46,12 @@ export type InsideRelation =
  */
 export class InsideFilm {
   relation: InsideRelation = 'film-coefficient-chato';
-  /** Dew temperature and inner wall, K, and their difference, at least a thousandth. */
-  T_s = NaN;
-  T_w = NaN;
+  /** Dew temperature less inner wall, K, at least a thousandth. */
   dT = NaN;
-  /** Of a sloping tube: bore, m, vapour mass flux at the inlet, kg/m²s, share of it left, dimensionless velocity. */
+  /** Of a sloping tube: bore, m, vapour mass flux at the inlet, kg/m²s, and share of it left. */
   D_i = NaN;
   G = NaN;
   x = NaN;
-  J_G = NaN;
   /** Of an upright tube: condensing length, m. */
   L = NaN;
   rho_l = NaN;
@@ -68,8 +65,6 @@ export class InsideFilm {
   coefficient = NaN;
 
   private between(T_s: number, T_w: number): void {
-    this.T_s = T_s;
-    this.T_w = T_w;
     this.dT = Math.max(1e-3, T_s - T_w);
     const film = T_s - this.dT / 2;
     this.rho_l = tableLiquidDensity(film);
@@ -92,13 +87,13 @@ export class InsideFilm {
     this.D_i = D_i;
     this.G = G;
     this.x = x;
-    this.J_G = dimensionlessVapourVelocity(G, x, D_i, rho_l, rho_v, g);
+    const J_G = dimensionlessVapourVelocity(G, x, D_i, rho_l, rho_v, g);
     this.relation = 'film-coefficient-chato';
     this.coefficient = filmCoefficientChato(D_i, dT, h_fg, rho_l, rho_v, k_l, mu_l, cp_l, g);
-    if (this.J_G < SHEAR_VELOCITY) return this.coefficient;
+    if (J_G < SHEAR_VELOCITY) return this.coefficient;
     const mu_v = tableVapourViscosity(T_s);
     this.mu_v = mu_v;
-    if (this.J_G < cavalliniTransition(x, rho_l, rho_v, mu_l, mu_v)) return this.coefficient;
+    if (J_G < cavalliniTransition(x, rho_l, rho_v, mu_l, mu_v)) return this.coefficient;
     const sheared = filmCoefficientCavallini(G, x, D_i, dT, h_fg, rho_l, rho_v, k_l, mu_l, mu_v, cp_l, g);
     this.coefficient = Math.max(this.coefficient, sheared);
     if (this.coefficient === sheared) this.relation = 'film-coefficient-cavallini';
