@@ -75,6 +75,12 @@ export const forReaders = (entry: CorrelationEntry): Correlation => correlation(
 /** A relation for comparison with the one that runs use. */
 export const alternative = (entry: CorrelationEntry): Correlation => correlation({ ...entry, role: 'alternative' });
 
+/** Entries under a heading that a reader may leaf through. */
+export interface Topic {
+  readonly title: string;
+  readonly entries: readonly Correlation[];
+}
+
 /** The entry of that name. */
 export function entryNamed(entries: readonly Correlation[], name: string): Correlation {
   const found = entries.find((entry) => entry.name === name);

@@ -116,17 +116,14 @@ export {
 } from './answers/calibration/readings.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
-export {
-  closestWords,
-  correlations,
-  findCorrelation,
-  lookUp,
-  rangeWords,
-  searchCorrelations,
-  type LookUp,
-  type LookUpAnswer,
-} from './reference/look-up.ts';
-export type { Correlation } from './correlation.ts';
+export { closestWords } from './reference/closest-words.ts';
+export { correlations, findCorrelation, topics } from './reference/entries.ts';
+export { evaluateAt, limitsOf, type LimitCheck } from './reference/look-up.ts';
+export { searchReference, MOST_FOUND, type ReferenceItem, type SearchAnswer } from './reference/search.ts';
+export { roleMessage } from './messages/look-up.ts';
+export { usualValues } from './reference/usual-values.ts';
+export { curveOver, type Curve } from './reference/curve.ts';
+export type { Argument, Correlation, Role, Topic } from './correlation.ts';
 export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/condenser-size/shortest-length.ts';
 export {
   DEFAULT_MARGIN,

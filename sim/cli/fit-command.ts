@@ -9,7 +9,7 @@ import {
   type FitName,
   type ReadPoints,
 } from '../index.ts';
-import { closestWords } from '../reference/look-up.ts';
+import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { listOf, onlyWord, readWords, textOf, type Words } from './options.ts';
 import { toJson } from './print.ts';

@@ -121,7 +121,7 @@ limbeck look-up --search words [--json]
 Evaluates a fluid property or a relation of the model and prints value, unit, range, source and equation.
 Values are in SI units (kg, m, s, K, Pa, W, mol); temperatures may be written T=100C. Differences of temperature can't.
   --list                name, arguments, units and ranges of every entry
-  --search words        only entries that speak of all these words
+  --search words        entries that answer these plain words, best first
   Outside its range a fluid property is refused; a relation is evaluated and says so.
 
 ${footer}`,

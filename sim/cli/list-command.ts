@@ -12,7 +12,7 @@ import {
   vessels,
 } from '../index.ts';
 import { botanicalTexts } from '../library-texts.ts';
-import { closestWords } from '../reference/look-up.ts';
+import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, onlyWord, readWords } from './options.ts';
 import { cell, toJson, toTable } from './print.ts';

@@ -1,15 +1,53 @@
 /** `limbeck look-up`: one property or relation by name, or which there are. */
 import type { Correlation } from '../correlation.ts';
-import { correlations, lookUp, rangeWords, searchCorrelations, type LookUpAnswer } from '../reference/look-up.ts';
+import type { Language } from '../messages/language.ts';
+import { lookUpProblem, rangeInSI, roleMessage } from '../messages/look-up.ts';
+import { correlations } from '../reference/entries.ts';
+import { lookUp, type LookUpAnswer } from '../reference/look-up.ts';
+import { searchReference } from '../reference/search.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, readWords } from './options.ts';
 import { toJson } from './print.ts';
 
+const LANGUAGE: Language = 'en';
+
+const GREEK: Readonly<Record<string, string>> = {
+  Delta: 'Δ',
+  Phi: 'Φ',
+  alpha: 'α',
+  delta: 'δ',
+  eta: 'η',
+  gamma: 'γ',
+  rho: 'ρ',
+  theta: 'θ',
+  varepsilon: 'ε',
+  varphi: 'φ',
+};
+
+/** A symbol of an equation as a terminal can show it: `\\Delta T_{lm}` becomes `ΔT_lm`. */
+const plainSymbol = (tex: string): string =>
+  tex
+    .replace(
+      /\\([A-Za-z]+)\s*/g,
+      (_, name: string) =>
+        GREEK[name] ?? (name === 'dot' || name === 'bar' || name === 'operatorname' ? '' : `${name} `),
+    )
+    .replace(/[{}]/g, '');
+
+const rangeWords = ({
+  range,
+  unit,
+}: {
+  readonly range?: readonly [number, number] | null;
+  readonly unit: string;
+}): string => rangeInSI(range ?? null, unit, LANGUAGE);
+
 const unitWords = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
 
-const described = ({ name, says, arguments: args, result, source, outside, tex, checks }: Correlation) => ({
+const described = ({ name, says, arguments: args, result, source, outside, tex, checks, role }: Correlation) => ({
   name,
   says,
+  role: role ?? 'engine',
   arguments: args,
   result,
   source,
@@ -22,7 +60,7 @@ const described = ({ name, says, arguments: args, result, source, outside, tex, 
 
 const listed = ({ name, says, arguments: args, result, checks }: Correlation): string =>
   [
-    `${name} → ${result.symbol}${result.unit === '1' ? '' : ` in ${result.unit}`}`,
+    `${name} → ${plainSymbol(result.symbol)}${result.unit === '1' ? '' : ` in ${result.unit}`}`,
     `    ${says}`,
     ...Object.entries(args).map(
       ([symbol, argument]) =>
@@ -40,21 +78,32 @@ function catalogue(entries: readonly Correlation[], json: boolean): string {
 /** As many digits as published tables print. */
 const tenDigits = (value: number): string => String(Number(value.toPrecision(10)));
 
-function answerText({ name, says, symbol, value, unit, inRange, limits, outside, source, tex }: LookUpAnswer): string {
+function answerText({
+  name,
+  says,
+  role,
+  symbol,
+  value,
+  unit,
+  inRange,
+  limits,
+  outside,
+  source,
+  tex,
+}: LookUpAnswer): string {
   const lines = limits.map((limit) => {
     const range =
-      limit.range === null
-        ? 'no limits given'
-        : `${rangeWords({ range: limit.range, unit: limit.unit })}, ${limit.inRange ? 'in range' : 'OUT OF RANGE'}`;
+      limit.range === null ? rangeWords(limit) : `${rangeWords(limit)}, ${limit.inRange ? 'in range' : 'OUT OF RANGE'}`;
     return `  ${limit.symbol} = ${tenDigits(limit.value)}${unitWords(limit.unit)}: ${limit.says}; ${range}`;
   });
   const out = limits.filter((limit) => !limit.inRange).map((limit) => limit.symbol);
   return [
-    `${symbol} = ${tenDigits(value)}${unitWords(unit)}${unit === 'K' ? ` (${tenDigits(value - 273.15)} °C)` : ''}`,
+    `${plainSymbol(symbol)} = ${tenDigits(value)}${unitWords(unit)}${unit === 'K' ? ` (${tenDigits(value - 273.15)} °C)` : ''}`,
     `  ${name}: ${says}`,
     ...lines,
     inRange ? '  in range' : `  out of range: ${out.join(', ')} (outside its range: ${outside})`,
     `  source: ${source}`,
+    `  ${roleMessage(role, LANGUAGE)}`,
     `  equation: ${tex}`,
   ].join('\n');
 }
@@ -76,7 +125,7 @@ export function lookUpCommand(args: readonly string[]): string {
   const json = isSet(words, 'json');
   const { search } = words.values;
   if (typeof search === 'string') {
-    const found = searchCorrelations(search);
+    const found = searchReference(search).items.flatMap((item) => (item.kind === 'relation' ? [item.entry] : []));
     if (found.length === 0)
       throw new BadInput(
         `Nothing in the desk reference speaks of “${search}”; “look-up --list” names all ${correlations.length}.`,
@@ -90,6 +139,6 @@ export function lookUpCommand(args: readonly string[]): string {
       'The name of a property or relation is missing; “look-up --list” names them all, “look-up --search word” finds some.',
     );
   const answer = lookUp(name, typedValues(given));
-  if (!answer.ok) throw new BadInput(...answer.problems.map(({ message }) => message));
+  if (!answer.ok) throw new BadInput(...answer.problems.map((problem) => lookUpProblem(problem, LANGUAGE)));
   return json ? toJson(answer.answer) : answerText(answer.answer);
 }

@@ -18,7 +18,7 @@ import {
   type Scenario,
   type StopRule,
 } from '../index.ts';
-import { closestWords } from '../reference/look-up.ts';
+import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { readFitFile } from './fit-file.ts';
 import { listOf, numberIn, onlyWord, readWords, textOf, wholeNumberOf, type Words } from './options.ts';

@@ -1,7 +1,7 @@
 /** From the words of a command to a complete scenario: an example, a file or standard input, with single fields changed. */
 import { readFileSync } from 'node:fs';
 import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } from '../index.ts';
-import { closestWords } from '../reference/look-up.ts';
+import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 
 type Json = Record<string, unknown>;

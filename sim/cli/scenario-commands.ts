@@ -1,6 +1,6 @@
 /** `limbeck schema` and `limbeck example`: what a scenario file may hold, and complete ones to start from. */
 import { examples, exampleScenario, scenarioJsonSchema } from '../index.ts';
-import { closestWords } from '../reference/look-up.ts';
+import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { onlyWord, readWords } from './options.ts';
 import { toJson } from './print.ts';

@@ -1,7 +1,7 @@
 /** `limbeck size`: how much of which tube a still needs, the hardest boil its condenser holds, the least water it needs. */
 import { tubes, type Tube } from '../index.ts';
 import { hardestBoil, leastWater } from '../answers/condenser-size/heat-and-water.ts';
-import { closestWords } from '../reference/look-up.ts';
+import { closestWords } from '../reference/closest-words.ts';
 import { DEFAULT_MARGIN, sizeOwnTube, sizeTubes, type TubeSize } from '../answers/condenser-size/tubes.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, listOf, numberOf, onlyWord, readWords, type Words } from './options.ts';

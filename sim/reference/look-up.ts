@@ -1,82 +1,19 @@
 /**
- * The desk reference: every property and relation the model uses, by name. Reads typed values, says whether they lie in
- * the range of the source, and evaluates the very function that the model calls.
+ * The desk reference answers: evaluates the very function that the model calls, and says whether the values lie in the
+ * range of the source. Reads values as typed at the command line; what is wrong with them is told as facts.
  */
-import type { Argument, Correlation } from '../correlation.ts';
 import { ZERO_CELSIUS } from '../constants.ts';
-import { fluidCorrelations } from '../fluids/index.ts';
-import { blockedOutletCorrelations } from '../still/blocked-outlet.ts';
-import { transferCorrelations } from '../transfer/index.ts';
-import { coilGeometryCorrelations } from '../geometry/coil.ts';
+import type { Argument, Correlation, Role } from '../correlation.ts';
+import { closestWords } from './closest-words.ts';
+import { correlations, findCorrelation } from './entries.ts';
 
-export const correlations: readonly Correlation[] = [
-  ...fluidCorrelations,
-  ...transferCorrelations,
-  ...blockedOutletCorrelations,
-  ...coilGeometryCorrelations,
-];
-
-const byName = new Map(correlations.map((entry) => [entry.name, entry]));
-
-export const findCorrelation = (name: string): Correlation | undefined => byName.get(name);
-
-/** Fewest letters to change, add or drop to turn one word into another. */
-function distance(from: string, to: string): number {
-  let row = Array.from({ length: to.length + 1 }, (_, column) => column);
-  for (let i = 1; i <= from.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= to.length; j++) {
-      const swap = (row[j - 1] as number) + (from[i - 1] === to[j - 1] ? 0 : 1);
-      next.push(Math.min(swap, (row[j] as number) + 1, (next[j - 1] as number) + 1));
-    }
-    row = next;
-  }
-  return row[to.length] as number;
-}
-
-/** The few words of a list nearest to a mistyped one, best first: those that hold its parts, then those a few letters off. */
-export function closestWords(typed: string, known: readonly string[], most = 5): string[] {
-  const wanted = typed.toLowerCase();
-  const parts = wanted.split(/[^a-z0-9]+/).filter((part) => part.length > 2);
-  const score = (word: string): number =>
-    distance(wanted, word) - 4 * parts.filter((part) => word.includes(part)).length;
-  return [...known].sort((a, b) => score(a) - score(b) || a.length - b.length || (a < b ? -1 : 1)).slice(0, most);
-}
-
-/** Entries in whose name, sentence, symbol or source every word is found. */
-export function searchCorrelations(words: string): readonly Correlation[] {
-  const wanted = words.toLowerCase().split(/\s+/).filter(Boolean);
-  return correlations.filter((entry) => {
-    const text = [
-      entry.name,
-      entry.says,
-      entry.source,
-      entry.result.symbol,
-      ...Object.values(entry.arguments).map(({ says }) => says),
-    ]
-      .join(' ')
-      .toLowerCase();
-    return wanted.every((word) => text.includes(word));
-  });
-}
-
-/** Shown beside a value: `273.15 to 403.15 K`, or that the source gives no limits. */
-export function rangeWords({ range, unit }: Pick<Argument, 'range' | 'unit'>): string {
-  if (!range) return 'no limits given';
-  const suffix = unit === '1' ? '' : ` ${unit}`;
-  return range[1] >= Number.MAX_VALUE
-    ? `at least ${plain(range[0])}${suffix}`
-    : `${plain(range[0])} to ${plain(range[1])}${suffix}`;
-}
-
-/** Up to seven significant figures, as a reader would write the number. */
-const plain = (value: number): string => String(Number(value.toPrecision(7)));
-
-export interface LookUpProblem {
-  /** The argument it is about, or the name that was asked for. */
-  readonly about: string;
-  readonly message: string;
-}
+export type LookUpProblem =
+  | { readonly kind: 'unknown-name'; readonly name: string; readonly closest: readonly string[] }
+  | { readonly kind: 'missing'; readonly symbol: string; readonly argument: Argument }
+  | { readonly kind: 'unreadable'; readonly symbol: string; readonly argument: Argument; readonly typed: string }
+  | { readonly kind: 'not-an-argument'; readonly symbol: string; readonly entry: Correlation }
+  | { readonly kind: 'no-value'; readonly entry: Correlation; readonly values: Readonly<Record<string, number>> }
+  | { readonly kind: 'out-of-range'; readonly name: string; readonly detail: string };
 
 export interface LimitCheck {
   readonly symbol: string;
@@ -90,6 +27,7 @@ export interface LimitCheck {
 export interface LookUpAnswer {
   readonly name: string;
   readonly says: string;
+  readonly role: Role;
   readonly symbol: string;
   readonly value: number;
   readonly unit: string;
@@ -106,31 +44,57 @@ export type LookUp =
   | { readonly ok: true; readonly answer: LookUpAnswer }
   | { readonly ok: false; readonly problems: readonly LookUpProblem[] };
 
-/** A difference of temperatures, which no °C can state. */
-const isDifference = (symbol: string): boolean => symbol.startsWith('dT');
+const within = (value: number, range: readonly [number, number] | undefined): boolean =>
+  !range || (value >= range[0] && value <= range[1]);
+
+/** Every argument against its range, then every limit on something computed from them. */
+export function limitsOf(entry: Correlation, values: Readonly<Record<string, number>>): readonly LimitCheck[] {
+  return [
+    ...Object.entries(entry.arguments).map(([symbol, { says, unit, range }]) => ({
+      symbol,
+      says,
+      unit,
+      value: values[symbol] as number,
+      range: range ?? null,
+      inRange: within(values[symbol] as number, range),
+    })),
+    ...(entry.checks ?? []).map((check) => {
+      const value = check.value(values);
+      const { symbol, says, range } = check;
+      return { symbol, says, unit: '1', value, range, inRange: within(value, range) };
+    }),
+  ];
+}
+
+/** A quantity beyond all measure is told by the largest number. */
+const isMeasurable = (value: number): boolean => Number.isFinite(value) && Math.abs(value) < Number.MAX_VALUE;
+
+/** The value, or `null` where the relation gives none. */
+export function evaluateAt(entry: Correlation, values: Readonly<Record<string, number>>): number | null {
+  try {
+    const value = entry.evaluate(values);
+    return isMeasurable(value) ? value : null;
+  } catch (error) {
+    if (!(error instanceof RangeError)) throw error;
+    return null;
+  }
+}
 
 const NUMBER = /^[-+]?(\d+\.?\d*|\.\d+)(e[-+]?\d+)?$/i;
 const CELSIUS = /^(.*?)\s*(°\s?c|c|degc)$/i;
 const KELVIN = /^(.*?)\s*k$/i;
 
 /** A typed value in the argument's SI unit: a number, for temperatures also `100C` or `373.15K`. NaN when it is neither. */
-export function readValue(symbol: string, argument: Argument, typed: string): number {
+export function readValue(argument: Argument, typed: string): number {
   const text = typed.trim();
   if (NUMBER.test(text)) return Number(text);
   if (argument.unit !== 'K') return Number.NaN;
   const kelvin = KELVIN.exec(text)?.[1];
   if (kelvin !== undefined && NUMBER.test(kelvin)) return Number(kelvin);
   const celsius = CELSIUS.exec(text)?.[1];
-  if (celsius === undefined || !NUMBER.test(celsius) || isDifference(symbol)) return Number.NaN;
+  if (celsius === undefined || !NUMBER.test(celsius) || argument.isDifference) return Number.NaN;
   return Number((Number(celsius) + ZERO_CELSIUS).toPrecision(15));
 }
-
-/** `T is the temperature in K, 273.15 to 403.15 K`. */
-const argumentWords = (symbol: string, argument: Argument): string =>
-  `${symbol} is the ${argument.says} ${argument.unit === '1' ? 'as a pure number' : `in ${argument.unit}`}, ${rangeWords(argument)}`;
-
-const within = (value: number, range: readonly [number, number] | undefined): boolean =>
-  !range || (value >= range[0] && value <= range[1]);
 
 function readArguments(
   entry: Correlation,
@@ -141,88 +105,48 @@ function readArguments(
   for (const [symbol, argument] of Object.entries(entry.arguments)) {
     const text = Object.hasOwn(typed, symbol) ? typed[symbol] : undefined;
     if (text === undefined) {
-      problems.push({ about: symbol, message: `${symbol} is missing: ${argumentWords(symbol, argument)}.` });
+      problems.push({ kind: 'missing', symbol, argument });
       continue;
     }
-    const value = readValue(symbol, argument, text);
-    if (!Number.isFinite(value))
-      problems.push({
-        about: symbol,
-        message: `${symbol}=${text} is not a number: ${argumentWords(symbol, argument)}.`,
-      });
+    const value = readValue(argument, text);
+    if (!Number.isFinite(value)) problems.push({ kind: 'unreadable', symbol, argument, typed: text });
     values[symbol] = value;
   }
-  const symbols = Object.keys(entry.arguments);
   for (const symbol of Object.keys(typed))
-    if (!symbols.includes(symbol))
-      problems.push({
-        about: symbol,
-        message: `${symbol} is not an argument of ${entry.name}; it takes ${symbols.map((known) => argumentWords(known, entry.arguments[known] as Argument)).join('; ')}.`,
-      });
+    if (!Object.hasOwn(entry.arguments, symbol)) problems.push({ kind: 'not-an-argument', symbol, entry });
   return { values, problems };
 }
 
-/** Evaluates an entry for typed values, or says of each mistake what it is about and what is allowed. */
+/** Evaluates an entry for typed values, or tells of each mistake what it is about and what is allowed. */
 export function lookUp(name: string, typed: Readonly<Record<string, string>>): LookUp {
   const entry = findCorrelation(name);
-  if (!entry)
-    return {
-      ok: false,
-      problems: [
-        {
-          about: name,
-          message: `“${name}” is not in the desk reference; the closest are ${closestWords(name, [...byName.keys()]).join(', ')}.`,
-        },
-      ],
-    };
+  const refused = (...problems: readonly LookUpProblem[]): LookUp => ({ ok: false, problems });
+  if (!entry) {
+    const closest = closestWords(
+      name,
+      correlations.map((known) => known.name),
+    );
+    return refused({ kind: 'unknown-name', name, closest });
+  }
   const { values, problems } = readArguments(entry, typed);
-  if (problems.length > 0) return { ok: false, problems };
+  if (problems.length > 0) return refused(...problems);
   try {
     const value = entry.evaluate(values);
-    if (!Number.isFinite(value))
-      return {
-        ok: false,
-        problems: [
-          {
-            about: name,
-            message: `${name} has no finite value for ${Object.entries(values)
-              .map(([symbol, given]) => `${symbol} = ${given}`)
-              .join(', ')}.`,
-          },
-        ],
-      };
-    return { ok: true, answer: answerOf(entry, values, value) };
+    return Number.isFinite(value)
+      ? { ok: true, answer: answerOf(entry, values, value) }
+      : refused({ kind: 'no-value', entry, values });
   } catch (error) {
     if (!(error instanceof RangeError)) throw error;
-    return { ok: false, problems: [{ about: name, message: `${error.message}.` }] };
+    return refused({ kind: 'out-of-range', name, detail: error.message });
   }
 }
 
 function answerOf(entry: Correlation, values: Readonly<Record<string, number>>, value: number): LookUpAnswer {
-  const limits: LimitCheck[] = [
-    ...Object.entries(entry.arguments).map(([symbol, { says, unit, range }]) => ({
-      symbol,
-      says,
-      unit,
-      value: values[symbol] as number,
-      range: range ?? null,
-      inRange: within(values[symbol] as number, range),
-    })),
-    ...(entry.checks ?? []).map((check) => {
-      const found = check.value(values);
-      return {
-        symbol: check.symbol,
-        says: check.says,
-        unit: '1',
-        value: found,
-        range: check.range,
-        inRange: within(found, check.range),
-      };
-    }),
-  ];
+  const limits = limitsOf(entry, values);
   return {
     name: entry.name,
     says: entry.says,
+    role: entry.role ?? 'engine',
     symbol: entry.result.symbol,
     value,
     unit: entry.result.unit,

@@ -46,7 +46,7 @@ const winding: Readonly<Record<string, Argument>> = {
 const nusselt = { symbol: 'Nu', unit: '1' };
 const outside = 'evaluated';
 
-export const coilFlowCrossChecks: readonly Correlation[] = [
+export const coilFlowAlternatives: readonly Correlation[] = [
   alternative({
     name: 'critical-reynolds-coil-ito',
     says: 'Reynolds number at which flow in a coiled tube turns turbulent.',

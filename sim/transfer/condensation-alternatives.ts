@@ -105,7 +105,7 @@ const reduced: Argument = { unit: '1', says: 'pressure over critical pressure', 
 const result = { symbol: 'h', unit: 'W/(m² K)' };
 const outside = 'evaluated';
 
-export const condensationCrossChecks: readonly Correlation[] = [
+export const condensationAlternatives: readonly Correlation[] = [
   alternative({
     name: 'film-coefficient-shah-1979',
     says: 'Local coefficient of an annular condensate film in a tube.',

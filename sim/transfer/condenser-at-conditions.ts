@@ -207,7 +207,7 @@ const tubSource = `Chato inside, Churchill–Chu outside, wall found between; ${
 const jacketSource = `Chato inside, VDI annulus outside, log-mean difference; ${properties}`;
 const outside = 'gives no value';
 
-export const condenserChains: readonly Correlation[] = [
+export const condenserAtConditions: readonly Correlation[] = [
   forReaders({
     name: 'natural-convection-tube-in-water',
     says: 'Coefficient of natural convection from a horizontal tube to still water.',

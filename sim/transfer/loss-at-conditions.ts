@@ -74,7 +74,7 @@ const airOutside = 'gives no value outside the range of the air properties';
 const sideSource = `Churchill and Chu 1975; ${dryAir}`;
 const lidSource = `McAdams, Lloyd and Moran, on area over perimeter; ${dryAir}`;
 
-export const lossChains: readonly Correlation[] = [
+export const lossAtConditions: readonly Correlation[] = [
   forReaders({
     name: 'pot-side-convection',
     says: 'Convection from the bare side of a pot to still air.',

@@ -36,7 +36,7 @@ const rayleigh = (low: number, high: number): Argument => ({
 const nusselt = { symbol: 'Nu', unit: '1' };
 const outside = 'evaluated';
 
-export const naturalConvectionCrossChecks: readonly Correlation[] = [
+export const naturalConvectionAlternatives: readonly Correlation[] = [
   alternative({
     name: 'nusselt-horizontal-cylinder-morgan',
     says: 'Mean natural convection round a horizontal cylinder in five ranges.',

@@ -106,7 +106,7 @@ const iapws = 'properties by IAPWS';
 const vent = `C_d = ${DISCHARGE}, k = ${STEAM_EXPONENT}, ${iapws}`;
 const outside = 'gives no value';
 
-export const potChains: readonly Correlation[] = [
+export const potAtConditions: readonly Correlation[] = [
   withProperties(entryNamed(boilingCorrelations, 'boiling-superheat-rohsenow'), iapws, {
     name: 'boiling-superheat',
     says: 'Superheat of a surface that boils water at a known heat flux.',

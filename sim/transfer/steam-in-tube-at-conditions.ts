@@ -147,7 +147,7 @@ const vapourShare: Argument = { unit: '1', says: 'vapour share of the flow', ran
 const properties = 'properties by IAPWS R7-97, R12-08, R15-11';
 const outside = 'gives no value';
 
-export const steamInTubeChains: readonly Correlation[] = [
+export const steamInTubeAtConditions: readonly Correlation[] = [
   withProperties(entryNamed(filmCondensationCorrelations, 'film-coefficient-chato'), properties, {
     name: 'film-coefficient-chato-steam',
     says: 'Mean film coefficient of steam condensing inside a horizontal tube.',

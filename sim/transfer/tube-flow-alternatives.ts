@@ -35,7 +35,7 @@ const tube: Readonly<Record<string, Argument>> = { D: { unit: 'm', says: 'bore' 
 const nusselt = { symbol: 'Nu', unit: '1' };
 const outside = 'evaluated';
 
-export const tubeFlowCrossChecks: readonly Correlation[] = [
+export const tubeFlowAlternatives: readonly Correlation[] = [
   alternative({
     name: 'nusselt-hausen',
     says: 'Mean heat transfer of laminar flow in a tube with thermal entry.',

@@ -72,7 +72,7 @@ const flow: Readonly<Record<string, Argument>> = {
 };
 const gradient = { symbol: 'dp/dz', unit: 'Pa/m' };
 
-export const twoPhaseCrossChecks: readonly Correlation[] = [
+export const twoPhaseAlternatives: readonly Correlation[] = [
   alternative({
     name: 'two-phase-gradient-friedel',
     says: 'Pressure lost to friction per metre by vapour and liquid flowing together.',

@@ -1,13 +1,13 @@
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Correlation } from '../../../sim/correlation.ts';
-import { correlations } from '../../../sim/reference/look-up.ts';
+import { correlations } from '../../../sim/reference/entries.ts';
 import { declarationsIn, reachedFrom, root, type Declaration } from './declarations.ts';
 
 const all = declarationsIn('sim');
 const WITH_ENTRIES =
   /^sim\/(?:fluids|transfer)\/[^/]*\.ts$|^sim\/geometry\/coil\.ts$|^sim\/maths\/error-function\.ts$|^sim\/still\/blocked-outlet\.ts$/u;
-const isListOfEntries = ({ name }: Declaration): boolean => /Correlations$|CrossChecks$|Chains$/u.test(name);
+const isListOfEntries = ({ name }: Declaration): boolean => /Correlations$|Alternatives$|AtConditions$/u.test(name);
 
 /** What a function may export without an entry, and why. */
 const WITHOUT_ENTRY: readonly (readonly [pattern: RegExp, why: string])[] = [
