@@ -24,7 +24,7 @@ export {
   GRIDS,
   GRID_NAMES,
   columnAt,
-  gridAt,
+  positionAt,
   recordBuffers,
   rowAt,
   type ColumnName,
@@ -154,5 +154,7 @@ export { EVENT_KINDS, runEvent } from './run/event-kinds.ts';
 export { LIMITS, type Limit } from './run/limits.ts';
 export { eventFlag, eventMessage, failedVariable, mostOilMark, type Message } from './messages/events.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
+export { bisect } from './maths/bisect.ts';
+export { cellAt, lerp, positionOf, valueAt, type Position } from './maths/interpolate.ts';
 export { recordCsv, toCsv } from './messages/csv.ts';
 export { quantities, spokenQuantities, type Quantities } from './messages/quantities.ts';

@@ -3,6 +3,7 @@
  * Views read it; they never compute physics. Rates are means over the step that ends at the row; amounts are totals
  * since the start.
  */
+import { lastRowUpTo, positionOf, valueAt, type Position } from '../maths/interpolate.ts';
 
 interface ColumnWords {
   readonly unit: string;
@@ -107,39 +108,14 @@ export const recordBuffers = (record: RunRecord): ArrayBuffer[] => [
   ...GRID_NAMES.map((name) => record.grids[name].data.buffer as ArrayBuffer),
 ];
 
-/** Index of the last row at or before a time; rows are evenly spaced except the last. */
-export function rowAt(record: RunRecord, time_s: number): number {
-  const times = record.columns.time_s;
-  let low = 0;
-  let high = record.rows - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if ((times[middle] as number) <= time_s) low = middle;
-    else high = middle - 1;
-  }
-  return low;
-}
+/** Index of the last row at or before a time. */
+export const rowAt = (record: RunRecord, time_s: number): number =>
+  lastRowUpTo(record.columns.time_s, time_s, record.rows);
+
+/** Where a time lies among the rows. */
+export const positionAt = (record: RunRecord, time_s: number): Position =>
+  positionOf(record.columns.time_s, time_s, record.rows);
 
 /** Value of a column at a time, in a straight line between rows. */
-export function columnAt(record: RunRecord, name: ColumnName, time_s: number): number {
-  const row = rowAt(record, time_s);
-  const column = record.columns[name];
-  const here = column[row] as number;
-  if (row >= record.rows - 1) return here;
-  const times = record.columns.time_s;
-  const t0 = times[row] as number;
-  const share = Math.min(1, Math.max(0, (time_s - t0) / ((times[row + 1] as number) - t0)));
-  return here + share * ((column[row + 1] as number) - here);
-}
-
-/** Value of a grid cell at a time, in a straight line between rows. */
-export function gridAt(record: RunRecord, name: GridName, time_s: number, cell: number): number {
-  const { cells, data } = record.grids[name];
-  const row = rowAt(record, time_s);
-  const here = data[row * cells + cell] as number;
-  if (row >= record.rows - 1) return here;
-  const times = record.columns.time_s;
-  const t0 = times[row] as number;
-  const share = Math.min(1, Math.max(0, (time_s - t0) / ((times[row + 1] as number) - t0)));
-  return here + share * ((data[(row + 1) * cells + cell] as number) - here);
-}
+export const columnAt = (record: RunRecord, name: ColumnName, time_s: number): number =>
+  valueAt(record.columns[name], positionAt(record, time_s));

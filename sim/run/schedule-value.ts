@@ -1,4 +1,5 @@
 /** Value of a schedule at a time. A cursor moves forward with the run, so reading costs nothing. */
+import { lerp } from '../maths/interpolate.ts';
 import type { Schedule } from '../scenario/field.ts';
 
 /** Value at any time: the last knot's value, or on the way to a ramp knot. */
@@ -13,7 +14,7 @@ function valueFrom(schedule: Schedule, index: number, time_s: number): number {
   const next = schedule[index + 1];
   if (!here) return NaN;
   if (!next || next.shape === 'step') return here.value;
-  return here.value + ((next.value - here.value) * (time_s - here.at_s)) / (next.at_s - here.at_s);
+  return lerp(here.value, next.value, (time_s - here.at_s) / (next.at_s - here.at_s));
 }
 
 /** Reads a schedule at rising times. */

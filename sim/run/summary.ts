@@ -1,6 +1,7 @@
 /** Headline numbers of a run, read off its record and the still's end state. */
 import { ZERO_CELSIUS } from '../constants.ts';
 import { heatedBaseArea } from '../geometry/pot.ts';
+import { lerp } from '../maths/interpolate.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 import type { RunRecord } from './record.ts';
@@ -17,7 +18,7 @@ export function timeToCollect(record: RunRecord, amount_kg: number): number | nu
     const before = oilCollected_kg[row - 1] as number;
     const share = now > before ? (amount_kg - before) / (now - before) : 1;
     const t0 = time_s[row - 1] as number;
-    return t0 + share * ((time_s[row] as number) - t0);
+    return lerp(t0, time_s[row] as number, share);
   }
   return null;
 }

@@ -7,6 +7,7 @@ import { correlation, forReaders, type Argument, type Correlation } from '../cor
 import { region1State } from '../fluids/if97-region1.ts';
 import { region2State } from '../fluids/if97-region2.ts';
 import { region4SaturationPressure, region4SaturationTemperature } from '../fluids/if97-region4.ts';
+import { bisect, bisectedRoot } from '../maths/bisect.ts';
 
 /** Highest pressure looked at, Pa absolute: any pot has burst long before. */
 const HIGHEST_PRESSURE = 2e6;
@@ -57,15 +58,9 @@ export const blockedOutletTime = (P: number, m: number, V: number, C: number, p_
 
 /** Pressure in a closed pot after a time, by bisection: entry `blocked-outlet-pressure`. */
 export function blockedOutletGauge(t: number, P: number, m: number, V: number, C: number, p_0: number): number {
-  let low = 0;
-  let high = fullestGauge(m, V, p_0);
-  if (blockedOutletTime(P, m, V, C, p_0, high) <= t) return high;
-  for (let pass = 0; pass < 60; pass++) {
-    const middle = 0.5 * (low + high);
-    if (blockedOutletTime(P, m, V, C, p_0, middle) < t) low = middle;
-    else high = middle;
-  }
-  return 0.5 * (low + high);
+  const fullest = fullestGauge(m, V, p_0);
+  const timeTo = (gauge: number): number => blockedOutletTime(P, m, V, C, p_0, gauge);
+  return timeTo(fullest) <= t ? fullest : bisectedRoot((gauge) => timeTo(gauge) < t, 0, fullest);
 }
 
 /** Highest pressure over the air at which the pot still holds water and steam side by side, Pa. */
@@ -75,15 +70,8 @@ function fullestGauge(m: number, V: number, p_0: number): number {
     const T = region4SaturationTemperature(p);
     return mass * region1State(T, p).volume < V && mass * region2State(T, p).volume > V;
   };
-  let low = p_0;
-  let high = HIGHEST_PRESSURE;
-  if (holdsBoth(high)) return high - p_0;
-  for (let pass = 0; pass < 50; pass++) {
-    const middle = 0.5 * (low + high);
-    if (holdsBoth(middle)) low = middle;
-    else high = middle;
-  }
-  return low - p_0;
+  const fullest = holdsBoth(HIGHEST_PRESSURE) ? HIGHEST_PRESSURE : bisect(holdsBoth, p_0, HIGHEST_PRESSURE, 50).low;
+  return fullest - p_0;
 }
 
 const water: Argument = { unit: 'kg', says: 'liquid water left when the outlet closes', range: [0.05, 1500] };

@@ -19,6 +19,7 @@ import {
 } from '../fluids/constituents.ts';
 import { oilViscosity } from '../fluids/immiscible.ts';
 import { tableLiquidDensity, tableSaturationPressure } from '../fluids/water-table.ts';
+import { lerp } from '../maths/interpolate.ts';
 
 const TABLE_START = 273.15;
 const TABLE_STEP = 0.5;
@@ -82,8 +83,7 @@ export class Oil {
     const place = (T - TABLE_START) / TABLE_STEP;
     const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
     const at = k * this.count + i;
-    const low = table[at] as number;
-    return low + (place - k) * ((table[at + this.count] as number) - low);
+    return lerp(table[at] as number, table[at + this.count] as number, place - k);
   }
 
   /** Vapour pressure of constituent i over that of water at T, pure number. */
@@ -98,10 +98,8 @@ export class Oil {
     const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
     const share = place - k;
     const at = k * this.count;
-    for (let i = 0; i < this.count; i++) {
-      const low = table[at + i] as number;
-      out[i] = low + share * ((table[at + this.count + i] as number) - low);
-    }
+    for (let i = 0; i < this.count; i++)
+      out[i] = lerp(table[at + i] as number, table[at + this.count + i] as number, share);
   }
 
   /** Kilograms of constituent i that a kilogram of water takes from the pure constituent at T. */

@@ -5,6 +5,8 @@
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
 import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
+import { bisectedRoot } from '../maths/bisect.ts';
+import { lerp } from '../maths/interpolate.ts';
 import {
   nusseltHorizontalCylinder,
   nusseltHotSideUp,
@@ -97,15 +99,9 @@ export function surfaceLoss(surface: LossSurface, T: number, T_a: number, p: num
       ? insulation / insulationConductivity
       : (radius * Math.log((radius + insulation) / radius)) / insulationConductivity;
   const length = facing === 'tube' ? surface.length * outerFactor : surface.length;
-  let low = Math.min(T, T_a);
-  let high = Math.max(T, T_a);
-  for (let pass = 0; pass < 60; pass++) {
-    const T_s = 0.5 * (low + high);
-    const out = outerFactor * surfaceFlux(facing, length, emissivity, T_s, T_a, p).flux;
-    if (out * resistance < T - T_s) low = T_s;
-    else high = T_s;
-  }
-  const outside = surfaceFlux(facing, length, emissivity, 0.5 * (low + high), T_a, p);
+  const flux = (T_s: number): number => outerFactor * surfaceFlux(facing, length, emissivity, T_s, T_a, p).flux;
+  const T_s = bisectedRoot((middle) => flux(middle) * resistance < T - middle, Math.min(T, T_a), Math.max(T, T_a));
+  const outside = surfaceFlux(facing, length, emissivity, T_s, T_a, p);
   return { outside, resistance, outerFactor, loss: area * outerFactor * outside.flux };
 }
 
@@ -153,8 +149,7 @@ export class LossTable {
   at(T: number): number {
     const place = (T - this.start) / this.step;
     const k = this.below(place);
-    const low = this.loss[k] as number;
-    const loss = low + (place - k) * ((this.loss[k + 1] as number) - low);
+    const loss = lerp(this.loss[k] as number, this.loss[k + 1] as number, place - k);
     return loss > 0 && T < ENTHALPY_ZERO + 1 ? loss * Math.max(0, T - ENTHALPY_ZERO) : loss;
   }
 

@@ -1,4 +1,5 @@
 import { alternative, correlation, type Argument, type Correlation } from '../correlation.ts';
+import { lerp } from '../maths/interpolate.ts';
 import { LAMINAR_RE, TURBULENT_RE, nusseltTurbulentVdi, turbulentShare } from './tube-flow.ts';
 
 /**
@@ -48,7 +49,7 @@ export const nusseltAnnulusExact = (ratio: number): number => {
   const departureLow = (EXACT_NUSSELT[above - 1] ?? 0) / nusseltAnnulusDeveloped(low);
   const departureHigh = (EXACT_NUSSELT[above] ?? 0) / nusseltAnnulusDeveloped(high);
   const share = Math.min(1, Math.max(0, (ratio - low) / (high - low)));
-  return (departureLow + (departureHigh - departureLow) * share) * nusseltAnnulusDeveloped(ratio);
+  return lerp(departureLow, departureHigh, share) * nusseltAnnulusDeveloped(ratio);
 };
 
 const ratio = (low: number): Argument => ({

@@ -13,6 +13,7 @@ import {
   liquidHeatCapacity,
   liquidViscosity,
 } from '../fluids/water.ts';
+import { bisect, bisectedRoot } from '../maths/bisect.ts';
 import { nusseltAnnulus } from './annulus.ts';
 import { cylinderResistance } from './conduction.ts';
 import { nusseltCrossFlowCylinder } from './cross-flow.ts';
@@ -53,17 +54,13 @@ const heatPerMetre = (
 ): number => {
   if (!(T_sat > T_water)) return 0;
   const resistance = cylinderResistance(D_i, D_o, k);
-  let cold = T_water;
-  let hot = T_sat;
   let brought = 0;
-  for (let step = 0; step < 60; step += 1) {
-    const T_wi = 0.5 * (cold + hot);
+  const bringsMore = (T_wi: number): boolean => {
     brought = Math.PI * D_i * condensationFluxChatoSteam(T_sat, T_wi, D_i);
     const T_wo = Math.max(T_water, T_wi - brought * resistance);
-    const taken = Math.PI * D_o * outside(T_wo) * (T_wo - T_water);
-    if (brought > taken) cold = T_wi;
-    else hot = T_wi;
-  }
+    return brought > Math.PI * D_o * outside(T_wo) * (T_wo - T_water);
+  };
+  bisect(bringsMore, T_water, T_sat, 60);
   return brought;
 };
 
@@ -77,15 +74,9 @@ export const tubeInTubOverall = (T_sat: number, T_water: number, D_i: number, D_
 /** Outer wall temperature of a coil turn in still water: entry `tube-in-tub-wall-temperature`. */
 export const tubeInTubWall = (T_sat: number, T_water: number, D_i: number, D_o: number, k: number): number => {
   const perMetre = tubHeatPerMetre(T_sat, T_water, D_i, D_o, k);
-  let cold = Math.min(T_sat, T_water);
-  let hot = T_sat;
-  for (let step = 0; step < 60; step += 1) {
-    const T_wo = 0.5 * (cold + hot);
-    const taken = Math.PI * D_o * naturalConvectionTubeInWater(T_wo, T_water, D_o) * (T_wo - T_water);
-    if (taken < perMetre) cold = T_wo;
-    else hot = T_wo;
-  }
-  return 0.5 * (cold + hot);
+  const taken = (T_wo: number): number =>
+    Math.PI * D_o * naturalConvectionTubeInWater(T_wo, T_water, D_o) * (T_wo - T_water);
+  return bisectedRoot((T_wo) => taken(T_wo) < perMetre, Math.min(T_sat, T_water), T_sat);
 };
 
 /** Length of coil that condenses all the steam: entry `coil-length-to-condense`. */

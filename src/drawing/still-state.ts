@@ -3,7 +3,10 @@
  * reading between rows, counting drops and asking which events hold.
  */
 import {
-  rowAt,
+  cellAt,
+  positionAt,
+  valueAt,
+  type Position,
   type ColumnName,
   type GridName,
   type RunEvent,
@@ -73,38 +76,20 @@ export interface StillState {
   readonly alarms: Alarms;
 }
 
-/** A place between two rows of the record, found once and then read for every column. */
+/** Position among the rows of a record, found once and then read for every column. */
 interface Moment {
   readonly record: RunRecord;
-  readonly row: number;
-  readonly next: number;
-  readonly share: number;
+  readonly position: Position;
 }
 
-function momentAt(record: RunRecord, time_s: number): Moment {
-  const row = rowAt(record, time_s);
-  const next = Math.min(record.rows - 1, row + 1);
-  const times = record.columns.time_s;
-  const [t0, t1] = [times[row] as number, times[next] as number];
-  return { record, row, next, share: t1 > t0 ? Math.min(1, Math.max(0, (time_s - t0) / (t1 - t0))) : 0 };
-}
-
-function column({ record, row, next, share }: Moment, name: ColumnName): number {
-  const values = record.columns[name];
-  const here = values[row] as number;
-  const value = here + share * ((values[next] as number) - here);
+function column({ record, position }: Moment, name: ColumnName): number {
+  const value = valueAt(record.columns[name], position);
   return Number.isFinite(value) ? value : 0;
 }
 
-function cells({ record, row, next, share }: Moment, name: GridName): number[] {
+function cells({ record, position }: Moment, name: GridName): number[] {
   const { cells: count, data } = record.grids[name];
-  const read: number[] = [];
-  for (let cell = 0; cell < count; cell++) {
-    const here = data[row * count + cell] as number;
-    const value = here + share * ((data[next * count + cell] as number) - here);
-    if (Number.isFinite(value)) read.push(value);
-  }
-  return read;
+  return Array.from({ length: count }, (_, cell) => cellAt(data, count, cell, position)).filter(Number.isFinite);
 }
 
 /** Whether something that begins and ends by events holds at a time. */
@@ -139,7 +124,7 @@ function alarmsAt(
 
 export function stillStateAt(result: RunResult, time_s: number): StillState {
   const { record, summary, scenario } = result;
-  const moment = momentAt(record, time_s);
+  const moment = { record, position: positionAt(record, time_s) };
   const at = (name: ColumnName) => column(moment, name);
   const power = at('sourcePower_W');
   const condensate = at('condensateRate_kg_s');

@@ -1,4 +1,5 @@
 /** The little statistics that a fit needs: quantiles of Student's t and the spread of a few parameters. */
+import { bisectedRoot } from '../../maths/bisect.ts';
 
 /**
  * Share of Student's t distribution with ν degrees of freedom between −t and t, by the finite series of Abramowitz
@@ -21,14 +22,7 @@ function shareWithin(theta: number, nu: number): number {
  * @param share 0–1, e.g. 0.9; @param nu degrees of freedom, whole, at least 1
  */
 export function studentHalfWidth(share: number, nu: number): number {
-  let low = 0;
-  let high = Math.PI / 2;
-  for (let pass = 0; pass < 60; pass++) {
-    const theta = 0.5 * (low + high);
-    if (shareWithin(theta, nu) < share) low = theta;
-    else high = theta;
-  }
-  return Math.sqrt(nu) * Math.tan(0.5 * (low + high));
+  return Math.sqrt(nu) * Math.tan(bisectedRoot((theta) => shareWithin(theta, nu) < share, 0, Math.PI / 2));
 }
 
 export type Matrix = readonly (readonly number[])[];

@@ -1,4 +1,5 @@
 /** What an ensemble says: bands of the oil over time and of every headline number, and which doubt moves them most. */
+import { valueAt } from '../../maths/interpolate.ts';
 import {
   ensembleTimes,
   GRID_POINTS,
@@ -59,9 +60,8 @@ const differ = (a: number, b: number): boolean => Math.abs(a - b) > ROUNDING * M
 /** Quantile of sorted numbers, straight line between order statistics (Hyndman and Fan's definition 7). */
 export function quantile(sorted: ArrayLike<number>, share: number): number {
   const place = share * (sorted.length - 1);
-  const low = Math.floor(place);
-  const here = sorted[low] as number;
-  return low + 1 < sorted.length ? here + (place - low) * ((sorted[low + 1] as number) - here) : here;
+  const row = Math.floor(place);
+  return valueAt(sorted, { row, share: place - row });
 }
 
 /** Ranks from 1; equal values share the mean of their ranks. */

@@ -1,11 +1,11 @@
 /** The condenser along its tube at one moment: temperatures, heat, and where condensing ends. */
-import { GRIDS, type GridName, type RunResult, formatQuantity } from '../../../sim/index.ts';
+import { formatQuantity, GRIDS, positionAt, type GridName, type RunResult } from '../../../sim/index.ts';
 import type { Chart, LinesLane, Series } from '../model/chart.ts';
 import { extentOf, type Domain } from '../model/domain.ts';
 import type { Flag } from '../model/event-words.ts';
 import type { Measure, UnitSystem } from '../model/measure.ts';
 import type { Ink } from '../model/palette.ts';
-import { gridRowAt, momentAt, readLine } from '../model/sample.ts';
+import { gridRowAt, readLine } from '../model/sample.ts';
 import { columnOf, LONG_DASH, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
 
 const TEMPERATURES: readonly {
@@ -102,7 +102,7 @@ function profile(
     run,
     runName: name,
     xs: Float64Array.from({ length: cells }, (_, cell) => ((cell + 0.5) * length) / cells),
-    values: gridRowAt(data, cells, momentAt(timesOf(result), time_s), new Float64Array(cells)),
+    values: gridRowAt(data, cells, positionAt(result.record, time_s), new Float64Array(cells)),
     ink: words.ink,
     weight: run === 0 ? THICK : 0.8,
     dash: run === 0 ? words.dash : [3, 3],

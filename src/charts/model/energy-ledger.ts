@@ -1,6 +1,5 @@
 /** Where the energy has gone up to a moment, as a flow that balances at every fork. */
-import type { ColumnName, RunRecord } from '../../../sim/index.ts';
-import { momentAt, valueAt } from './sample.ts';
+import { positionAt, valueAt, type ColumnName, type RunRecord } from '../../../sim/index.ts';
 
 export type EnergyPlace =
   'fuel' | 'missed' | 'still' | 'losses' | 'condenser' | 'products' | 'escape' | 'stored' | 'drawn' | 'open';
@@ -36,8 +35,8 @@ const ROUNDING = 1e-6;
  * still, so that every width is positive and each fork still balances.
  */
 export function energyLedger(record: RunRecord, time_s: number): EnergyLedger {
-  const moment = momentAt(record.columns.time_s.subarray(0, record.rows), time_s);
-  const at = (name: ColumnName): number => valueAt(record.columns[name], moment);
+  const position = positionAt(record, time_s);
+  const at = (name: ColumnName): number => valueAt(record.columns[name], position);
 
   const fuel_J = at('fuelEnergy_J');
   const missed = at('sourceLossEnergy_J');

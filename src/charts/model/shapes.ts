@@ -1,9 +1,9 @@
 /** The marks of a chart in pixels, the same for canvas and for an exported picture. */
+import { cellAt, positionOf } from '../../../sim/index.ts';
 import type { LinesLane, Series, StackLane, StripLane } from './chart.ts';
 import { tracePoints, type Polyline } from './decimate.ts';
 import type { Ink } from './palette.ts';
 import type { PreparedChart, PreparedLane } from './prepare.ts';
-import { momentAt } from './sample.ts';
 import { stackTops } from './stack.ts';
 
 export type Shape =
@@ -145,11 +145,9 @@ function fieldShape(
   const [low, high] = valueDomain;
   const shares = new Float64Array(columns * cells);
   for (let column = 0; column < columns; column += 1) {
-    const moment = momentAt(xs, (last * (column + 0.5)) / columns);
+    const position = positionOf(xs, (last * (column + 0.5)) / columns);
     for (let cell = 0; cell < cells; cell += 1) {
-      const from = data[moment.row * cells + cell] as number;
-      const to = moment.share > 0 ? (data[(moment.row + 1) * cells + cell] as number) : from;
-      const value = from + moment.share * (to - from);
+      const value = cellAt(data, cells, cell, position);
       shares[column * cells + cell] = high > low ? (value - low) / (high - low) : 0;
     }
   }

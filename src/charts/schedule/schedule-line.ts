@@ -1,6 +1,6 @@
 /** A schedule as a line on the time axis, and the axis that suits it. */
 import { tickStep } from 'd3-array';
-import type { Schedule } from '../../../sim/index.ts';
+import { lerp, type Schedule } from '../../../sim/index.ts';
 import { settleDomain, type Domain } from '../model/domain.ts';
 import type { DisplayUnit } from '../model/measure.ts';
 
@@ -16,10 +16,7 @@ export function scheduleLine(schedule: Schedule, end_s: number): readonly LinePo
     const before = corners.at(-1);
     if (before && at_s > end_s) {
       const share = (end_s - before.at_s) / (at_s - before.at_s);
-      corners.push({
-        at_s: end_s,
-        value: shape === 'ramp' ? before.value + share * (value - before.value) : before.value,
-      });
+      corners.push({ at_s: end_s, value: shape === 'ramp' ? lerp(before.value, value, share) : before.value });
       return corners;
     }
     if (before && shape === 'step') corners.push({ at_s, value: before.value });

@@ -3,6 +3,7 @@
  * run between pot and condenser gives way: where its true length would overlap the parts or leave one lost at the far
  * end, the run is stretched or shortened and drawn with a break across it.
  */
+import { bisect } from '../../../sim/index.ts';
 import type { Heights } from './heights.ts';
 import { GLASS_WALL, insulationWidth, TUB_WALL, wallWidth } from './line-weights.ts';
 import type { CoilSize, StraightSize, TrueSizes, VesselSize } from './true-sizes.ts';
@@ -199,12 +200,5 @@ export function tubeDrawn(sizes: TrueSizes): number {
 /** The greatest scale, at most `most`, at which `widthAt(scale)` fits; widths grow with the scale. */
 export function greatestScale(widthAt: (scale: number) => number, room: number, most: number): number {
   if (widthAt(most) <= room) return most;
-  let low = 0;
-  let high = most;
-  for (let round = 0; round < 40; round++) {
-    const scale = (low + high) / 2;
-    if (widthAt(scale) <= room) low = scale;
-    else high = scale;
-  }
-  return low;
+  return bisect((scale) => widthAt(scale) <= room, 0, most, 40).low;
 }

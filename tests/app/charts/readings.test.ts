@@ -6,7 +6,7 @@ import { oilChart } from '../../../src/charts/catalogue/oil.ts';
 import { oilNames, shortName } from '../../../src/charts/catalogue/oil-names.ts';
 import { recoveryChart } from '../../../src/charts/catalogue/recovery.ts';
 import { temperaturesChart } from '../../../src/charts/catalogue/temperatures.ts';
-import { captureByDropSize, englishReader } from '../../../sim/index.ts';
+import { captureByDropSize, englishReader, positionOf } from '../../../sim/index.ts';
 import type { Chart } from '../../../src/charts/model/chart.ts';
 import { endLabels } from '../../../src/charts/model/end-labels.ts';
 import { flagsOf, timedWords } from '../../../src/charts/model/event-words.ts';
@@ -14,7 +14,7 @@ import { layOutChart } from '../../../src/charts/model/layout.ts';
 import { colourOf, lightness, oilStep } from '../../../src/charts/model/palette.ts';
 import { pixelOf, prepare, settleBounds, xAtPixel, type PreparedChart } from '../../../src/charts/model/prepare.ts';
 import { readingWords, readKey, spokenReading } from '../../../src/charts/model/reading.ts';
-import { momentAt, readLine } from '../../../src/charts/model/sample.ts';
+import { readLine } from '../../../src/charts/model/sample.ts';
 import { shapesOf } from '../../../src/charts/model/shapes.ts';
 import { readingSteps, tickWords, timeTicks } from '../../../src/charts/model/time-axis.ts';
 import { xTicks, xWords } from '../../../src/charts/model/x-axis.ts';
@@ -35,7 +35,7 @@ const preparedOf = (chart: Chart, width = 960): PreparedChart =>
 describe('a reading', () => {
   it('lies on the straight line between two rows', () => {
     expect(readLine({ xs: [0, 60, 120], values: [10, 16, 40] }, 90)).toBe(28);
-    expect(momentAt([0, 60, 120], 90)).toEqual({ row: 1, share: 0.5 });
+    expect(positionOf([0, 60, 120], 90)).toEqual({ row: 1, share: 0.5 });
   });
 
   it('holds the nearest end outside the run', () => {

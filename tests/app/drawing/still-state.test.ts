@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { columnAt, gridAt } from '../../../sim/index.ts';
+import { cellAt, columnAt, positionAt } from '../../../sim/index.ts';
 import { condensingShare, DROP_MASS_KG, stillStateAt, vapourLeftAt } from '../../../src/drawing/still-state.ts';
 import { dryRun, escapingRun, quickRun } from './runs.ts';
 
@@ -66,7 +66,9 @@ describe('the state of the moving parts at a time', () => {
     const state = stillStateAt(quickRun(), 2300);
     const { record } = quickRun();
     expect(state.bedTemperature_K).toHaveLength(record.grids.bedTemperature_K.cells);
-    expect(state.bedTemperature_K[0]).toBe(gridAt(record, 'bedTemperature_K', 2300, 0));
+    expect(state.bedTemperature_K[0]).toBe(
+      cellAt(record.grids.bedTemperature_K.data, record.grids.bedTemperature_K.cells, 0, positionAt(record, 2300)),
+    );
     expect(state.tubTemperature_K[0]).toBeGreaterThan(state.tubTemperature_K.at(-1) ?? Infinity);
   });
 
