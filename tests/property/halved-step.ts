@@ -18,29 +18,34 @@ const numbersOf = ({ summary }: RunResult): Map<string, number | null> => {
 const withStep = (scenario: Scenario, step_s: number): RunResult =>
   simulate({ ...scenario, advanced: { ...scenario.advanced, step_s } });
 
+/** A reported number that halving the step moves, and by what share; infinite where one of the two has none. */
+export interface Movement {
+  readonly share: number;
+  readonly says: string;
+}
+
 /**
  * Reported numbers that move by more than half a percent between a step and its half; a time may move by one step,
  * because what happens is seen at the end of a step, and so may what flows in that step.
  */
-export function movedNumbers(scenario: Scenario, step_s: number): string[] {
+export function movements(scenario: Scenario, step_s: number): Movement[] {
   const whole = withStep(scenario, step_s);
   const halved = withStep(scenario, step_s / 2);
   const numbers = numbersOf(halved);
   const moved = [...numbersOf(whole)].flatMap(([name, a]) => {
     const b = numbers.get(name) ?? null;
-    if (a === null || b === null) return a === b ? [] : [`${name}: ${a} with ${step_s} s, ${b} with half of it`];
-    const allowed = Math.max(LIMIT * Math.max(Math.abs(a), Math.abs(b)), oneStepOf(name, whole, step_s));
-    return Math.abs(a - b) <= allowed
+    const says = `${name}: ${a} with ${step_s} s, ${b} with half of it`;
+    if (a === null || b === null) return a === b ? [] : [{ share: Infinity, says }];
+    const larger = Math.max(Math.abs(a), Math.abs(b));
+    const share = Math.abs(a - b) / larger;
+    return Math.abs(a - b) <= Math.max(LIMIT * larger, oneStepOf(name, whole, step_s))
       ? []
-      : [
-          `${name}: ${a} with ${step_s} s, ${b} with half of it, ${((100 * Math.abs(a - b)) / Math.max(Math.abs(a), Math.abs(b))).toFixed(2)} %`,
-        ];
+      : [{ share, says: `${says}, ${(100 * share).toFixed(2)} %` }];
   });
-  const reason =
-    whole.summary.endReason === halved.summary.endReason
-      ? []
-      : [`ended by ${whole.summary.endReason} with ${step_s} s, by ${halved.summary.endReason} with half of it`];
-  return [...reason, ...moved];
+  const [reason, other] = [whole.summary.endReason, halved.summary.endReason];
+  return reason === other
+    ? moved
+    : [{ share: Infinity, says: `ended by ${reason} with ${step_s} s, by ${other} with half of it` }, ...moved];
 }
 
 /** What one step can change at the moment at which something ends or begins. */
