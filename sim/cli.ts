@@ -1,6 +1,6 @@
 /** The command line: the model with Node around it, for scripts and for checking. */
 import { answerTo } from './cli/answer.ts';
-import { BadInput } from './cli/bad-input.ts';
+import { isNoAnswer } from './cli/bad-input.ts';
 
 /** A reader that has seen enough, such as `head`, closes the pipe: that is no mistake. */
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -11,7 +11,7 @@ process.stdout.on('error', (error: NodeJS.ErrnoException) => {
 try {
   process.stdout.write(`${answerTo(process.argv.slice(2))}\n`);
 } catch (error) {
-  if (!(error instanceof BadInput)) throw error;
+  if (!isNoAnswer(error)) throw error;
   process.stderr.write(`${error.lines.join('\n')}\n`);
-  process.exitCode = 2;
+  process.exitCode = error.exitCode;
 }

@@ -56,8 +56,8 @@ export {
   ensembleTimes,
   memberScenario,
   runMember,
-  HEADLINES,
   HEADLINE_NAMES,
+  HEADLINE_UNITS,
   MOST_MEMBERS,
   MOST_SEED,
   USUAL_MEMBERS,
@@ -88,6 +88,7 @@ export {
 export { stopAdvice, type StopAdvice } from './answers/run-length/stop-advice.ts';
 export { stopRule, STOP_RULES, STOP_RULE_KINDS, type StopRule } from './run/stop-rules.ts';
 export { compareRuns, MOST_COMPARED, type Comparison } from './answers/comparison/compare.ts';
+export type { Conclusion } from './answers/comparison/conclusion.ts';
 export type { CompareRow, CompareRowId, CompareRun } from './answers/comparison/table.ts';
 export { gentleAgainstHard, type GentleAndHard } from './answers/comparison/gentle-against-hard.ts';
 export {
@@ -99,8 +100,10 @@ export {
   USUAL_FIT,
   type AlikePair,
   type Calibration,
+  type CalibrationProblem,
   type Fit,
   type FitName,
+  type FitNote,
   type FittedFactor,
   type Residual,
 } from './answers/calibration/calibrate.ts';
@@ -125,12 +128,15 @@ export { usualValues } from './reference/usual-values.ts';
 export { curveOver, type Curve } from './reference/curve.ts';
 export type { Argument, Correlation, Role, Topic } from './correlation.ts';
 export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/condenser-size/shortest-length.ts';
+export type { CondenserFailure } from './answers/condenser-size/trial.ts';
 export {
+  coolantFails,
   DEFAULT_MARGIN,
   sizeOwnTube,
   sizeTube,
   sizeTubes,
   withTube,
+  type Bend,
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
@@ -152,9 +158,15 @@ export { blockedOutletGauge, blockedOutletHeat, blockedOutletTime } from './stil
 export * from './units/index.ts';
 export { EVENT_KINDS, runEvent } from './run/event-kinds.ts';
 export { LIMITS, type Limit } from './run/limits.ts';
-export { eventFlag, eventMessage, failedVariable, mostOilMark, type Message } from './messages/events.ts';
+export { eventFlag, eventMessage, failedVariable, mostOilMark, type EventMessage } from './messages/events.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
 export { bisect } from './maths/bisect.ts';
 export { cellAt, lerp, positionOf, valueAt, type Position } from './maths/interpolate.ts';
 export { recordCsv, toCsv } from './messages/csv.ts';
 export { quantities, spokenQuantities, type Quantities } from './messages/quantities.ts';
+export { wholeMessage, type Message } from './messages/section.ts';
+export { failureMessages } from './messages/failure.ts';
+export { sizingMessages, toldSizing, toldTubeSize } from './messages/sizing.ts';
+export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } from './messages/run-length.ts';
+export { comparisonMessages, toldComparison } from './messages/comparison.ts';
+export { fitMessages, toldFit } from './messages/fit.ts';

@@ -28,7 +28,7 @@ const asksForHelp = (word: string): boolean => word === '--help' || word === '-h
 /** Text for standard output; throws `BadInput` with the lines for standard error. */
 export function answerTo(args: readonly string[]): string {
   const [command, ...rest] = args;
-  if (command === undefined) throw new BadInput('A command is missing.', ...generalHelp.split('\n'));
+  if (command === undefined) throw new BadInput(['A command is missing.', ...generalHelp.split('\n')]);
   if (asksForHelp(command)) return generalHelp;
   if (!isCommand(command))
     throw new BadInput(

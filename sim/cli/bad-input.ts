@@ -1,10 +1,39 @@
-/** What the command line was given and can't use: one line a problem, for standard error; the program then ends with 2. */
-export class BadInput extends Error {
-  readonly lines: readonly string[];
+/** Why the command line gives no answer: lines for standard error, and the code that the program ends with. */
 
-  constructor(...lines: string[]) {
-    super(lines.join('\n'));
-    this.name = 'BadInput';
-    this.lines = lines;
+/** More lines than anybody reads. */
+const MOST_LINES = 20;
+/** What would move a terminal's cursor or change its colours. */
+const CONTROL = /\p{Cc}/gu;
+
+class NoAnswer extends Error {
+  readonly lines: readonly string[];
+  readonly exitCode: number;
+
+  constructor(exitCode: number, lines: string | readonly string[]) {
+    const all = typeof lines === 'string' ? [lines] : lines;
+    const shown = all.slice(0, MOST_LINES).map((line) => line.replace(CONTROL, '\uFFFD'));
+    const left = all.length - shown.length;
+    if (left > 0) shown.push(`… and ${left} more.`);
+    super(shown.join('\n'));
+    this.exitCode = exitCode;
+    this.lines = shown;
   }
 }
+
+/** It was given what it can't use: one line a problem. */
+export class BadInput extends NoAnswer {
+  constructor(lines: string | readonly string[]) {
+    super(2, lines);
+    this.name = 'BadInput';
+  }
+}
+
+/** The run broke off, so that nothing can be said of it. */
+export class BrokenRun extends NoAnswer {
+  constructor(line: string) {
+    super(3, line);
+    this.name = 'BrokenRun';
+  }
+}
+
+export const isNoAnswer = (error: unknown): error is BadInput | BrokenRun => error instanceof NoAnswer;

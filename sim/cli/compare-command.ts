@@ -1,19 +1,17 @@
 /** `limbeck compare`: two to four runs side by side, or one still boiled gently and hard. */
-import { compareRuns, gentleAgainstHard, MOST_COMPARED, simulate, type Scenario } from '../index.ts';
+import { compareRuns, gentleAgainstHard, MOST_COMPARED, toldComparison, type Reader, type Scenario } from '../index.ts';
 import { BadInput } from './bad-input.ts';
-import { isSet, listOf, onlyWord, readWords, type Words } from './options.ts';
+import { isSet, listOf, onlyWord, readerOf, readWords, UNITS, WITH, type Words } from './options.ts';
 import { toJson } from './print.ts';
 import { scenarioFrom } from './read-input.ts';
+import { wholeRun } from './whole-run.ts';
 
 const GENTLE_AGAINST_HARD = 'gentle-against-hard';
 
-function comparison(scenarios: readonly Scenario[]) {
-  const results = scenarios.map(simulate);
-  const { conclusion, runs, rows } = compareRuns(results);
-  return { conclusion, runs: runs.map((run, place) => ({ ...run, failure: results[place]?.failure ?? null })), rows };
-}
+const comparison = (scenarios: readonly Scenario[], reader: Reader) =>
+  toldComparison(compareRuns(scenarios.map((scenario) => wholeRun(scenario, reader))), reader);
 
-/** What `--set` says to one of the scenarios: `2:path=value` is meant for the second alone. */
+/** What `--with` says to one of the scenarios: `2:path=value` is meant for the second alone. */
 function assignmentsFor(place: number, assignments: readonly string[]): readonly string[] {
   return assignments.flatMap((assignment) => {
     const [, number, rest = ''] = /^(\d+):(.*)$/s.exec(assignment) ?? [];
@@ -27,7 +25,7 @@ function scenariosFrom(sources: readonly string[], assignments: readonly string[
   for (const assignment of assignments) {
     const number = Number(/^(\d+):/.exec(assignment)?.[1] ?? 1);
     if (number < 1 || number > sources.length)
-      problems.push(`--set: “${assignment}” is for scenario ${number}; there are ${sources.length}, counted from 1.`);
+      problems.push(`--with: “${assignment}” is for scenario ${number}; there are ${sources.length}, counted from 1.`);
   }
   const scenarios = sources.flatMap((source, place) => {
     try {
@@ -38,7 +36,7 @@ function scenariosFrom(sources: readonly string[], assignments: readonly string[
       return [];
     }
   });
-  if (problems.length > 0) throw new BadInput(...problems);
+  if (problems.length > 0) throw new BadInput(problems);
   return scenarios;
 }
 
@@ -55,13 +53,12 @@ function sourcesOf({ positionals }: Words): readonly string[] {
 }
 
 export function compareCommand(args: readonly string[]): string {
-  const words = readWords(args, {
-    set: { type: 'string', multiple: true },
-    [GENTLE_AGAINST_HARD]: { type: 'boolean' },
-  });
-  const assignments = listOf(words, 'set');
-  if (!isSet(words, GENTLE_AGAINST_HARD)) return toJson(comparison(scenariosFrom(sourcesOf(words), assignments)));
+  const words = readWords(args, { ...WITH, ...UNITS, [GENTLE_AGAINST_HARD]: { type: 'boolean' } });
+  const assignments = listOf(words, 'with');
+  const reader = readerOf(words);
+  if (!isSet(words, GENTLE_AGAINST_HARD))
+    return toJson(comparison(scenariosFrom(sourcesOf(words), assignments), reader));
   const of = scenarioFrom(onlyWord(words, 'scenario'), assignments);
   const { gentle, hard } = gentleAgainstHard(of);
-  return toJson({ of: of.name, ...comparison([gentle, hard]), scenarios: { gentle, hard } });
+  return toJson({ of: of.name, ...comparison([gentle, hard], reader), scenarios: { gentle, hard } });
 }

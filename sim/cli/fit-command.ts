@@ -2,18 +2,22 @@
 import {
   bandsOfFit,
   calibrate,
+  fitMessages,
   fittedScenario,
   FIT_NAMES,
   readPoints,
+  toldFit,
   USUAL_FIT,
   type FitName,
+  type Reader,
   type ReadPoints,
 } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
-import { listOf, onlyWord, readWords, textOf, type Words } from './options.ts';
+import { listOf, onlyWord, readerOf, readWords, textOf, UNITS, WITH, type Words } from './options.ts';
 import { toJson } from './print.ts';
 import { readText, scenarioFrom } from './read-input.ts';
+import { brokeOff } from './whole-run.ts';
 
 function factorsOf(words: Words): readonly FitName[] {
   const text = textOf(words, 'factors');
@@ -26,37 +30,39 @@ function factorsOf(words: Words): readonly FitName[] {
       ];
     return given.indexOf(name) < place ? [`--factors: ${name} is given twice.`] : [];
   });
-  if (problems.length > 0) throw new BadInput(...problems);
+  if (problems.length > 0) throw new BadInput(problems);
   return given as FitName[];
 }
 
 /** A log that cannot be read whole is refused, so that no reading is left out unseen. */
-function logFrom(source: string): Pick<ReadPoints, 'points' | 'passedOver'> {
+function logFrom(source: string, reader: Reader): Pick<ReadPoints, 'points' | 'passedOver'> {
   const text = readText(source, () => `--log: there is no file “${source}”.`);
   if (/^\s*[[{]/.test(text))
     throw new BadInput(`--log ${source}: this is JSON; a log is a line of headings, then one line a reading.`);
   const { points, problems, passedOver } = readPoints(text);
-  if (problems.length > 0) throw new BadInput(...problems.map(({ message }) => `--log ${source}: ${message}`));
+  const { pointsProblem } = fitMessages(reader);
+  if (problems.length > 0) throw new BadInput(problems.map((problem) => `--log ${source}: ${pointsProblem(problem)}`));
   return { points, passedOver };
 }
 
 export function fitCommand(args: readonly string[]): string {
-  const words = readWords(args, {
-    set: { type: 'string', multiple: true },
-    log: { type: 'string' },
-    factors: { type: 'string' },
-  });
+  const words = readWords(args, { ...WITH, ...UNITS, log: { type: 'string' }, factors: { type: 'string' } });
   const source = onlyWord(words, 'scenario');
   const log = textOf(words, 'log');
   if (log === undefined)
     throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
   if (source === '-' && log === '-') throw new BadInput('Standard input can be the scenario or the log, not both.');
   const names = factorsOf(words);
-  const { points, passedOver } = logFrom(log);
-  const scenario = scenarioFrom(source, listOf(words, 'set'));
+  const reader = readerOf(words);
+  const { points, passedOver } = logFrom(log, reader);
+  const scenario = scenarioFrom(source, listOf(words, 'with'));
   const fit = calibrate(scenario, points, names);
-  if (!fit.ok) throw new BadInput(fit.message);
+  if (!fit.ok)
+    throw fit.problem.kind === 'broke-off'
+      ? brokeOff(scenario, fit.problem, reader)
+      : new BadInput(fitMessages(reader).refusal(fit.problem));
   const {
+    sentence,
     factors,
     alike,
     notes,
@@ -67,9 +73,10 @@ export function fitCommand(args: readonly string[]): string {
     correlation,
     residuals,
     runs,
-  } = fit;
+  } = toldFit(fit, reader);
   return toJson({
     name: scenario.name,
+    sentence,
     factors,
     cannotTellApart: alike,
     notes,

@@ -5,7 +5,7 @@ import { BadInput } from './bad-input.ts';
 import { isObject, readJson } from './read-input.ts';
 
 export interface ReadFit {
-  /** Settings of the fitted factors, as `--set` writes them. */
+  /** Settings of the fitted factors, as `--with` writes them. */
   readonly assignments: readonly string[];
   readonly bands: OwnBands;
 }
@@ -28,16 +28,16 @@ export function readFitFile(source: string): ReadFit {
     const known = UNCERTAIN_IDS.find((name) => name === id);
     if (known === undefined)
       problems.push(`--fit: fitted.bands.${id} is not an input that is drawn; there are ${UNCERTAIN_IDS.join(', ')}.`);
-    const { low, high, source: from } = isObject(band) ? band : {};
+    const { low, high, origin } = isObject(band) ? band : {};
     if (!isShare(low) || !isMultiple(high)) {
       problems.push(
         `--fit: fitted.bands.${id} is ${JSON.stringify(band)}; low must be above 0 and at most 1, high at least 1.`,
       );
       return [];
     }
-    return [[id, { low, high, ...(typeof from === 'string' ? { source: from } : {}) }] as const];
+    return [[id, { low, high, ...(origin === 'fit' ? { origin } : {}) }] as const];
   });
-  if (problems.length > 0) throw new BadInput(...problems);
+  if (problems.length > 0) throw new BadInput(problems);
   return {
     assignments: Object.entries(factors).map(([name, value]) => `factors.${name}=${JSON.stringify(value)}`),
     bands: Object.fromEntries(read),

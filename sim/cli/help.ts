@@ -16,76 +16,84 @@ type Rule = (typeof STOP_RULES)[keyof typeof STOP_RULES];
 const numbers = ({ min, max, usual }: Rule): string => `${min} to ${max}; ${usual} when left out`;
 
 const scenario = `  <scenario>            id of an example (“list examples”), path of a JSON file, or - for standard input
-  --set path=value      change a field before it is checked, in SI units (“schema” lists paths, units, ranges);
+  --with path=value     change a field before it is checked, in SI units (“schema” lists paths, units, ranges);
                         may be given again; a bare number for a schedule holds from start to end;
                         another charge.botanical or charge.state brings its own plant data`;
 
+const units = `  --units metric|us     units of sentences and tables, metric when left out; numbers in JSON stay in SI`;
+
 const footer = 'Bad input: one line a problem on standard error, nothing on standard output, exit code 2.';
+const runFooter = `${footer}
+A run whose calculation breaks off: one line on standard error, nothing on standard output, exit code 3.`;
 
 export const commandHelp = {
-  run: `limbeck run <scenario> [--set path=value]… [--series | --csv]
+  run: `limbeck run <scenario> [--with path=value]… [--units metric|us] [--series | --csv]
 
 Runs a still from heat on to the end and prints JSON:
   summary               headline numbers; keys end in their unit (s, kg, mL, m, J, W, Pa, C for °C), null when never reached
   events[]              kind, time_s, severity, part, value, unit, sentence, advice
   balance               water_kg, energy_J, constituents_kg: start + in − out − end against throughput
-  failure               null, or the state that stopped being a number
 
 ${scenario}
+${units}
   --series              also units, series (one list a column), grids (rows of cells), constituents
   --csv                 the columns as a table instead; headings end in the unit, those without are pure numbers
 
-${footer}`,
+${runFooter}`,
   size: `limbeck size <scenario> [flags]
 
 The shortest condenser that, over the whole run with the tub or barrel warming, lets no vapour out and keeps the
 distillate at or below the outlet limit: for the scenario's own tube and for every tube of the library.
 
 ${scenario}
+${units}
   --outlet-limit C      warmest distillate in °C, 5 to 90; the scenario's own limit when left out
   --margin share        added to the shortest length, 0 to 5; ${DEFAULT_MARGIN} when left out
   --tube id             only this tube of the library beside the own one; may be given again
   --own                 the own tube only
   --confirm             check library tubes at the scenario's own step too (slow); without, they are good to some
-                        3 %. The own tube is always checked: its length holds, 97 % of it does not
-  --hardest-boil        instead: the largest constant heat setting (share of rated power) that the condenser holds
-  --least-water         instead: the smallest constant cooling-water flow (kg/s) with which it holds
-  --json | --table      form of the answer; a table when left out
-  Lengths and heights in m, mass in kg, pressure drop in Pa, price in the currency of condenser.tubePrice_m.
+                        3 %. The own tube is always checked: its length is enough, 97 % of it is not
+  --hardest-boil        instead: the largest constant heat setting (share of rated power) that the condenser can handle
+  --least-water         instead: the smallest constant cooling-water flow (kg/s) that it needs
+  --json | --table      form of the answer; a table when left out. JSON has every number in SI, with sentence and advice
+  Prices are in the currency of condenser.tubePrice_m.
 
 Start-up does not count: escape and temperature are looked at after the first minute of vapour, the temperature as a
 flow-weighted mean over half a minute. A tube that holds back more than 5 kPa is refused.
 
-${footer}`,
-  predict: `limbeck predict <scenario> [--rule kind[=number]] [--runs N] [--seed N] [--fit file] [--set path=value]…
+${runFooter}`,
+  predict: `limbeck predict <scenario> [--rule kind[=number]] [--runs N] [--seed N] [--fit file] [--with path=value]…
+  [--units metric|us]
 
-How long to run: the still is run on past its planned end until its oil has all but stopped. Prints JSON:
-  length                obtainable oil (kg, mL) and, for 50, 80, 90, 95, 99 % of it, time_s, oil, distillate_L, coolantUsed_L,
-                        potWaterLeft_kg, energy_J and cost; null where never reached
-  advice                when the rule says stop, what is in by then, the oil of the ten minutes before, the price of the next
-                        mL; potLasts and coolingLasts: whether pot water and cooling last until then, else from when (s) not
-  likely                of many runs with the uncertain inputs drawn anew: headline numbers and oil over time as p10, p50, p90;
-                        mattersMost: the input that moves each number most; influences: all of them, most moving first, with
-                        the number at the input's 10th and 90th percentile and its rank correlation; doubts: how wide each is
-  failure               null, or the state that stopped being a number
+How long to run: the still is run on past its planned end until almost no more oil comes. Prints JSON:
+  length                sentence, the oil that can come (kg, mL) and, for 50, 80, 90, 95, 99 % of it, time_s, oil,
+                        distillate_L, coolantUsed_L, potWaterLeft_kg, energy_J and cost; null where never reached
+  advice                when the rule says stop, what is collected by then, the oil of the ten minutes before, the price of the
+                        next mL; potLasts and coolingLasts: whether pot water and cooling last until then, else from when (s)
+                        not; sentence, and dangers
+  likely                of many runs with the uncertain values picked at random: headline numbers and oil over time as p10, p50,
+                        p90; mattersMost: the value that moves each number most; influences: all of them, most moving first,
+                        with the number at the value's 10th and 90th percentile and its rank correlation; doubts: how wide each
+                        range is and why; failed: runs that broke off and count in nothing
 
 ${scenario}
+${units}
   --rule kind[=number]  when to stop; share when left out:
-    share               so much of the obtainable oil is in: ${numbers(STOP_RULES.share)}
+    share               so much of the oil that can come is collected: ${numbers(STOP_RULES.share)}
     oil-in-ten-minutes  ten minutes bring less than so many mL: ${numbers(STOP_RULES['oil-in-ten-minutes'])}
     cost-of-next        the next mL costs more, in the currency of heat.energyPrice_J: ${numbers(STOP_RULES['cost-of-next'])}
   --runs N              draws, 0 to ${MOST_MEMBERS}; ${USUAL_MEMBERS} when left out, 0 for none
   --seed N              whole number, 0 to ${MOST_SEED}; ${USUAL_SEED} when left out; the same seed gives the same numbers
-  --fit file            what “fit” printed: takes its factors, and draws them within its 90 % intervals
+  --fit file            what “fit” printed: takes its factors, and varies them within its 90 % intervals
 
-${footer}`,
-  compare: `limbeck compare <scenario> <scenario> [<scenario> [<scenario>]] [--set [N:]path=value]…
-limbeck compare <scenario> --gentle-against-hard [--set path=value]…
+${runFooter}`,
+  compare: `limbeck compare <scenario> <scenario> [<scenario> [<scenario>]] [--with [N:]path=value]…
+limbeck compare <scenario> --gentle-against-hard [--with path=value]…
 
 Runs 2 to ${MOST_COMPARED} stills side by side, or one boiled gently and hard until as much distillate has come over as its own
 run gives. Prints JSON:
-  conclusion[]          two to five sentences
-  runs[]                name, worst severity, cautions (alarms first), failure
+  conclusion[]          two to five facts with sentence and advice; run is a place in runs[], from 0
+  runs[]                name, number where several bear one name, worst severity, cautions (alarms first)
   rows[]                id, title, unit, better (more, less, neither), values (one a run), differences (from the first run):
                         oil, times, distillate, cooling water, energy, cost, tube needed to condense, oil lost in the
                         separator and elsewhere, share of each constituent in the oil; null where a run never got so far
@@ -93,27 +101,30 @@ run gives. Prints JSON:
 
 ${scenario}
                         here it changes every scenario; with N: in front only the Nth, as in 2:condenser.length_m=4
+${units}
 
-${footer}`,
-  fit: `limbeck fit <scenario> --log <file> [--factors name,name] [--set path=value]…
+${runFooter}`,
+  fit: `limbeck fit <scenario> --log <file> [--factors name,name] [--with path=value]…
 
 Fits correction factors of the model to the log of a real run, by weighted least squares. Prints JSON:
+  sentence              what the fit comes to
   factors[]             name, start, value, low and high (90 % interval), held when the log does not show it; pure numbers
   cannotTellApart[]     pairs of factors that the log cannot tell apart, with their correlation
-  notes[]               what to know of the result, in sentences
+  notes[]               what to know of the result, each a fact with its sentence
   columnsPassedOver[]   headings of the log that name no reading
   residuals[]           kind (ends in its unit), time_s, value, sigma, predicted, scaled (difference over sigma)
-  fitted                scenario with the factors, to run again, and bands, what they leave in doubt, for “predict --fit”
+  fitted                scenario with the factors, to run again, and bands, the ranges they leave, for “predict --fit”
   chiSquare, degreesOfFreedom, reducedChiSquare, correlation, converged, runs
 
 ${scenario}
+${units}
   --log file            columns with a line of headings, such as “time (min), oil (mL), outlet °C, tub °C, distillate L”, then a
                         line a reading; - for standard input. Oil also by weight (g); cells may be empty; other columns
-                        are passed over; without headings two columns are minutes and mL of oil. Times count from heat on
+                        are left out; without headings two columns are minutes and mL of oil. Times count from heat on
   --factors names       one to ${MOST_FACTORS} of ${FIT_NAMES.join(', ')};
                         ${USUAL_FIT.join(',')} when left out
 
-${footer}`,
+${runFooter}`,
   'look-up': `limbeck look-up <name> symbol=value… [--json]
 limbeck look-up --list [--json]
 limbeck look-up --search words [--json]
@@ -147,7 +158,7 @@ export type CommandName = keyof typeof commandHelp;
 export const generalHelp = `limbeck <command> … (npm run -s limbeck -- <command> …)
 
   run       run a still and print what comes of it
-  size      how much condenser it needs, the hardest boil it holds, the least water it needs
+  size      how much condenser it needs, the hardest boil it can handle, the least water it needs
   predict   how long to run, when to stop, how sure that is
   compare   two to four stills side by side, or one boiled gently and hard
   fit       factors of the model from the log of a real run

@@ -139,6 +139,6 @@ export function lookUpCommand(args: readonly string[]): string {
       'The name of a property or relation is missing; “look-up --list” names them all, “look-up --search word” finds some.',
     );
   const answer = lookUp(name, typedValues(given));
-  if (!answer.ok) throw new BadInput(...answer.problems.map((problem) => lookUpProblem(problem, LANGUAGE)));
+  if (!answer.ok) throw new BadInput(answer.problems.map((problem) => lookUpProblem(problem, LANGUAGE)));
   return json ? toJson(answer.answer) : answerText(answer.answer);
 }

@@ -1,5 +1,6 @@
 /** Reading of a command's words: flags by node:util, numbers with their allowed range. */
 import { parseArgs, type ParseArgsConfig } from 'node:util';
+import { englishReader, type Reader } from '../index.ts';
 import { BadInput } from './bad-input.ts';
 
 type Flags = NonNullable<ParseArgsConfig['options']>;
@@ -49,6 +50,19 @@ export function readWords(words: readonly string[], flags: Flags): Words {
 }
 
 export const isSet = ({ values }: Words, flag: string): boolean => values[flag] === true;
+
+/** Changes of single fields, for every command that takes a scenario. */
+export const WITH = { with: { type: 'string', multiple: true } } as const satisfies Flags;
+
+/** Units of the sentences and tables; what is printed as data stays in SI. */
+export const UNITS = { units: { type: 'string' } } as const satisfies Flags;
+
+export function readerOf(words: Words): Reader {
+  const units = textOf(words, 'units') ?? 'metric';
+  if (units !== 'metric' && units !== 'us')
+    throw new BadInput(`--units: “${units}” is not allowed; there are metric, us.`);
+  return englishReader(units);
+}
 
 /** The text given with a flag; undefined when the flag is not there. */
 export const textOf = ({ values }: Words, flag: string): string | undefined => {

@@ -12,19 +12,34 @@ import {
   STOP_RULES,
   STOP_RULE_KINDS,
   summariseEnsemble,
+  toldRunLength,
+  toldUncertain,
   USUAL_MEMBERS,
   USUAL_SEED,
   type OwnBands,
+  type Reader,
   type Scenario,
   type StopRule,
 } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { readFitFile } from './fit-file.ts';
-import { listOf, numberIn, onlyWord, readWords, textOf, wholeNumberOf, type Words } from './options.ts';
+import {
+  listOf,
+  numberIn,
+  onlyWord,
+  readerOf,
+  readWords,
+  textOf,
+  UNITS,
+  wholeNumberOf,
+  WITH,
+  type Words,
+} from './options.ts';
 import { toJson } from './print.ts';
 import { counted } from './progress.ts';
 import { scenarioFrom } from './read-input.ts';
+import { whole } from './whole-run.ts';
 
 /** `--rule kind` or `--rule kind=number`. */
 function ruleOf(words: Words): StopRule {
@@ -41,9 +56,9 @@ function ruleOf(words: Words): StopRule {
 }
 
 /** The likely runs: bands, and for every headline number the inputs from most to least moving. */
-function likelyRuns(scenario: Scenario, members: number, seed: number, own: OwnBands) {
+function likelyRuns(scenario: Scenario, members: number, seed: number, own: OwnBands, reader: Reader) {
   const design = ensembleDesign(scenario, members, seed, own);
-  const { headline, asPlanned, influences, times_s, oil_mL, recovery } = summariseEnsemble(
+  const { headline, asPlanned, influences, times_s, oil_mL, recovery, failed } = summariseEnsemble(
     design,
     counted(design.rows.length, 'runs', (row) => runMember(design, row)),
   );
@@ -56,11 +71,12 @@ function likelyRuns(scenario: Scenario, members: number, seed: number, own: OwnB
   return {
     seed,
     members,
+    failed,
     headline,
     asPlanned,
     mattersMost,
     influences,
-    doubts: design.doubts,
+    doubts: toldUncertain(design.doubts, reader),
     times_s,
     oil_mL,
     recovery,
@@ -69,7 +85,8 @@ function likelyRuns(scenario: Scenario, members: number, seed: number, own: OwnB
 
 export function predictCommand(args: readonly string[]): string {
   const words = readWords(args, {
-    set: { type: 'string', multiple: true },
+    ...WITH,
+    ...UNITS,
     rule: { type: 'string' },
     runs: { type: 'string' },
     seed: { type: 'string' },
@@ -78,19 +95,19 @@ export function predictCommand(args: readonly string[]): string {
   const members = wholeNumberOf(words, 'runs', 0, MOST_MEMBERS) ?? USUAL_MEMBERS;
   const seed = wholeNumberOf(words, 'seed', 0, MOST_SEED) ?? USUAL_SEED;
   const rule = ruleOf(words);
+  const reader = readerOf(words);
   const source = onlyWord(words, 'scenario');
   const fitFile = textOf(words, 'fit');
   if (source === '-' && fitFile === '-') throw new BadInput('Standard input can be the scenario or the fit, not both.');
   const fit = fitFile === undefined ? null : readFitFile(fitFile);
-  const scenario = scenarioFrom(source, [...(fit?.assignments ?? []), ...listOf(words, 'set')]);
-  const result = runOn(scenario);
+  const scenario = scenarioFrom(source, [...(fit?.assignments ?? []), ...listOf(words, 'with')]);
+  const result = whole(runOn(scenario), reader);
+  const carriedOnTo_s = result.summary.end_s;
   return toJson({
     name: scenario.name,
     planned_s: scenario.run.duration_s,
-    carriedOnTo_s: result.summary.end_s,
-    failure: result.failure,
-    length: runLength(result),
-    advice: stopAdvice(result, rule),
-    likely: members === 0 ? null : likelyRuns(scenario, members, seed, fit?.bands ?? {}),
+    carriedOnTo_s,
+    ...toldRunLength({ length: runLength(result), end_s: carriedOnTo_s, advice: stopAdvice(result, rule) }, reader),
+    likely: members === 0 ? null : likelyRuns(scenario, members, seed, fit?.bands ?? {}, reader),
   });
 }

@@ -11,10 +11,12 @@ export const isObject = (value: unknown): value is Json =>
 
 const place = (source: string): string => (source === '-' ? 'Standard input' : `The file ${source}`);
 
+const BYTE_ORDER_MARK = /^\uFEFF/u;
+
 /** The text of a file or, for `-`, of standard input. @param missing what to say when there is no such file */
 export function readText(source: string, missing: () => string): string {
   try {
-    return readFileSync(source === '-' ? 0 : source, 'utf8');
+    return readFileSync(source === '-' ? 0 : source, 'utf8').replace(BYTE_ORDER_MARK, '');
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
     throw new BadInput(
@@ -50,37 +52,46 @@ function valueOf(text: string): unknown {
 const plantFields = (): readonly string[] =>
   Object.keys(chargeFromBotanical('lavender-true')).filter((key) => key !== 'botanical');
 
+/** Longer paths lead to no field of any scenario. */
+const DEEPEST_PATH = 10;
+/** Characters of a path that are repeated to whoever wrote it. */
+const MOST_SHOWN = 80;
+
+const noField = (path: string): BadInput =>
+  new BadInput(`--with: ${path.slice(0, MOST_SHOWN)} is not a field; “schema” lists them all.`);
+
 /** The file with one field changed; a bare number in a schedule's place holds from the start to the end. */
 function withField(input: Json, assignment: string): Json {
   const cut = assignment.indexOf('=');
   if (cut < 1)
     throw new BadInput(
-      `--set: “${assignment}” is not allowed; a path, “=” and a value are needed, as in condenser.length_m=4.`,
+      `--with: “${assignment}” is not allowed; a path, “=” and a value are needed, as in condenser.length_m=4.`,
     );
   const path = assignment.slice(0, cut).trim();
+  const keys = path.split('.');
+  if (keys.length > DEEPEST_PATH) throw noField(path);
   const given = valueOf(assignment.slice(cut + 1).trim());
   const field = fieldAt(path);
   const value =
     field?.kind === 'schedule' && field.path === path && typeof given === 'number'
       ? [{ at_s: 0, value: given }]
       : given;
-  return changed(input, path.split('.'), path, value) as Json;
+  return changed(input, keys, path, value) as Json;
 }
 
 function changed(node: unknown, keys: readonly string[], path: string, value: unknown): unknown {
   const [key, ...rest] = keys;
   if (key === undefined) return value;
-  if (key === '' || key === '__proto__') throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
+  if (key === '' || key === '__proto__') throw noField(path);
   if (Array.isArray(node)) {
     const place = Number(key);
     if (!Number.isInteger(place) || place < 0 || place > node.length)
-      throw new BadInput(`--set: ${path} is not a field; the list has ${node.length} entries, counted from 0.`);
+      throw new BadInput(`--with: ${path} is not a field; the list has ${node.length} entries, counted from 0.`);
     const copy = [...(node as unknown[])];
     copy[place] = changed(copy[place], rest, path, value);
     return copy;
   }
-  if (node !== undefined && !isObject(node))
-    throw new BadInput(`--set: ${path} is not a field; “schema” lists them all.`);
+  if (node !== undefined && !isObject(node)) throw noField(path);
   return { ...node, [key]: changed(node?.[key], rest, path, value) };
 }
 
@@ -106,6 +117,6 @@ export function scenarioFrom(source: string, assignments: readonly string[]): Sc
   let input: unknown = example ? example.scenario : readJson(source, () => neitherExampleNorFile(source));
   if (isObject(input)) input = assignments.reduce(withField, forgetPlant(input, assignments));
   const read = readScenario(input);
-  if (!read.ok) throw new BadInput(...read.problems.map(({ message }) => message));
+  if (!read.ok) throw new BadInput(read.problems.map(({ message }) => message));
   return read.scenario;
 }

@@ -1,8 +1,9 @@
 /** `limbeck run`: a run's summary, events and balance, and on request its whole record. */
-import { COLUMN_NAMES, COLUMNS, GRID_NAMES, GRIDS, recordCsv, simulate, type RunResult } from '../index.ts';
-import { isSet, listOf, onlyWord, readWords } from './options.ts';
+import { COLUMN_NAMES, COLUMNS, GRID_NAMES, GRIDS, eventMessage, recordCsv, type RunResult } from '../index.ts';
+import { isSet, listOf, onlyWord, readerOf, readWords, UNITS, WITH } from './options.ts';
 import { toJson } from './print.ts';
 import { scenarioFrom } from './read-input.ts';
+import { wholeRun } from './whole-run.ts';
 
 function seriesOf({ record }: RunResult) {
   return {
@@ -32,20 +33,16 @@ function seriesOf({ record }: RunResult) {
 }
 
 export function runCommand(args: readonly string[]): string {
-  const words = readWords(args, {
-    set: { type: 'string', multiple: true },
-    series: { type: 'boolean' },
-    csv: { type: 'boolean' },
-  });
-  const result = simulate(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'set')));
+  const words = readWords(args, { ...WITH, ...UNITS, series: { type: 'boolean' }, csv: { type: 'boolean' } });
+  const reader = readerOf(words);
+  const result = wholeRun(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'with')), reader);
   if (isSet(words, 'csv')) return recordCsv(result.record).trimEnd();
-  const { scenario, summary, events, balance, failure } = result;
+  const { scenario, summary, events, balance } = result;
   return toJson({
     name: scenario.name,
     summary,
-    events,
+    events: events.map((event) => ({ ...event, ...eventMessage(event, reader) })),
     balance,
-    failure,
     ...(isSet(words, 'series') ? seriesOf(result) : {}),
   });
 }

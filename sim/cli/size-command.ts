@@ -1,47 +1,63 @@
 /** `limbeck size`: how much of which tube a still needs, the hardest boil its condenser holds, the least water it needs. */
-import { tubes, type Tube } from '../index.ts';
-import { hardestBoil, leastWater } from '../answers/condenser-size/heat-and-water.ts';
+import {
+  DEFAULT_MARGIN,
+  displayUnit,
+  hardestBoil,
+  leastWater,
+  quantities,
+  sizeOwnTube,
+  sizeTubes,
+  sizingMessages,
+  toldSizing,
+  toldTubeSize,
+  tubes,
+  wholeMessage,
+  type Reader,
+  type Scenario,
+  type Tube,
+  type TubeSize,
+} from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
-import { DEFAULT_MARGIN, sizeOwnTube, sizeTubes, type TubeSize } from '../answers/condenser-size/tubes.ts';
 import { BadInput } from './bad-input.ts';
-import { isSet, listOf, numberOf, onlyWord, readWords, type Words } from './options.ts';
+import { isSet, listOf, numberOf, onlyWord, readerOf, readWords, UNITS, WITH, type Words } from './options.ts';
 import { cell, toJson, toTable } from './print.ts';
 import { scenarioFrom } from './read-input.ts';
+import { wholeRun } from './whole-run.ts';
 
-const HEADINGS = [
-  'tube',
-  'length m',
-  'with margin m',
-  'turns',
-  'coil height m',
-  'fits tub',
-  'bend',
-  'mass kg',
-  'drop Pa',
-  'price',
-  'buy',
-  'remark',
-];
+/** Pressure drops of tubes are of this size, Pa: it chooses the unit of their column. */
+const USUAL_DROP = 100;
 
-const packWords = ({ packs }: TubeSize): string =>
-  packs === null ? '–' : `${packs.count} × ${cell(packs.length_m)} m${packs.joined ? ', joined' : ''}`;
+type Column = readonly [heading: string, cell: (size: TubeSize) => string];
 
-const remark = ({ verdict, says }: TubeSize): string => (verdict === 'holds' && !says.includes('Reckoned') ? '' : says);
-
-const rowOf = (size: TubeSize): string[] => [
-  size.name,
-  cell(size.length_m),
-  cell(size.lengthWithMargin_m),
-  cell(size.turns),
-  cell(size.coilHeight_m),
-  cell(size.fitsTub),
-  cell(size.bend),
-  cell(size.mass_kg),
-  cell(size.peakDrop_Pa),
-  cell(size.price),
-  packWords(size),
-  remark(size),
-];
+/** The table's columns, in the reader's units. */
+function columnsFor(scenario: Scenario, reader: Reader): readonly Column[] {
+  const messages = sizingMessages(reader);
+  const inUnit = (
+    title: string,
+    unit: string,
+    hint: string,
+    read: (size: TubeSize) => number | null,
+    near?: number,
+  ) => {
+    const shown = displayUnit(unit, reader.units, hint, near);
+    const write = (value: number | null) => cell(value === null ? null : shown.fromSI(value));
+    return [`${title} ${shown.label}`, (size: TubeSize) => write(read(size))] as const;
+  };
+  return [
+    ['tube', (size) => messages.tubeName(size)],
+    inUnit('length', 'm', 'run', ({ length_m }) => length_m),
+    inUnit('with margin', 'm', 'run', ({ lengthWithMargin_m }) => lengthWithMargin_m),
+    ['turns', ({ turns }) => cell(turns)],
+    inUnit('coil height', 'm', 'size', ({ coilHeight_m }) => coilHeight_m),
+    ['fits tub', ({ fitsTub }) => cell(fitsTub)],
+    ['bend', ({ bend }) => cell(bend === null ? null : messages.bend(bend))],
+    inUnit('mass', 'kg', 'mass', ({ mass_kg }) => mass_kg),
+    inUnit('drop', 'Pa', 'pressure', ({ peakDrop_Pa }) => peakDrop_Pa, USUAL_DROP),
+    ['price', ({ price }) => cell(price)],
+    ['buy', (size) => messages.packs(size)],
+    ['remark', (size) => messages.remark(size, scenario)],
+  ];
+}
 
 function wantedTubes(words: Words): readonly Tube[] {
   if (isSet(words, 'own')) return [];
@@ -63,7 +79,8 @@ function wantedTubes(words: Words): readonly Tube[] {
 
 export function sizeCommand(args: readonly string[]): string {
   const words = readWords(args, {
-    set: { type: 'string', multiple: true },
+    ...WITH,
+    ...UNITS,
     'outlet-limit': { type: 'string' },
     margin: { type: 'string' },
     tube: { type: 'string', multiple: true },
@@ -77,39 +94,52 @@ export function sizeCommand(args: readonly string[]): string {
   const margin = numberOf(words, 'margin', 0, 5, '1') ?? DEFAULT_MARGIN;
   const limit = numberOf(words, 'outlet-limit', 5, 90, '°C');
   const list = wantedTubes(words);
-  const assignments = listOf(words, 'set');
+  const reader = readerOf(words);
+  const q = quantities(reader);
+  const messages = sizingMessages(reader);
+  const assignments = listOf(words, 'with');
   const scenario = scenarioFrom(
     onlyWord(words, 'scenario'),
     limit === undefined ? assignments : [...assignments, `condenser.outletLimit_K=${limit + 273.15}`],
   );
+  wholeRun(scenario, reader);
   const outletLimit_C = Number((scenario.condenser.outletLimit_K - 273.15).toPrecision(12));
   if (isSet(words, 'hardest-boil') || isSet(words, 'least-water')) {
+    const hardest = isSet(words, 'hardest-boil') ? hardestBoil(scenario) : null;
+    const least = isSet(words, 'least-water') ? leastWater(scenario) : null;
+    const told = toldSizing({ own: null, hardestBoil: hardest, leastWater: least }, scenario, reader);
     const answers = {
-      ...(isSet(words, 'hardest-boil') ? { hardestBoil: hardestBoil(scenario) } : {}),
-      ...(isSet(words, 'least-water') ? { leastWater: leastWater(scenario) } : {}),
+      ...(told.hardestBoil && { hardestBoil: told.hardestBoil }),
+      ...(told.leastWater && { leastWater: told.leastWater }),
     };
     return isSet(words, 'json')
       ? toJson({ name: scenario.name, outletLimit_C, ...answers })
-      : Object.values(answers)
-          .map(({ says }) => says)
-          .join('\n');
+      : Object.values(answers).map(wholeMessage).join('\n');
   }
   const own = sizeOwnTube(scenario, { margin });
   const rows = sizeTubes(scenario, list, { margin, confirm: isSet(words, 'confirm') }, own);
-  if (isSet(words, 'json'))
+  if (isSet(words, 'json')) {
+    const told = (size: TubeSize) => toldTubeSize(size, scenario, reader);
     return toJson({
       name: scenario.name,
       outletLimit_C,
       margin,
       lengthGiven_m: scenario.condenser.length_m,
-      own,
-      tubes: rows,
+      own: told(own),
+      tubes: rows.map(told),
     });
-  const yours = `Your tube, ${own.name}: ${own.says} You have ${cell(scenario.condenser.length_m)} m.`;
+  }
+  const columns = columnsFor(scenario, reader);
+  const yours = [wholeMessage(messages.size(own, scenario)), messages.ownLength(own, scenario)];
   return [
-    `${scenario.name}: distillate at most ${cell(outletLimit_C)} °C over the whole run, margin ${cell(100 * margin)} %. All but the length are for the length with margin.`,
-    yours,
+    `${scenario.name}: distillate at most ${q.temperature(scenario.condenser.outletLimit_K)} over the whole run, margin ${q.share(margin)}. All but the length are for the length with margin.`,
+    `Your tube, ${messages.tubeName(own)}: ${yours.filter((sentence) => sentence !== null).join(' ')}`,
     '',
-    toTable(HEADINGS, [rowOf({ ...own, name: `your ${own.name}` }), ...rows.map(rowOf)]),
+    toTable(
+      columns.map(([heading]) => heading),
+      [{ ...own, name: `your ${messages.tubeName(own)}` }, ...rows].map((size) =>
+        columns.map(([, read]) => read(size)),
+      ),
+    ),
   ].join('\n');
 }

@@ -4,18 +4,18 @@ import type { EventMessages, EventWords } from './catalogue/events.ts';
 import { englishEvents } from './english/events.ts';
 import type { Language, Reader } from './language.ts';
 import { quantities } from './quantities.ts';
+import type { Message } from './section.ts';
 
 const MESSAGES: Readonly<Record<Language, EventMessages>> = { en: englishEvents };
 
 /** A sentence that says what is the matter, and one that says what to do. */
-export interface Message {
-  readonly sentence: string;
+export interface EventMessage extends Message {
   readonly advice: string;
 }
 
 const wordsOf = <K extends EventKind>(kind: K, reader: Reader): EventWords<K> => MESSAGES[reader.language].events[kind];
 
-export function eventMessage<K extends EventKind>(event: RunEvent<K>, reader: Reader): Message {
+export function eventMessage<K extends EventKind>(event: RunEvent<K>, reader: Reader): EventMessage {
   const { kind, values, time_s } = event as { kind: K; values: EventValues[K]; time_s: number };
   const words = wordsOf(kind, reader);
   const q = quantities(reader);

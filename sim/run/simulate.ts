@@ -24,7 +24,7 @@ export class Run {
   ended = false;
   private step = 0;
   private endReason: EndReason = 'duration';
-  private failure: NonFinite | null = null;
+  failure: NonFinite | null = null;
   private readonly dt: number;
   /** Length of the step taken last, s: `dt`, or a part of it while the first vapour comes. */
   stepLength: number;

@@ -1,12 +1,12 @@
 /** The run book: what was logged at real runs, cell by cell as it was typed, and the stills that were fitted to them. */
 import {
-  fieldAt,
   FIT_NAMES,
   MOST_FACTORS,
   readPoints,
   type FitName,
   type LoggedPoint,
   type OwnBands,
+  type PointsProblem,
   type ReadPoints,
 } from '../../sim/index.ts';
 
@@ -83,20 +83,15 @@ const lineOf = (row: LogRow): string =>
 export interface ReadRows {
   readonly points: readonly LoggedPoint[];
   /** By place of the row: what is wrong with it. */
-  readonly problems: ReadonlyMap<number, string>;
+  readonly problems: ReadonlyMap<number, PointsProblem>;
 }
 
 /** Rows of a log as points, with what is wrong in each. */
 export function readRows({ rows, units }: Pick<LoggedRun, 'rows' | 'units'>): ReadRows {
   const { points, problems } = readPoints([headingsOf(units), ...rows.map(lineOf)].join('\n'));
   if (rows.every(isBlank)) return { points: [], problems: new Map() };
-  return { points, problems: new Map(problems.map(({ line, message }) => [line - 2, sentence(message)])) };
+  return { points, problems: new Map(problems.map((problem) => [problem.line - 2, problem])) };
 }
-
-const sentence = (message: string): string => {
-  const bare = message.replace(/^Line \d+: /u, '');
-  return bare.charAt(0).toUpperCase() + bare.slice(1);
-};
 
 const scaled = (value: number | undefined, to: (value: number) => number): string => {
   if (value === undefined) return '';
@@ -125,6 +120,8 @@ export function rowOf(point: LoggedPoint, { oil, temperature, distillate }: LogU
 }
 
 export interface Pasted extends ReadPoints {
+  /** Oil that was not taken, because the log keeps it in another way than the pasted text; `null` when all was. */
+  readonly otherOil: { readonly kept: LogUnits['oil']; readonly weighed: boolean } | null;
   readonly rows: readonly LogRow[];
   /** The lines that could not be read, under their headings; empty when all could. */
   readonly left: string;
@@ -138,22 +135,18 @@ export function readPasted(text: string, units: LogUnits): Pasted {
   const bad = read.problems.map(({ line }) => line).filter((line) => line > heading.length);
   const volume = keepsVolume(units);
   const otherOil = read.points.some(({ oil_mL, oil_kg }) => (volume ? oil_kg : oil_mL) !== undefined);
-  const problems = otherOil
-    ? [
-        ...read.problems,
-        {
-          line: 1,
-          message: `The log keeps its oil in ${units.oil}; what is ${volume ? 'weighed' : 'measured by volume'} was not taken.`,
-        },
-      ]
-    : read.problems;
   const left =
     read.points.length === 0 || otherOil
       ? text
       : bad.length === 0
         ? ''
         : [...heading, ...bad.map((line) => lines[line - 1] ?? '')].join('\n');
-  return { ...read, problems, rows: read.points.map((point) => rowOf(point, units)), left };
+  return {
+    ...read,
+    otherOil: otherOil ? { kept: units.oil, weighed: volume } : null,
+    rows: read.points.map((point) => rowOf(point, units)),
+    left,
+  };
 }
 
 /** Whether pasted text weighs its oil where the log measures it, or the other way round. */
@@ -257,9 +250,3 @@ export const writtenLogbook = (book: Logbook): Readonly<Record<string, unknown>>
   version: 1,
   ...book,
 });
-
-/** Title and sentence of a factor that can be fitted. */
-export function factorWords(name: FitName): { readonly title: string; readonly says: string } {
-  const field = fieldAt(`factors.${name}`);
-  return { title: field?.title ?? name, says: field?.says ?? '' };
-}

@@ -24,6 +24,7 @@ import {
   type LeastWater,
   type LoggedPoint,
   type MemberResult,
+  type NonFinite,
   type OwnBands,
   type RunLength,
   type RunResult,
@@ -40,6 +41,8 @@ export interface LengthAnswer {
   readonly length: RunLength;
   readonly advice: StopAdvice;
   readonly end_s: number;
+  /** Set when the run broke off, so that the rest means nothing. */
+  readonly failure: NonFinite | null;
 }
 
 /** A fit, and the still with its factors. */
@@ -67,7 +70,8 @@ export const analysisTasks = {
   gentleAgainstHard: (scenario: Scenario): GentleAndHard => gentleAgainstHard(scenario),
   length(scenario: Scenario, rule: StopRule): LengthAnswer {
     const result = carriedOnRun(scenario);
-    return { length: runLength(result), advice: stopAdvice(result, rule), end_s: result.summary.end_s };
+    const { summary, failure } = result;
+    return { length: runLength(result), advice: stopAdvice(result, rule), end_s: summary.end_s, failure };
   },
   design: (scenario: Scenario, members: number, seed: number, own: OwnBands): Design =>
     ensembleDesign(scenario, members, seed, own),

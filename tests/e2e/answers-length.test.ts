@@ -8,7 +8,7 @@ describe('how long to run', () => {
     const { page, lead } = await openAnswer('run-length');
     await expect
       .poll(() => lead.textContent(), SEARCH)
-      .toMatch(/^Half of the \d+\smL of oil is in by \d+\smin, nine tenths by .+\.$/);
+      .toMatch(/^Half of the \d+\smL of oil is collected by \d+\smin, 90 % by .+\.$/);
     const rows = page.getByRole('region', { name: /each share of the oil/ }).locator('tbody tr');
     expect(await rows.locator('th').allTextContents()).toEqual([
       '50\u202f%',
@@ -19,17 +19,17 @@ describe('how long to run', () => {
     ]);
 
     const advice = page.locator('.stop-advice');
-    await expect.poll(() => advice.textContent()).toMatch(/^Stop at .+ 90\s% of what can be had\./);
-    await page.getByRole('radio', { name: /so much of the oil/ }).focus();
+    await expect.poll(() => advice.textContent()).toMatch(/^Stop at .+ 90\s% of the oil that can come\./);
+    await page.getByRole('radio', { name: /this share of the oil/ }).focus();
     await page.keyboard.press('ArrowDown');
     await expect.poll(() => page.getByRole('radio', { name: /ten minutes bring less/ }).isChecked()).toBe(true);
     await enter(page.getByRole('textbox', { name: 'Share of the oil to stop at' }), '80');
-    await expect.poll(() => advice.textContent(), SEARCH).toMatch(/80\s% of what can be had\./);
+    await expect.poll(() => advice.textContent(), SEARCH).toMatch(/80\s% of the oil that can come\./);
     const minute = /^Stop at ([^:,]+)/.exec((await advice.textContent()) ?? '')?.[1] ?? '';
     await page.getByRole('button', { name: 'End the run there' }).click();
     await expect
       .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
-      .toMatch(/^The run on the bench ends after .+, with \d+\smL of it in the receiver, \d+\s% of what can be had\./);
+      .toMatch(/^The planned run ends at .+, with \d+\smL collected: \d+\s% of the oil that can come\./);
     await goTo(page, 'Bench');
     await expect.poll(() => page.locator('.playback-of').textContent()).toBe(`of ${minute}`);
   });
@@ -67,7 +67,7 @@ describe('how long to run', () => {
       .toMatch(/because the pot runs dry/);
     await expect
       .poll(() => page.locator('.stop-advice .answer-problem').textContent(), SEARCH)
-      .toMatch(/^The pot’s water does not last/);
+      .toMatch(/^The pot’s water runs low at/);
     await goTo(page, 'Size');
     await dangers.waitFor();
     await goTo(page, 'Boils');
@@ -90,7 +90,7 @@ describe('how long to run', () => {
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^No oil comes over/);
     await expect
       .poll(() => page.locator('.stop-advice').textContent(), SEARCH)
-      .toMatch(/^No oil comes, so no rule says stop\./);
+      .toMatch(/^No oil comes over in this run\./);
     await page.locator('.spread-row').first().waitFor(SEARCH);
     expect(await page.locator('.spread-row').first().textContent()).toMatch(/^Oilnone/);
     expect(await page.getByRole('region', { name: /each share of the oil/ }).count()).toBe(0);
@@ -136,7 +136,7 @@ describe('how long to run', () => {
             .click(),
         ),
       );
-    expect(bands.text.split('\n')[0]).toMatch(/High, 1 in 10.*Middle run.*Low, 1 in 10.*As planned/);
+    expect(bands.text.split('\n')[0]).toMatch(/High, 1 in 10.*Typical run.*Low, 1 in 10.*As planned/);
   });
 
   test('refuses in words a number of runs, a seed or a share that cannot be', async () => {

@@ -55,13 +55,13 @@ describe('my runs', () => {
     const factors = page.getByRole('region', { name: /^Fitted factors/ });
     await factors.waitFor(SEARCH);
     expect(await factors.locator('tbody tr').allTextContents()).toEqual([
-      expect.stringMatching(/^Oil content factor0\.\d\d0\.\d\d to \d\.\d\d1\.00/),
-      expect.stringMatching(/^Release factor0\.\d\d/),
+      expect.stringMatching(/^Oil content0\.\d\d0\.\d\d to \d\.\d\d1\.00/),
+      expect.stringMatching(/^Speed of release0\.\d\d/),
     ]);
-    await page.getByRole('figure', { name: 'What the fit leaves over' }).waitFor();
-    await page.getByRole('textbox', { name: /Keep the fitted still as/ }).fill('South bed, as it gives');
-    await page.getByRole('button', { name: 'Keep it' }).click();
-    await page.getByText('Kept as “South bed, as it gives”.').waitFor();
+    await page.getByRole('figure', { name: 'Measured less predicted' }).waitFor();
+    await page.getByRole('textbox', { name: /Save the fitted still as/ }).fill('South bed, as it gives');
+    await page.getByRole('button', { name: 'Save', exact: true }).click();
+    await page.getByText('Saved as “South bed, as it gives”.').waitFor();
 
     const csv = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of this log' }).click());
     expect(csv.text.split('\n').slice(0, 2)).toEqual(['time (min),oil (mL)', '30,2.6']);
@@ -110,7 +110,7 @@ describe('my runs', () => {
     await page.getByRole('textbox', { name: /^Time.*, line 1$/ }).fill('30');
     await page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).fill('2');
     await page.getByRole('button', { name: 'Fit', exact: true }).click();
-    await page.getByRole('alert').filter({ hasText: 'One reading is too few to find 2 factors' }).waitFor(SEARCH);
+    await page.getByRole('alert').filter({ hasText: '1 reading is too few to find 2 factors' }).waitFor(SEARCH);
     for (const [text, told] of [
       ['{"a":', 'not JSON'],
       ['{"kind":"cake"}', 'no run book'],
@@ -124,9 +124,9 @@ describe('my runs', () => {
       await page.getByText(told).waitFor();
       expect(await page.getByText('Your run book is as it was.').count()).toBe(1);
     }
-    await page.getByRole('button', { name: 'Take out this log' }).click();
+    await page.getByRole('button', { name: 'Delete this log' }).click();
     await page.getByText('No run is logged yet.').waitFor();
-    await page.getByRole('button', { name: 'Put it back' }).click();
+    await page.getByRole('status').getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).inputValue()).toBe('2');
   });
 });

@@ -4,7 +4,7 @@
  * The library takes one step at a time; a step that makes the fit worse is refused and tried again with more damping.
  */
 import { levenbergMarquardt } from 'ml-levenberg-marquardt';
-import type { RunResult } from '../../run/result.ts';
+import type { NonFinite, RunResult } from '../../run/result.ts';
 import { simulate } from '../../run/simulate.ts';
 import { fieldAt } from '../../scenario/fields.ts';
 import { LONGEST_RUN_S } from '../../scenario/limits.ts';
@@ -15,6 +15,7 @@ import {
   readingsProblem,
   type LoggedPoint,
   type Reading,
+  type ReadingProblem,
   type StatedUncertainty,
 } from './readings.ts';
 import { spreadOf, studentHalfWidth, type Matrix } from './statistics.ts';
@@ -34,7 +35,6 @@ export const FIT_NAMES: readonly FitName[] = [
 
 export interface FittedFactor {
   readonly name: FitName;
-  readonly title: string;
   readonly start: number;
   readonly value: number;
   /** 90 % interval. */
@@ -70,11 +70,36 @@ export interface Fit {
   readonly converged: boolean;
   /** Runs of the model that the fit took. */
   readonly runs: number;
-  /** What the user should know of the result, in sentences. */
-  readonly notes: readonly string[];
+  /** What the user should know of the result. */
+  readonly notes: readonly FitNote[];
 }
 
-export type Calibration = Fit | { readonly ok: false; readonly message: string };
+export type FitNote =
+  /** Doubling the factor would not show in the readings, so it was held where it was. */
+  | { readonly kind: 'not-shown'; readonly factor: FitName; readonly held: number }
+  | ({ readonly kind: 'alike' } & AlikePair)
+  /** Only some mixture of the factors can be told. */
+  | { readonly kind: 'mixture'; readonly factors: readonly FitName[] }
+  /** The factor went to an end of its range. */
+  | { readonly kind: 'at-limit'; readonly factor: FitName; readonly value: number }
+  /** The model misses the readings by so many of their uncertainties, and the intervals are wider by as much. */
+  | { readonly kind: 'misses'; readonly times: number }
+  /** Readings beyond the number of factors. */
+  | { readonly kind: 'few-readings'; readonly spare: number }
+  /** It was still moving when it was stopped. */
+  | { readonly kind: 'unfinished' };
+
+/** Why there is no fit. */
+export type CalibrationProblem =
+  | { readonly kind: 'factor-count'; readonly count: number; readonly most: number }
+  | ReadingProblem
+  | { readonly kind: 'too-few-readings'; readonly readings: number; readonly factors: number; readonly needed: number }
+  /** The run broke off. */
+  | ({ readonly kind: 'broke-off' } & NonFinite)
+  /** None of the factors shows in the readings. */
+  | { readonly kind: 'nothing-shown'; readonly factors: readonly FitName[] };
+
+export type Calibration = Fit | { readonly ok: false; readonly problem: CalibrationProblem };
 
 export const MOST_FACTORS = 3;
 /** Fitted where the user names none: what differs most from crop to crop. */
@@ -89,6 +114,9 @@ const SLOPE_STEP = 0.03;
 const LEAST_INFLUENCE = 1;
 const ALIKE = 0.95;
 const ILL_CONDITIONED = 1e4;
+/** Reduced chi square above which the model misses the readings, and spare readings below which intervals are wide. */
+const POOR_FIT = 4;
+const FEW_SPARE = 3;
 const MOST_STEPS = 15;
 const SETTLED = 1e-4;
 const LEAST_MOVE = 1e-3;
@@ -226,8 +254,6 @@ function descend(
   return { logs, chiSquare, converged: false };
 }
 
-const titleOf = (name: FitName): string => (fieldAt(`factors.${name}`)?.title ?? name).toLowerCase();
-
 const alikePairs = (names: readonly FitName[], correlation: Matrix): AlikePair[] =>
   names.flatMap((name, i) =>
     names.slice(i + 1).flatMap((other, k): AlikePair[] => {
@@ -236,7 +262,7 @@ const alikePairs = (names: readonly FitName[], correlation: Matrix): AlikePair[]
     }),
   );
 
-/** Sentences about pairs that cannot be told apart, factors at their limits and a poor fit. */
+/** Pairs that cannot be told apart, factors at their limits and a poor fit. */
 function notesOn(
   names: readonly FitName[],
   logs: readonly number[],
@@ -244,28 +270,17 @@ function notesOn(
   condition: number,
   reduced: number,
   degrees: number,
-): string[] {
-  const notes = alike.map(
-    ({ names: [name, other], correlation: r }) =>
-      `These readings cannot tell the ${titleOf(name)} from the ${titleOf(other)}: ${r < 0 ? 'more of one with less of the other' : 'more of both together'} fits them as well (correlation ${r.toFixed(2)}). Fit one of them alone, or log more: the first minutes, and on until little comes.`,
-  );
-  if (condition > ILL_CONDITIONED && notes.length === 0)
-    notes.push(
-      `These readings do not hold the ${names.length} factors one by one; only some mixture of them. Fit fewer at a time.`,
-    );
-  names.forEach((name, place) => {
-    const [least, most] = boundsOf(name);
+): FitNote[] {
+  const notes: FitNote[] = alike.map((pair) => ({ kind: 'alike', ...pair }));
+  if (condition > ILL_CONDITIONED && notes.length === 0) notes.push({ kind: 'mixture', factors: names });
+  names.forEach((factor, place) => {
+    const [least, most] = boundsOf(factor);
     const log = logs[place] ?? 0;
     if (log <= least + 1e-9 || log >= most - 1e-9)
-      notes.push(
-        `The ${titleOf(name)} went to the end of its range, ${Math.exp(log).toPrecision(3)}: something else differs between still and model.`,
-      );
+      notes.push({ kind: 'at-limit', factor, value: valueAt(factor, log) });
   });
-  if (reduced > 4)
-    notes.push(
-      `The model misses the readings by about ${Math.sqrt(reduced).toFixed(1)} times their stated uncertainty; the intervals are widened by as much.`,
-    );
-  if (degrees < 3) notes.push('So few readings are left over that the intervals are wide.');
+  if (reduced > POOR_FIT) notes.push({ kind: 'misses', times: Math.sqrt(reduced) });
+  if (degrees < FEW_SPARE) notes.push({ kind: 'few-readings', spare: degrees });
   return notes;
 }
 
@@ -279,30 +294,26 @@ export function calibrate(
   names: readonly FitName[],
   stated: StatedUncertainty = {},
 ): Calibration {
-  const refuse = (message: string): Calibration => ({ ok: false, message });
+  const refuse = (problem: CalibrationProblem): Calibration => ({ ok: false, problem });
   const chosen = [...new Set(names)];
   if (chosen.length === 0 || chosen.length > MOST_FACTORS)
-    return refuse(`One to three factors can be fitted at a time, not ${chosen.length}.`);
+    return refuse({ kind: 'factor-count', count: chosen.length, most: MOST_FACTORS });
   const readings = readingsOf(points, stated);
   const problem = readingsProblem(readings);
   if (problem !== null) return refuse(problem);
   const needed = chosen.length + SPARE_READINGS;
   if (readings.length < needed)
-    return refuse(
-      `${readings.length === 1 ? 'One reading is' : `${readings.length} readings are`} too few to find ${chosen.length === 1 ? 'one factor' : `${chosen.length} factors`}; log at least ${needed}.`,
-    );
+    return refuse({ kind: 'too-few-readings', readings: readings.length, factors: chosen.length, needed });
 
   const startOf = (name: FitName): number => Math.min(GREATEST_FACTOR, Math.max(LEAST_FACTOR, scenario.factors[name]));
   const first = new FactorModel(scenario, chosen, readings);
-  const influence = first
-    .slopes(chosen.map((name) => Math.log(startOf(name))))
-    .map((row) => Math.LN2 * Math.sqrt(dot(row, row)));
+  const start = chosen.map((name) => Math.log(startOf(name)));
+  const { failure } = first.result(start);
+  if (failure !== null) return refuse({ kind: 'broke-off', ...failure });
+  const influence = first.slopes(start).map((row) => Math.LN2 * Math.sqrt(dot(row, row)));
   const free = chosen.filter((_, place) => (influence[place] ?? 0) >= LEAST_INFLUENCE);
   const held = chosen.filter((name) => !free.includes(name));
-  if (free.length === 0)
-    return refuse(
-      `These readings say nothing about the ${chosen.map(titleOf).join(' or the ')}: doubling ${chosen.length === 1 ? 'it' : 'any of them'} would not show in them.`,
-    );
+  if (free.length === 0) return refuse({ kind: 'nothing-shown', factors: chosen });
 
   const model = held.length === 0 ? first : new FactorModel(scenario, free, readings);
   const { logs, chiSquare, converged } = descend(
@@ -319,13 +330,13 @@ export function calibrate(
   const widening = studentHalfWidth(0.9, degrees) * Math.sqrt(Math.max(1, reduced));
   const factors = chosen.map((name): FittedFactor => {
     const place = free.indexOf(name);
-    const start = scenario.factors[name];
-    const words = { name, title: fieldAt(`factors.${name}`)?.title ?? name, start };
-    if (place < 0) return { ...words, value: start, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
+    const was = scenario.factors[name];
+    if (place < 0) return { name, start: was, value: was, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
     const log = logs[place] ?? 0;
     const half = widening * Math.sqrt(covariance[place]?.[place] ?? 0);
     return {
-      ...words,
+      name,
+      start: was,
       value: valueAt(name, log),
       low: valueAt(name, log - half),
       high: valueAt(name, log + half),
@@ -348,14 +359,9 @@ export function calibrate(
     converged,
     runs: model.runs + (model === first ? 0 : first.runs),
     notes: [
-      ...held.map(
-        (name) =>
-          `These readings say nothing about the ${titleOf(name)}: doubling it would not show in them. It stays at ${scenario.factors[name].toPrecision(3)}.`,
-      ),
+      ...held.map((factor): FitNote => ({ kind: 'not-shown', factor, held: scenario.factors[factor] })),
       ...notesOn(free, logs, alike, condition, reduced, degrees),
-      ...(converged
-        ? []
-        : ['The fit was still moving when it was stopped; take it as a first guess and fit again from it.']),
+      ...(converged ? [] : [{ kind: 'unfinished' } as const]),
     ],
   };
 }
@@ -374,7 +380,7 @@ export function bandsOfFit(fit: Fit): OwnBands {
   const bands = fit.factors
     .filter(({ held }) => !held)
     .map(({ name, value, low, high }) => {
-      const band = { low: low / value, high: high / value, source: 'fit to logged points, 90 % interval' };
+      const band = { low: low / value, high: high / value, origin: 'fit' } as const;
       return name === 'release' ? { heldRate: band, takeUp: band } : { [name]: band };
     });
   return Object.assign({}, ...bands) as OwnBands;

@@ -6,11 +6,31 @@
  */
 import type { LoggedPoint, ReadingKind } from './readings.ts';
 
-export interface PointsProblem {
-  /** Line of the pasted text, from 1. */
-  readonly line: number;
-  readonly message: string;
-}
+/** What can be wrong with one line of readings. */
+export type LineProblem =
+  | { readonly kind: 'not-a-number'; readonly cell: string }
+  | { readonly kind: 'below-zero'; readonly cell: string }
+  | { readonly kind: 'below-absolute-zero'; readonly cell: string }
+  | { readonly kind: 'time-missing' }
+  | { readonly kind: 'no-reading' };
+
+/** What can be wrong with the headings. */
+export type HeadingsProblem =
+  | {
+      readonly kind: 'unknown-unit';
+      readonly unit: string;
+      readonly heading: string;
+      readonly known: readonly string[];
+    }
+  /** Two columns are the same; the later one counts. */
+  | { readonly kind: 'column-twice'; readonly column: LogColumnKind }
+  | { readonly kind: 'no-time-column' }
+  | { readonly kind: 'no-reading-column' };
+
+/** What cannot be read, by the line of the pasted text, from 1. */
+export type PointsProblem = { readonly line: number } & (
+  LineProblem | HeadingsProblem | { readonly kind: 'nothing-to-read' }
+);
 
 export interface ReadPoints {
   /** In the order of their times. */
@@ -20,7 +40,7 @@ export interface ReadPoints {
   readonly passedOver: readonly string[];
 }
 
-type Column = 'time_s' | ReadingKind;
+export type LogColumnKind = 'time_s' | ReadingKind;
 
 interface Unit {
   readonly scale: number;
@@ -73,7 +93,7 @@ const DISTILLATE: Readonly<Record<string, Unit>> = {
 interface Meaning {
   readonly words: readonly string[];
   /** The columns a word may stand for, each with its units; the first unit of the first is taken when none is named. */
-  readonly readings: readonly (readonly [Column, Readonly<Record<string, Unit>>])[];
+  readonly readings: readonly (readonly [LogColumnKind, Readonly<Record<string, Unit>>])[];
   readonly usual: string;
 }
 
@@ -93,7 +113,7 @@ const MEANINGS: readonly Meaning[] = [
 ];
 
 interface ColumnReading {
-  readonly column: Column;
+  readonly column: LogColumnKind;
   readonly unit: Unit;
 }
 
@@ -116,8 +136,8 @@ function splitHeader(cell: string): { word: string; unit: string } {
   return { word: word.toLowerCase(), unit: tidyUnit(rest.replace(/^in /, '')) };
 }
 
-/** What a header cell means; a sentence when it cannot be read; `null` for a column to pass over. */
-function readHeader(cell: string): ColumnReading | string | null {
+/** What a header cell means, or what is wrong with it; `null` for a column to pass over. */
+function readHeader(cell: string): ColumnReading | HeadingsProblem | null {
   const { word, unit: named } = splitHeader(cell);
   const meaning = MEANINGS.find(({ words }) => words.includes(word));
   if (!meaning) return null;
@@ -127,8 +147,12 @@ function readHeader(cell: string): ColumnReading | string | null {
     if (found) return { column, unit: found };
   }
   const known = meaning.readings.flatMap(([, units]) => Object.keys(units));
-  return `the unit “${named}” of “${word}” is not known; known are ${known.join(', ')}`;
+  return { kind: 'unknown-unit', unit: named, heading: word, known };
 }
+
+/** Whether something was found wrong instead of read. */
+const isProblem = <T extends object, P extends { readonly kind: string }>(found: T | P | null): found is P =>
+  found !== null && 'kind' in found;
 
 /** Number in a cell; `h:mm` gives minutes. */
 function readNumber(cell: string, decimalComma: boolean): number {
@@ -173,19 +197,19 @@ function readLine(
   cells: readonly string[],
   columns: readonly (ColumnReading | null)[],
   decimalComma: boolean,
-): LoggedPoint | string {
-  const point: Partial<Record<Column, number>> = {};
+): LoggedPoint | LineProblem {
+  const point: Partial<Record<LogColumnKind, number>> = {};
   for (const [place, reading] of columns.entries()) {
     const cell = cells[place]?.trim() ?? '';
     if (reading === null || cell === '' || cell === '-' || cell === '–') continue;
     const value = readNumber(cell, decimalComma);
-    if (Number.isNaN(value)) return `“${cell}” is not a number`;
+    if (Number.isNaN(value)) return { kind: 'not-a-number', cell };
     const converted = toUnit(cell, value, reading);
-    if (converted < 0) return `${cell} is below ${reading.column.endsWith('_K') ? 'absolute zero' : 'zero'}`;
+    if (converted < 0) return { kind: reading.column.endsWith('_K') ? 'below-absolute-zero' : 'below-zero', cell };
     point[reading.column] = converted;
   }
-  if (point.time_s === undefined) return 'the time is missing';
-  if (Object.keys(point).length === 1) return 'there is a time but no reading';
+  if (point.time_s === undefined) return { kind: 'time-missing' };
+  if (Object.keys(point).length === 1) return { kind: 'no-reading' };
   return point as LoggedPoint;
 }
 
@@ -196,12 +220,7 @@ export function readPoints(text: string): ReadPoints {
     .map((content, index) => ({ line: index + 1, content }))
     .filter(({ content }) => content.trim() !== '' && !content.trim().startsWith('#'));
   const first = lines[0];
-  if (first === undefined)
-    return {
-      points: [],
-      passedOver: [],
-      problems: [{ line: 1, message: 'Nothing to read: a line of headings is needed, then one line a reading.' }],
-    };
+  if (first === undefined) return { points: [], passedOver: [], problems: [{ line: 1, kind: 'nothing-to-read' }] };
   const separator = separatorOf(lines.map(({ content }) => content));
   const decimalComma = separator.source !== ',';
   const problems: PointsProblem[] = [];
@@ -217,31 +236,14 @@ export function readPoints(text: string): ReadPoints {
     passedOver.push(
       ...cells.filter((cell, place) => read[place] === null && cell.trim() !== '').map((cell) => cell.trim()),
     );
-    for (const found of read)
-      if (typeof found === 'string') problems.push({ line: first.line, message: `Headings: ${found}.` });
-    columns = read.map((found) => (typeof found === 'string' ? null : found));
+    for (const found of read) if (isProblem(found)) problems.push({ line: first.line, ...found });
+    columns = read.map((found) => (isProblem(found) ? null : found));
     const named = columns.flatMap((found) => (found === null ? [] : [found.column]));
     const twice = named.find((column, place) => named.indexOf(column) < place);
-    if (twice !== undefined)
-      problems.push({ line: first.line, message: `Headings: two columns are ${twice}; the later one counts.` });
-    if (!named.includes('time_s'))
-      return {
-        points: [],
-        passedOver,
-        problems: [
-          ...problems,
-          { line: first.line, message: 'Headings: no column is the time; call one “time (min)”.' },
-        ],
-      };
-    if (named.length === 1)
-      return {
-        points: [],
-        passedOver,
-        problems: [
-          ...problems,
-          { line: first.line, message: 'Headings: no column is a reading; known are oil, distillate, outlet and tub.' },
-        ],
-      };
+    if (twice !== undefined) problems.push({ line: first.line, kind: 'column-twice', column: twice });
+    const missing = !named.includes('time_s') ? 'no-time-column' : named.length === 1 ? 'no-reading-column' : null;
+    if (missing !== null)
+      return { points: [], passedOver, problems: [...problems, { line: first.line, kind: missing }] };
   }
   const points: LoggedPoint[] = [];
   for (const { line, content } of withHeader ? lines.slice(1) : lines) {
@@ -250,7 +252,7 @@ export function readPoints(text: string): ReadPoints {
       columns,
       decimalComma,
     );
-    if (typeof found === 'string') problems.push({ line, message: `Line ${line}: ${found}.` });
+    if (isProblem(found)) problems.push({ line, ...found });
     else points.push(found);
   }
   return { points: points.sort((a, b) => a.time_s - b.time_s), problems, passedOver };

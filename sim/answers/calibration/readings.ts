@@ -27,17 +27,13 @@ export interface Uncertainty {
   readonly relative: number;
 }
 
-/** Used where the user states none; judgement. */
-export const DEFAULT_UNCERTAINTY: Readonly<Record<ReadingKind, Uncertainty & { readonly source: string }>> = {
-  oil_mL: {
-    absolute: 0.2,
-    relative: 0.03,
-    source: 'judgement: a graduated tube with a curved surface, drops clinging to glass',
-  },
-  oil_kg: { absolute: 0.0002, relative: 0.02, source: 'judgement: a kitchen balance to 0.1 g and wet glass' },
-  outlet_K: { absolute: 2, relative: 0, source: 'judgement: a probe in a thin stream' },
-  tub_K: { absolute: 1.5, relative: 0, source: 'judgement: a stirred tub and a household thermometer' },
-  distillate_kg: { absolute: 0.02, relative: 0.02, source: 'judgement: jug or kitchen balance' },
+/** Used where the user states none; judgement, by how each is read. */
+export const DEFAULT_UNCERTAINTY: Readonly<Record<ReadingKind, Uncertainty>> = {
+  oil_mL: { absolute: 0.2, relative: 0.03 },
+  oil_kg: { absolute: 0.0002, relative: 0.02 },
+  outlet_K: { absolute: 2, relative: 0 },
+  tub_K: { absolute: 1.5, relative: 0 },
+  distillate_kg: { absolute: 0.02, relative: 0.02 },
 };
 
 export interface Reading {
@@ -84,20 +80,31 @@ export function predictedReading(
   }
 }
 
-/** What is wrong with readings, in one sentence; `null` when nothing is. */
-export function readingsProblem(readings: readonly Reading[]): string | null {
-  const wrong = readings.find(
-    ({ time_s, value, sigma }) =>
-      !Number.isFinite(time_s) ||
-      time_s < 0 ||
-      !Number.isFinite(value) ||
-      value < 0 ||
-      !(sigma > 0) ||
-      !Number.isFinite(sigma),
-  );
+/** A reading, its time or its uncertainty that cannot be. */
+export interface ReadingProblem {
+  readonly kind: 'bad-uncertainty' | 'bad-reading';
+  /** Line of the log, from 1. */
+  readonly line: number;
+  readonly reading: ReadingKind;
+  readonly time_s: number;
+  /** In the reading's own unit. */
+  readonly value: number;
+  readonly sigma: number;
+}
+
+/** The first thing that is wrong with readings; `null` when nothing is. */
+export function readingsProblem(readings: readonly Reading[]): ReadingProblem | null {
+  const isSure = ({ sigma }: Reading) => sigma > 0 && Number.isFinite(sigma);
+  const isNumber = (value: number) => Number.isFinite(value) && value >= 0;
+  const wrong = readings.find((reading) => !isNumber(reading.time_s) || !isNumber(reading.value) || !isSure(reading));
   if (!wrong) return null;
-  const what = !(wrong.sigma > 0)
-    ? `its uncertainty is ${wrong.sigma}`
-    : `it reads ${wrong.value} at ${wrong.time_s} s`;
-  return `Line ${wrong.point + 1}, ${wrong.kind}: ${what}; times and readings must be numbers from zero up, with an uncertainty above zero.`;
+  const { point, kind, time_s, value, sigma } = wrong;
+  return {
+    kind: isSure(wrong) ? 'bad-reading' : 'bad-uncertainty',
+    line: point + 1,
+    reading: kind,
+    time_s,
+    value,
+    sigma,
+  };
 }

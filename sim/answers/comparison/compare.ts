@@ -1,13 +1,13 @@
-/** Two to four runs side by side: a table of their numbers and what it comes to in words. */
+/** Two to four runs side by side: a table of their numbers and what it comes to. */
 import type { RunResult } from '../../run/result.ts';
-import { concludeComparison } from './conclusion.ts';
+import { concludeComparison, type Conclusion } from './conclusion.ts';
 import { compareHeads, compareRows, type CompareRow, type CompareRun } from './table.ts';
 
 export interface Comparison {
   readonly runs: readonly CompareRun[];
   readonly rows: readonly CompareRow[];
-  /** Two to five plain sentences. */
-  readonly conclusion: readonly string[];
+  /** Two to five of them. */
+  readonly conclusion: readonly Conclusion[];
 }
 
 export const MOST_COMPARED = 4;

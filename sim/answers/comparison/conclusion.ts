@@ -1,101 +1,120 @@
-/** What a comparison of runs comes to, in two to five sentences worked out from its numbers. */
-import { minutes } from '../../run/words.ts';
+/** What a comparison of runs comes to: two to five facts worked out from its numbers. */
+import type { EventKind } from '../../run/result.ts';
 import type { CompareRow, CompareRun } from './table.ts';
 
-/** Differences smaller than these, relative or in shares of the oil, are not worth a sentence. */
+/** Place of a run among those compared, from 0, with its number. */
+export interface RunValue {
+  readonly run: number;
+  readonly value: number;
+}
+
+/** Values are in the unit of their row: mL, s, the currency, mL/kg, shares. */
+export type Conclusion =
+  | { readonly kind: 'oil-none' }
+  | { readonly kind: 'oil-alike'; readonly oil_mL: number }
+  | { readonly kind: 'oil-differs'; readonly most: RunValue; readonly least: RunValue }
+  /** Fewer than two of them collect oil. */
+  | { readonly kind: 'time-unknown' }
+  | { readonly kind: 'time-alike'; readonly time_s: number }
+  | { readonly kind: 'time-differs'; readonly soonest: RunValue; readonly latest: RunValue }
+  /** Energy and water for a millilitre: the dearest is so many times the cheapest. */
+  | { readonly kind: 'cost-differs'; readonly cheapest: number; readonly dearest: number; readonly times: number }
+  | { readonly kind: 'steam-differs'; readonly most: RunValue; readonly least: RunValue }
+  | {
+      readonly kind: 'make-up-differs';
+      readonly constituent: string;
+      readonly most: RunValue;
+      readonly least: RunValue;
+    }
+  | {
+      readonly kind: 'alarms';
+      readonly severity: 'alarm';
+      readonly runs: readonly { readonly run: number; readonly events: readonly EventKind[] }[];
+      /** Whether every run raises an alarm. */
+      readonly all: boolean;
+    };
+
+/** Differences smaller than these, relative or in shares of the oil, are not worth telling. */
 const WORTH_TELLING = 0.02;
 const SHARE_WORTH_TELLING = 0.01;
 const COST_WORTH_TELLING = 0.05;
 
-/** Places of the smallest and the largest value; `null` with fewer than two values. */
-function ends(row: CompareRow): { low: number; high: number; least: number; most: number } | null {
-  const known = row.values.flatMap((value, place) => (value === null ? [] : [{ value, place }]));
-  if (known.length < 2) return null;
+interface Ends {
+  readonly least: RunValue;
+  readonly most: RunValue;
+}
+
+/** The smallest and the largest value; `null` with fewer than two values. */
+function ends(row: CompareRow): Ends | null {
+  const known = row.values.flatMap((value, run) => (value === null ? [] : [{ value, run }]));
   const sorted = known.sort((a, b) => a.value - b.value);
-  const first = sorted[0] as { value: number; place: number };
-  const last = sorted[sorted.length - 1] as { value: number; place: number };
-  return { low: first.place, high: last.place, least: first.value, most: last.value };
+  const [least, most] = [sorted[0], sorted.at(-1)];
+  return sorted.length < 2 || least === undefined || most === undefined ? null : { least, most };
 }
 
-const differ = (range: { least: number; most: number } | null, by: number): boolean =>
-  range !== null && range.most - range.least > by * Math.max(Math.abs(range.most), Math.abs(range.least));
+const span = ({ least, most }: Ends): number => most.value - least.value;
 
-const amount = (value: number): string => (value >= 100 ? value.toFixed(0) : Number(value.toPrecision(2)).toString());
-const percent = (share: number): string => `${(100 * share).toFixed(share < 0.1 ? 1 : 0)} %`;
+const differ = (range: Ends, by: number): boolean =>
+  span(range) > by * Math.max(Math.abs(range.most.value), Math.abs(range.least.value));
 
-function aboutOil(runs: readonly CompareRun[], oil: CompareRow): string {
-  const range = ends(oil) as NonNullable<ReturnType<typeof ends>>;
-  if (range.most === 0) return 'None of these runs collects any oil.';
-  if (!differ(range, WORTH_TELLING)) return `All collect about the same oil, ${amount(range.most)} mL.`;
-  return `“${(runs[range.high] as CompareRun).name}” collects the most oil, ${amount(range.most)} mL; “${(runs[range.low] as CompareRun).name}” the least, ${amount(range.least)} mL.`;
+function aboutOil(oil: CompareRow): Conclusion {
+  const range = ends(oil);
+  if (range === null || range.most.value === 0) return { kind: 'oil-none' };
+  return differ(range, WORTH_TELLING)
+    ? { kind: 'oil-differs', ...range }
+    : { kind: 'oil-alike', oil_mL: range.most.value };
 }
 
-function aboutTime(runs: readonly CompareRun[], time: CompareRow): string {
+function aboutTime(time: CompareRow): Conclusion {
   const range = ends(time);
-  if (range === null) return 'Fewer than two of them collect oil, so their times cannot be compared.';
-  if (!differ(range, WORTH_TELLING))
-    return `They take about the same time to 90 % of their oil, ${minutes(range.least)}.`;
-  return `“${(runs[range.low] as CompareRun).name}” has 90 % of its oil after ${minutes(range.least)}, “${(runs[range.high] as CompareRun).name}” after ${minutes(range.most)}.`;
+  if (range === null) return { kind: 'time-unknown' };
+  return differ(range, WORTH_TELLING)
+    ? { kind: 'time-differs', soonest: range.least, latest: range.most }
+    : { kind: 'time-alike', time_s: range.least.value };
 }
 
 /** Whether the quick run pays for its haste in steam, water and energy, per millilitre. */
-function aboutCost(runs: readonly CompareRun[], cost: CompareRow, perSteam: CompareRow): string | null {
+function aboutCost(cost: CompareRow, perSteam: CompareRow): Conclusion | null {
   const price = ends(cost);
-  if (price !== null && differ(price, COST_WORTH_TELLING) && price.least > 0)
-    return `A millilitre costs least in “${(runs[price.low] as CompareRun).name}”; in “${(runs[price.high] as CompareRun).name}” it takes ${amount(price.most / price.least)} times as much money for energy and water.`;
+  if (price !== null && differ(price, COST_WORTH_TELLING) && price.least.value > 0)
+    return {
+      kind: 'cost-differs',
+      cheapest: price.least.run,
+      dearest: price.most.run,
+      times: price.most.value / price.least.value,
+    };
   const steam = ends(perSteam);
-  if (steam !== null && differ(steam, COST_WORTH_TELLING))
-    return `A kilogram of steam brings ${amount(steam.most)} mL in “${(runs[steam.high] as CompareRun).name}” and ${amount(steam.least)} mL in “${(runs[steam.low] as CompareRun).name}”.`;
-  return null;
+  return steam !== null && differ(steam, COST_WORTH_TELLING) ? { kind: 'steam-differs', ...steam } : null;
 }
 
-function aboutOilMakeUp(runs: readonly CompareRun[], rows: readonly CompareRow[]): string | null {
-  let telling: { row: CompareRow; range: NonNullable<ReturnType<typeof ends>> } | null = null;
-  for (const row of rows.filter(({ id }) => id.startsWith('share-'))) {
-    const range = ends(row);
-    if (
-      range !== null &&
-      range.most - range.least >= SHARE_WORTH_TELLING &&
-      (telling === null || range.most - range.least > telling.range.most - telling.range.least)
-    )
-      telling = { row, range };
+function aboutMakeUp(rows: readonly CompareRow[]): Conclusion | null {
+  let telling: { readonly constituent: string; readonly range: Ends } | null = null;
+  for (const row of rows) {
+    const range = row.constituent === null ? null : ends(row);
+    if (row.constituent === null || range === null || span(range) < SHARE_WORTH_TELLING) continue;
+    if (telling === null || span(range) > span(telling.range)) telling = { constituent: row.constituent, range };
   }
-  if (telling === null) return null;
-  const { row, range } = telling;
-  const name = row.title.replace(/ in the oil$/, '');
-  return `The oils differ most in ${name}: ${percent(range.most)} in “${(runs[range.high] as CompareRun).name}”, ${percent(range.least)} in “${(runs[range.low] as CompareRun).name}”.`;
+  return telling === null ? null : { kind: 'make-up-differs', constituent: telling.constituent, ...telling.range };
 }
 
-const CAUSE: Readonly<Record<string, string>> = {
-  'vapour-escapes': 'lets vapour escape',
-  'cooling-boils': 'brings the cooling water to the boil',
-  'pot-dry': 'runs the pot dry',
-  'pot-low': 'runs the pot low',
-  'pressure-high': 'builds up pressure',
-  scorch: 'scorches the charge',
-  'circuit-overloaded': 'overloads the circuit',
-};
-
-function aboutSafety(runs: readonly CompareRun[]): string | null {
-  const alarmed = runs.filter(({ worst }) => worst === 'alarm');
-  if (alarmed.length === 0) return null;
-  const told = alarmed.map(({ name, cautions }) => {
-    const kinds = [...new Set(cautions.filter(({ severity }) => severity === 'alarm').map(({ kind }) => kind))];
-    const [first, second] = kinds.map((kind) => CAUSE[kind] ?? 'needs you at once');
-    return `“${name}” ${first}${second === undefined || second === first ? '' : ` and ${second}`}`;
+function aboutSafety(runs: readonly CompareRun[]): Conclusion | null {
+  const alarmed = runs.flatMap(({ cautions }, run) => {
+    const events = [...new Set(cautions.filter(({ severity }) => severity === 'alarm').map(({ kind }) => kind))];
+    return events.length === 0 ? [] : [{ run, events }];
   });
-  const few = runs.length - alarmed.length;
-  return `${told.join('; ')}${few === 0 ? '; none of these runs is safe as set.' : ': do not run it so.'}`;
+  return alarmed.length === 0
+    ? null
+    : { kind: 'alarms', severity: 'alarm', runs: alarmed, all: alarmed.length === runs.length };
 }
 
-/** Two to five sentences: oil, time, then price or steam, make-up and alarms where there is something to say. */
-export function concludeComparison(runs: readonly CompareRun[], rows: readonly CompareRow[]): string[] {
+/** Oil, time, then price or steam, make-up and alarms where there is something to tell. */
+export function concludeComparison(runs: readonly CompareRun[], rows: readonly CompareRow[]): Conclusion[] {
   const row = (id: CompareRow['id']): CompareRow => rows.find((entry) => entry.id === id) as CompareRow;
   return [
-    aboutOil(runs, row('oil')),
-    aboutTime(runs, row('timeTo90')),
-    aboutCost(runs, row('costPerOil'), row('oilPerSteam')),
-    aboutOilMakeUp(runs, rows),
+    aboutOil(row('oil')),
+    aboutTime(row('timeTo90')),
+    aboutCost(row('costPerOil'), row('oilPerSteam')),
+    aboutMakeUp(rows),
     aboutSafety(runs),
-  ].filter((sentence) => sentence !== null);
+  ].filter((conclusion) => conclusion !== null);
 }

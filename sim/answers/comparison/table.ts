@@ -1,5 +1,4 @@
 /** The table of a comparison: one row a number, one value a run, with the differences from the first. */
-import { constituentById } from '../../fluids/constituents.ts';
 import type { RunEvent, RunResult, Severity } from '../../run/result.ts';
 
 export type CompareRowId =
@@ -23,7 +22,8 @@ export type CompareRowId =
 
 export interface CompareRow {
   readonly id: CompareRowId | `share-${string}`;
-  readonly title: string;
+  /** Id of the constituent whose share in the oil it is; `null` in the other rows. */
+  readonly constituent: string | null;
   readonly unit: string;
   /** Which way is the better one, where that can be said. */
   readonly better: 'more' | 'less' | 'neither';
@@ -34,7 +34,10 @@ export interface CompareRow {
 }
 
 export interface CompareRun {
+  /** As in the scenario; may be empty. */
   readonly name: string;
+  /** From 1, where several runs bear the name; else `null`. */
+  readonly number: number | null;
   /** Most serious thing that happened; `null` when nothing but milestones. */
   readonly worst: Severity | null;
   /** Alarms and cares, alarms first, in the order of their times. */
@@ -43,22 +46,17 @@ export interface CompareRun {
 
 const WATER_DENSITY = 998;
 
-/** Names that tell the runs apart, even when two scenarios are called the same. */
-function namesOf(results: readonly RunResult[]): string[] {
-  const names = results.map(({ scenario }) => scenario.name.trim() || 'Untitled');
-  return names.map((name, at) => (names.filter((other) => other === name).length > 1 ? `${name} (${at + 1})` : name));
-}
-
-function runOf({ events }: RunResult, name: string): CompareRun {
+/** Most serious severity and what is to be told of it, alarms first. */
+function cautionsOf({ events }: RunResult): Pick<CompareRun, 'worst' | 'cautions'> {
   const serious = (severity: Severity) => events.filter((event) => event.severity === severity);
   const cautions = [...serious('alarm'), ...serious('care')];
-  return { name, worst: cautions[0]?.severity ?? null, cautions };
+  return { worst: cautions[0]?.severity ?? null, cautions };
 }
 
 const rowOf = (
   results: readonly RunResult[],
   id: CompareRow['id'],
-  title: string,
+  constituent: string | null,
   unit: string,
   better: CompareRow['better'],
   read: (result: RunResult) => number | null,
@@ -67,7 +65,7 @@ const rowOf = (
   const first = values[0] ?? null;
   return {
     id,
-    title,
+    constituent,
     unit,
     better,
     values,
@@ -83,13 +81,14 @@ const shareOf = ({ summary }: RunResult, id: string): number | null =>
 
 export function compareRows(results: readonly RunResult[]): CompareRow[] {
   const row = (
-    ...rest: [CompareRow['id'], string, string, CompareRow['better'], (result: RunResult) => number | null]
-  ) => rowOf(results, ...rest);
+    id: CompareRowId,
+    unit: string,
+    better: CompareRow['better'],
+    read: (result: RunResult) => number | null,
+  ): CompareRow => rowOf(results, id, null, unit, better, read);
   const constituents = [...new Set(results.flatMap(({ summary }) => Object.keys(summary.oilByConstituent_kg)))];
   const shares = constituents
-    .map((id) =>
-      row(`share-${id}`, `${constituentById(id).name} in the oil`, '1', 'neither', (result) => shareOf(result, id)),
-    )
+    .map((id) => rowOf(results, `share-${id}`, id, '1', 'neither', (result) => shareOf(result, id)))
     .sort(
       (a, b) => Math.max(...b.values.map((value) => value ?? 0)) - Math.max(...a.values.map((value) => value ?? 0)),
     );
@@ -97,32 +96,33 @@ export function compareRows(results: readonly RunResult[]): CompareRow[] {
   const came = ({ record }: RunResult): number =>
     (record.columns.hydrosol_kg[record.rows - 1] as number) + (record.columns.returned_kg[record.rows - 1] as number);
   return [
-    row('oil', 'Oil collected', 'mL', 'more', ({ summary }) => summary.oilCollected_mL),
-    row('recovery', 'Share of the oil in the charge', '1', 'more', ({ summary }) => summary.recovery),
-    row('firstDrop', 'First drop', 's', 'less', ({ summary }) => summary.firstDrop_s),
-    row('timeTo90', 'To 90 % of its oil', 's', 'less', ({ summary }) => summary.t90_s),
-    row('end', 'End of the run', 's', 'less', ({ summary }) => summary.end_s),
-    row('distillate', 'Water distilled', 'kg', 'neither', came),
-    row('oilPerSteam', 'Oil per water distilled', 'mL/kg', 'more', (result) =>
-      ratio(result.summary.oilCollected_mL, came(result)),
-    ),
-    row('coolantUsed', 'Cooling water', 'L', 'less', ({ summary }) => (summary.coolantUsed_kg / WATER_DENSITY) * 1000),
-    row('energy', 'Energy', 'J', 'less', ({ summary }) => summary.energyFuel_J),
-    row('cost', 'Energy and water', '1', 'less', cost),
-    row('costPerOil', 'Energy and water a millilitre', '1/mL', 'less', (result) =>
-      ratio(cost(result), result.summary.oilCollected_mL),
-    ),
-    row('coilNeeded', 'Longest tube needed to condense', 'm', 'less', ({ summary }) => summary.condensingLengthPeak_m),
-    row('distillateWarmest', 'Warmest distillate', '°C', 'less', ({ summary }) => summary.condensatePeak_C),
-    row('dissolved', 'Oil lost in solution', 'kg', 'less', ({ summary }) => summary.oilDissolved_kg),
-    row('haze', 'Oil lost as haze', 'kg', 'less', ({ summary }) => summary.oilHaze_kg),
-    row('uncondensed', 'Oil lost as vapour', 'kg', 'less', ({ summary }) => summary.oilUncondensed_kg),
-    row('leftInPlant', 'Oil left behind', 'kg', 'less', ({ summary }) => summary.oilLeft_kg),
+    row('oil', 'mL', 'more', ({ summary }) => summary.oilCollected_mL),
+    row('recovery', '1', 'more', ({ summary }) => summary.recovery),
+    row('firstDrop', 's', 'less', ({ summary }) => summary.firstDrop_s),
+    row('timeTo90', 's', 'less', ({ summary }) => summary.t90_s),
+    row('end', 's', 'less', ({ summary }) => summary.end_s),
+    row('distillate', 'kg', 'neither', came),
+    row('oilPerSteam', 'mL/kg', 'more', (result) => ratio(result.summary.oilCollected_mL, came(result))),
+    row('coolantUsed', 'L', 'less', ({ summary }) => (summary.coolantUsed_kg / WATER_DENSITY) * 1000),
+    row('energy', 'J', 'less', ({ summary }) => summary.energyFuel_J),
+    row('cost', '1', 'less', cost),
+    row('costPerOil', '1/mL', 'less', (result) => ratio(cost(result), result.summary.oilCollected_mL)),
+    row('coilNeeded', 'm', 'less', ({ summary }) => summary.condensingLengthPeak_m),
+    row('distillateWarmest', '°C', 'less', ({ summary }) => summary.condensatePeak_C),
+    row('dissolved', 'kg', 'less', ({ summary }) => summary.oilDissolved_kg),
+    row('haze', 'kg', 'less', ({ summary }) => summary.oilHaze_kg),
+    row('uncondensed', 'kg', 'less', ({ summary }) => summary.oilUncondensed_kg),
+    row('leftInPlant', 'kg', 'less', ({ summary }) => summary.oilLeft_kg),
     ...shares,
   ];
 }
 
+/** Every run by its name, told apart by a number where several are called the same. */
 export function compareHeads(results: readonly RunResult[]): CompareRun[] {
-  const names = namesOf(results);
-  return results.map((result, at) => runOf(result, names[at] as string));
+  const names = results.map(({ scenario }) => scenario.name.trim());
+  return results.map((result, at) => {
+    const name = names[at] as string;
+    const number = names.filter((other) => other === name).length > 1 ? at + 1 : null;
+    return { name, number, ...cautionsOf(result) };
+  });
 }

@@ -3,7 +3,6 @@
  * one constant setting over the whole run, by bracketed root-finds on the real model. `tryCondenser` says what holding
  * means; the value given holds at the scenario's own step, 3 % beyond it does not.
  */
-import { celsius, kilowatts, litres, minutes } from '../../run/words.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { searchStep, tryCondenser, type CondenserFailure, type CondenserTrial } from './trial.ts';
 import { confirmSmallest, largestPassing, smallestPassing } from '../../maths/root-find.ts';
@@ -15,7 +14,7 @@ const COARSE_GUARD = 1.003;
 const LEAST_SETTING = 0.02;
 /** Limits of the cooling-water flow of a scenario above none, kg/s. */
 const LEAST_FLOW = 1e-5;
-const MOST_FLOW = 2;
+export const MOST_FLOW = 2;
 
 const constant = (value: number): Scenario['heat']['setting'] => [{ at_s: 0, value, shape: 'step' }];
 
@@ -29,28 +28,29 @@ export const withFlow = (scenario: Scenario, flow_kg_s: number): Scenario => ({
   cooling: { ...scenario.cooling, flow_kg_s: constant(flow_kg_s) },
 });
 
-const failureWords: Readonly<Record<CondenserFailure, string>> = {
-  'vapour-escapes': 'vapour leaves the outlet',
-  'outlet-warm': 'the distillate leaves warmer than the limit',
-  pressure: 'the tube holds back too much vapour',
-};
-
-const failsBecause = ({ failure }: CondenserTrial): string =>
-  failure === null ? '' : `${failureWords[failure.reason]} at ${minutes(failure.time_s)}`;
+export type HardestBoilKind =
+  /** Even full heat is held. */
+  | 'full-heat'
+  /** Held up to the setting. */
+  | 'up-to'
+  /** Held up to the setting, at which nothing comes over for more than a minute: every boil fails. */
+  | 'no-boil'
+  /** Even the least setting fails. */
+  | 'none'
+  /** Nothing comes over for more than a minute even at full heat. */
+  | 'no-vapour';
 
 export interface HardestBoil {
-  /** Largest constant heat setting that is held, share of rated power; `null` when even the least is not. */
+  readonly kind: HardestBoilKind;
+  /** Largest constant heat setting that is held, share of rated power. */
   readonly setting: number | null;
   /** Power taken and power into the pot at that setting, W. */
   readonly power_W: number | null;
   readonly potPower_W: number | null;
   /** Largest vapour rate at that setting, kg/s. */
   readonly peakVapour_kg_s: number | null;
-  /** Whether vapour comes over at that setting for more than a minute of the run. */
-  readonly boils: boolean;
-  /** What fails above it; `null` when full heat is held. */
+  /** What fails above it. */
   readonly limitedBy: CondenserFailure | null;
-  readonly says: string;
 }
 
 /** Largest constant heat setting that still condenses with the given condenser and water over the whole run. */
@@ -84,42 +84,49 @@ export function hardestBoil(scenario: Scenario): HardestBoil {
   const { ratedPower_W, shareToPot } = scenario.heat;
   if (reciprocal === null || held === null)
     return {
+      kind: 'none',
       setting: null,
       power_W: null,
       potPower_W: null,
       peakVapour_kg_s: null,
-      boils: failed.vapourCame,
-      limitedBy: failed.failure?.reason ?? null,
-      says: `Even the gentlest boil is not held: ${failsBecause(failed)}.`,
+      limitedBy: failed.failure,
     };
   const setting = 1 / reciprocal;
   const { vapourCame, peakVapour_kg_s } = held as CondenserTrial;
-  const limitedBy = setting >= 1 ? null : (failed.failure?.reason ?? null);
-  const power = `${(100 * setting).toFixed(0)} % of ${kilowatts(ratedPower_W)}`;
-  const says = !vapourCame
-    ? `Hardly anything comes over at ${power} within the run; any boil harder than that is not held.`
-    : limitedBy === null
-      ? `The condenser holds even full heat, ${kilowatts(ratedPower_W)}.`
-      : `It holds up to ${power} throughout; above that ${failsBecause(failed)}.`;
+  const limitedBy = setting >= 1 ? null : failed.failure;
   return {
+    kind: hardestKind(limitedBy !== null, vapourCame),
     setting,
     power_W: setting * ratedPower_W,
     potPower_W: setting * ratedPower_W * shareToPot,
     peakVapour_kg_s,
-    boils: vapourCame,
     limitedBy,
-    says,
   };
 }
 
+function hardestKind(limited: boolean, vapourCame: boolean): HardestBoilKind {
+  if (limited) return vapourCame ? 'up-to' : 'no-boil';
+  return vapourCame ? 'full-heat' : 'no-vapour';
+}
+
+export type LeastWaterKind =
+  /** The water that is there is enough. */
+  | 'none-needed'
+  /** Nothing comes over for more than a minute. */
+  | 'no-vapour'
+  /** With less than the flow it fails. */
+  | 'at-least'
+  /** It fails even at `MOST_FLOW`. */
+  | 'none-enough';
+
 export interface LeastWater {
-  /** Smallest constant flow that is enough, kg/s; zero when the tub lasts by itself; `null` when none is. */
+  readonly kind: LeastWaterKind;
+  /** Smallest constant flow that is enough, kg/s. */
   readonly flow_kg_s: number | null;
-  /** Water let in over the run at that flow, kg. */
+  /** Water let in over the run at that flow, kg; zero where it is pumped round. */
   readonly used_kg: number | null;
   /** What fails below it, or at any flow; `null` when no flow is needed. */
   readonly limitedBy: CondenserFailure | null;
-  readonly says: string;
 }
 
 /** Smallest constant cooling-water flow with which the given condenser holds over the whole run. */
@@ -127,14 +134,7 @@ export function leastWater(scenario: Scenario): LeastWater {
   const attempt = (flow: number, step: number): CondenserTrial => tryCondenser(withFlow(scenario, flow), step);
   const dry = attempt(0, scenario.advanced.step_s);
   if (dry.holds)
-    return {
-      flow_kg_s: 0,
-      used_kg: 0,
-      limitedBy: null,
-      says: dry.vapourCame
-        ? 'No water need be let in: what is there lasts the run.'
-        : 'Hardly anything comes over in this run, so no water is needed.',
-    };
+    return { kind: dry.vapourCame ? 'none-needed' : 'no-vapour', flow_kg_s: 0, used_kg: 0, limitedBy: null };
   const step = searchStep(scenario);
   let failed = dry;
   const start = Math.max(LEAST_FLOW, ...scenario.cooling.flow_kg_s.map((knot) => knot.value));
@@ -161,21 +161,9 @@ export function leastWater(scenario: Scenario): LeastWater {
           LEAST_FLOW,
           MOST_FLOW,
         );
-  const limitedBy = failed.failure?.reason ?? null;
-  if (flow === null || held === null)
-    return {
-      flow_kg_s: null,
-      used_kg: null,
-      limitedBy,
-      says: `No flow is enough: even at ${MOST_FLOW} kg/s ${failsBecause(failed)}, with cooling water at ${celsius(failed.failure?.coolant_K ?? Number.NaN)}: it needs more tube or less heat.`,
-    };
+  const limitedBy = failed.failure;
+  if (flow === null || held === null) return { kind: 'none-enough', flow_kg_s: null, used_kg: null, limitedBy };
   const { coolantUsed_kg } = held as CondenserTrial;
   const tap = scenario.condenser.kind === 'coil-in-tub' || scenario.cooling.jacketSupply === 'tap';
-  const amount = tap ? `, ${litres(coolantUsed_kg)} in all` : ', pumped round';
-  return {
-    flow_kg_s: flow,
-    used_kg: tap ? coolantUsed_kg : 0,
-    limitedBy,
-    says: `${(60 * flow).toFixed(2)} L/min are enough${amount}; with less, ${failsBecause(failed)}.`,
-  };
+  return { kind: 'at-least', flow_kg_s: flow, used_kg: tap ? coolantUsed_kg : 0, limitedBy };
 }

@@ -3,10 +3,8 @@
  * what holding means. Searched with a coarse step, then made a little longer than the coarse boundary, and on request
  * confirmed at the scenario's own step: the length given holds, 97 % of it does not.
  */
-import { ZERO_CELSIUS } from '../../constants.ts';
-import { celsius, minutes } from '../../run/words.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import { searchStep, tryCondenser, TUBE_PRESSURE_LIMIT, type CondenserTrial } from './trial.ts';
+import { searchStep, tryCondenser, type CondenserTrial } from './trial.ts';
 import { confirmSmallest, smallestPassing } from '../../maths/root-find.ts';
 
 /** Shortest and longest tube looked at, m: the limits of a scenario. */
@@ -24,17 +22,18 @@ export type SizeVerdict =
   | 'no-vapour'
   /** The tube holds back too much vapour at any length. */
   | 'pressure'
-  /** The cooling water itself becomes too warm: no tube helps. */
+  /** The cooling water itself boils or becomes too warm: no tube helps. */
+  | 'coolant-boils'
   | 'coolant-warm'
   /** 100 m are too short. */
-  | 'never';
+  | 'never'
+  /** The run breaks off at any length. */
+  | 'calculation-failed';
 
 export interface CondenserSize {
   readonly verdict: SizeVerdict;
   /** Shortest length that holds, m; `null` when none does. */
   readonly length_m: number | null;
-  /** One sentence. */
-  readonly says: string;
   /** The trial at that length, or the one that failed. */
   readonly trial: CondenserTrial;
   readonly trials: number;
@@ -72,7 +71,7 @@ export function sizeCondenser(
       const trial = attempt(length, step);
       if (trial.holds) last = trial;
       else lastFailing = trial;
-      return { passes: trial.holds, hint: trial.cooledBy_m, hopeless: trial.failure?.reason === 'pressure' };
+      return { passes: trial.holds, hint: trial.cooledBy_m, hopeless: trial.failure?.kind === 'pressure' };
     },
     {
       low: SHORTEST_TUBE,
@@ -82,7 +81,10 @@ export function sizeCondenser(
       ...(stride === undefined ? {} : { stride }),
     },
   );
-  if (found.passing === null) return { ...whyNot(scenario, failingOf(lastFailing)), trials };
+  if (found.passing === null) {
+    const failing = failingOf(lastFailing);
+    return { verdict: whyNot(scenario, failing), length_m: null, trial: failing, trials };
+  }
   let length = found.passing <= SHORTEST_TUBE ? found.passing : Math.min(LONGEST_TUBE, COARSE_GUARD * found.passing);
   let trial = failingOf(last);
   if (trial.vapourCame && confirm) {
@@ -98,15 +100,7 @@ export function sizeCondenser(
         LONGEST_TUBE,
       ) ?? LONGEST_TUBE;
   }
-  const verdict = trial.vapourCame ? 'holds' : 'no-vapour';
-  return {
-    verdict,
-    length_m: length,
-    says:
-      verdict === 'holds' ? holdsWords(length, trial) : 'Hardly anything comes over in this run, so any length holds.',
-    trial,
-    trials,
-  };
+  return { verdict: trial.vapourCame ? 'holds' : 'no-vapour', length_m: length, trial, trials };
 }
 
 /** The search always ends with a trial; this states it to the compiler. */
@@ -115,45 +109,14 @@ function failingOf(trial: CondenserTrial | null): CondenserTrial {
   return trial;
 }
 
-const metres = (length: number): string => `${length < 10 ? length.toFixed(2) : length.toFixed(1)} m`;
-
-const holdsWords = (length: number, { warmestOutlet_K }: CondenserTrial): string =>
-  `${metres(length)} condense everything; the distillate leaves at ${((warmestOutlet_K ?? ZERO_CELSIUS) - ZERO_CELSIUS).toFixed(1)} °C at its warmest.`;
-
 /** Kelvins to the outlet limit below which cooling water counts as too warm by itself. */
 const NO_COOLING = 1;
 /** Kelvins to the dew temperature at which cooling water counts as boiling. */
 const NEAR_BOILING = 4;
 
-function whyNot(scenario: Scenario, trial: CondenserTrial): Omit<CondenserSize, 'trials'> {
-  const { failure } = trial;
-  const limit = scenario.condenser.outletLimit_K;
-  const no = (verdict: SizeVerdict, says: string): Omit<CondenserSize, 'trials'> => ({
-    verdict,
-    length_m: null,
-    says,
-    trial,
-  });
-  const when = minutes(failure?.time_s ?? 0);
-  if (failure === null || failure.reason === 'pressure')
-    return no(
-      'pressure',
-      `The tube is too narrow for this boil: it holds back more than ${TUBE_PRESSURE_LIMIT / 1000} kPa at ${when}, and a lid can lift or spray.`,
-    );
-  if (failure.coolant_K > failure.dew_K - NEAR_BOILING)
-    return no(
-      'coolant-warm',
-      `The cooling water boils at ${when}: no tube helps, it needs more or colder water or less heat.`,
-    );
-  if (failure.coolant_K > limit - NO_COOLING)
-    return no(
-      'coolant-warm',
-      `The cooling water round the outlet reaches ${celsius(failure.coolant_K)} at ${when}, and the limit is ${celsius(limit)}: no tube helps, it needs more or colder water or less heat.`,
-    );
-  return no(
-    'never',
-    failure.reason === 'vapour-escapes'
-      ? `Even ${LONGEST_TUBE} m do not condense everything at ${when}.`
-      : `Even ${LONGEST_TUBE} m do not cool the distillate to ${celsius(limit)} at ${when}.`,
-  );
+function whyNot(scenario: Scenario, { failure }: CondenserTrial): SizeVerdict {
+  if (failure?.kind === 'calculation') return 'calculation-failed';
+  if (failure === null || failure.kind === 'pressure') return 'pressure';
+  if (failure.coolant_K > failure.dew_K - NEAR_BOILING) return 'coolant-boils';
+  return failure.coolant_K > scenario.condenser.outletLimit_K - NO_COOLING ? 'coolant-warm' : 'never';
 }

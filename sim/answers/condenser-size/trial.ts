@@ -21,17 +21,25 @@ const PROFILE_MEMORY = 30;
 /** Pressure drop of the tube above which a still must not be run, Pa: a lid lifts or sprays. */
 export const TUBE_PRESSURE_LIMIT = LIMITS.potGauge.value;
 
-export type CondenserFailure = 'vapour-escapes' | 'outlet-warm' | 'pressure';
+export type CondenserFailureKind =
+  | 'vapour-escapes'
+  | 'outlet-warm'
+  | 'pressure'
+  /** The run broke off, so that nothing is known of it. */
+  | 'calculation';
+
+/** What failed first and when, with the cooling water round the outlet and the dew temperature in the tube then. */
+export interface CondenserFailure {
+  readonly kind: CondenserFailureKind;
+  readonly time_s: number;
+  readonly coolant_K: number;
+  readonly dew_K: number;
+}
 
 export interface CondenserTrial {
   readonly holds: boolean;
-  /** What failed first, when, and how warm the cooling water round the outlet was then; `null` when it holds. */
-  readonly failure: {
-    readonly reason: CondenserFailure;
-    readonly time_s: number;
-    readonly coolant_K: number;
-    readonly dew_K: number;
-  } | null;
+  /** What failed first; `null` when it holds. */
+  readonly failure: CondenserFailure | null;
   /** Whether vapour reached the condenser for longer than a minute, before the run ended or was abandoned. */
   readonly vapourCame: boolean;
   /** Length at which the distillate had cooled to the limit, at the worst moment, m: where the boundary may lie. */
@@ -100,11 +108,11 @@ class CondenserWatch {
     }
   }
 
-  private fail(reason: CondenserFailure, time: number): void {
+  fail(kind: CondenserFailureKind, time: number): void {
     if (this.failure !== null) return;
     const { coolant, condenser } = this.still;
     this.failure = {
-      reason,
+      kind,
       time_s: time,
       coolant_K: coolant.segmentTemperature.at(-1) ?? Number.NaN,
       dew_K: condenser.dewTemperature,
@@ -139,6 +147,7 @@ export function tryCondenser(scenario: Scenario, step_s: number = scenario.advan
     run.takeStep();
     watch.look(run.time(), run.stepLength);
   }
+  if (run.failure !== null) watch.fail('calculation', run.failure.time_s);
   return {
     holds: watch.failure === null,
     failure: watch.failure,

@@ -4,6 +4,7 @@ import { condenserFromTube } from '../../scenario/presets.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { coilBendRadius, coilFit, coilHeight, tubeMass } from '../../geometry/coil.ts';
 import { narrowestJacket, tubeCount } from '../../geometry/jacket.ts';
+import type { CondenserFailure } from './trial.ts';
 import {
   LONGEST_TUBE,
   sizeCondenser,
@@ -15,15 +16,18 @@ import {
 /** Share added to the shortest length where the user names none: films are known to some ten percent. Judgement. */
 export const DEFAULT_MARGIN = 0.2;
 
-/** Corrugated tube has this or more outside surface than the plain tube it is reckoned as. */
+/** Corrugated tube has this or more outside surface than the plain tube it is computed as. */
 const PLAIN_AREA = 1.05;
 
 export type TubeVerdict =
   | SizeVerdict
   /** Sold only as hard or rigid tube. */
   | 'cannot-be-coiled'
-  /** Too thick for the jacket or for the turns. */
-  | 'does-not-fit';
+  | 'too-thick-for-turns'
+  | 'too-thick-for-jacket';
+
+/** How a tube can be bent to its coil. */
+export type Bend = 'by-hand' | 'with-bender' | 'too-tight';
 
 export interface Packs {
   readonly count: number;
@@ -34,14 +38,17 @@ export interface Packs {
 }
 
 export interface TubeSize {
-  /** Id in the library; `null` for the scenario's own measures. */
+  /** Id and name in the library; `null` for the scenario's own measures. */
   readonly id: string | null;
-  readonly name: string;
+  readonly name: string | null;
   readonly material: string;
   readonly insideDiameter_m: number;
   readonly outsideDiameter_m: number;
   readonly verdict: TubeVerdict;
-  readonly says: string;
+  /** What failed first where no length holds. */
+  readonly failure: CondenserFailure | null;
+  /** Corrugated, but computed as a plain tube of its outside diameter, so on the long side. */
+  readonly computedAsPlain: boolean;
   /** Shortest length of one tube that holds, and with the margin, m. The measures below are for the latter. */
   readonly length_m: number | null;
   readonly lengthWithMargin_m: number | null;
@@ -50,8 +57,8 @@ export interface TubeSize {
   readonly turns: number | null;
   readonly coilHeight_m: number | null;
   readonly fitsTub: boolean | null;
-  /** How the tube can be bent to the coil; `null` for straight tubes and tubes without data. */
-  readonly bend: 'by hand' | 'with a bender' | 'too tight' | null;
+  /** `null` for straight tubes and tubes without data. */
+  readonly bend: Bend | null;
   readonly bendOk: boolean | null;
   readonly mass_kg: number | null;
   readonly peakDrop_Pa: number | null;
@@ -81,14 +88,12 @@ export const libraryTubeOf = ({ condenser }: Scenario): Tube | undefined =>
 export function withTube(
   scenario: Scenario,
   tube: Tube,
-): { readonly scenario: Scenario } | { readonly verdict: TubeVerdict; readonly says: string } {
+): { readonly scenario: Scenario } | { readonly verdict: TubeVerdict } {
   const { condenser } = scenario;
   const changed = { ...condenser, ...condenserFromTube(tube.id) };
   if (condenser.kind === 'coil-in-tub') {
-    if (!tube.coilable)
-      return { verdict: 'cannot-be-coiled', says: 'Sold as hard, straight tube, which cannot be wound into a coil.' };
-    if (condenser.coilDiameter_m < 2 * tube.outsideDiameter_m)
-      return { verdict: 'does-not-fit', says: 'Too thick for turns of this diameter.' };
+    if (!tube.coilable) return { verdict: 'cannot-be-coiled' };
+    if (condenser.coilDiameter_m < 2 * tube.outsideDiameter_m) return { verdict: 'too-thick-for-turns' };
     return {
       scenario: {
         ...scenario,
@@ -97,7 +102,7 @@ export function withTube(
     };
   }
   if (condenser.jacketDiameter_m < narrowestJacket({ ...condenser, outsideDiameter_m: tube.outsideDiameter_m }))
-    return { verdict: 'does-not-fit', says: 'Too thick for the jacket.' };
+    return { verdict: 'too-thick-for-jacket' };
   return { scenario: { ...scenario, condenser: changed } };
 }
 
@@ -114,15 +119,17 @@ function packsFor(tube: Tube, length: number, count: number): Packs | null {
   return cheapest;
 }
 
-function bendOf(tube: Tube | undefined, radius: number): TubeSize['bend'] {
+function bendOf(tube: Tube | undefined, radius: number): Bend | null {
   if (!tube) return null;
   const { byHand, withTool } = tube.minimumBendRadius_m;
   if (byHand === null && withTool === null) return null;
-  if (byHand !== null && radius >= byHand) return 'by hand';
-  return withTool !== null && radius >= withTool ? 'with a bender' : 'too tight';
+  if (byHand !== null && radius >= byHand) return 'by-hand';
+  return withTool !== null && radius >= withTool ? 'with-bender' : 'too-tight';
 }
 
 const nothing = {
+  failure: null,
+  computedAsPlain: false,
   length_m: null,
   lengthWithMargin_m: null,
   turns: null,
@@ -151,11 +158,12 @@ function measure(
   const common = {
     ...like,
     verdict,
+    failure: trial.failure,
     tubes: count,
     peakDrop_Pa: trial.vapourCame ? trial.drop_Pa : null,
     warmestOutlet_K: trial.warmestOutlet_K,
   };
-  if (size.length_m === null) return { ...nothing, ...common, says: size.says };
+  if (size.length_m === null) return { ...nothing, ...common };
   const length = size.length_m * (1 + margin);
   const coil = condenser.kind === 'coil-in-tub';
   const { coilDiameter_m: D, coilPitch_m: p, outsideDiameter_m: D_o } = condenser;
@@ -164,19 +172,16 @@ function measure(
   const perMetre =
     tube?.massPerLength_kg_m ??
     tubeMass(condenser.insideDiameter_m, D_o, 1, findMaterial(condenser.material).density_kg_m3.value);
-  const corrugated = tube !== undefined && tube.areaFactor > PLAIN_AREA;
   return {
     ...common,
-    says: corrugated
-      ? `${size.says} Reckoned as a plain tube of its outside diameter, so on the long side.`
-      : size.says,
+    computedAsPlain: tube !== undefined && tube.areaFactor > PLAIN_AREA,
     length_m: size.length_m,
     lengthWithMargin_m: length,
     turns: fit && fit.turns,
     coilHeight_m: coil ? coilHeight(length, D, p, D_o) : null,
     fitsTub: fit && !fit.isTooDeep && !fit.isTooWide,
     bend,
-    bendOk: bend === null ? null : bend !== 'too tight',
+    bendOk: bend === null ? null : bend !== 'too-tight',
     mass_kg: perMetre * length * count,
     price: condenser.tubePrice_m * length * count,
     packs: tube ? packsFor(tube, length, count) : null,
@@ -190,13 +195,7 @@ export function sizeOwnTube(
 ): TubeSize {
   const tube = libraryTubeOf(scenario);
   const { insideDiameter_m, outsideDiameter_m, material } = scenario.condenser;
-  const like = {
-    id: tube?.id ?? null,
-    name: tube?.name ?? `${(1000 * outsideDiameter_m).toFixed(1)} mm tube`,
-    material,
-    insideDiameter_m,
-    outsideDiameter_m,
-  };
+  const like = { id: tube?.id ?? null, name: tube?.name ?? null, material, insideDiameter_m, outsideDiameter_m };
   return measure(scenario, like, tube, sizeCondenser(scenario, options), margin);
 }
 
@@ -213,6 +212,10 @@ export function sizeTube(
   return measure(changed.scenario, like, tube, sizeCondenser(changed.scenario, { confirm, ...options }), margin);
 }
 
+/** Whether the cooling water is at fault, so that no tube holds. */
+export const coolantFails = (verdict: TubeVerdict): boolean =>
+  verdict === 'coolant-boils' || verdict === 'coolant-warm';
+
 /** A length found for one tube is a good guess for the next thicker one, and so is a little more. */
 const GUESS = 1.012;
 const GUESS_STRIDE = 1.03;
@@ -228,7 +231,7 @@ export function sizeTubes(
   options: TubeSizeOptions,
   own: TubeSize,
 ): TubeSize[] {
-  const hopeless = own.verdict === 'coolant-warm';
+  const hopeless = coolantFails(own.verdict);
   const order = list
     .map((tube, place) => ({ tube, place }))
     .sort(

@@ -44,27 +44,37 @@ const SHORTEST_STEP = 1;
 const LONGEST_STEP = 5;
 const MEMBER_SEGMENTS = 40;
 
-/** Headline numbers of a member: unit and what they are. */
-export const HEADLINES = {
-  oil_mL: { unit: 'mL', says: 'oil collected' },
-  recovery: { unit: '1', says: 'oil collected as a share of the oil in the charge' },
-  oilLost_kg: { unit: 'kg', says: 'oil dissolved, hazed or gone as vapour' },
-  firstDrop_s: { unit: 's', says: 'time of the first drop' },
-  t50_s: { unit: 's', says: 'time to half of the oil this run collects' },
-  t90_s: { unit: 's', says: 'time to 90 % of the oil this run collects' },
-  end_s: { unit: 's', says: 'end of the run' },
-  hydrosol_kg: { unit: 'kg', says: 'distillate water kept' },
-  condensingLength_m: { unit: 'm', says: 'longest tube needed to condense, at the points of the time grid' },
-  distillateWarmest_K: { unit: 'K', says: 'warmest distillate at the outlet, at the points of the time grid' },
-  coolantWarmest_K: { unit: 'K', says: 'warmest cooling water leaving, or tub surface' },
-  escaped_kg: { unit: 'kg', says: 'water and oil that left uncondensed' },
-  coolantUsed_kg: { unit: 'kg', says: 'tap water used' },
-  energyFuel_J: { unit: 'J', says: 'energy taken by the source' },
-  cost: { unit: '1', says: 'price of energy and tap water' },
-} as const satisfies Record<string, { readonly unit: string; readonly says: string }>;
+/** Headline numbers of a member and their units. */
+export const HEADLINE_UNITS = {
+  oil_mL: 'mL',
+  /** Oil collected as a share of the oil in the charge. */
+  recovery: '1',
+  /** Oil dissolved, left as haze or gone as vapour. */
+  oilLost_kg: 'kg',
+  firstDrop_s: 's',
+  /** Times to half and to 90 % of the oil that the run collects. */
+  t50_s: 's',
+  t90_s: 's',
+  end_s: 's',
+  /** Distillate water kept. */
+  hydrosol_kg: 'kg',
+  /** Longest tube needed to condense, and warmest distillate, at the points of the time grid. */
+  condensingLength_m: 'm',
+  distillateWarmest_K: 'K',
+  /** Warmest cooling water leaving, or tub surface. */
+  coolantWarmest_K: 'K',
+  /** Water and oil that left uncondensed. */
+  escaped_kg: 'kg',
+  /** Tap water used. */
+  coolantUsed_kg: 'kg',
+  /** Energy taken by the source. */
+  energyFuel_J: 'J',
+  /** Price of energy and tap water. */
+  cost: '1',
+} as const;
 
-export type HeadlineName = keyof typeof HEADLINES;
-export const HEADLINE_NAMES = Object.keys(HEADLINES) as readonly HeadlineName[];
+export type HeadlineName = keyof typeof HEADLINE_UNITS;
+export const HEADLINE_NAMES = Object.keys(HEADLINE_UNITS) as readonly HeadlineName[];
 /** A number is `null` where the run never got that far. */
 export type Headline = Readonly<Record<HeadlineName, number | null>>;
 

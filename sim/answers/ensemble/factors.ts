@@ -26,20 +26,23 @@ export type UncertainId = (typeof UNCERTAIN_IDS)[number];
 
 export interface Uncertain {
   readonly id: UncertainId;
-  readonly title: string;
   /** `1`: a multiplier on the scenario's value; `K`: a shift added to it. */
   readonly unit: '1' | 'K';
   readonly shape: 'split log-normal' | 'normal';
   /** Values below which 5 % and 95 % of the draws lie; the median is no change. */
   readonly low: number;
   readonly high: number;
-  /** Where the width comes from. */
-  readonly source: string;
+  readonly origin: BandOrigin;
+  /** What the library cites for its band; `null` for bands of another origin. */
+  readonly source: string | null;
 }
+
+/** Where a width comes from: the library's low and high are taken as 5th and 95th percentile. */
+export type BandOrigin = 'library' | 'judgement' | 'assumption' | 'published-range' | 'fit' | 'stated';
 
 /** Own widths for some of the doubts, such as the intervals of a fit. */
 export type OwnBands = Readonly<
-  Partial<Record<UncertainId, { readonly low: number; readonly high: number; readonly source?: string }>>
+  Partial<Record<UncertainId, { readonly low: number; readonly high: number; readonly origin?: 'fit' | 'stated' }>>
 >;
 
 /** Score of the 95th percentile. */
@@ -48,45 +51,35 @@ const Z_95 = normalScore(0.95);
 const LEAST_RATIO = 0.05;
 const GREATEST_RATIO = 20;
 
-const JUDGED = 'judgement';
-const TITLES: Readonly<Record<UncertainId, string>> = {
-  oilContent: 'Oil content of the charge',
-  readyShare: 'Oil open to the steam at the start',
-  heldRate: 'Rate at which held oil comes free',
-  takeUp: 'How readily steam takes up oil',
-  condensingFilm: 'Condensing film',
-  coolantFilm: 'Water-side film',
-  heatLoss: 'Heat loss to the air',
-  fouling: 'Fouling',
-  tapTemperature: 'Tap temperature',
-  dropSize: 'Size of the oil drops',
-};
+type Width = Pick<Uncertain, 'low' | 'high' | 'origin' | 'source'>;
 
-const WITHOUT_LIBRARY: Readonly<
-  Record<UncertainId, { readonly low: number; readonly high: number; readonly source: string }>
-> = {
-  oilContent: {
-    low: 0.6,
-    high: 1.6,
-    source: `${JUDGED}: crops of one plant differ by this much and more with place, year and hour of cutting`,
-  },
-  readyShare: { low: 0.6, high: 1.4, source: `${JUDGED}: the span of the library’s plants` },
-  heldRate: { low: 0.4, high: 2.5, source: `${JUDGED}: the span of the library’s plants` },
-  takeUp: {
-    low: 0.4,
-    high: 2,
-    source: 'the range that spans published lavender runs; nobody has measured it for other plants',
-  },
-  condensingFilm: {
-    low: 0.8,
-    high: 1.25,
-    source: `${JUDGED}: condensation in tubes is predicted to about 20 %, oil in the film not at all`,
-  },
-  coolantFilm: { low: 0.75, high: 1.3, source: `${JUDGED}: natural convection round close turns and laminar annuli` },
-  heatLoss: { low: 0.7, high: 1.4, source: `${JUDGED}: emissivity, draught and lid are seldom known` },
-  fouling: { low: 0.3, high: 3, source: `${JUDGED}: from a bright tube to visible scale` },
-  tapTemperature: { low: -3, high: 3, source: `${JUDGED}: mains water from one week to the next` },
-  dropSize: { low: 0.5, high: 2, source: 'assumption: no measured sizes of oil drops in distillate were found' },
+const judged = (low: number, high: number, origin: BandOrigin = 'judgement'): Width => ({
+  low,
+  high,
+  origin,
+  source: null,
+});
+
+const WITHOUT_LIBRARY: Readonly<Record<UncertainId, Width>> = {
+  // Crops of one plant differ by this much and more with place, year and hour of cutting.
+  oilContent: judged(0.6, 1.6),
+  // The span of the library's plants.
+  readyShare: judged(0.6, 1.4),
+  heldRate: judged(0.4, 2.5),
+  // Spans published lavender runs; nobody has measured it for other plants.
+  takeUp: judged(0.4, 2, 'published-range'),
+  // Condensation in tubes is predicted to about 20 %, oil in the film not at all.
+  condensingFilm: judged(0.8, 1.25),
+  // Natural convection round close turns, and laminar annuli.
+  coolantFilm: judged(0.75, 1.3),
+  // Emissivity, draught and lid are seldom known.
+  heatLoss: judged(0.7, 1.4),
+  // From a bright tube to visible scale.
+  fouling: judged(0.3, 3),
+  // Mains water from one week to the next.
+  tapTemperature: judged(-3, 3),
+  // No measured sizes of oil drops in distillate were found.
+  dropSize: judged(0.5, 2, 'assumption'),
 };
 
 const mean = (values: readonly number[]): number =>
@@ -94,17 +87,18 @@ const mean = (values: readonly number[]): number =>
 const heldWithin = (ratio: number): number => Math.min(GREATEST_RATIO, Math.max(LEAST_RATIO, ratio));
 
 /** A library band as multiples of its typical value; `null` where the typical value is nought. */
-function ratios(bands: readonly Sourced<Band>[], source: string): { low: number; high: number; source: string } | null {
+function ratios(bands: readonly Sourced<Band>[], source: string): Width | null {
   const usable = bands.filter(({ value }) => value.typical > 0);
   if (usable.length === 0) return null;
   return {
     low: Math.min(1, mean(usable.map(({ value }) => heldWithin(value.low / value.typical)))),
     high: Math.max(1, mean(usable.map(({ value }) => heldWithin(value.high / value.typical)))),
-    source: `library, low and high taken as 5th and 95th percentile: ${source}`,
+    origin: 'library',
+    source,
   };
 }
 
-function fromLibrary(id: UncertainId, { charge }: Scenario): { low: number; high: number; source: string } | null {
+function fromLibrary(id: UncertainId, { charge }: Scenario): Width | null {
   const row = botanicals.find((entry) => entry.id === charge.botanical);
   if (!row) return null;
   const { hydrocarbon, oxygenate, sesquiterpene } = row.release;
@@ -130,17 +124,11 @@ function fromLibrary(id: UncertainId, { charge }: Scenario): { low: number; high
 export function uncertainties(scenario: Scenario, own: OwnBands = {}): readonly Uncertain[] {
   return UNCERTAIN_IDS.map((id) => {
     const given = own[id];
-    const band = given ? { source: 'given', ...given } : (fromLibrary(id, scenario) ?? WITHOUT_LIBRARY[id]);
+    const band: Width = given
+      ? { low: given.low, high: given.high, origin: given.origin ?? 'stated', source: null }
+      : (fromLibrary(id, scenario) ?? WITHOUT_LIBRARY[id]);
     const shift = id === 'tapTemperature';
-    return {
-      id,
-      title: TITLES[id],
-      unit: shift ? 'K' : '1',
-      shape: shift ? 'normal' : 'split log-normal',
-      low: band.low,
-      high: band.high,
-      source: band.source,
-    };
+    return { id, unit: shift ? 'K' : '1', shape: shift ? 'normal' : 'split log-normal', ...band };
   });
 }
 

@@ -29,7 +29,6 @@ export interface NumberBand {
 /** How much one doubt moves a headline number. */
 export interface Influence {
   readonly id: UncertainId;
-  readonly title: string;
   /** The number with this doubt alone at its 10th and 90th percentile; `null` until both have run. */
   readonly atLow: number | null;
   readonly atHigh: number | null;
@@ -43,6 +42,8 @@ export interface EnsembleSummary {
   /** Draws that have run, of the design's members. */
   readonly finished: number;
   readonly members: number;
+  /** Draws that broke off; they count in no band. */
+  readonly failed: number;
   readonly times_s: Float64Array;
   readonly oil_mL: CurveBand;
   readonly recovery: CurveBand;
@@ -131,7 +132,7 @@ function influencesOn(
   const reached = draws.filter((member) => member.headline[name] !== null);
   const numbers = reached.map((member) => member.headline[name] as number);
   const varies = differ(Math.min(...numbers), Math.max(...numbers));
-  const found = design.doubts.map(({ id, title }, place): Influence => {
+  const found = design.doubts.map(({ id }, place): Influence => {
     const alone = (side: 'low' | 'high'): number | null => {
       const row = design.rows.findIndex(({ swing }) => swing?.id === id && swing.side === side);
       return byRow.get(row)?.headline[name] ?? null;
@@ -140,7 +141,6 @@ function influencesOn(
     const atHigh = alone('high');
     return {
       id,
-      title,
       atLow,
       atHigh,
       swing: atLow === null || atHigh === null ? null : differ(atLow, atHigh) ? atHigh - atLow : 0,
@@ -161,15 +161,17 @@ function influencesOn(
 
 /** Sums up as many members as have run, in any order; a member given twice counts once. */
 export function summariseEnsemble(design: Design, members: readonly MemberResult[]): EnsembleSummary {
-  const byRow = new Map(members.map((member) => [member.index, member]));
-  const draws = [...byRow.values()]
-    .filter(({ index }) => design.rows[index]?.kind === 'draw')
-    .sort((a, b) => a.index - b.index);
+  const isDraw = ({ index }: MemberResult) => design.rows[index]?.kind === 'draw';
+  const run = [...new Map(members.map((member) => [member.index, member])).values()];
+  const byRow = new Map(run.flatMap((each) => (each.endReason === 'non-finite' ? [] : [[each.index, each] as const])));
+  const draws = [...byRow.values()].filter(isDraw).sort((a, b) => a.index - b.index);
+  const finished = run.filter(isDraw).length;
   const ofHeadlines = <T>(read: (name: HeadlineName) => T) =>
     Object.fromEntries(HEADLINE_NAMES.map((name) => [name, read(name)])) as Record<HeadlineName, T>;
   return {
-    finished: draws.length,
+    finished,
     members: design.members,
+    failed: finished - draws.length,
     times_s: ensembleTimes(design.scenario),
     oil_mL: curveBand(draws.map((member) => member.oil_mL)),
     recovery: curveBand(draws.map((member) => member.recovery)),

@@ -19,7 +19,7 @@ export function recoveryChart(
   logged: readonly RecoveryPoint[] = [],
 ): Chart {
   const bands: readonly Band[] = band
-    ? [{ key: 'p10-p90', label: '8 runs in 10', xs: band.times, low: band.p10, high: band.p90, ink: 'oil-tint' }]
+    ? [{ key: 'p10-p90', label: '8 of 10 runs', xs: band.times, low: band.p10, high: band.p90, ink: 'oil-tint' }]
     : [];
   return {
     id: 'recovery',
@@ -42,7 +42,7 @@ export function recoveryChart(
             ? [
                 {
                   key: 'p50',
-                  label: 'Middle run',
+                  label: 'Typical run',
                   says: 'middle of the likely runs',
                   measure: 'share',
                   run: 0,

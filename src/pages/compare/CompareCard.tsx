@@ -1,21 +1,12 @@
 /** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the time mark. */
 import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
-import {
-  columnAt,
-  englishReader,
-  eventMessage,
-  formatDuration,
-  formatQuantity,
-  rangeAt,
-  type UnitSystem,
-} from '../../../sim/index.ts';
+import { columnAt, englishReader, eventMessage, quantities, rangeAt, type UnitSystem } from '../../../sim/index.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { boilFields } from './compare-fields.ts';
 import type { Boil } from '../../state/comparison-store.ts';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { alarmsOf } from '../parts/RunAlarms.tsx';
-import { oilVolume } from '../run-length/length-words.ts';
 
 export interface CompareCardProps {
   readonly boil: Boil;
@@ -39,18 +30,12 @@ export function CompareCard(props: CompareCardProps) {
     if (!result) return '';
     const time = Math.min(props.time_s(), result.summary.end_s);
     const oil = columnAt(result.record, 'oilCollected_kg', time);
-    const density = result.summary.oilDensity_kg_m3;
-    const oilSaid =
-      density === null
-        ? formatQuantity(oil, 'kg', props.units, { hint: 'oil' })
-        : oilVolume((oil / density) * 1e6, props.units);
+    const q = quantities(englishReader(props.units));
     const rate = columnAt(result.record, 'condensateRate_kg_s', time);
     const outlet =
-      rate > 0
-        ? `, distillate at ${formatQuantity(columnAt(result.record, 'condensateTemperature_K', time), 'K', props.units, { decimals: 0 })}`
-        : '';
-    const over = props.time_s() > result.summary.end_s ? 'Over since' : 'At';
-    return `${over} ${formatDuration(time)}: ${oilSaid} of oil${outlet}.`;
+      rate > 0 ? `, distillate at ${q.temperature(columnAt(result.record, 'condensateTemperature_K', time))}` : '';
+    const when = props.time_s() > result.summary.end_s ? 'Ended at' : 'At';
+    return `${when} ${q.time(time)}: ${q.oil(oil, result.summary.oilDensity_kg_m3, { significant: 2 })} of oil${outlet}.`;
   });
   return (
     <section class="boil" aria-labelledby={`${id}-name`}>
@@ -89,7 +74,7 @@ export function CompareCard(props: CompareCardProps) {
       <Show when={props.boil.problem}>
         {(told) => (
           <p class="answer-problem" role="alert">
-            {told()} The run shown is from before.
+            {told()} The run shown is the one before this change.
           </p>
         )}
       </Show>
@@ -137,7 +122,7 @@ export function CompareCard(props: CompareCardProps) {
         </Show>
         <Show when={props.canRemove}>
           <button type="button" class="word" onClick={() => props.onRemove()}>
-            Take out<span class="visually-hidden"> boil {props.letter}</span>
+            Delete<span class="visually-hidden"> boil {props.letter}</span>
           </button>
         </Show>
       </div>

@@ -2,8 +2,10 @@
 import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
 import {
   compareRuns,
+  comparisonMessages,
   englishReader,
   MOST_COMPARED,
+  toldComparison,
   type CompareRow,
   type Comparison,
   type RunResult,
@@ -29,8 +31,8 @@ import {
   removeBoil,
   setAllBoils,
 } from '../../state/comparison-store.ts';
-import { bestOf, compareWords, differenceWords } from './compare-words.ts';
 import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
+import { bestOf } from './best-of.ts';
 import './compare.css';
 
 const LETTERS = ['A', 'B', 'C', 'D'] as const;
@@ -58,6 +60,7 @@ const createCommonPlayback = (results: () => readonly RunResult[]) =>
 export function CompareView(props: { readonly context: AnalysisContext }) {
   const pool = workerPool();
   const units = () => props.context.units();
+  const messages = () => comparisonMessages(englishReader(units()));
   const [told, setTold] = createSignal('');
   const [working, setWorking] = createSignal(false);
   const [calm, setCalm] = createSignal(matchMedia(CALM).matches);
@@ -111,7 +114,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   };
 
   const columns = createMemo<readonly TableColumn<CompareRow>[]>(() => [
-    { id: 'title', title: 'Number', isWords: true, cell: ({ title }) => title },
+    { id: 'title', title: 'Number', isWords: true, cell: (row) => messages().rowTitle(row) },
     ...done().map(({ id, result }, index): TableColumn<CompareRow> => ({
       id: `run-${id}`,
       title: `${letterOf(id)} ${result.scenario.name}`,
@@ -120,7 +123,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
           <span classList={{ 'is-best': bestOf(row) === index }}>
             {/* Of a tube that lets vapour out it is only known that it should be longer. */}
             {row.id === 'coilNeeded' && result.summary.waterUncondensed_kg > 0 ? 'over ' : ''}
-            {compareWords(row, row.values[index] ?? null, units())}
+            {messages().value(row, row.values[index] ?? null)}
             <Show when={bestOf(row) === index}>
               {' '}
               <CheckMark />
@@ -128,7 +131,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
             </Show>
           </span>
           <Show when={index > 0}>
-            <span class="difference">{differenceWords(row, index, units())}</span>
+            <span class="difference">{messages().difference(row, index)}</span>
           </Show>
         </>
       ),
@@ -140,7 +143,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
       caption: 'Boils compared',
       rows: rows.length,
       columns: [
-        { title: 'Number', unit: '', says: '', decimals: 0, values: rows.map(({ title }) => title) },
+        { title: 'Number', unit: '', says: '', decimals: 0, values: rows.map(messages().rowTitle) },
         { title: 'Unit', unit: '', says: '', decimals: 0, values: rows.map(({ unit }) => unit) },
         ...runs().map(({ name }, index) => ({
           title: name,
@@ -168,7 +171,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               </p>
             }
           >
-            {(found) => <For each={found().conclusion}>{(sentence) => <p>{sentence}</p>}</For>}
+            {(found) => <For each={messages().conclusions(found())}>{(sentence) => <p>{sentence}</p>}</For>}
           </Show>
         </div>
         <div class="answer-tools">
@@ -202,7 +205,13 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               of="the comparison"
               runName="boils"
               table={table}
-              json={() => ({ boils: boils().map(({ scenario }) => scenario), ...comparison() })}
+              json={() => {
+                const found = comparison();
+                return {
+                  boils: boils().map(({ scenario }) => scenario),
+                  ...(found && toldComparison(found, englishReader(units()))),
+                };
+              }}
             />
           </Show>
         </div>

@@ -1,8 +1,11 @@
 /** Fits up to three factors of the model to a log, and says how sure they are. */
 import { createMemo, createSignal, For, Show } from 'solid-js';
 import {
+  englishReader,
   FIT_NAMES,
+  fitMessages,
   MOST_FACTORS,
+  toldFit,
   type Fit,
   type FitName,
   type FittedFactor,
@@ -15,8 +18,6 @@ import { workerPool } from '../../workers/start-pool.ts';
 import type { FitAnswer } from '../../workers/analysis-tasks.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { factorMeaning, factorNumber, fitLead, rangeWords, uncertaintyWords } from './fit-words.ts';
-import { factorWords } from '../../state/logbook.ts';
 import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 /** A fit, and what it was made of, so that the page can say when it is out of date. */
@@ -38,12 +39,14 @@ export interface FitPanelProps {
   readonly onKeep: (name: string) => void;
 }
 
-const COLUMNS: readonly TableColumn<FittedFactor>[] = [
-  { id: 'factor', title: 'Factor', isWords: true, cell: ({ title }) => title },
-  { id: 'value', title: 'Fitted', cell: ({ value }) => factorNumber(value) },
-  { id: 'range', title: '90 % interval', cell: (factor) => (factor.held ? '–' : rangeWords(factor)) },
-  { id: 'was', title: 'Was', cell: ({ start }) => factorNumber(start) },
-  { id: 'means', title: 'Which means', isWords: true, cell: (factor) => factorMeaning(factor) },
+type Messages = ReturnType<typeof fitMessages>;
+
+const columnsFor = (messages: Messages): readonly TableColumn<FittedFactor>[] => [
+  { id: 'factor', title: 'Factor', isWords: true, cell: ({ name }) => messages.factorTitle(name) },
+  { id: 'value', title: 'Fitted', cell: ({ value }) => messages.factor(value) },
+  { id: 'range', title: '90 % interval', cell: (factor) => (factor.held ? '–' : messages.interval(factor)) },
+  { id: 'was', title: 'Before', cell: ({ start }) => messages.factor(start) },
+  { id: 'means', title: 'Which means', isWords: true, cell: messages.meaning },
 ];
 
 export function FitPanel(props: FitPanelProps) {
@@ -56,9 +59,17 @@ export function FitPanel(props: FitPanelProps) {
     const found = calibration();
     return found?.ok === true ? found : null;
   });
+  const reader = () => englishReader(props.units);
+  const messages = () => fitMessages(reader());
   const refusal = () => {
     const found = calibration();
-    return found?.ok === false ? found.message : null;
+    return found?.ok === false ? messages().refusal(found.problem) : null;
+  };
+  const inJson = () => {
+    const found = fit();
+    return found === null
+      ? (props.done?.answer ?? null)
+      : { ...props.done?.answer, calibration: toldFit(found, reader()) };
   };
   const outOfDate = () => {
     const done = props.done;
@@ -95,11 +106,17 @@ export function FitPanel(props: FitPanelProps) {
       caption: 'Fitted factors',
       rows: rows.length,
       columns: [
-        { title: 'Factor', unit: '', says: '', decimals: 0, values: rows.map(({ title }) => title) },
+        {
+          title: 'Factor',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: rows.map(({ name: factor }) => messages().factorTitle(factor)),
+        },
         { title: 'Fitted', unit: '', says: '', decimals: 3, values: rows.map(({ value }) => value) },
         { title: '90 % low', unit: '', says: '', decimals: 3, values: rows.map(({ low }) => low) },
         { title: '90 % high', unit: '', says: '', decimals: 3, values: rows.map(({ high }) => high) },
-        { title: 'Was', unit: '', says: '', decimals: 3, values: rows.map(({ start: was }) => was) },
+        { title: 'Before', unit: '', says: '', decimals: 3, values: rows.map(({ start: was }) => was) },
       ],
     };
   };
@@ -108,7 +125,9 @@ export function FitPanel(props: FitPanelProps) {
     <section class="fit-panel" aria-labelledby="fit-title">
       <h3 id="fit-title">Fit the still to these readings</h3>
       <fieldset class="fit-factors">
-        <legend class="answer-quiet">What may differ from the model, up to {MOST_FACTORS} at a time:</legend>
+        <legend class="answer-quiet">
+          What may differ between your still and the model, up to {MOST_FACTORS} at a time:
+        </legend>
         <div class="fit-choices">
           <For each={FIT_NAMES}>
             {(factor) => (
@@ -119,7 +138,7 @@ export function FitPanel(props: FitPanelProps) {
                   disabled={!props.factors.includes(factor) && props.factors.length >= MOST_FACTORS}
                   onChange={(event) => toggle(factor, event.currentTarget.checked)}
                 />{' '}
-                <span title={factorWords(factor).says}>{factorWords(factor).title}</span>
+                <span title={messages().factorHelp(factor)}>{messages().factorTitle(factor)}</span>
               </label>
             )}
           </For>
@@ -160,18 +179,22 @@ export function FitPanel(props: FitPanelProps) {
         {(found) => (
           <>
             <p class="answer-lead is-small" role="status">
-              {fitLead(found())}
+              {messages().lead(found())}
             </p>
             <Show when={outOfDate()}>
-              <p class="answer-quiet">The still or the readings have changed since; fit again to be sure.</p>
+              <p class="answer-quiet">The still or the readings have changed since this fit. Fit again.</p>
             </Show>
-            <AnswerTable caption="Fitted factors with their 90 % intervals" columns={COLUMNS} rows={found().factors} />
+            <AnswerTable
+              caption="Fitted factors with their 90 % intervals"
+              columns={columnsFor(messages())}
+              rows={found().factors}
+            />
             <Show when={found().notes.length > 0}>
               <ul class="fit-notes">
-                <For each={found().notes}>{(note) => <li>{note}</li>}</For>
+                <For each={found().notes}>{(note) => <li>{messages().note(note)}</li>}</For>
               </ul>
             </Show>
-            <SaveBar of="the fit" runName={props.logName} table={table} json={() => props.done?.answer ?? null} />
+            <SaveBar of="the fit" runName={props.logName} table={table} json={inJson} />
             <form
               class="fit-keep"
               onSubmit={(event) => {
@@ -183,7 +206,7 @@ export function FitPanel(props: FitPanelProps) {
               }}
             >
               <label>
-                <span class="answer-quiet">Keep the fitted still as </span>
+                <span class="answer-quiet">Save the fitted still as </span>
                 <input
                   class="text-input"
                   type="text"
@@ -192,8 +215,8 @@ export function FitPanel(props: FitPanelProps) {
                   onInput={(event) => setName(event.currentTarget.value)}
                 />
               </label>
-              <button type="submit">Keep it</button>
-              <span role="status">{kept() === null ? '' : `Kept as “${kept()}”.`}</span>
+              <button type="submit">Save</button>
+              <span role="status">{kept() === null ? '' : `Saved as “${kept()}”.`}</span>
             </form>
           </>
         )}
@@ -201,7 +224,7 @@ export function FitPanel(props: FitPanelProps) {
       <details class="fit-sure">
         <summary>How sure each reading is taken to be</summary>
         <ul class="answer-quiet">
-          <For each={uncertaintyWords(props.units)}>{(said) => <li>{said}</li>}</For>
+          <For each={messages().uncertainties()}>{(sentence) => <li>{sentence}</li>}</For>
         </ul>
       </details>
     </section>

@@ -14,7 +14,7 @@ export function KeptStills(props: KeptStillsProps) {
       <h3 id="kept-title">Fitted stills</h3>
       <Show
         when={props.stills.length > 0}
-        fallback={<p class="answer-quiet">A still that you keep after a fit stands here, ready for the next plan.</p>}
+        fallback={<p class="answer-quiet">A still that you save after a fit appears here, ready for the next plan.</p>}
       >
         <ul>
           <For each={props.stills}>
@@ -25,7 +25,7 @@ export function KeptStills(props: KeptStillsProps) {
                   Put on the bench<span class="visually-hidden"> {still.name}</span>
                 </button>
                 <button type="button" class="word" onClick={() => props.onRemove(still)}>
-                  Take out<span class="visually-hidden"> {still.name}</span>
+                  Delete<span class="visually-hidden"> {still.name}</span>
                 </button>
               </li>
             )}

@@ -1,6 +1,6 @@
 /** One log: its name and notes, its readings, the model over them, and the fit. */
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import type { ReadPoints, RunResult, Scenario } from '../../../sim/index.ts';
+import { englishReader, fitMessages, type RunResult, type Scenario } from '../../../sim/index.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { createQuery } from '../../state/query.ts';
@@ -19,6 +19,7 @@ import {
   writtenLogbook,
   type LoggedRun,
   type LogUnits,
+  type Pasted,
 } from '../../state/logbook.ts';
 import { LogTable } from './LogTable.tsx';
 import { PasteBox } from './PasteBox.tsx';
@@ -41,12 +42,13 @@ const readStill = (scenario: unknown): string | null =>
 /** Fits of this visit, by log: they can be made again, so only the stills that are kept from them are stored. */
 const fits = new Map<string, DoneFit>();
 
-const NOTHING = { problems: [], passedOver: [] } as const;
+type NotTaken = Pick<Pasted, 'problems' | 'passedOver' | 'otherOil'>;
+const NOTHING: NotTaken = { problems: [], passedOver: [], otherOil: null };
 const UNIT_TITLES = { oil: 'Oil in', temperature: 'Temperatures in', distillate: 'Distillate in' } as const;
 
 export function LogEditor(props: LogEditorProps) {
   const [fit, setFit] = createSignal<DoneFit | null>(null);
-  const [notTaken, setNotTaken] = createSignal<Pick<ReadPoints, 'problems' | 'passedOver'>>(NOTHING);
+  const [notTaken, setNotTaken] = createSignal<NotTaken>(NOTHING);
   const id = createMemo(() => props.log.id);
   createEffect(
     on(id, (now) => {
@@ -95,6 +97,11 @@ export function LogEditor(props: LogEditorProps) {
       draft: pasted.left,
     });
   };
+  const notTakenWords = (): readonly string[] => {
+    const { pointsProblem, otherOil } = fitMessages(englishReader(props.context.units()));
+    const { problems, otherOil: left } = notTaken();
+    return [...problems.map(pointsProblem), ...(left === null ? [] : [otherOil(left)])];
+  };
   const setUnit = <K extends keyof LogUnits>(kind: K, unit: LogUnits[K]) =>
     props.onChange({ units: { ...props.log.units, [kind]: unit } });
 
@@ -129,10 +136,15 @@ export function LogEditor(props: LogEditorProps) {
         </For>
       </div>
       <div class="log-entry">
-        <LogTable log={props.log} onRows={(rows) => props.onChange({ rows })} onPaste={take} />
+        <LogTable
+          log={props.log}
+          units={props.context.units()}
+          onRows={(rows) => props.onChange({ rows })}
+          onPaste={take}
+        />
         <PasteBox
           draft={props.log.draft}
-          problems={notTaken().problems}
+          problems={notTakenWords()}
           passedOver={notTaken().passedOver}
           onDraft={(draft) => props.onChange({ draft })}
           onTake={() => take(props.log.draft)}
@@ -163,9 +175,7 @@ export function LogEditor(props: LogEditorProps) {
         </p>
         <Show when={isOtherStill()}>
           <div class="log-still">
-            <p class="answer-quiet">
-              The still was another when this log was begun, so the two may not belong together.
-            </p>
+            <p class="answer-quiet">This log was begun with another still, so the two may not belong together.</p>
             <button type="button" onClick={() => void props.onLoad()}>
               Put the still of this log on the bench
             </button>
@@ -173,8 +183,8 @@ export function LogEditor(props: LogEditorProps) {
         </Show>
         <Show when={charts().length > 1}>
           <p class="answer-quiet">
-            Below, what the fit leaves over: points should lie on both sides of the line, and mostly within the band,
-            which is twice how sure each reading is.
+            Below, measured less predicted: points should lie on both sides of the line, and mostly within the band of
+            two uncertainties.
           </p>
         </Show>
         <ChartGroup

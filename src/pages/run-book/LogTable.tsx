@@ -1,5 +1,6 @@
 /** The log as a table to type in: a line a reading, what is wrong beside its line, pasted columns taken apart. */
 import { createMemo, createSignal, Index, Show } from 'solid-js';
+import { englishReader, fitMessages, type UnitSystem } from '../../../sim/index.ts';
 import {
   EMPTY_ROW,
   isBlank,
@@ -13,6 +14,7 @@ import {
 
 export interface LogTableProps {
   readonly log: LoggedRun;
+  readonly units: UnitSystem;
   readonly onRows: (rows: readonly LogRow[]) => void;
   /** Several lines at once: from a spreadsheet or a note. */
   readonly onPaste: (text: string) => void;
@@ -35,7 +37,10 @@ export function LogTable(props: LogTableProps) {
   const [at, setAt] = createSignal<number | null>(null);
   const rows = createMemo(() => withBlankRows(props.log.rows, BLANK_LINES));
   const problems = createMemo(() => readRows(props.log).problems);
-  const problemOf = (index: number): string | null => (at() === index ? null : (problems().get(index) ?? null));
+  const problemOf = (index: number): string | null => {
+    const problem = at() === index ? undefined : problems().get(index);
+    return problem === undefined ? null : fitMessages(englishReader(props.units)).lineProblem(problem);
+  };
   const unitOf = (column: LogColumn): string => {
     const { oil, temperature, distillate } = props.log.units;
     return { time: 'min or h:mm', oil, outlet: temperature, tub: temperature, distillate }[column];
@@ -82,7 +87,7 @@ export function LogTable(props: LogTableProps) {
               )}
             </Index>
             <th scope="col">
-              <span class="visually-hidden">Take out</span>
+              <span class="visually-hidden">Delete</span>
             </th>
           </tr>
         </thead>
@@ -119,7 +124,7 @@ export function LogTable(props: LogTableProps) {
                     <Show when={!isBlank(row() ?? EMPTY_ROW)}>
                       <button type="button" class="word" onClick={() => remove(index)}>
                         <span aria-hidden="true">×</span>
-                        <span class="visually-hidden">Take out line {index + 1}</span>
+                        <span class="visually-hidden">Delete line {index + 1}</span>
                       </button>
                     </Show>
                   </td>

@@ -1,10 +1,10 @@
 /** A box for pasted columns: what can be read becomes lines of the log, what can't stays here with the reason. */
 import { createUniqueId, For, Show } from 'solid-js';
-import type { PointsProblem } from '../../../sim/index.ts';
 
 export interface PasteBoxProps {
   readonly draft: string;
-  readonly problems: readonly PointsProblem[];
+  /** One sentence each. */
+  readonly problems: readonly string[];
   /** Headings of columns that are no readings. */
   readonly passedOver: readonly string[];
   readonly onDraft: (text: string) => void;
@@ -42,11 +42,13 @@ export function PasteBox(props: PasteBoxProps) {
         <Show when={props.problems.length > 0}>
           <p class="answer-quiet">Not taken, and still in the box:</p>
           <ul class="paste-problems">
-            <For each={props.problems}>{({ message }) => <li class="field-error">{message}</li>}</For>
+            <For each={props.problems}>{(problem) => <li class="field-error">{problem}</li>}</For>
           </ul>
         </Show>
         <Show when={props.passedOver.length > 0}>
-          <p class="answer-quiet">Passed over, for no reading is called so: {props.passedOver.join(', ')}.</p>
+          <p class="answer-quiet">
+            Columns left out, because their headings name no reading: {props.passedOver.join(', ')}.
+          </p>
         </Show>
       </div>
     </details>

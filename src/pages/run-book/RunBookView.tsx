@@ -60,7 +60,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
     setOpenId(log.id);
   };
   const openFile = async (file: File) => {
-    const opened = await openLogFile(file, usualUnits());
+    const opened = await openLogFile(file, usualUnits(), props.context.units());
     if (opened.kind === 'refused') setTold({ words: `${opened.message} Your run book is as it was.` });
     else if (opened.kind === 'book') {
       addLogbook(opened.book);
@@ -74,19 +74,17 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
         words:
           opened.problems.length === 0
             ? `Read ${counted(opened.log.rows.length, 'line')} from “${file.name}”.`
-            : `Some lines of “${file.name}” could not be read; they are in the box for pasting. ${opened.problems[0]?.message ?? ''}`,
+            : `Some lines of “${file.name}” could not be read; they are in the paste box. ${opened.problems[0] ?? ''}`,
       });
     }
   };
   const load = async (still: KeptStill) => {
     const problem = await props.context.load(still.scenario);
-    setTold({ words: problem ?? `“${still.name}” is on the bench. Undo there gives back what stood on it.` });
+    setTold({ words: problem ?? `“${still.name}” is on the bench. Undo brings back the still before it.` });
   };
   const loadOf = async (log: LoggedRun) => {
     const problem = await props.context.load(log.scenario);
-    setTold({
-      words: problem ?? `The still of “${log.name}” is on the bench. Undo there gives back what stood on it.`,
-    });
+    setTold({ words: problem ?? `The still of “${log.name}” is on the bench. Undo brings back the still before it.` });
   };
   const keep = (name: string, { answer }: DoneFit) => {
     if (answer.fitted)
@@ -98,8 +96,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
       <header class="answer-head">
         <h2 id="runs-title">What did it really give?</h2>
         <p class="answer-lead">
-          Log what came out and when. The model is laid over it, and what it was unsure of is fitted, so that the next
-          plan is better.
+          Log what came out and when. The model is fitted to your readings, so that the next plan is better.
         </p>
         <div class="answer-tools">
           <button type="button" class="is-first" onClick={() => begin()}>
@@ -138,7 +135,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
                         setTold(null);
                       }}
                     >
-                      Put it back
+                      Undo
                     </button>
                   )}
                 </Show>
@@ -148,12 +145,12 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
         </p>
         <Show when={logbookState() === 'refused'}>
           <p class="answer-problem" role="alert">
-            This browser keeps nothing for this page, so save the run book as a file before you leave.
+            This browser stores nothing for this page. Save the run book as a file before you leave.
           </p>
         </Show>
         <Show when={logbook().unread.length > 0}>
           <p class="answer-quiet">
-            {logbook().unread.length} entries cannot be read by this version; they are kept and saved along.
+            {logbook().unread.length} entries cannot be read by this version. They are kept, and saved with the others.
           </p>
         </Show>
       </header>
@@ -179,10 +176,10 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
                   class="word"
                   onClick={() => {
                     const { id, name } = log();
-                    setTold({ words: `“${name}” is taken out.`, undo: removeLog(id) });
+                    setTold({ words: `“${name}” is deleted.`, undo: removeLog(id) });
                   }}
                 >
-                  Take out<span class="visually-hidden"> this log</span>
+                  Delete<span class="visually-hidden"> this log</span>
                 </button>
               </div>
               <LogEditor
@@ -198,7 +195,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
         <KeptStills
           stills={logbook().stills}
           onLoad={(still) => void load(still)}
-          onRemove={(still) => setTold({ words: `“${still.name}” is taken out.`, undo: removeStill(still.id) })}
+          onRemove={(still) => setTold({ words: `“${still.name}” is deleted.`, undo: removeStill(still.id) })}
         />
       </Show>
     </article>

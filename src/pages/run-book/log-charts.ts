@@ -145,7 +145,7 @@ function laneOf(words: LaneWords, lines: readonly ModelLine[], points: readonly 
 export function logChart(lines: readonly ModelLine[], points: readonly LoggedPoint[]): Chart {
   return {
     id: 'recovery',
-    title: 'Logged and reckoned',
+    title: 'Measured and predicted',
     says: 'The readings as points over what the model says of the same still.',
     xAxis: 'time',
     derived: [],
@@ -168,7 +168,7 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
   const lane = (kind: ReadingKind): LinesLane => ({
     kind: 'lines',
     key: kind,
-    title: `${RESIDUAL_NAMES[kind].title}: reading less model, in uncertainties`,
+    title: `${RESIDUAL_NAMES[kind].title}: measured less predicted, in uncertainties`,
     measure: 'number',
     policy: { fromZero: false, leastSpan: 6 },
     parts: 0.5,
@@ -176,7 +176,7 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
     points: [
       {
         key: 'left',
-        label: 'Left over',
+        label: 'Difference',
         ink: RESIDUAL_NAMES[kind].ink,
         points: residuals
           .filter((left) => left.kind === kind)
@@ -187,7 +187,7 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
       {
         key: `zero-${kind}`,
         label: 'No difference',
-        says: 'where reading and model agree',
+        says: 'where reading and prediction agree',
         measure: 'number',
         run: 0,
         runName: '',
@@ -202,8 +202,8 @@ export function residualChart({ residuals }: Fit, end_s: number): Chart {
   });
   return {
     id: 'recovery',
-    title: 'What the fit leaves over',
-    says: 'Each reading less the model, counted in how sure the reading is. Points should lie on both sides of the line and mostly within two of it.',
+    title: 'Measured less predicted',
+    says: 'Each reading less the prediction, in uncertainties of the reading. Points should lie on both sides of the line and mostly within two of it.',
     xAxis: 'time',
     derived: [],
     lanes: [...new Set(residuals.map(({ kind }) => kind))].map(lane),

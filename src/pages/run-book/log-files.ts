@@ -1,4 +1,5 @@
 /** Logs as files, in and out. */
+import { englishReader, fitMessages, type UnitSystem } from '../../../sim/index.ts';
 import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
 import {
   readPasted,
@@ -39,14 +40,15 @@ export type OpenedFile =
       readonly kind: 'log';
       readonly name: string;
       readonly log: Pick<LoggedRun, 'rows' | 'draft' | 'units'>;
-      readonly problems: ReturnType<typeof readPasted>['problems'];
+      /** One sentence each. */
+      readonly problems: readonly string[];
     }
   | { readonly kind: 'refused'; readonly message: string };
 
 const LARGEST_FILE_BYTES = 5_000_000;
 
 /** A run book (JSON), or columns of one run (CSV or text). Nothing is thrown at whoever opens an odd file. */
-export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFile> {
+export async function openLogFile(file: File, units: LogUnits, system: UnitSystem): Promise<OpenedFile> {
   if (file.size > LARGEST_FILE_BYTES)
     return { kind: 'refused', message: `“${file.name}” is larger than five megabytes, so it is no run book.` };
   let text: string;
@@ -71,15 +73,17 @@ export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFi
   const first = readPasted(text, named);
   const kept = unitsFor(first.points, named);
   const read = kept === named ? first : readPasted(text, kept);
+  const messages = fitMessages(englishReader(system));
+  const problems = [
+    ...read.problems.map(messages.pointsProblem),
+    ...(read.otherOil === null ? [] : [messages.otherOil(read.otherOil)]),
+  ];
   if (read.rows.length === 0)
-    return {
-      kind: 'refused',
-      message: `“${file.name}” holds no readings: ${read.problems[0]?.message ?? 'it is empty.'}`,
-    };
+    return { kind: 'refused', message: `“${file.name}” holds no readings. ${problems[0] ?? 'It is empty.'}` };
   return {
     kind: 'log',
     name: file.name.replace(/\.[^.]*$/u, ''),
     log: { rows: read.rows, draft: read.left, units: kept },
-    problems: read.problems,
+    problems,
   };
 }

@@ -1,16 +1,19 @@
-/** Which doubt matters most: for one number, each doubt alone from its low to its high, the widest first. */
+/** What matters most: for one number, each uncertain value alone from its low to its high, the widest first. */
 import { createMemo, For, Show } from 'solid-js';
 import {
+  englishReader,
+  formatNumber,
+  HEADLINE_UNITS,
+  runLengthMessages,
   type EnsembleSummary,
   type HeadlineName,
   type Influence,
   type UnitSystem,
-  formatNumber,
 } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { influencePicture, reach, type Reach } from './influence-picture.ts';
-import { headlineWords, TOLD } from './length-words.ts';
+import { TOLD } from './told-headlines.ts';
 import { readPalette } from '../../charts/model/palette.ts';
 
 export interface InfluencesProps {
@@ -24,25 +27,6 @@ export interface InfluencesProps {
 /** A swing smaller than this part of the widest is not worth a row. */
 const WORTH_A_ROW = 0.01;
 
-/** Of the numbers in a saved table, as the model has them. */
-const UNITS: Readonly<Record<HeadlineName, string>> = {
-  oil_mL: 'mL',
-  recovery: '1',
-  oilLost_kg: 'kg',
-  firstDrop_s: 's',
-  t50_s: 's',
-  t90_s: 's',
-  end_s: 's',
-  hydrosol_kg: 'kg',
-  coolantUsed_kg: 'kg',
-  escaped_kg: 'kg',
-  condensingLength_m: 'm',
-  distillateWarmest_K: 'K',
-  coolantWarmest_K: 'K',
-  energyFuel_J: 'J',
-  cost: '',
-};
-
 const rank = (spearman: number | null): string => (spearman === null ? '–' : formatNumber(spearman, 2));
 
 export function Influences(props: InfluencesProps) {
@@ -52,40 +36,41 @@ export function Influences(props: InfluencesProps) {
     return all.filter(({ swing }) => Math.abs(swing ?? 0) > WORTH_A_ROW * widest);
   });
   const bounds = createMemo<Reach>(() => reach(moved(), props.summary.asPlanned?.[props.of] ?? null));
-  const said = (value: number | null) => headlineWords(props.of, value, props.units);
-  const title = () => TOLD.find(({ name }) => name === props.of)?.title ?? props.of;
+  const messages = () => runLengthMessages(englishReader(props.units));
+  const written = (value: number | null) => messages().headlineValue(props.of, value);
+  const title = () => messages().headline(props.of);
   const table = (): DataTable => {
     const rows = props.summary.influences[props.of];
     const numbers = (read: (row: Influence) => number | null) => rows.map((row) => read(row) ?? Number.NaN);
     return {
-      caption: `What moves it: ${title()}`,
+      caption: `What matters most: ${title()}`,
       rows: rows.length,
       columns: [
         {
-          title: 'Doubt',
+          title: 'Uncertain value',
           unit: '',
           says: 'what is not known for sure',
           decimals: 0,
-          values: rows.map(({ title }) => title),
+          values: rows.map(({ id }) => messages().uncertain(id)),
         },
         {
-          title: `${title()}, doubt at its low`,
-          unit: UNITS[props.of],
-          says: 'with this doubt alone at its 10th percentile',
+          title: `${title()}, value low`,
+          unit: HEADLINE_UNITS[props.of],
+          says: 'with this value alone at its 10th percentile',
           decimals: 4,
           values: numbers(({ atLow }) => atLow),
         },
         {
-          title: `${title()}, doubt at its high`,
-          unit: UNITS[props.of],
-          says: 'with this doubt alone at its 90th percentile',
+          title: `${title()}, value high`,
+          unit: HEADLINE_UNITS[props.of],
+          says: 'with this value alone at its 90th percentile',
           decimals: 4,
           values: numbers(({ atHigh }) => atHigh),
         },
         {
           title: 'Rank correlation',
           unit: '',
-          says: 'over all draws',
+          says: 'over all random runs',
           decimals: 3,
           values: numbers(({ spearman }) => spearman),
         },
@@ -95,40 +80,40 @@ export function Influences(props: InfluencesProps) {
   let list: HTMLElement | undefined;
   const svg = () =>
     influencePicture({
-      title: `What moves it: ${title()}`,
+      title: `What matters most: ${title()}`,
       subtitle: props.runName,
       rows: moved(),
       bounds: bounds(),
-      words: said,
+      name: ({ id }) => messages().uncertain(id),
+      words: written,
       palette: readPalette(list ?? document.documentElement),
     });
   const place = (value: number | null) => `${(100 * bounds().at(value)).toFixed(2)}%`;
 
   return (
     <section class="influences" aria-labelledby="influences-title" ref={list}>
-      <h3 id="influences-title">Which doubt matters most</h3>
+      <h3 id="influences-title">What matters most</h3>
       <p class="answer-quiet">
-        Each doubt alone, from its low to its high, all else as planned. The number at the end is its rank correlation
-        over all draws: ±1 when it alone decides, 0 when it does not show.
+        Each uncertain value alone, from low to high. The number at the end is its rank correlation over all runs: ±1
+        when it alone decides, 0 when it makes no difference.
       </p>
       <label class="answer-choice">
         <span>For</span>
-        <select
-          value={props.of}
-          onChange={(event) => props.onOf(TOLD[event.currentTarget.selectedIndex]?.name ?? 'oil_mL')}
-        >
-          <For each={TOLD}>{({ name, title }) => <option value={name}>{title}</option>}</For>
+        <select value={props.of} onChange={(event) => props.onOf(TOLD[event.currentTarget.selectedIndex] ?? 'oil_mL')}>
+          <For each={TOLD}>{(name) => <option value={name}>{messages().headline(name)}</option>}</For>
         </select>
       </label>
       <Show
         when={moved().length > 0}
-        fallback={<p class="answer-quiet">None of the doubts moves this number, or too few runs are in yet.</p>}
+        fallback={
+          <p class="answer-quiet">None of the uncertain values changes this number, or too few runs are finished.</p>
+        }
       >
         <ul class="influence-list">
           <For each={moved()}>
             {(row) => (
               <li class="influence">
-                <span class="influence-title">{row.title}</span>
+                <span class="influence-title">{messages().uncertain(row.id)}</span>
                 <span class="influence-track" aria-hidden="true">
                   <span
                     class="influence-bar"
@@ -141,7 +126,7 @@ export function Influences(props: InfluencesProps) {
                 </span>
                 <span class="influence-ends">
                   <span class="visually-hidden">from </span>
-                  {said(row.atLow)} to {said(row.atHigh)}
+                  {written(row.atLow)} to {written(row.atHigh)}
                 </span>
                 <span class="influence-rank">
                   <span class="visually-hidden">rank correlation </span>
@@ -152,7 +137,7 @@ export function Influences(props: InfluencesProps) {
           </For>
         </ul>
       </Show>
-      <SaveBar of="what moves it" runName={props.runName} table={table} svg={svg} />
+      <SaveBar of="what matters most" runName={props.runName} table={table} svg={svg} />
     </section>
   );
 }

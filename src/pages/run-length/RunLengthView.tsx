@@ -1,18 +1,26 @@
 /** How long to run: times to the shares of the oil, when to stop, and how sure all that is. */
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
 import {
-  MOST_SEED,
-  OIL_SHARES,
+  displayUnit,
   englishReader,
-  stopRule,
-  USUAL_MEMBERS,
-  USUAL_SEED,
-  type HeadlineName,
-  type ShareReached,
-  type StopRule,
+  failureMessages,
   formatDuration,
   formatNumber,
   formatQuantity,
+  MOST_SEED,
+  OIL_SHARES,
+  quantities,
+  runLengthMessages,
+  stopRule,
+  toldRunLength,
+  toldUncertain,
+  USUAL_MEMBERS,
+  USUAL_SEED,
+  wholeMessage,
+  type HeadlineName,
+  type Reader,
+  type ShareReached,
+  type StopRule,
 } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
@@ -29,7 +37,6 @@ import { keptBandsFor } from '../../state/logbook-store.ts';
 import { createEnsembleSession, type EnsembleSession } from './ensemble-session.ts';
 import { fanCharts } from './fan-charts.ts';
 import { Influences } from './Influences.tsx';
-import { lengthLead, money, oilVolume, planWords, spreadLead } from './length-words.ts';
 import { Spread } from './Spread.tsx';
 import { StopRulePanel } from './StopRulePanel.tsx';
 import './run-length.css';
@@ -71,10 +78,18 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
   onCleanup(() => likely.stop());
 
   const units = () => props.context.units();
+  const reader = () => englishReader(units());
+  const messages = () => runLengthMessages(reader());
+  /** Nothing is told of a run that broke off but that it did. */
+  const answer = () => (asked.answer()?.failure === null ? asked.answer() : null);
+  const problem = () => {
+    const failure = asked.answer()?.failure ?? null;
+    return failure === null ? asked.problem() : wholeMessage(failureMessages(reader()).brokeOff(failure));
+  };
   const isPriced = () => scenario().heat.energyPrice_J > 0 || scenario().cooling.waterPrice_m3 > 0;
-  /** Whether the run on the bench goes on until most of its oil is in, so that a time to nine tenths means something. */
+  /** Whether the planned run goes on until most of its oil is collected, so that a time to 90 % means something. */
   const seesMost = () => {
-    const most = asked.answer()?.length.shares.find(({ share }) => share === 0.9)?.at;
+    const most = answer()?.length.shares.find(({ share }) => share === 0.9)?.at;
     return most !== null && most !== undefined && most.time_s <= props.context.result().summary.end_s;
   };
   const charts = createMemo(() => fanCharts(props.context.result(), isCurrent() ? likely.summary() : null));
@@ -84,12 +99,8 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
       title: 'Oil',
       cell: ({ share }) => formatQuantity(share, '1', units(), { hint: 'share', decimals: 0 }),
     },
-    {
-      id: 'time',
-      title: 'Time',
-      cell: ({ at }) => (at ? formatDuration(at.time_s) : asked.answer() ? 'not reached' : '…'),
-    },
-    { id: 'oil', title: 'In the receiver', cell: ({ at }) => (at ? oilVolume(at.oil_mL, units()) : '–') },
+    { id: 'time', title: 'Time', cell: ({ at }) => (at ? formatDuration(at.time_s) : answer() ? 'not reached' : '…') },
+    { id: 'oil', title: 'Collected', cell: ({ at }) => (at ? messages().oil(at.oil_mL) : '–') },
     {
       id: 'distillate',
       title: 'Distillate',
@@ -102,19 +113,27 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
     },
     { id: 'energy', title: 'Energy', cell: ({ at }) => (at ? formatQuantity(at.energy_J, 'J', units()) : '–') },
     ...(isPriced()
-      ? [{ id: 'cost', title: 'Energy and water cost', cell: ({ at }: ShareReached) => (at ? money(at.cost) : '–') }]
+      ? [
+          {
+            id: 'cost',
+            title: 'Energy and water cost',
+            cell: ({ at }: ShareReached) => (at ? quantities(reader()).cost(at.cost) : '–'),
+          },
+        ]
       : []),
   ]);
   const sharesTable = (): DataTable => {
-    const shares = asked.answer()?.length.shares ?? [];
+    const shares = answer()?.length.shares ?? [];
     const numbers = (read: (at: NonNullable<ShareReached['at']>) => number) =>
       shares.map(({ at }) => (at ? read(at) : Number.NaN));
+    const water = displayUnit('L', units());
+    const energy = displayUnit('J', units());
     return {
       caption: 'How long to run',
       rows: shares.length,
       columns: [
         {
-          title: 'Share of the obtainable oil',
+          title: 'Share of the oil that can come',
           unit: '%',
           says: '',
           decimals: 0,
@@ -122,15 +141,27 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
         },
         { title: 'Time', unit: 'min', says: '', decimals: 1, values: numbers(({ time_s }) => time_s / 60) },
         { title: 'Oil', unit: 'mL', says: '', decimals: 2, values: numbers(({ oil_mL }) => oil_mL) },
-        { title: 'Distillate', unit: 'L', says: '', decimals: 2, values: numbers(({ distillate_L }) => distillate_L) },
+        {
+          title: 'Distillate',
+          unit: water.label,
+          says: '',
+          decimals: 2,
+          values: numbers(({ distillate_L }) => water.fromSI(distillate_L)),
+        },
         {
           title: 'Cooling water',
-          unit: 'L',
+          unit: water.label,
           says: '',
-          decimals: 1,
-          values: numbers(({ coolantUsed_L }) => coolantUsed_L),
+          decimals: 2,
+          values: numbers(({ coolantUsed_L }) => water.fromSI(coolantUsed_L)),
         },
-        { title: 'Energy', unit: 'kWh', says: '', decimals: 2, values: numbers(({ energy_J }) => energy_J / 3.6e6) },
+        {
+          title: 'Energy',
+          unit: energy.label,
+          says: '',
+          decimals: 2,
+          values: numbers(({ energy_J }) => energy.fromSI(energy_J)),
+        },
         { title: 'Energy and water cost', unit: '', says: '', decimals: 2, values: numbers(({ cost }) => cost) },
       ],
     };
@@ -138,9 +169,8 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
   const inJson = () => ({
     of: scenario().name,
     scenario: scenario(),
-    length: asked.answer()?.length ?? null,
-    advice: asked.answer()?.advice ?? null,
-    likely: isCurrent() ? likelyInJson(likely) : null,
+    ...toldRunLength(answer(), reader()),
+    likely: isCurrent() ? likelyInJson(likely, reader()) : null,
   });
 
   return (
@@ -148,19 +178,14 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
       <header class="answer-head">
         <h2 id="length-title">How long to run?</h2>
         <p class="answer-lead" role="status" classList={{ 'is-asking': asked.asking() }}>
-          <Show
-            when={asked.answer()}
-            fallback={asked.problem() ?? 'Running the still on until its oil has all but stopped…'}
-          >
-            {(answer) => <>{lengthLead(answer(), units())}</>}
+          <Show when={answer()} fallback={problem() ?? 'Running the still on until almost no more oil comes…'}>
+            {(found) => <>{messages().lead(found())}</>}
           </Show>
         </p>
         <p class="answer-more">
-          <Show when={asked.answer()}>
-            {(answer) => <>{planWords(answer(), props.context.result().summary, units())} </>}
-          </Show>
+          <Show when={answer()}>{(found) => <>{messages().plan(found(), props.context.result().summary)} </>}</Show>
           <Show when={isCurrent() && likely.summary()}>
-            {(summary) => <>{spreadLead(summary(), units(), seesMost())}</>}
+            {(summary) => <>{messages().spread(summary(), seesMost())}</>}
           </Show>
         </p>
         <div class="answer-tools">
@@ -170,17 +195,17 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
         <RunAlarms events={props.context.result().events} reader={englishReader(props.context.units())} />
       </header>
       <div class="length-first">
-        <Show when={asked.answer()?.length.obtainable_mL !== 0}>
+        <Show when={answer()?.length.obtainable_mL !== 0}>
           <AnswerTable
             caption="Time, water and cost to each share of the oil"
             columns={columns()}
-            rows={asked.answer()?.length.shares ?? UNKNOWN}
+            rows={answer()?.length.shares ?? UNKNOWN}
           />
         </Show>
         <StopRulePanel
           rules={rules()}
           chosen={chosen()}
-          advice={asked.answer()?.advice ?? null}
+          advice={answer()?.advice ?? null}
           asking={asked.asking()}
           duration_s={scenario().run.duration_s}
           units={units()}
@@ -193,12 +218,14 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
         />
       </div>
       <section class="likely" aria-labelledby="likely-title">
-        <h3 id="likely-title">How sure is it</h3>
+        <h3 id="likely-title">How sure is this?</h3>
         <p class="answer-quiet">
-          Plants, taps and tubes differ. So the same still is run many times, each time with what is uncertain drawn
-          anew: oil content, release, films, losses, scale, tap temperature and drop size.
+          Plants, taps and tubes differ. So the same still is run many times, each time with the uncertain values picked
+          at random: oil content, release, heat transfer, losses, scale, tap temperature and drop size.
           <Show when={kept()}>
-            {(found) => <> What your run “{found().name}” has settled is drawn within what its fit leaves in doubt.</>}
+            {(found) => (
+              <> What your run “{found().name}” showed is varied only within the range that its fit leaves.</>
+            )}
           </Show>
         </p>
         <div class="likely-controls">
@@ -253,8 +280,12 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
           {(summary) => (
             <>
               <p class="answer-quiet">
-                Middle, and the range in which eight runs of ten lie, of {formatNumber(summary().finished, 0)} draws.
-                The other runs are the still as planned and each doubt tried alone.
+                The typical run, and the range of 8 of 10 runs, out of {formatNumber(summary().finished, 0)} random
+                runs. The other runs are the still as planned and each uncertain value alone.
+                <Show when={summary().failed > 0}>
+                  {' '}
+                  {formatNumber(summary().failed, 0)} of them could not be calculated and are left out.
+                </Show>
               </p>
               <Spread
                 summary={summary()}
@@ -279,7 +310,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
 }
 
 /** The likely runs as plain data. */
-function likelyInJson({ design, summary }: EnsembleSession): unknown {
+function likelyInJson({ design, summary }: EnsembleSession, reader: Reader): unknown {
   const plan = design();
   const found = summary();
   if (!plan || !found) return null;
@@ -287,7 +318,7 @@ function likelyInJson({ design, summary }: EnsembleSession): unknown {
   const curve = ({ p10, p50, p90 }: typeof oil_mL) => ({ p10: [...p10], p50: [...p50], p90: [...p90] });
   return {
     seed: plan.seed,
-    doubts: plan.doubts,
+    doubts: toldUncertain(plan.doubts, reader),
     members,
     finished,
     times_s: [...times_s],

@@ -1,14 +1,21 @@
-/** The likely runs in words: the middle and the range in which eight of ten lie. */
+/** The likely runs in words: the typical one and the range in which 8 of 10 lie. */
 import { For, Show } from 'solid-js';
-import type { EnsembleSummary, HeadlineName, NumberBand, UnitSystem } from '../../../sim/index.ts';
-import { bandWords, TOLD } from './length-words.ts';
+import {
+  englishReader,
+  runLengthMessages,
+  type EnsembleSummary,
+  type HeadlineName,
+  type NumberBand,
+  type UnitSystem,
+} from '../../../sim/index.ts';
+import { TOLD } from './told-headlines.ts';
 
 export interface SpreadProps {
   readonly summary: EnsembleSummary;
   /** Of the reader's own tube: a run that would need more is only known to need more than this. */
   readonly length_m: number;
   readonly isPriced: boolean;
-  /** Whether the run goes on until most of its oil is in, so that a time to nine tenths means something. */
+  /** Whether the run goes on until most of its oil is in, so that a time to 90 % means something. */
   readonly seesMost: boolean;
   readonly units: UnitSystem;
 }
@@ -19,18 +26,19 @@ const missing = ({ counted, of }: NumberBand): string => (counted < of ? ` (${of
 export function Spread(props: SpreadProps) {
   const told = () =>
     TOLD.filter(
-      ({ name }) =>
+      (name) =>
         props.summary.headline[name].p50 !== null &&
         (name !== 'cost' || props.isPriced) &&
         (name !== 't90_s' || props.seesMost),
     );
-  const words = (name: HeadlineName) => bandWords(name, props.summary.headline[name], props.length_m, props.units);
+  const messages = () => runLengthMessages(englishReader(props.units));
+  const words = (name: HeadlineName) => messages().band(name, props.summary.headline[name], props.length_m);
   return (
     <dl class="spread">
       <For each={told()}>
-        {({ name, title }) => (
+        {(name) => (
           <div class="spread-row">
-            <dt>{title}</dt>
+            <dt>{messages().headline(name)}</dt>
             <dd>
               <span class="spread-middle">{words(name).middle}</span>
               <Show when={words(name).range}>

@@ -1,9 +1,16 @@
 /** When to stop: the reader picks the rule, the run says the minute. */
 import { createMemo, For, Show } from 'solid-js';
-import { STOP_RULES, type StopAdvice, type StopRule, type UnitSystem } from '../../../sim/index.ts';
+import {
+  englishReader,
+  runLengthMessages,
+  STOP_RULES,
+  wholeMessage,
+  type StopAdvice,
+  type StopRule,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { CUBIC_METRES_A_MILLILITRE } from './fan-charts.ts';
-import { adviceWords } from './length-words.ts';
 
 export interface StopRulePanelProps {
   readonly rules: Readonly<Record<StopRule['kind'], StopRule>>;
@@ -18,7 +25,7 @@ export interface StopRulePanelProps {
 }
 
 const KINDS: readonly { readonly kind: StopRule['kind']; readonly words: string }[] = [
-  { kind: 'share', words: 'when so much of the oil is in' },
+  { kind: 'share', words: 'when this share of the oil is collected' },
   { kind: 'oil-in-ten-minutes', words: 'when ten minutes bring less than' },
   { kind: 'cost-of-next', words: 'when the next millilitre costs more than' },
 ];
@@ -36,7 +43,9 @@ export function StopRulePanel(props: StopRulePanelProps) {
   const end_s = createMemo(() =>
     props.advice?.minute === null || props.advice?.minute === undefined ? null : props.advice.minute * 60,
   );
-  const words = createMemo(() => (props.advice ? adviceWords(props.advice, props.units) : null));
+  const words = createMemo(() =>
+    props.advice ? runLengthMessages(englishReader(props.units)).stop(props.advice) : null,
+  );
   return (
     <section class="stop-rule" aria-labelledby="stop-title">
       <h3 id="stop-title">When to stop</h3>
@@ -101,10 +110,10 @@ export function StopRulePanel(props: StopRulePanelProps) {
       </fieldset>
       <div class="stop-advice" role="status" classList={{ 'is-asking': props.asking }}>
         <Show when={words()} fallback={<p>Working it out…</p>}>
-          {(said) => (
+          {(told) => (
             <>
-              <p>{said().says.join(' ')}</p>
-              <For each={said().dangers}>{(danger) => <p class="answer-problem">{danger}</p>}</For>
+              <p>{told().sentences.join(' ')}</p>
+              <For each={told().dangers}>{(danger) => <p class="answer-problem">{wholeMessage(danger)}</p>}</For>
             </>
           )}
         </Show>

@@ -29,7 +29,7 @@ export interface EnsembleSession {
 
 /** Runs handed to a worker at a time: few enough to stop soon, many enough to be worth the way. */
 const RUNS_A_TASK = 3;
-/** Draws before the runs that try one doubt at a time, so that the spread shows early. */
+/** Draws before the runs that try one uncertain value at a time, so that the spread shows early. */
 const FIRST_DRAWS = 24;
 const SUM_UP_EVERY_MS = 300;
 

@@ -21,8 +21,8 @@ function spread({ times_s, oil_mL }: EnsembleSummary): {
 } {
   const middle: Series = {
     key: 'p50',
-    label: 'Middle run',
-    says: 'middle of the likely runs',
+    label: 'Typical run',
+    says: 'typical of the likely runs',
     measure: 'oilVolume',
     run: 0,
     runName: 'likely runs',
@@ -37,7 +37,7 @@ function spread({ times_s, oil_mL }: EnsembleSummary): {
     ...middle,
     key: 'p10',
     label: 'Low, 1 in 10',
-    says: 'one likely run in ten gives less',
+    says: '1 of 10 likely runs gives less',
     values: inCubicMetres(oil_mL.p10),
     labelled: 'end',
     hidden: true,
@@ -46,14 +46,14 @@ function spread({ times_s, oil_mL }: EnsembleSummary): {
     ...middle,
     key: 'p90',
     label: 'High, 1 in 10',
-    says: 'one likely run in ten gives more',
+    says: '1 of 10 likely runs gives more',
     values: inCubicMetres(oil_mL.p90),
     labelled: 'end',
     hidden: true,
   };
   const band: Band = {
     key: 'p10-p90',
-    label: '8 runs in 10',
+    label: '8 of 10 runs',
     xs: times_s,
     low: inCubicMetres(oil_mL.p10),
     high: inCubicMetres(oil_mL.p90),
@@ -69,7 +69,7 @@ export function fanCharts(result: RunResult, summary: EnsembleSummary | null): r
   const volume: Chart = {
     id: 'oil',
     title: 'Oil, and how sure it is',
-    says: 'Oil collected as the run is planned, with the middle of the likely runs and the band in which eight of ten of them lie.',
+    says: 'Oil collected as the run is planned, with the typical one of the likely runs and the band of 8 of 10 runs.',
     xAxis: 'time',
     derived: [],
     lanes: [

@@ -1,4 +1,4 @@
-/** The ranked bars of the doubts as numbers, and as a picture that stands alone. */
+/** The ranked bars of the uncertain values as numbers, and as a picture that stands alone. */
 import { type Influence, formatNumber } from '../../../sim/index.ts';
 import type { Palette } from '../../charts/model/palette.ts';
 import { element, picture, words as escaped } from '../../charts/export/svg-markup.ts';
@@ -21,6 +21,7 @@ export interface InfluencePicture {
   readonly subtitle: string;
   readonly rows: readonly Influence[];
   readonly bounds: Reach;
+  readonly name: (row: Influence) => string;
   readonly words: (value: number | null) => string;
   readonly palette: Palette;
 }
@@ -30,7 +31,7 @@ const NAMES = 260;
 const TRACK = 380;
 const WIDTH = 960;
 
-export function influencePicture({ title, subtitle, rows, bounds, words, palette }: InfluencePicture): string {
+export function influencePicture({ title, subtitle, rows, bounds, name, words, palette }: InfluencePicture): string {
   const x = (value: number | null): number => NAMES + TRACK * bounds.at(value);
   const body = rows.map((row, index) => {
     const y = index * ROW + ROW / 2;
@@ -38,7 +39,7 @@ export function influencePicture({ title, subtitle, rows, bounds, words, palette
     return element(
       'g',
       {},
-      element('text', { x: 0, y: y + 4 }, escaped(row.title)),
+      element('text', { x: 0, y: y + 4 }, escaped(name(row))),
       element('path', { d: `M${NAMES},${y}h${TRACK}`, stroke: palette.gridline, 'stroke-width': 0.5 }),
       element('rect', {
         x: Math.min(from, to),
@@ -63,6 +64,6 @@ export function influencePicture({ title, subtitle, rows, bounds, words, palette
       ? ''
       : element('path', { d: `M${x(bounds.planned)},0V${height}`, stroke: palette.copper, 'stroke-width': 1.25 });
   const says =
-    'Each doubt alone, from its low to its high, all else as planned; the line is the plan. At the end the rank correlation over all draws.';
+    'Each uncertain value alone, from low to high; the line is the plan. At the end the rank correlation over all runs.';
   return picture({ width: WIDTH, height, title, says, subtitle }, palette, body.join('') + planned);
 }

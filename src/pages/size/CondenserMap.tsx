@@ -69,10 +69,10 @@ export function CondenserMap(props: CondenserMapProps) {
   const words = (): MapWords => ({
     title: isCoil() ? 'How much coil' : 'How much tube',
     subtitle: `${props.scenario.name}: ${axisName(props.bounds.axis).toLowerCase()} against length`,
-    says: 'Warmest distillate over the whole run, as contours; hatched where the distillate leaves too warm, densely where vapour escapes or a lid can lift.',
+    says: 'Warmest distillate over the whole run, as contours; hatched where the distillate is too warm, densely where steam escapes or a lid can lift.',
     warm: `warmer than ${formatQuantity(limit_K(), 'K', props.units, { decimals: 0 })}`,
     escapes: failureWords(field() ?? { readings: new Map() }),
-    holds: 'holds',
+    holds: 'works',
     tooTall: 'too tall for the tub',
     own: 'your still',
   });

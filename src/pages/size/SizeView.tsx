@@ -1,6 +1,16 @@
-/** How much tube: the shortest that holds, the picture of what it depends on, what the one at hand can take, and which to buy. */
+/** How much tube: the shortest that is enough, the picture of what it depends on, what the own one can handle, and which to buy. */
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
-import { DEFAULT_MARGIN, englishReader, rangeAt, type Scenario, type TubeSize } from '../../../sim/index.ts';
+import {
+  coolantFails,
+  DEFAULT_MARGIN,
+  englishReader,
+  rangeAt,
+  sizingMessages,
+  toldSizing,
+  wholeMessage,
+  type Scenario,
+  type TubeSize,
+} from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { MapAxis } from '../../workers/map-axis.ts';
@@ -13,7 +23,6 @@ import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
 import { createMapSession, type MapSession } from './map-session.ts';
 import { sizeQuestion } from '../../state/length-that-holds.ts';
-import { coilWords, condensingWords, hardestWords, leastWaterWords, ownLengthWords, sizeLead } from './size-words.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
 import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import { TubeTable } from './TubeTable.tsx';
@@ -55,6 +64,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const tubes = (tubeSession ??= createTubeSession(pool));
   const map = (mapSession ??= createMapSession(pool));
   const units = () => props.context.units();
+  const messages = () => sizingMessages(englishReader(units()));
   const scenario = createMemo(() => props.context.result().scenario);
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
@@ -99,7 +109,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     const size = own.answer();
     // Where nothing comes over every tube holds at any length, which tells no tube from another.
     if (!size || size.verdict === 'no-vapour') return;
-    const hopeless = size.verdict === 'coolant-warm' ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
+    const hopeless = coolantFails(size.verdict) ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
     tubes.start(
       tubesOf(size),
       question(),
@@ -138,8 +148,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       <header class="answer-head">
         <h2 id="size-title">How much tube?</h2>
         <p class="answer-lead" role="status" classList={{ 'is-asking': own.asking() }}>
-          <Show when={own.answer()} fallback={own.problem() ?? 'Looking for the shortest that holds the whole run…'}>
-            {(size) => <>{sizeLead(size(), scenario(), units())}</>}
+          <Show
+            when={own.answer()}
+            fallback={own.problem() ?? 'Looking for the shortest that is enough for the whole run…'}
+          >
+            {(size) => <>{wholeMessage(messages().size(size(), scenario()))}</>}
           </Show>
         </p>
         <p class="answer-more">
@@ -147,11 +160,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             {(size) => (
               <>
                 {[
-                  coilWords(size(), scenario(), units()),
-                  ownLengthWords(size(), scenario(), units()),
-                  condensingWords(scenario(), props.context.result().summary, units()),
+                  messages().coil(size(), scenario()),
+                  messages().ownLength(size(), scenario()),
+                  messages().condensing(scenario(), props.context.result().summary),
                 ]
-                  .filter((said) => said !== null)
+                  .filter((sentence) => sentence !== null)
                   .join(' ')}
               </>
             )}
@@ -197,9 +210,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             json={() => ({
               scenario: scenario(),
               margin: margin(),
-              own: own.answer(),
-              hardestBoil: hardest.answer(),
-              leastWater: least.answer(),
+              ...toldSizing(
+                { own: own.answer(), hardestBoil: hardest.answer(), leastWater: least.answer() },
+                scenario(),
+                englishReader(units()),
+              ),
             })}
           />
         </div>
@@ -213,7 +228,8 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           arrow keys, and it changes on the bench too.
           <Show when={axis() === 'flow' && !isConstant(scenario().cooling.flow_kg_s)}>
             {' '}
-            Your tap changes during the run: the point stands at its mean, and moving it sets one flow throughout.
+            Your tap changes during the run: the point stands at its mean, and moving it sets one flow for the whole
+            run.
           </Show>
         </p>
         <Show when={hasTub()}>
@@ -263,11 +279,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       </section>
 
       <section class="size-inverse" aria-labelledby="inverse-title">
-        <h3 id="inverse-title">What the one at hand can take</h3>
+        <h3 id="inverse-title">What your {messages().condenserNoun(scenario())} can handle</h3>
         <div class="inverse">
           <p classList={{ 'is-asking': hardest.asking() }}>
-            <Show when={hardest.answer()} fallback={hardest.problem() ?? 'Looking for the hardest boil it holds…'}>
-              {(found) => <>{hardestWords(found(), scenario(), units())}</>}
+            <Show when={hardest.answer()} fallback={hardest.problem() ?? 'Looking for the hardest boil it can handle…'}>
+              {(found) => <>{wholeMessage(messages().hardestBoil(found(), scenario()))}</>}
             </Show>
           </p>
           <Show when={hardest.answer()?.setting}>
@@ -288,10 +304,10 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           <p classList={{ 'is-asking': least.asking() }}>
             <Show
               when={!nothingComes()}
-              fallback="Nothing comes over in this run, so it says nothing of the water that a boil needs."
+              fallback="Almost nothing comes over in this run, so it cannot show how much water a boil needs."
             >
               <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
-                {(found) => <>{leastWaterWords(found(), scenario(), units())}</>}
+                {(found) => <>{wholeMessage(messages().leastWater(found(), scenario()))}</>}
               </Show>
             </Show>
           </p>
@@ -316,8 +332,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           <section class="tubes" aria-labelledby="tubes-title">
             <h3 id="tubes-title">Which tube</h3>
             <p class="answer-quiet">
-              Nothing comes over in this run, so any tube would do, and none can be told from another. Give it a run
-              that boils.
+              Almost nothing comes over in this run, so any tube is enough. Set a run that boils to compare tubes.
             </p>
           </section>
         }

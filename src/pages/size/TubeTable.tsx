@@ -1,6 +1,9 @@
 /** Every standard tube as this still's condenser: how much, how heavy, what it costs, and whether it goes in. */
 import { createMemo, For, Show } from 'solid-js';
 import {
+  englishReader,
+  quantities,
+  sizingMessages,
   tubes,
   type Scenario,
   displayUnit,
@@ -11,12 +14,10 @@ import {
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { CONTROL_CAUTIONS } from '../../ui/cautions.ts';
-import { money } from '../run-length/length-words.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { bendRadius, packsWords, VERDICT_WORDS } from './size-words.ts';
-import { BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { bendRadius, BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import type { TubeSession } from './tube-session.ts';
 
 export interface TubeTableProps {
@@ -31,8 +32,12 @@ export interface TubeTableProps {
 }
 
 const missing = '–';
+/** Pressure drops of tubes are of this size, Pa: it chooses the unit of their column. */
+const USUAL_DROP = 100;
 
 export function TubeTable(props: TubeTableProps) {
+  const reader = () => englishReader(props.units);
+  const messages = () => sizingMessages(reader());
   const isCoil = () => props.scenario.condenser.kind === 'coil-in-tub';
   // A row stays the same object until its own size comes, so that who stands in it with the keyboard keeps standing there.
   const rows = createMemo<readonly TubeRow[]>((before) => {
@@ -48,6 +53,7 @@ export function TubeTable(props: TubeTableProps) {
   const bore = (value: number) => formatQuantity(value, 'm', props.units, { hint: 'bore', bare: true });
   const unit = (si: string, hint: string) => displayUnit(si, props.units, hint).label;
   const mass = () => displayUnit('kg', props.units, 'mass');
+  const drop = () => displayUnit('Pa', props.units, 'pressure', USUAL_DROP);
   const isOwn = ({ tube }: TubeRow) => {
     const { insideDiameter_m, outsideDiameter_m, material } = props.scenario.condenser;
     return (
@@ -65,16 +71,19 @@ export function TubeTable(props: TubeTableProps) {
   const length = ({ size: found }: TubeRow) => {
     if (!found) return '…';
     return found.lengthWithMargin_m === null
-      ? VERDICT_WORDS[found.verdict]
+      ? messages().verdict(found.verdict)
       : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
   };
   const price = ({ size: found }: TubeRow) =>
     found?.price === null || found?.price === undefined ? null : found.price * props.scenario.condenser.tubePrice_m;
 
+  const bend = ({ size: found }: TubeRow) =>
+    found?.bend === null || found?.bend === undefined ? '' : messages().bend(found.bend);
+
   const noneLeft = () =>
     props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
-      ? `No tube of these choices holds the whole run${isCoil() ? ' and goes into the tub' : ''}. Untick “only what holds and goes in” to see what stands in the way of each; a gentler boil, more or colder water, or warmer distillate leave more to choose from.`
-      : 'No tube is left by these choices.';
+      ? `No tube of these choices works for the whole run${isCoil() ? ' and fits the tub' : ''}. Untick “only what works and fits” to see why each fails. A gentler boil, more or colder water or a warmer limit leaves more tubes.`
+      : 'No tube matches these choices.';
 
   const coilColumns = (): readonly TableColumn<TubeRow>[] => [
     {
@@ -115,9 +124,9 @@ export function TubeTable(props: TubeTableProps) {
         <>
           {size(bendRadius(row))}{' '}
           <span
-            classList={{ 'answer-quiet': row.size?.bend !== 'too tight', 'is-bad': row.size?.bend === 'too tight' }}
+            classList={{ 'answer-quiet': row.size?.bend !== 'too-tight', 'is-bad': row.size?.bend === 'too-tight' }}
           >
-            {row.size?.bend ?? ''}
+            {bend(row)}
           </span>
         </>
       ),
@@ -165,9 +174,11 @@ export function TubeTable(props: TubeTableProps) {
     {
       id: 'drop',
       title: 'Pressure drop',
-      unit: 'Pa',
+      unit: drop().label,
       cell: ({ size: found }) =>
-        found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined ? missing : formatNumber(found.peakDrop_Pa, 0),
+        found?.peakDrop_Pa === null || found?.peakDrop_Pa === undefined
+          ? missing
+          : formatNumber(drop().fromSI(found.peakDrop_Pa), drop().decimals),
       sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null,
     },
     {
@@ -176,7 +187,7 @@ export function TubeTable(props: TubeTableProps) {
       unit: `at ${formatQuantity(props.scenario.condenser.tubePrice_m, '1/m', props.units, { decimals: 2 })}`,
       cell: (row) => {
         const amount = price(row);
-        return amount === null ? missing : money(amount);
+        return amount === null ? missing : quantities(reader()).cost(amount);
       },
       sortBy: price,
     },
@@ -184,7 +195,7 @@ export function TubeTable(props: TubeTableProps) {
       id: 'packs',
       title: 'To buy',
       isWords: true,
-      cell: ({ size: found }) => (found ? packsWords(found, props.units) : missing),
+      cell: ({ size: found }) => (found ? messages().packs(found) : missing),
       sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null),
     },
     {
@@ -228,7 +239,7 @@ export function TubeTable(props: TubeTableProps) {
           unit: '',
           says: '',
           decimals: 0,
-          values: all.map(({ size: found }) => (found ? VERDICT_WORDS[found.verdict] : 'not tried')),
+          values: all.map(({ size: found }) => (found ? messages().verdict(found.verdict) : 'not tried')),
         },
         {
           title: 'Shortest length',
@@ -271,7 +282,7 @@ export function TubeTable(props: TubeTableProps) {
             return radius === null ? null : radius * 1000;
           }),
         },
-        { title: 'Bending', unit: '', says: '', decimals: 0, values: all.map(({ size: found }) => found?.bend ?? '') },
+        { title: 'Bending', unit: '', says: '', decimals: 0, values: all.map(bend) },
         { title: 'Metal', unit: 'kg', says: '', decimals: 3, values: numbers(({ size: found }) => found?.mass_kg) },
         {
           title: 'Pressure drop',
@@ -286,7 +297,7 @@ export function TubeTable(props: TubeTableProps) {
           unit: '',
           says: '',
           decimals: 0,
-          values: all.map(({ size: found }) => (found ? packsWords(found, 'metric') : '')),
+          values: all.map(({ size: found }) => (found ? messages().packs(found) : '')),
         },
       ],
     };
@@ -296,7 +307,7 @@ export function TubeTable(props: TubeTableProps) {
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        Each with the length that holds, margin included, all at your one price by length; whole packs cost more.
+        Each with the length it needs, margin included, all at your one price by length. Whole packs cost more.
         {isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
       </p>
       <div class="tubes-controls">
@@ -332,7 +343,7 @@ export function TubeTable(props: TubeTableProps) {
           </select>
         </label>
         <Toggle on={props.filter.onlyGood} onChange={(onlyGood) => props.onFilter({ ...props.filter, onlyGood })}>
-          only what holds and goes in
+          only what works and fits
         </Toggle>
         <Show when={props.session.total() > 0}>
           <Progress

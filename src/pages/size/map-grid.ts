@@ -80,8 +80,8 @@ export const longestTube = ({ condenser, cooling }: Pick<Scenario, 'condenser' |
 export function failureWords({ readings }: Pick<MapField, 'readings'>): string {
   const failing = [...readings.values()].filter(({ fails }) => fails);
   const pressed = failing.filter(({ pressure }) => pressure).length;
-  if (pressed === 0) return 'vapour escapes';
-  return pressed === failing.length ? 'pressure lifts the lid' : 'vapour escapes or lifts the lid';
+  if (pressed === 0) return 'steam escapes';
+  return pressed === failing.length ? 'pressure lifts the lid' : 'steam escapes or lifts the lid';
 }
 
 /** A point of the grid; column and row from the lower left. */

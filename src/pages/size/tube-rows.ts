@@ -28,7 +28,7 @@ export interface TubeFilter {
   /** Name of a standard; empty for all. */
   readonly standard: string;
   readonly bore: BoreId;
-  /** Only what holds, goes into the tub and can be bent. */
+  /** Only what works, fits the tub and can be bent. */
   readonly onlyGood: boolean;
 }
 
@@ -38,6 +38,13 @@ const boreFits = ({ insideDiameter_m }: Tube, bore: BoreId): boolean => {
   const range = BORES.find(({ id }) => id === bore);
   return range !== undefined && insideDiameter_m >= range.from_m && insideDiameter_m < range.to_m;
 };
+
+/** The radius that a tube must keep by the way it is bent, m; the tighter one where even that does not do. */
+export function bendRadius({ tube, size }: TubeRow): number | null {
+  const { byHand, withTool } = tube.minimumBendRadius_m;
+  const isByHand = size === null || size.bend === null || size.bend === 'by-hand';
+  return isByHand ? (byHand ?? withTool) : (withTool ?? byHand);
+}
 
 /** Whether a tube is one to buy for this still; what has not been tried may be. */
 export const isGood = ({ size }: TubeRow): boolean =>

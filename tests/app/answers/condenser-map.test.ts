@@ -235,9 +235,9 @@ describe('the picture of a condenser', () => {
           ]),
         ),
       });
-    expect(by(() => false)).toBe('vapour escapes');
+    expect(by(() => false)).toBe('steam escapes');
     expect(by(() => true)).toBe('pressure lifts the lid');
-    expect(by((escapes) => !escapes)).toBe('vapour escapes or lifts the lid');
+    expect(by((escapes) => !escapes)).toBe('steam escapes or lifts the lid');
   });
 
   test('names the reader’s own still clear of the other words and within the picture', () => {

@@ -67,38 +67,38 @@ describe('pasted columns', () => {
 });
 
 describe('what cannot be read', () => {
-  const messages = (text: string) => readPoints(text).problems.map(({ line, message }) => `${line}: ${message}`);
+  const problems = (text: string) => readPoints(text).problems;
 
   it('is told line by line, and the rest is kept', () => {
     const text = 'time (min);oil (mL)\n10;1\n20;two\n;3\n30;\n-5;1\n40;4';
-    expect(messages(text)).toEqual([
-      '3: Line 3: “two” is not a number.',
-      '4: Line 4: the time is missing.',
-      '5: Line 5: there is a time but no reading.',
-      '6: Line 6: -5 is below zero.',
+    expect(problems(text)).toEqual([
+      { line: 3, kind: 'not-a-number', cell: 'two' },
+      { line: 4, kind: 'time-missing' },
+      { line: 5, kind: 'no-reading' },
+      { line: 6, kind: 'below-zero', cell: '-5' },
     ]);
     expect(readPoints(text).points).toHaveLength(2);
   });
 
   it('names an unknown unit with those that are known', () => {
-    expect(messages('time (min);oil (drops)\n10;3')[0]).toBe(
-      '1: Headings: the unit “drops” of “oil” is not known; known are ml, cm3, cc, l, floz, kg, g, oz, lb.',
-    );
+    expect(problems('time (min);oil (drops)\n10;3')[0]).toEqual({
+      line: 1,
+      kind: 'unknown-unit',
+      unit: 'drops',
+      heading: 'oil',
+      known: ['ml', 'cm3', 'cc', 'l', 'floz', 'kg', 'g', 'oz', 'lb'],
+    });
   });
 
   it('says when there is no time, no reading, nothing, or a heading twice', () => {
-    expect(messages('weather;oil\n1;2')).toEqual(['1: Headings: no column is the time; call one “time (min)”.']);
-    expect(messages('time;weather\n1;2')).toEqual([
-      '1: Headings: no column is a reading; known are oil, distillate, outlet and tub.',
-    ]);
-    expect(messages(' \n\n')).toEqual(['1: Nothing to read: a line of headings is needed, then one line a reading.']);
-    expect(messages('time;oil (mL);oil (mL)\n1;2;3')).toEqual([
-      '1: Headings: two columns are oil_mL; the later one counts.',
-    ]);
+    expect(problems('weather;oil\n1;2')).toEqual([{ line: 1, kind: 'no-time-column' }]);
+    expect(problems('time;weather\n1;2')).toEqual([{ line: 1, kind: 'no-reading-column' }]);
+    expect(problems(' \n\n')).toEqual([{ line: 1, kind: 'nothing-to-read' }]);
+    expect(problems('time;oil (mL);oil (mL)\n1;2;3')).toEqual([{ line: 1, kind: 'column-twice', column: 'oil_mL' }]);
   });
 
   it('does not go below absolute zero', () =>
-    expect(messages('time (min);tub (C)\n5;-300')).toEqual(['2: Line 2: -300 is below absolute zero.']));
+    expect(problems('time (min);tub (C)\n5;-300')).toEqual([{ line: 2, kind: 'below-absolute-zero', cell: '-300' }]));
 
   it('never throws, whatever is pasted', () => {
     for (const junk of [
@@ -118,6 +118,6 @@ describe('what cannot be read', () => {
   });
 
   it('takes no reading that is not finite', () => {
-    expect(messages('1e999 2')).toEqual(['1: Line 1: “1e999” is not a number.']);
+    expect(problems('1e999 2')).toEqual([{ line: 1, kind: 'not-a-number', cell: '1e999' }]);
   });
 });

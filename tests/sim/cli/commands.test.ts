@@ -1,6 +1,14 @@
 /** What each command answers, asked within the process; `process.test.ts` starts the program itself. */
 import { describe, expect, it } from 'vitest';
-import { COLUMN_NAMES, examples, exampleScenario, readScenario, simulate } from '../../../sim/index.ts';
+import {
+  COLUMN_NAMES,
+  englishReader,
+  eventMessage,
+  examples,
+  exampleScenario,
+  readScenario,
+  simulate,
+} from '../../../sim/index.ts';
 import { answerTo } from '../../../sim/cli/answer.ts';
 import { answered, complaints, ownFolder } from './asking.ts';
 
@@ -14,9 +22,9 @@ describe('run', () => {
       'run',
       short,
       '--series',
-      '--set',
+      '--with',
       'condenser.length_m=4',
-      '--set',
+      '--with',
       'cooling.flow_kg_s=0.02',
     ) as Record<string, Record<string, unknown>>;
     const read = readScenario({
@@ -27,7 +35,11 @@ describe('run', () => {
     if (!read.ok) throw new Error('the scenario should be valid');
     const { summary, events, balance, record } = simulate(read.scenario);
     expect(printed['summary']).toEqual(JSON.parse(JSON.stringify(summary)));
-    expect(printed['events']).toEqual(JSON.parse(JSON.stringify(events)));
+    expect(printed['events']).toEqual(
+      JSON.parse(
+        JSON.stringify(events.map((event) => ({ ...event, ...eventMessage(event, englishReader('metric')) }))),
+      ),
+    );
     expect(printed['balance']).toEqual(JSON.parse(JSON.stringify(balance)));
     expect(Object.keys(printed['series'] as object)).toEqual(COLUMN_NAMES);
     expect(printed['series']?.['potTemperature_K']).toEqual(Array.from(record.columns.potTemperature_K));
@@ -40,7 +52,6 @@ describe('run', () => {
     expect(answered('run', file)).toMatchObject({
       name: 'From a file',
       summary: { end_s: 300, firstBoil_s: null, t90_s: null },
-      failure: null,
     });
     const lines = answerTo(['run', file, '--csv']).split('\n');
     expect(lines[0]).toBe(COLUMN_NAMES.join(','));
@@ -52,11 +63,11 @@ describe('run', () => {
     const lines = complaints(
       'run',
       'gentle-lavender',
-      '--set',
+      '--with',
       'condenser.length_m=-3',
-      '--set',
+      '--with',
       'pot.colour=red',
-      '--set',
+      '--with',
       'heat.kind=sun',
     );
     expect(lines).toHaveLength(3);
@@ -94,7 +105,7 @@ describe('size', () => {
       outletLimit_C: number;
       margin: number;
       own: { length_m: number; lengthWithMargin_m: number; verdict: string };
-      tubes: { id: string; verdict: string; says: string }[];
+      tubes: { id: string; verdict: string; sentence: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
     expect(printed.own.lengthWithMargin_m).toBeCloseTo(1.1 * printed.own.length_m, 12);
@@ -105,8 +116,18 @@ describe('size', () => {
   });
 
   it('prints a table with units, and answers the inverse questions in sentences', () => {
-    expect(answerTo(['size', short, '--own'])).toMatch(/tube +length m +with margin m +turns +coil height m +fits tub/);
-    expect(answerTo(['size', short, '--hardest-boil', '--least-water']).split('\n')).toHaveLength(2);
+    expect(answerTo(['size', short, '--own'])).toMatch(
+      /tube +length m +with margin m +turns +coil height mm +fits tub/,
+    );
+    expect(answerTo(['size', short, '--own', '--units', 'us'])).toMatch(
+      /distillate at most 95\u202f°F[^]*ft of this tube is enough[^]*tube +length ft .* coil height in .* mass lb/,
+    );
+    const lines = answerTo(['size', short, '--hardest-boil', '--least-water']).split('\n');
+    expect(lines).toHaveLength(2);
+    expect(answered('size', short, '--hardest-boil', '--least-water', '--json')).toMatchObject({
+      hardestBoil: { kind: 'no-boil', sentence: expect.stringMatching(/^Up to 2\.9\u202fkW almost nothing/) as string },
+      leastWater: { kind: 'none-needed', flow_kg_s: 0, sentence: lines[1], advice: null },
+    });
   });
 
   it('refuses a limit, a margin and a tube that are none', () => {
@@ -203,7 +224,7 @@ describe('help', () => {
       expect(answerTo([command, '--help'])).toMatch(new RegExp(`^limbeck ${command}[^]*SI units|kg|°C`));
     expect(answerTo(['size', '-h'])).toMatch(/--outlet-limit C +warmest distillate in °C/);
     expect(answerTo(['predict', '--help'])).toMatch(
-      /share +so much of the obtainable oil is in: 0\.05 to 0\.999; 0\.9 when left out[^]*--runs N +draws, 0 to 100000; 100 when left out/,
+      /share +so much of the oil that can come is collected: 0\.05 to 0\.999; 0\.9 when left out[^]*--runs N +draws, 0 to 100000; 100 when left out/,
     );
     expect(answerTo(['compare', '--help'])).toMatch(
       /^limbeck compare <scenario> <scenario>[^]*<scenario> --gentle-against-hard/,

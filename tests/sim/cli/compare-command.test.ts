@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import {
   compareRuns,
+  englishReader,
   exampleScenario,
   gentleAgainstHard,
   readScenario,
   simulate,
+  toldComparison,
   type Comparison,
   type Scenario,
 } from '../../../sim/index.ts';
@@ -26,9 +28,8 @@ const glass = brisk('class-glass', 'Glass');
 const lavenderFile = written('lavender.json', JSON.stringify(lavender));
 const glassFile = written('glass.json', JSON.stringify(glass));
 
-const said = (scenarios: readonly Scenario[]): object => {
-  const { conclusion, runs, rows } = compareRuns(scenarios.map(simulate));
-  return printed({ conclusion, rows, runs: runs.map((run) => ({ ...run, failure: null })) }) as object;
+const said = (scenarios: readonly Scenario[], reader = englishReader('metric')): object => {
+  return printed(toldComparison(compareRuns(scenarios.map(simulate)), reader)) as object;
 };
 
 describe('compare', () => {
@@ -53,6 +54,18 @@ describe('compare', () => {
     );
   });
 
+  it('puts its sentences into the units asked for, and leaves the numbers as they are', () => {
+    const us = answered('compare', lavenderFile, glassFile, '--units', 'us') as ReturnType<typeof toldComparison>;
+    expect(us).toEqual(said([lavender, glass], englishReader('us')));
+    expect(us.rows.map(({ values }) => values)).toEqual(
+      (answered('compare', lavenderFile, glassFile) as typeof us).rows.map(({ values }) => values),
+    );
+    expect(us.conclusion[0]?.sentence).toMatch(/mL/);
+    expect(complaints('compare', lavenderFile, glassFile, '--units', 'imperial')).toEqual([
+      '--units: “imperial” is not allowed; there are metric, us.',
+    ]);
+  });
+
   it('sets a field of every scenario, or of one alone', () => {
     const hotter = (scenario: Scenario, length_m: number): Scenario => ({
       ...scenario,
@@ -64,11 +77,11 @@ describe('compare', () => {
         'compare',
         lavenderFile,
         lavenderFile,
-        '--set',
+        '--with',
         'site.barometer_Pa=95000',
-        '--set',
+        '--with',
         'condenser.length_m=3',
-        '--set',
+        '--with',
         '2:condenser.length_m=2',
       ),
     ).toEqual(said([hotter(lavender, 3), hotter(lavender, 2)]));
@@ -100,7 +113,7 @@ describe('compare', () => {
       expect.stringContaining('Only one scenario can be given'),
     ]);
     expect(complaints('compare', lavenderFile, glassFile, '--hard')).toEqual([
-      "Unknown option '--hard'; there are --gentle-against-hard, --help, --json, --set.",
+      "Unknown option '--hard'; there are --gentle-against-hard, --help, --json, --units, --with.",
     ]);
   });
 
@@ -111,16 +124,16 @@ describe('compare', () => {
         'gentle-lavendel',
         glassFile,
         written('broken.json', '{'),
-        '--set',
+        '--with',
         '2:pot.diameter_m=9',
-        '--set',
+        '--with',
         '4:pot.diameter_m=9',
-        '--set',
+        '--with',
         '0:name=x',
       ),
     ).toEqual([
-      '--set: “4:pot.diameter_m=9” is for scenario 4; there are 3, counted from 1.',
-      '--set: “0:name=x” is for scenario 0; there are 3, counted from 1.',
+      '--with: “4:pot.diameter_m=9” is for scenario 4; there are 3, counted from 1.',
+      '--with: “0:name=x” is for scenario 0; there are 3, counted from 1.',
       expect.stringMatching(/^Scenario 1, gentle-lavendel: “gentle-lavendel” is neither an example nor a file/),
       expect.stringMatching(/^Scenario 2, .*glass\.json: .*pot\.diameter_m\): 9 is not allowed/),
       expect.stringMatching(/^Scenario 3, .*broken\.json: The file .*broken\.json is not JSON: /),

@@ -2,10 +2,12 @@ import { describe, expect, it } from 'vitest';
 import {
   bandsOfFit,
   calibrate,
+  englishReader,
   exampleScenario,
   fittedScenario,
   readPoints,
   simulate,
+  toldFit,
   type Fit,
   type FitName,
   type Scenario,
@@ -42,13 +44,14 @@ const log = written('log.csv', logText);
 
 const fitOf = (text: string, names: readonly FitName[]): Fit => {
   const fit = calibrate(brisk, readPoints(text).points, names);
-  if (!fit.ok) throw new Error(fit.message);
+  if (!fit.ok) throw new Error(fit.problem.kind);
   return fit;
 };
 
 /** What the command prints of a fit. */
 const told = (fit: Fit, columnsPassedOver: readonly string[] = []): unknown => {
   const {
+    sentence,
     factors,
     alike,
     notes,
@@ -59,9 +62,10 @@ const told = (fit: Fit, columnsPassedOver: readonly string[] = []): unknown => {
     correlation,
     residuals,
     runs,
-  } = fit;
+  } = toldFit(fit, englishReader('metric'));
   return printed({
     name: brisk.name,
+    sentence,
     factors,
     cannotTellApart: alike,
     notes,
@@ -113,12 +117,12 @@ describe('fit', () => {
     ].join('\n');
     const found = answered('fit', 'gentle-lavender', '--log', written('early.csv', early)) as {
       cannotTellApart: Fit['alike'];
-      notes: readonly string[];
+      notes: readonly { readonly sentence: string }[];
     };
     expect(found.cannotTellApart).toEqual([
       { names: ['oilContent', 'release'], correlation: expect.closeTo(-0.98, 1) as number },
     ]);
-    expect(found.notes[0]).toMatch(/cannot tell the oil content factor from the release factor/);
+    expect(found.notes[0]?.sentence).toMatch(/cannot tell the oil content from the speed of release/);
   });
 
   it('gives a file that predict takes', () => {
@@ -134,13 +138,13 @@ describe('fit', () => {
     const spoilt = written('spoilt.csv', `${logText}\n75, much, 20, 1\n80, , , \n`);
     expect(complaints('fit', still, '--log', spoilt)).toEqual([
       expect.stringMatching(/^--log .*spoilt\.csv: Line 9: “much” is not a number\.$/),
-      expect.stringMatching(/^--log .*spoilt\.csv: Line 10: there is a time but no reading\.$/),
+      expect.stringMatching(/^--log .*spoilt\.csv: Line 10: There is a time but no reading\.$/),
     ]);
     expect(complaints('fit', still, '--log', written('unit.csv', 'time (min), oil (bushel)\n20, 3\n'))[0]).toMatch(
-      /unit\.csv: Headings: the unit “bushel” of “oil” is not known; known are ml/,
+      /unit\.csv: Headings: the unit “bushel” of “oil” is not known\. Known are ml/,
     );
     expect(complaints('fit', still, '--log', written('empty.csv', '\n'))).toEqual([
-      expect.stringMatching(/empty\.csv: Nothing to read: a line of headings is needed/),
+      expect.stringMatching(/empty\.csv: There is nothing to read\. Give a line of headings/),
     ]);
     expect(complaints('fit', still, '--log', still)).toEqual([
       expect.stringMatching(/still\.json: this is JSON; a log is a line of headings/),
@@ -160,10 +164,10 @@ describe('fit', () => {
       expect.stringMatching(/^--factors: “” is not a factor/),
     ]);
     expect(complaints('fit', still, '--log', log, '--factors', 'oilContent,release,fouling,dropSize')).toEqual([
-      'One to three factors can be fitted at a time, not 4.',
+      'Choose 1 to 3 factors to fit, not 4.',
     ]);
     expect(complaints('fit', still, '--log', written('two.csv', '30,4\n40,5\n'))).toEqual([
-      '2 readings are too few to find 2 factors; log at least 4.',
+      '2 readings are too few to find 2 factors. Log at least 4.',
     ]);
   });
 
@@ -174,9 +178,9 @@ describe('fit', () => {
     ]);
     expect(complaints('fit', '-', '--log', '-')).toEqual(['Standard input can be the scenario or the log, not both.']);
     expect(complaints('fit', still, '--log', log, '--runs', '3')).toEqual([
-      "Unknown option '--runs'; there are --factors, --help, --json, --log, --set.",
+      "Unknown option '--runs'; there are --factors, --help, --json, --log, --units, --with.",
     ]);
-    expect(complaints('fit', still, '--log', log, '--set', 'factors.oilContent=99')).toEqual([
+    expect(complaints('fit', still, '--log', log, '--with', 'factors.oilContent=99')).toEqual([
       expect.stringMatching(/factors\.oilContent\): 99 is not allowed/),
     ]);
   });

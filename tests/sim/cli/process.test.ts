@@ -28,7 +28,7 @@ describe('the command line', () => {
 
   it('reads standard input, answers on standard output and ends with 0', () => {
     const { status, stdout, stderr } = limbeck(
-      ['run', '-', '--set', 'name=Piped'],
+      ['run', '-', '--with', 'name=Piped'],
       JSON.stringify({ run: { duration_s: 60 } }),
     );
     expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
@@ -36,7 +36,7 @@ describe('the command line', () => {
   });
 
   it('prints nothing but the answer while it works through many runs, and reads a log from standard input', () => {
-    const short = ['--set', 'run.duration_s=2400', '--set', 'advanced.step_s=5'];
+    const short = ['--with', 'run.duration_s=2400', '--with', 'advanced.step_s=5'];
     const predicted = limbeck(['predict', 'class-glass', '--runs', '1', ...short]);
     expect({ status: predicted.status, stderr: predicted.stderr }).toEqual({ status: 0, stderr: '' });
     expect(JSON.parse(predicted.stdout)).toMatchObject({ name: 'Orange peel in glass', likely: { members: 1 } });
@@ -61,6 +61,33 @@ describe('the command line', () => {
     expect({ status, stdout }).toEqual({ status: 2, stdout: '' });
     expect(stderr.trimEnd().split('\n')).toHaveLength(2);
     expect(limbeck(['run', '-'], '{')).toMatchObject({ status: 2, stdout: '' });
+  });
+
+  it('ends with 3, one line and no answer when the calculation breaks off', () => {
+    const broken = [
+      'site.barometer_Pa=55000',
+      'pot.waterTemperature_K=372',
+      'charge.mass_kg=0.17671458676424903',
+      'charge.oilContent=0.3',
+      'charge.release.takeUp.oxygenate=1000',
+    ].flatMap((assignment) => ['--with', assignment]);
+    const told = /^Gentle lavender: The calculation failed at [^\n]*\. No result is shown\.\n$/;
+    for (const words of [
+      ['run', 'gentle-lavender'],
+      ['run', 'gentle-lavender', '--csv'],
+      ['size', 'gentle-lavender', '--own', '--json'],
+      ['predict', 'gentle-lavender', '--runs', '0'],
+      ['compare', 'gentle-lavender', 'gentle-lavender'],
+    ])
+      expect(limbeck([...words, ...broken]), words.join(' ')).toEqual({
+        status: 3,
+        stdout: '',
+        stderr: expect.stringMatching(told) as string,
+      });
+    expect(limbeck(['fit', 'gentle-lavender', '--log', '-', ...broken], '25;1\n30;2\n40;3\n50;4\n')).toMatchObject({
+      status: 3,
+      stdout: '',
+    });
   });
 
   it('ends quietly when its reader has seen enough', async () => {

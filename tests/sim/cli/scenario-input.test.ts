@@ -2,21 +2,27 @@ import { describe, expect, it } from 'vitest';
 import { chargeFromBotanical, exampleScenario } from '../../../sim/index.ts';
 import { BadInput } from '../../../sim/cli/bad-input.ts';
 import { predictCommand } from '../../../sim/cli/predict-command.ts';
+import { fitCommand } from '../../../sim/cli/fit-command.ts';
 import { runCommand } from '../../../sim/cli/run-command.ts';
 import { scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
 import { cell, toJson, toTable } from '../../../sim/cli/print.ts';
+import { ownFolder } from './asking.ts';
 import { counted } from '../../../sim/cli/progress.ts';
 
-const complaints = (source: string, ...assignments: string[]): readonly string[] => {
+const { written } = ownFolder();
+
+const complaintsOf = (ask: () => unknown): readonly string[] => {
   try {
-    scenarioFrom(source, assignments);
+    ask();
   } catch (error) {
     if (error instanceof BadInput) return error.lines;
     throw error;
   }
   return [];
 };
+const complaints = (source: string, ...assignments: string[]): readonly string[] =>
+  complaintsOf(() => scenarioFrom(source, assignments));
 
 describe('a field that is set', () => {
   it('takes numbers, words, null, and a bare number as a constant schedule', () => {
@@ -79,6 +85,26 @@ describe('a field that is set', () => {
   });
 });
 
+describe('hostile input', () => {
+  it('is refused in a few printable lines', () => {
+    const many = Object.fromEntries(Array.from({ length: 5000 }, (_, key) => [`key${key}\u001B[31m`, key]));
+    const lines = complaintsOf(() => runCommand([written('many.json', JSON.stringify(many))]));
+    expect(lines).toHaveLength(21);
+    expect(lines.at(-1)).toBe('… and 4980 more.');
+    expect(lines.join('')).not.toMatch(/\p{Cc}/u);
+    const deep = `${Array.from({ length: 20_000 }, () => 'a').join('.')}=1`;
+    expect(complaints('gentle-lavender', deep)).toEqual([expect.stringMatching(/^--with: [a.]{80} is not a field/)]);
+    expect(
+      complaintsOf(() => fitCommand(['gentle-lavender', '--log', written('long.csv', 'x;y\n'.repeat(60_000))])),
+    ).not.toEqual([]);
+  });
+
+  it('does not include a byte-order mark', () => {
+    const file = written('marked.json', `\uFEFF${JSON.stringify({ run: { duration_s: 60 } })}`);
+    expect(scenarioFrom(file, []).run.duration_s).toBe(60);
+  });
+});
+
 describe('the schema', () => {
   it('states unit and source of every field', () => {
     interface Node {
@@ -102,9 +128,9 @@ describe('the schema', () => {
 describe('flags', () => {
   it('that are unknown or lack their value are named', () => {
     expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow(
-      "Unknown option '--fast'; there are --csv, --help, --json, --series, --set.",
+      "Unknown option '--fast'; there are --csv, --help, --json, --series, --units, --with.",
     );
-    expect(() => runCommand(['gentle-lavender', '--set'])).toThrow(/--set/);
+    expect(() => runCommand(['gentle-lavender', '--with'])).toThrow(/--with/);
     expect(() => predictCommand(['gentle-lavender', '--seed', '-1'])).toThrow(
       /'--seed' argument is ambiguous.*use '--seed=-XYZ'\. “--help” lists the flags\.$/,
     );

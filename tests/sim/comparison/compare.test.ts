@@ -29,7 +29,8 @@ describe('the table of a comparison', () => {
     for (let run = 0; run < 3; run++)
       expect(shares.reduce((sum, { values }) => sum + (values[run] as number), 0)).toBeCloseTo(1, 9);
     expect(row('share-linalool').values[0]).toBeGreaterThan(0.2);
-    expect(row('share-cineole_1_8').title).toContain('in the oil');
+    expect(row('share-cineole_1_8').constituent).toBe('cineole_1_8');
+    expect(row('oil').constituent).toBe(null);
   });
 
   it('lists alarms before cares and names the worst', () => {
@@ -40,9 +41,10 @@ describe('the table of a comparison', () => {
   });
 
   it('tells runs of one name apart', () => {
-    expect(compareRuns([gentle, gentle]).runs.map(({ name }) => name)).toEqual([
-      'Gentle lavender (1)',
-      'Gentle lavender (2)',
+    expect(compareRuns([gentle, hard, gentle]).runs.map(({ name, number }) => [name, number])).toEqual([
+      ['Gentle lavender', 1],
+      [hard.scenario.name, null],
+      ['Gentle lavender', 3],
     ]);
   });
 
@@ -57,7 +59,7 @@ describe('the table of a comparison', () => {
     const at = (id: CompareRow['id']) => with_.rows.find((entry) => entry.id === id) as CompareRow;
     expect(at('timeTo90')).toMatchObject({ values: [gentle.summary.t90_s, null], differences: [0, null] });
     expect(at('costPerOil').values[1]).toBeNull();
-    expect(with_.conclusion[1]).toBe('Fewer than two of them collect oil, so their times cannot be compared.');
+    expect(with_.conclusion[1]).toEqual({ kind: 'time-unknown' });
   });
 });
 

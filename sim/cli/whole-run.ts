@@ -1,0 +1,15 @@
+/** Runs of which every number can be trusted: one that broke off gives no answer. */
+import { failureMessages, simulate, type NonFinite, type Reader, type RunResult, type Scenario } from '../index.ts';
+import { BrokenRun } from './bad-input.ts';
+
+export const brokeOff = ({ name }: Scenario, failure: NonFinite, reader: Reader): BrokenRun =>
+  new BrokenRun(`${name}: ${failureMessages(reader).brokeOff(failure).sentence}`);
+
+/** @throws BrokenRun */
+export function whole(result: RunResult, reader: Reader): RunResult {
+  if (result.failure !== null) throw brokeOff(result.scenario, result.failure, reader);
+  return result;
+}
+
+/** @throws BrokenRun */
+export const wholeRun = (scenario: Scenario, reader: Reader): RunResult => whole(simulate(scenario), reader);

@@ -1,0 +1,240 @@
+/** The size of a condenser in English. */
+import type { HardestBoil, LeastWater } from '../../answers/condenser-size/heat-and-water.ts';
+import { MOST_FLOW } from '../../answers/condenser-size/heat-and-water.ts';
+import { LONGEST_TUBE } from '../../answers/condenser-size/shortest-length.ts';
+import { TUBE_PRESSURE_LIMIT, type CondenserFailure } from '../../answers/condenser-size/trial.ts';
+import type { Bend, TubeSize, TubeVerdict } from '../../answers/condenser-size/tubes.ts';
+import { findMaterial } from '../../library/index.ts';
+import type { Summary } from '../../run/result.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import { displayUnit } from '../../units/index.ts';
+import type { Quantities } from '../quantities.ts';
+import { wholeMessage, type Message } from '../section.ts';
+
+type Still = Pick<Scenario, 'condenser'>;
+
+/** Lengths nearer than this count as the same, m. */
+const SAME_LENGTH = 0.005;
+/** How near to a whole number counts as one after conversion. */
+const WHOLE = 1e-9;
+
+const NOTHING_COMES = 'Almost nothing comes over in this run';
+const COMPUTED_AS_PLAIN =
+  'It is computed as a plain tube of the same outside diameter, so the length is on the safe side.';
+const MORE_COOLING = 'Use more or colder water, or less heat.';
+
+const said = (sentence: string, advice: string | null = null): Message => ({ sentence, advice });
+
+const BENDS: Readonly<Record<Bend, string>> = {
+  'by-hand': 'by hand',
+  'with-bender': 'with a bender',
+  'too-tight': 'too tight',
+};
+
+const condenserNoun = ({ condenser }: Still): string =>
+  condenser.kind === 'coil-in-tub' ? 'coil' : condenser.kind === 'bundle' ? 'bundle' : 'tube';
+
+export function sizing(q: Quantities) {
+  /** Steam that leaves the outlet is told apart from distillate that is only too warm. */
+  const fails = (failure: CondenserFailure | null, { condenser }: Still): string => {
+    if (failure === null) return 'it fails';
+    const what = {
+      'vapour-escapes': 'steam leaves the outlet',
+      'outlet-warm': `the distillate gets warmer than ${q.temperature(condenser.outletLimit_K)}`,
+      pressure: `the tube holds back more than ${q.pressure(TUBE_PRESSURE_LIMIT)}`,
+      calculation: 'the calculation fails',
+    }[failure.kind];
+    return `${what} at ${q.time(failure.time_s)}`;
+  };
+  const when = (failure: CondenserFailure | null): string => (failure === null ? '' : ` at ${q.time(failure.time_s)}`);
+
+  function noLength({ verdict, failure }: Pick<TubeSize, 'verdict' | 'failure'>, still: Still): Message {
+    const { outletLimit_K, coilDiameter_m, jacketDiameter_m } = still.condenser;
+    const longest = q.tubeLength(LONGEST_TUBE, { decimals: 0 });
+    switch (verdict) {
+      case 'pressure':
+        return said(
+          `This tube is too narrow for this boil: it holds back more than ${q.pressure(TUBE_PRESSURE_LIMIT)}${when(failure)}. A lid can lift or spray.`,
+          'Use a wider tube, several tubes side by side, or less heat.',
+        );
+      case 'coolant-boils':
+        return said(`The cooling water boils${when(failure)}, so no length is enough.`, MORE_COOLING);
+      case 'coolant-warm': {
+        const [warm, limit] = q.apart('temperature', failure?.coolant_K ?? outletLimit_K, outletLimit_K);
+        return said(
+          `The cooling water round the outlet reaches ${warm}${when(failure)}: too warm to keep the distillate below ${limit}. No length is enough.`,
+          MORE_COOLING,
+        );
+      }
+      case 'never':
+        return said(
+          failure?.kind === 'vapour-escapes'
+            ? `Even ${longest} does not condense everything${when(failure)}.`
+            : `Even ${longest} does not keep the distillate below ${q.temperature(outletLimit_K)}${when(failure)}.`,
+          MORE_COOLING,
+        );
+      case 'calculation-failed':
+        return said(`The calculation failed${when(failure)}, so no length can be given.`, 'Undo the last change.');
+      case 'cannot-be-coiled':
+        return said('This tube is sold only in hard, straight lengths. It cannot be wound into a coil.');
+      case 'too-thick-for-turns':
+        return said(`This tube is too thick to be wound into turns ${q.size(coilDiameter_m)} across.`);
+      case 'too-thick-for-jacket':
+        return said(`This tube is too thick for a jacket of ${q.bore(jacketDiameter_m)}.`);
+      case 'holds':
+      case 'no-vapour':
+        return said(`${NOTHING_COMES}, so any length is enough.`);
+    }
+  }
+
+  return {
+    condenserNoun,
+
+    bend: (bend: Bend): string => BENDS[bend],
+
+    /** The library's name, or the measures of a tube that the library does not know. */
+    tubeName: ({ name, outsideDiameter_m }: Pick<TubeSize, 'name' | 'outsideDiameter_m'>): string =>
+      name ?? `${q.wall(outsideDiameter_m, { significant: 3 })} tube`,
+
+    /** What length of a tube is enough, or why none is. */
+    size(size: TubeSize, still: Still): Message {
+      const { length_m, lengthWithMargin_m, verdict, tubes } = size;
+      if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') return noLength(size, still);
+      const enough =
+        tubes > 1
+          ? `${tubes} tubes of ${q.tubeLength(length_m)} each are enough for the whole run.`
+          : `${q.tubeLength(length_m)} of this tube is enough for the whole run.`;
+      const margin = lengthWithMargin_m / length_m - 1;
+      const take =
+        lengthWithMargin_m - length_m > SAME_LENGTH
+          ? `Take ${q.tubeLength(lengthWithMargin_m)}: that leaves ${q.share(margin)} in reserve.`
+          : null;
+      return said(size.computedAsPlain ? `${enough} ${COMPUTED_AS_PLAIN}` : enough, take);
+    },
+
+    /** What a row of a table cannot show: why no length is enough, or how it was found; empty where there is nothing. */
+    remark(size: TubeSize, still: Still): string {
+      if (size.verdict === 'holds') return size.computedAsPlain ? COMPUTED_AS_PLAIN : '';
+      return wholeMessage(noLength(size, still));
+    },
+
+    /** How the reader's own length compares; `null` where no length is enough. */
+    ownLength({ length_m, lengthWithMargin_m, verdict }: TubeSize, still: Still): string | null {
+      if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') return null;
+      const own = still.condenser.length_m;
+      const has = `Your ${condenserNoun(still)} has ${q.tubeLength(own)}`;
+      if (own < length_m - SAME_LENGTH) return `${has}: ${q.tubeLength(length_m - own)} too short.`;
+      if (own < length_m + SAME_LENGTH) return `${has}: just enough, with no reserve.`;
+      const reserve = `${has}: ${q.tubeLength(own - length_m)} in reserve`;
+      return own < lengthWithMargin_m - SAME_LENGTH ? `${reserve}, less than you asked for.` : `${reserve}.`;
+    },
+
+    /** What the length with its margin comes to: turns, height, metal and price; `null` where no length is enough. */
+    coil(size: TubeSize, { condenser }: Still): string | null {
+      const { lengthWithMargin_m, verdict, turns, coilHeight_m, mass_kg, tubes } = size;
+      if (lengthWithMargin_m === null || verdict !== 'holds' || mass_kg === null) return null;
+      const price = lengthWithMargin_m * tubes * condenser.tubePrice_m;
+      const cost = price > 0 ? `, ${q.cost(price)} at your price` : '';
+      const metal = `${q.mass(mass_kg, { significant: 2 })} of ${findMaterial(condenser.material).name}${cost}`;
+      if (turns === null || coilHeight_m === null) return `That is ${metal}.`;
+      const fit =
+        size.fitsTub === false
+          ? 'That is too tall for the tub. Wind it wider or closer, or use a wider tube or a deeper tub.'
+          : 'It fits the tub.';
+      const tight = size.bend === 'too-tight' ? ' These turns are too tight for this tube: it would kink.' : '';
+      return `As a coil it has ${q.number(turns, { decimals: 1 })} turns and is ${q.size(coilHeight_m)} tall. ${fit}${tight} That is ${metal}.`;
+    },
+
+    /** Why the length that is enough is more than the length that condenses; `null` where it is not. */
+    condensing(
+      { condenser }: Still,
+      { condensingLengthPeak_m, waterUncondensed_kg }: Pick<Summary, 'condensingLengthPeak_m' | 'waterUncondensed_kg'>,
+    ): string | null {
+      const condenses = condensingLengthPeak_m > 0 && !(waterUncondensed_kg > 0);
+      if (!condenses || condensingLengthPeak_m > condenser.length_m - SAME_LENGTH) return null;
+      const length = q.tubeLength(condensingLengthPeak_m);
+      return condenser.kind === 'bundle'
+        ? `The first ${length} of each tube condenses everything; the rest cools the distillate.`
+        : `The first ${length} condenses everything; the rest cools the distillate.`;
+    },
+
+    hardestBoil(
+      { kind, setting, power_W, limitedBy }: HardestBoil,
+      still: Pick<Scenario, 'condenser' | 'heat'>,
+    ): Message {
+      const coil = `Your ${condenserNoun(still)}`;
+      switch (kind) {
+        case 'full-heat':
+          return said(`${coil} can handle full heat, ${q.power(still.heat.ratedPower_W)}, for the whole run.`);
+        case 'up-to':
+          return said(
+            `${coil} can handle up to ${q.power(power_W)} for the whole run, ${q.share(setting)} of full heat. Above that, ${fails(limitedBy, still)}.`,
+          );
+        case 'no-boil':
+          return said(
+            `Up to ${q.power(power_W)} almost nothing comes over in this run. Above that, ${fails(limitedBy, still)}.`,
+            'Use a longer tube, or more or colder water.',
+          );
+        case 'none':
+          return said(
+            `${coil} cannot handle even the gentlest boil: ${fails(limitedBy, still)}.`,
+            'Use a longer tube, or more or colder water.',
+          );
+        case 'no-vapour':
+          return said(`${NOTHING_COMES}, even at full heat.`);
+      }
+    },
+
+    leastWater({ kind, flow_kg_s, used_kg, limitedBy }: LeastWater, still: Still): Message {
+      switch (kind) {
+        case 'none-needed':
+          return said(
+            still.condenser.kind === 'coil-in-tub'
+              ? 'The tub is big enough: no tap water needed.'
+              : 'No cooling water needs to flow.',
+          );
+        case 'no-vapour':
+          return said(`${NOTHING_COMES}, so no cooling water needs to flow.`);
+        case 'at-least': {
+          const used = used_kg !== null && used_kg > 0 ? `, ${q.water(used_kg)} in all` : ', pumped round';
+          return said(
+            `It needs at least ${q.waterFlow(flow_kg_s)} of water${used}. With less, ${fails(limitedBy, still)}.`,
+          );
+        }
+        case 'none-enough': {
+          const warm = limitedBy === null ? '' : `, with cooling water at ${q.temperature(limitedBy.coolant_K)}`;
+          return said(
+            `No flow is enough: even at ${q.waterFlow(MOST_FLOW)}, ${fails(limitedBy, still)}${warm}.`,
+            'Use a longer tube or less heat.',
+          );
+        }
+      }
+    },
+
+    /** In a cell, where there is no length to show. */
+    verdict(verdict: TubeVerdict): string {
+      const words: Readonly<Record<TubeVerdict, string>> = {
+        holds: 'works',
+        'no-vapour': 'any length',
+        pressure: 'too narrow: pressure',
+        'coolant-boils': 'water boils',
+        'coolant-warm': 'water too warm',
+        never: `over ${q.tubeLength(LONGEST_TUBE, { decimals: 0 })}`,
+        'calculation-failed': 'not known',
+        'cannot-be-coiled': 'hard: cannot be wound',
+        'too-thick-for-turns': 'too thick',
+        'too-thick-for-jacket': 'too thick',
+      };
+      return words[verdict];
+    },
+
+    /** What to buy: `1 × 10 m`; a dash where the library knows no packs. */
+    packs({ packs }: Pick<TubeSize, 'packs'>): string {
+      if (packs === null) return '–';
+      const { count, length_m, joined } = packs;
+      const shown = displayUnit('m', q.units, 'run').fromSI(length_m);
+      const length = q.tubeLength(length_m, { decimals: Math.abs(shown - Math.round(shown)) < WHOLE ? 0 : 1 });
+      return `${count} × ${length}${joined ? ', joined' : ''}`;
+    },
+  };
+}

@@ -1,0 +1,239 @@
+/** The size of a condenser in words, for both systems of units. */
+import { describe, expect, test } from 'vitest';
+import {
+  englishReader,
+  exampleScenario,
+  sizingMessages,
+  wholeMessage,
+  type CondenserFailure,
+  type HardestBoil,
+  type LeastWater,
+  type Scenario,
+  type TubeSize,
+} from '../../../sim/index.ts';
+import { plain } from './plain.ts';
+
+const metric = sizingMessages(englishReader('metric'));
+const us = sizingMessages(englishReader('us'));
+const base = exampleScenario('gentle-lavender');
+const stillWith = (condenser: Partial<Scenario['condenser']>): Scenario => ({
+  ...base,
+  condenser: { ...base.condenser, length_m: 1.5, tubePrice_m: 0, ...condenser },
+});
+const still = stillWith({});
+
+const failure = (more: Partial<CondenserFailure> = {}): CondenserFailure => ({
+  kind: 'outlet-warm',
+  time_s: 5400,
+  coolant_K: 307.45,
+  dew_K: 372,
+  ...more,
+});
+const size = (more: Partial<TubeSize> = {}): TubeSize => ({
+  id: null,
+  name: 'tube',
+  material: 'copper',
+  insideDiameter_m: 0.01,
+  outsideDiameter_m: 0.012,
+  verdict: 'holds',
+  failure: null,
+  computedAsPlain: false,
+  length_m: 1.4,
+  lengthWithMargin_m: 1.68,
+  tubes: 1,
+  turns: 2,
+  coilHeight_m: 0.1,
+  fitsTub: true,
+  bend: 'by-hand',
+  bendOk: true,
+  mass_kg: 0.5,
+  peakDrop_Pa: 70,
+  price: 1.68,
+  packs: { count: 1, length_m: 10, joined: false },
+  warmestOutlet_K: 307,
+  ...more,
+});
+const none = (more: Partial<TubeSize>): TubeSize => size({ length_m: null, lengthWithMargin_m: null, ...more });
+const told = (found: TubeSize, messages = metric) => plain(wholeMessage(messages.size(found, still)));
+
+describe('how much tube', () => {
+  test('names the shortest that is enough and what to take', () => {
+    expect(told(size())).toBe(
+      '1.40 m of this tube is enough for the whole run. Take 1.68 m: that leaves 20 % in reserve.',
+    );
+    expect(told(size(), us)).toBe(
+      '4.6 ft of this tube is enough for the whole run. Take 5.5 ft: that leaves 20 % in reserve.',
+    );
+    expect(told(size({ tubes: 7 }))).toMatch(/^7 tubes of 1\.40 m each are enough/);
+    expect(metric.size(size({ lengthWithMargin_m: 1.4 }), still).advice).toBe(null);
+    expect(told(size({ computedAsPlain: true }))).toContain('computed as a plain tube');
+  });
+
+  test.each<[TubeSize['verdict'], Partial<CondenserFailure>, string, string]>([
+    [
+      'pressure',
+      { kind: 'pressure' },
+      'This tube is too narrow for this boil: it holds back more than 5.0 kPa at 1 h 30 min. A lid can lift or spray. Use a wider tube, several tubes side by side, or less heat.',
+      '20 in H₂O',
+    ],
+    [
+      'coolant-boils',
+      {},
+      'The cooling water boils at 1 h 30 min, so no length is enough. Use more or colder water, or less heat.',
+      'boils at 1 h 30 min',
+    ],
+    [
+      'coolant-warm',
+      {},
+      'The cooling water round the outlet reaches 34 °C at 1 h 30 min: too warm to keep the distillate below 35 °C. No length is enough. Use more or colder water, or less heat.',
+      '94 °F at 1 h 30 min: too warm to keep the distillate below 95 °F',
+    ],
+    [
+      'never',
+      { kind: 'vapour-escapes' },
+      'Even 100 m does not condense everything at 1 h 30 min. Use more or colder water, or less heat.',
+      'Even 328 ft',
+    ],
+    [
+      'never',
+      {},
+      'Even 100 m does not keep the distillate below 35 °C at 1 h 30 min. Use more or colder water, or less heat.',
+      '95 °F',
+    ],
+    [
+      'calculation-failed',
+      { kind: 'calculation' },
+      'The calculation failed at 1 h 30 min, so no length can be given. Undo the last change.',
+      'calculation failed',
+    ],
+  ])('tells why no length is enough: %s', (verdict, more, inMetric, inUS) => {
+    const found = none({ verdict, failure: failure(more) });
+    expect(told(found)).toBe(inMetric);
+    expect(told(found, us)).toContain(inUS);
+    expect(told(found, us)).not.toMatch(/°C|\bm\b|kPa/);
+  });
+
+  test('tells why a tube cannot be used at all', () => {
+    expect(told(none({ verdict: 'cannot-be-coiled' }))).toContain('hard, straight lengths');
+    expect(told(none({ verdict: 'too-thick-for-turns' }))).toBe(
+      'This tube is too thick to be wound into turns 250 mm across.',
+    );
+    expect(told(none({ verdict: 'too-thick-for-jacket' }), us)).toMatch(/too thick for a jacket of [\d.]+ in\.$/);
+    expect(told(size({ verdict: 'no-vapour' }))).toBe(
+      'Almost nothing comes over in this run, so any length is enough.',
+    );
+  });
+
+  test('remarks only what a row of numbers cannot show', () => {
+    expect(metric.remark(size(), still)).toBe('');
+    expect(metric.remark(size({ computedAsPlain: true }), still)).toContain('safe side');
+    expect(metric.remark(none({ verdict: 'cannot-be-coiled' }), still)).toContain('hard');
+  });
+
+  test('compares the reader’s own length: short, scant or ample', () => {
+    const own = (length_m: number, messages = metric) => plain(messages.ownLength(size(), stillWith({ length_m })));
+    expect(own(1)).toBe('Your coil has 1.00 m: 0.40 m too short.');
+    expect(own(1.4000000001)).toBe('Your coil has 1.40 m: just enough, with no reserve.');
+    expect(own(1.5)).toBe('Your coil has 1.50 m: 0.10 m in reserve, less than you asked for.');
+    expect(own(2)).toBe('Your coil has 2.00 m: 0.60 m in reserve.');
+    expect(own(2, us)).toBe('Your coil has 6.6 ft: 2.0 ft in reserve.');
+    expect(metric.ownLength(size({ verdict: 'no-vapour' }), still)).toBe(null);
+  });
+
+  test('tells what the length comes to as a coil, in metal and in money', () => {
+    const priced = stillWith({ tubePrice_m: 9 });
+    expect(plain(metric.coil(size(), priced))).toBe(
+      'As a coil it has 2.0 turns and is 100 mm tall. It fits the tub. That is 500 g of copper, 15.12 at your price.',
+    );
+    expect(plain(us.coil(size(), priced))).toMatch(/is 3\.9\d? in tall.* That is 1\.1 lb of copper/);
+    expect(metric.coil(size({ fitsTub: false, bend: 'too-tight' }), priced)).toMatch(
+      /too tall for the tub\. Wind it wider.*too tight for this tube: it would kink/,
+    );
+    expect(plain(metric.coil(size({ turns: null, coilHeight_m: null }), still))).toBe('That is 500 g of copper.');
+    expect(metric.coil(none({ verdict: 'never' }), priced)).toBe(null);
+  });
+
+  test('tells the length that condenses from the one that also cools', () => {
+    const summary = { condensingLengthPeak_m: 0.5, waterUncondensed_kg: 0 };
+    expect(plain(metric.condensing(still, summary))).toBe(
+      'The first 0.50 m condenses everything; the rest cools the distillate.',
+    );
+    expect(plain(us.condensing(stillWith({ kind: 'bundle' }), summary))).toContain('The first 1.6 ft of each tube');
+    expect(metric.condensing(still, { ...summary, waterUncondensed_kg: 0.1 })).toBe(null);
+    expect(metric.condensing(still, { ...summary, condensingLengthPeak_m: 0 })).toBe(null);
+    expect(metric.condensing(still, { ...summary, condensingLengthPeak_m: 1.5 })).toBe(null);
+  });
+
+  test('counts packs, names bends and tubes', () => {
+    expect(plain(metric.packs(size()))).toBe('1 × 10 m');
+    expect(plain(metric.packs(size({ packs: { count: 3, length_m: 6.1, joined: true } })))).toBe('3 × 6.1 m, joined');
+    expect(plain(us.packs(size({ packs: { count: 1, length_m: 15.24, joined: false } })))).toBe('1 × 50 ft');
+    expect(metric.packs(size({ packs: null }))).toBe('–');
+    expect(metric.bend('with-bender')).toBe('with a bender');
+    expect(plain(metric.tubeName(size({ name: null })))).toBe('12.0 mm tube');
+    expect(plain(metric.verdict('never'))).toBe('over 100 m');
+    expect(plain(us.verdict('never'))).toBe('over 328 ft');
+  });
+});
+
+describe('the hardest boil', () => {
+  const found = (more: Partial<HardestBoil>): HardestBoil => ({
+    kind: 'up-to',
+    setting: 0.5,
+    power_W: 1100,
+    potPower_W: 900,
+    peakVapour_kg_s: 0.0004,
+    limitedBy: failure(),
+    ...more,
+  });
+  const said = (more: Partial<HardestBoil>, messages = metric) =>
+    plain(wholeMessage(messages.hardestBoil(found(more), still)));
+
+  test('is told with what fails above it, and when', () => {
+    expect(said({})).toBe(
+      'Your coil can handle up to 1.1 kW for the whole run, 50 % of full heat. Above that, the distillate gets warmer than 35 °C at 1 h 30 min.',
+    );
+    expect(said({}, us)).toContain('warmer than 95 °F');
+    expect(said({ kind: 'full-heat', setting: 1, limitedBy: null })).toBe(
+      'Your coil can handle full heat, 3.5 kW, for the whole run.',
+    );
+    expect(said({ kind: 'none', setting: null, power_W: null, limitedBy: failure({ kind: 'vapour-escapes' }) })).toBe(
+      'Your coil cannot handle even the gentlest boil: steam leaves the outlet at 1 h 30 min. Use a longer tube, or more or colder water.',
+    );
+    expect(said({ kind: 'no-boil', limitedBy: failure({ kind: 'pressure' }) }, us)).toMatch(
+      /^Up to 1\.1 kW almost nothing comes over in this run\. Above that, .* holds back more than 20 in H₂O/,
+    );
+    expect(said({ kind: 'no-vapour', limitedBy: null })).toBe(
+      'Almost nothing comes over in this run, even at full heat.',
+    );
+  });
+});
+
+describe('the least water', () => {
+  const found = (more: Partial<LeastWater>): LeastWater => ({
+    kind: 'at-least',
+    flow_kg_s: 0.005,
+    used_kg: 39,
+    limitedBy: failure({ kind: 'vapour-escapes' }),
+    ...more,
+  });
+  const said = (more: Partial<LeastWater>, of: Scenario = still, messages = metric) =>
+    plain(wholeMessage(messages.leastWater(found(more), of)));
+
+  test('is told with what fails below it', () => {
+    expect(said({})).toBe(
+      'It needs at least 0.30 L/min of water, 39 L in all. With less, steam leaves the outlet at 1 h 30 min.',
+    );
+    expect(said({}, still, us)).toMatch(/^It needs at least 0\.07\d gal\/min of water, 10 gal in all\./);
+    expect(said({ used_kg: 0 })).toContain('of water, pumped round.');
+    expect(said({ kind: 'none-needed', flow_kg_s: 0 })).toBe('The tub is big enough: no tap water needed.');
+    expect(said({ kind: 'none-needed', flow_kg_s: 0 }, stillWith({ kind: 'jacketed-tube' }))).toBe(
+      'No cooling water needs to flow.',
+    );
+    expect(said({ kind: 'no-vapour', flow_kg_s: 0, limitedBy: null })).toMatch(/^Almost nothing comes over/);
+    expect(said({ kind: 'none-enough', flow_kg_s: null, used_kg: null })).toBe(
+      'No flow is enough: even at 120 L/min, steam leaves the outlet at 1 h 30 min, with cooling water at 34 °C. Use a longer tube or less heat.',
+    );
+    expect(said({ kind: 'none-enough', flow_kg_s: null, used_kg: null }, still, us)).not.toMatch(/L\/min|°C/);
+  });
+});
