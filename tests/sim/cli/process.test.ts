@@ -64,12 +64,14 @@ describe('the command line', () => {
   });
 
   it('ends with 3, one line and no answer when the calculation breaks off', () => {
+    // A pot of two inches and a few grams of plant in a hard frost, in steps of ten seconds.
     const broken = [
-      'site.barometer_Pa=55000',
-      'pot.waterTemperature_K=372',
-      'charge.mass_kg=0.17671458676424903',
-      'charge.oilContent=0.3',
-      'charge.release.takeUp.oxygenate=1000',
+      'site.airTemperature_K=253.15',
+      'pot.diameter_m=0.05',
+      'pot.water_kg=0.05',
+      'charge.mass_kg=0.019634954084916573',
+      'factors.heatLoss=10',
+      'advanced.step_s=10',
     ].flatMap((assignment) => ['--with', assignment]);
     const told = /^Gentle lavender: The calculation failed at [^\n]*\. No result is shown\.\n$/;
     for (const words of [
