@@ -363,7 +363,7 @@ export const examples: readonly Example[] = [
         supplyAmps_A: 10,
         setting: [
           { at_s: 0, value: 1 },
-          { at_s: 2400, value: 0.5 },
+          { at_s: 3000, value: 0.5 },
         ],
       },
       pot: {

@@ -36,6 +36,7 @@ const STORED: Readonly<Record<string, { readonly as: string; readonly called: st
   J: { as: 'J', called: 'an energy' },
   s: { as: 's', called: 'a time' },
   'kg/kg': { as: 'kg/kg', called: 'a share by weight' },
+  'mol/kg': { as: 'mol/kg', called: 'an amount by weight' },
   'kg/m³': { as: 'kg/m^3', called: 'a weight by volume' },
   'kg/m': { as: 'kg/m', called: 'a weight by length' },
   'm/s': { as: 'm/s', called: 'a speed' },

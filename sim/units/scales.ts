@@ -132,6 +132,7 @@ export const KINDS = {
   share: both('1', scale('%', 0.01, 0)),
   number: both('1', scale('', 1, 2, 3)),
   oilContent: both('kg/kg', scale('%', 0.01, 2)),
+  amountPerMass: both('mol/kg', scale('mmol/kg', 1e-3, 2)),
   massRatio: { si: 'kg/kg', metric: [scale('kg/kg', 1, 2)], us: [scale('lb/lb', 1, 2)] },
   density: { si: 'kg/m³', metric: [fixed('kg/m³', 1, 0)], us: [fixed('lb/ft³', POUND / FOOT ** 3, 1)] },
   massPerLength: {
@@ -235,6 +236,7 @@ export const KIND_OF_UNIT: Readonly<Record<string, KindName>> = {
   J: 'energy',
   s: 'duration',
   '1': 'number',
+  'mol/kg': 'amountPerMass',
   'kg/kg': 'massRatio',
   'kg/m³': 'density',
   'kg/m': 'massPerLength',

@@ -75,7 +75,7 @@ const plain = (
 
 /** Why no length would hold, as the place that sizes condensers found it. */
 const NO_LENGTH: Readonly<Partial<Record<TubeVerdict, string>> & { readonly never: string }> = {
-  never: 'No length would hold; it wants more cooling water or less heat.',
+  never: 'No length would hold; it needs more cooling water or less heat.',
   'coolant-warm': 'No length would hold; it needs more cooling water.',
   'coolant-boils': 'No length would hold; it needs more cooling water.',
   pressure: 'No length would hold; the tube is too narrow for this boil.',

@@ -100,7 +100,7 @@ describe('a coil that is too short', () => {
   test('says that no length would, where cooling lacks', () => {
     const { lead } = verdictOf(madeUpRun({ events }), 'metric', { length_m: null, because: 'coolant-warm' });
     expect(read(lead.text)).toBe(
-      'The coil is not enough: from 47 min on, vapour leaves the outlet. No length would hold; it wants more cooling water.',
+      'The coil is not enough: from 47 min on, vapour leaves the outlet. No length would hold; it needs more cooling water.',
     );
   });
 

@@ -117,7 +117,7 @@ describe('predict', () => {
     ) as Predicted;
     expect(length).toMatchObject(printed(runLength(runOn(scenario))) as object);
     expect(likely?.['doubts']).toEqual(printed(toldUncertain(ensembleDesign(scenario, 1, 1, bands).doubts, metric)));
-    expect(bands.oilContent?.low).toBeGreaterThan(0.5);
+    expect(bands.oilContent?.low).toBeGreaterThan(0.4);
   });
 
   it('refuses rules, numbers and fits that are none, naming what is allowed', () => {
