@@ -60,7 +60,7 @@ describe('how long to run', () => {
     );
     await expect.poll(() => page.locator('h1').textContent()).toBe('Runs dry');
     const dangers = page.getByRole('list', { name: 'Dangers of this run' });
-    await expect.poll(() => dangers.textContent(), SEARCH).toMatch(/^Danger: Only .+ of water is left at/);
+    await expect.poll(() => dangers.textContent(), SEARCH).toMatch(/^Danger: At .+ only .+ of water is left/);
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of/);
     await expect
       .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
