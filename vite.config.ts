@@ -5,7 +5,7 @@ import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 
 /** Packages that no first view needs; each stays in a file of its own, fetched when a dynamic import asks for it. */
-const fetchedOnDemand = ['mathjs', 'katex', 'zod', 'ml-levenberg-marquardt'];
+const fetchedOnDemand = ['mathjs', 'katex', 'zod'];
 
 /** The development server injects style elements, which the policy in index.html rightly forbids to the built app. */
 const allowInjectedStylesWhileDeveloping: Plugin = {

@@ -1,5 +1,5 @@
 /** The law behind published distillation curves and its least-squares fit. */
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+import { leastSquares } from '../maths/least-squares.ts';
 import type { PublishedCurve } from './published-curves.ts';
 
 export interface FittedRelease {
@@ -122,22 +122,16 @@ export const fitCurve = (curve: PublishedCurve): FittedRelease => {
       residual: 0,
     };
   }
-  const { parameterValues } = levenbergMarquardt(
-    { x: times, y: yields },
-    (free) => (time) => fittedYield(read(free), time),
-    {
-      initialValues: start,
-      minValues: least,
-      maxValues: most,
-      damping: 1e-2,
-      gradientDifference: 1e-6,
-      centralDifference: true,
-      maxIterations: 2000,
-      errorTolerance: 1e-16,
-      improvementThreshold: 1e-6,
-    },
-  );
-  const found = read([...parameterValues]);
+  const { parameters } = leastSquares((free) => times.map((time) => fittedYield(read([...free]), time)), yields, {
+    start,
+    least,
+    most,
+    slopeStep: 1e-6,
+    leastGain: 0,
+    leastMove: 1e-12,
+    mostSteps: 2000,
+  });
+  const found = read([...parameters]);
   const squares = times.reduce(
     (sum, time, index) => sum + (fittedYield(found, time) - (yields[index] as number)) ** 2,
     0,

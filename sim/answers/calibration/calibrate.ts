@@ -1,9 +1,8 @@
 /**
- * Fit to logged runs: weighted least squares of up to three correction factors, by the Levenberg–Marquardt steps of
- * a library. Parameters are the logarithms of the factors, so that none turns negative and an interval is a ratio.
- * The library takes one step at a time; a step that makes the fit worse is refused and tried again with more damping.
+ * Fit to logged runs: weighted least squares of up to three correction factors. Parameters are the logarithms of the
+ * factors, so that none turns negative and an interval is a ratio.
  */
-import { levenbergMarquardt } from 'ml-levenberg-marquardt';
+import { leastSquares, normalMatrix, slopesOf } from '../../maths/least-squares.ts';
 import type { NonFinite, RunResult } from '../../run/result.ts';
 import { simulate } from '../../run/simulate.ts';
 import { fieldAt } from '../../scenario/fields.ts';
@@ -182,19 +181,9 @@ class FactorModel {
 
   /** Slopes of the scaled predictions, by central differences: one row a factor. */
   slopes(logs: readonly number[]): number[][] {
-    return logs.map((_, place) => {
-      const moved = (by: number) => this.scaled(logs.map((value, at) => (at === place ? value + by : value)));
-      const up = moved(SLOPE_STEP);
-      const down = moved(-SLOPE_STEP);
-      return Array.from(up, (value, k) => (value - (down[k] as number)) / (2 * SLOPE_STEP));
-    });
+    return slopesOf((at) => this.scaled(at), logs, SLOPE_STEP);
   }
 }
-
-const dot = (a: readonly number[], b: readonly number[]): number =>
-  a.reduce((sum, value, k) => sum + value * (b[k] ?? 0), 0);
-const normalMatrix = (slopes: readonly (readonly number[])[]): Matrix =>
-  slopes.map((row) => slopes.map((other) => dot(row, other)));
 
 /** Least and greatest value of a factor. */
 const rangeOf = (name: FitName): readonly [number, number] => {
@@ -211,48 +200,6 @@ const valueAt = (name: FitName, log: number): number => {
   const [least, most] = rangeOf(name);
   return Math.min(most, Math.max(least, Math.exp(log)));
 };
-
-function descend(
-  model: FactorModel,
-  start: readonly number[],
-  names: readonly FitName[],
-  readings: readonly Reading[],
-): { logs: number[]; chiSquare: number; converged: boolean } {
-  const x = readings.map((_, k) => k);
-  const y = readings.map(({ value, sigma }) => value / sigma);
-  const bounds = names.map(boundsOf);
-  const chiSquareAt = (logs: readonly number[]): number =>
-    model.scaled(logs).reduce((sum, value, k) => sum + ((y[k] as number) - value) ** 2, 0);
-  let logs = [...start];
-  let chiSquare = chiSquareAt(logs);
-  let damping = 1e-3;
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const weight = Math.max(1e-6, ...normalMatrix(model.slopes(logs)).map((row, place) => row[place] ?? 0));
-    const { parameterValues } = levenbergMarquardt({ x, y }, (free) => (k) => model.scaled(free)[k] as number, {
-      initialValues: logs,
-      minValues: bounds.map(([least]) => least),
-      maxValues: bounds.map(([, most]) => most),
-      damping: damping * weight,
-      gradientDifference: SLOPE_STEP,
-      centralDifference: true,
-      maxIterations: 1,
-      errorTolerance: 0,
-    });
-    const found = chiSquareAt(parameterValues);
-    if (found < chiSquare) {
-      const gained = chiSquare - found;
-      const moved = Math.max(...parameterValues.map((value, place) => Math.abs(value - (logs[place] ?? 0))));
-      logs = [...parameterValues];
-      chiSquare = found;
-      damping = Math.max(1e-6, damping / 9);
-      if (gained < SETTLED * (1 + chiSquare) || moved < LEAST_MOVE) return { logs, chiSquare, converged: true };
-    } else {
-      if (damping > 10) return { logs, chiSquare, converged: true };
-      damping *= 30;
-    }
-  }
-  return { logs, chiSquare, converged: false };
-}
 
 const alikePairs = (names: readonly FitName[], correlation: Matrix): AlikePair[] =>
   names.flatMap((name, i) =>
@@ -310,17 +257,29 @@ export function calibrate(
   const start = chosen.map((name) => Math.log(startOf(name)));
   const { failure } = first.result(start);
   if (failure !== null) return refuse({ kind: 'broke-off', ...failure });
-  const influence = first.slopes(start).map((row) => Math.LN2 * Math.sqrt(dot(row, row)));
+  const influence = first.slopes(start).map((row) => Math.LN2 * Math.hypot(...row));
   const free = chosen.filter((_, place) => (influence[place] ?? 0) >= LEAST_INFLUENCE);
   const held = chosen.filter((name) => !free.includes(name));
   if (free.length === 0) return refuse({ kind: 'nothing-shown', factors: chosen });
 
   const model = held.length === 0 ? first : new FactorModel(scenario, free, readings);
-  const { logs, chiSquare, converged } = descend(
-    model,
-    free.map((name) => Math.log(startOf(name))),
-    free,
-    readings,
+  const bounds = free.map(boundsOf);
+  const {
+    parameters: logs,
+    squares: chiSquare,
+    converged,
+  } = leastSquares(
+    (at) => model.scaled(at),
+    readings.map(({ value, sigma }) => value / sigma),
+    {
+      start: free.map((name) => Math.log(startOf(name))),
+      least: bounds.map(([least]) => least),
+      most: bounds.map(([, most]) => most),
+      slopeStep: SLOPE_STEP,
+      leastGain: SETTLED,
+      leastMove: LEAST_MOVE,
+      mostSteps: MOST_STEPS,
+    },
   );
   const { covariance, correlation, condition } = spreadOf(normalMatrix(model.slopes(logs)));
   const alike = alikePairs(free, correlation);
