@@ -13,7 +13,7 @@ import { Dialog } from '../../ui/Dialog.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import { createQuery } from '../../state/query.ts';
 import { WorkingStepView } from './WorkingStepView.tsx';
-import { plainNumber } from './working-words.ts';
+import { PlainNumber } from './PlainNumber.tsx';
 import '../analysis.css';
 import './working.css';
 
@@ -28,11 +28,15 @@ export interface WorkingDialogProps {
 /** Lengths of tube are said in metres, whatever their size. */
 const HINTS: Readonly<Record<string, string>> = { 'condensing-length': 'run' };
 
-function resultWords({ id, result: { value, unit } }: WorkingSheet, units: UnitSystem): string {
-  if (unit === '1') return plainNumber(value);
-  if (unit === 's') return formatDuration(value);
-  const hint = HINTS[id];
-  return formatQuantity(value, unit, units, hint === undefined ? { significant: 3 } : { hint });
+function Result(props: { readonly sheet: WorkingSheet; readonly units: UnitSystem }) {
+  const words = (): string | null => {
+    const { value, unit } = props.sheet.result;
+    if (unit === '1') return null;
+    if (unit === 's') return formatDuration(value);
+    const hint = HINTS[props.sheet.id];
+    return formatQuantity(value, unit, props.units, hint === undefined ? { significant: 3 } : { hint });
+  };
+  return <>{words() ?? <PlainNumber value={props.sheet.result.value} />}</>;
 }
 
 export function WorkingDialog(props: WorkingDialogProps) {
@@ -101,7 +105,10 @@ export function WorkingDialog(props: WorkingDialogProps) {
           {(found) => (
             <>
               <p class="working-result">
-                {found().title}: <strong>{resultWords(found(), props.units)}</strong>
+                {found().title}:{' '}
+                <strong>
+                  <Result sheet={found()} units={props.units} />
+                </strong>
               </p>
               <p class="answer-quiet">
                 {found().says}

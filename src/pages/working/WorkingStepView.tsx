@@ -2,7 +2,8 @@
 import { For, Show } from 'solid-js';
 import { type WorkingStep, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { Formula } from './Formula.tsx';
-import { plainNumber, unitWords } from './working-words.ts';
+import { PlainNumber } from './PlainNumber.tsx';
+import { unitWords } from './working-words.ts';
 
 export interface WorkingStepProps {
   readonly step: WorkingStep;
@@ -36,7 +37,7 @@ export function WorkingStepView(props: WorkingStepProps) {
                 </td>
                 <th scope="row">{symbol.says}</th>
                 <td class="working-value">
-                  {plainNumber(symbol.value)} {unitWords(symbol.unit)}
+                  <PlainNumber value={symbol.value} /> {unitWords(symbol.unit)}
                 </td>
                 <td class="working-from">{symbol.from}</td>
               </tr>

@@ -13,7 +13,7 @@ import {
   type TubeFilter,
 } from '../../../src/pages/size/tube-rows.ts';
 import { placeOf, PLACES } from '../../../src/state/places.ts';
-import { plainNumber } from '../../../src/pages/working/working-words.ts';
+import { digitsAndPower } from '../../../src/pages/working/working-words.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
 const plain = (text: string): string => text.replace(/[\u202f\u00a0]/gu, ' ');
@@ -145,12 +145,13 @@ test('each place of the page has one address', () => {
 });
 
 test('numbers of a working are plain, grouped, or powers of ten', () => {
-  expect([0, 0.42476, 2257600, 5.4321e-5, -3.2e9, Number.NaN].map((value) => plain(plainNumber(value)))).toEqual([
-    '0',
-    '0.42476',
-    '2 257 600',
-    '5.4321 × 10⁻⁵',
-    '−3.2 × 10⁹',
-    '–',
+  const written = [0, 0.42476, 2257600, 5.4321e-5, -3.2e9, Number.NaN].map(digitsAndPower);
+  expect(written.map(([digits, power]) => [plain(digits), power])).toEqual([
+    ['0', null],
+    ['0.42476', null],
+    ['2 257 600', null],
+    ['5.4321', '−5'],
+    ['−3.2', '9'],
+    ['–', null],
   ]);
 });
