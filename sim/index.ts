@@ -9,6 +9,7 @@ export {
   type ScenarioInput,
   type ScenarioPart,
 } from './scenario/scenario.ts';
+export { isObject } from './scenario/json.ts';
 export { readScenario, type Problem, type ReadScenario } from './scenario/read-scenario.ts';
 export {
   chargeFromBotanical,

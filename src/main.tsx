@@ -1,7 +1,7 @@
 import { render } from 'solid-js/web';
 import { App } from './app/App.tsx';
 import { openBench } from './state/opening.ts';
-import { browserStorage } from './state/storage.ts';
+import { keptStore } from './state/browser-store.ts';
 import { keepOffline } from './workers/offline/keep-offline.ts';
 import { createRunClient } from './workers/run-client.ts';
 import { workerPool } from './workers/start-pool.ts';
@@ -13,10 +13,10 @@ import './styles/print.css';
 const root = document.getElementById('app');
 if (!root) throw new Error('index.html has no element with the id "app"');
 
-const storage = browserStorage();
+const store = keptStore();
 const client = createRunClient(workerPool());
 const wantsCalm = matchMedia('(prefers-reduced-motion: reduce)').matches;
-const opened = await openBench(storage, client);
+const opened = await openBench(store, client);
 
 root.replaceChildren();
 if (opened.ok) {
@@ -26,7 +26,7 @@ if (opened.ok) {
       <App
         initialOpening={opening}
         initialClient={client}
-        initialStorage={storage}
+        initialStore={store}
         initialNotice={opening.notice}
         startingPoints={() => client.examples()}
         setsOff={opening.firstVisit && !wantsCalm}

@@ -23,7 +23,7 @@ import {
 } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
-import { readFitFile } from './fit-file.ts';
+import { fitFrom } from './fit-file.ts';
 import {
   listOf,
   numberIn,
@@ -99,7 +99,7 @@ export function predictCommand(args: readonly string[]): string {
   const source = onlyWord(words, 'scenario');
   const fitFile = textOf(words, 'fit');
   if (source === '-' && fitFile === '-') throw new BadInput('Standard input can be the scenario or the fit, not both.');
-  const fit = fitFile === undefined ? null : readFitFile(fitFile);
+  const fit = fitFile === undefined ? null : fitFrom(fitFile);
   const scenario = scenarioFrom(source, [...(fit?.assignments ?? []), ...listOf(words, 'with')]);
   const result = whole(runOn(scenario), reader);
   const carriedOnTo_s = result.summary.end_s;

@@ -2,12 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
+import { isObject } from '../scenario/json.ts';
 import { BadInput } from './bad-input.ts';
 
 type Json = Record<string, unknown>;
-
-export const isObject = (value: unknown): value is Json =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const place = (source: string): string => (source === '-' ? 'Standard input' : `The file ${source}`);
 

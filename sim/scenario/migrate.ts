@@ -1,12 +1,10 @@
 /** Scenarios of earlier versions in today's shape, so that files, links and kept stills go on opening. */
 import { constituentById } from '../fluids/constituents.ts';
+import { isObject } from './json.ts';
 import { oilMoles } from './presets.ts';
 import { SCENARIO_VERSION } from './scenario.ts';
 
 type Json = Record<string, unknown>;
-
-const isObject = (value: unknown): value is Json =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const isEntry = (entry: unknown): entry is { constituent: string; share: number } => {
   if (!isObject(entry) || typeof entry['constituent'] !== 'string' || typeof entry['share'] !== 'number') return false;

@@ -5,6 +5,7 @@ import { narrowestJacket } from '../geometry/jacket.ts';
 import { bedRoom, packedVolume, waterRoom } from '../geometry/pot.ts';
 import { botanicals } from '../library/index.ts';
 import { fieldAt } from './fields.ts';
+import { isObject } from './json.ts';
 import { chargeFromBotanical } from './presets.ts';
 import { migrated } from './migrate.ts';
 import { SCENARIO_VERSION, scenarioSchema, type Scenario } from './scenario.ts';
@@ -21,9 +22,6 @@ export interface Problem {
 
 export type ReadScenario =
   { readonly ok: true; readonly scenario: Scenario } | { readonly ok: false; readonly problems: readonly Problem[] };
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const valueAt = (input: unknown, path: readonly PropertyKey[]): unknown =>
   path.reduce<unknown>(

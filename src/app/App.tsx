@@ -26,7 +26,7 @@ export function App(props: AppProps) {
     <BenchContext.Provider value={bench}>
       <Page
         initialNotice={props.initialNotice}
-        initialStorage={props.initialStorage}
+        initialStore={props.initialStore}
         startingPoints={props.startingPoints}
         setsOff={props.setsOff}
       />

@@ -2,7 +2,7 @@
 import { createSignal, For } from 'solid-js';
 import { PLACES, type Place } from '../state/places.ts';
 import type { UnitSystem } from '../../sim/index.ts';
-import { THEMES, type Theme } from '../state/storage.ts';
+import { THEMES, type Theme } from '../state/kept-bench.ts';
 
 export interface HeaderProps {
   readonly place: Place;

@@ -1,7 +1,6 @@
 /** The page: its head, the place that is shown, and what may lie over it. */
 import { createEffect, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
 import { Announcer } from '../pages/bench/Announcer.tsx';
-import { createAutosave } from '../state/autosave.ts';
 import { useBench } from '../state/bench.ts';
 import { createBenchFiles } from './bench-files.ts';
 import { obeyKeys } from '../pages/bench/bench-keys.ts';
@@ -14,13 +13,14 @@ import { Section } from '../ui/Section.tsx';
 import { isShareHash, readShareHash } from '../state/share-link.ts';
 import { ShareDialog } from './ShareDialog.tsx';
 import { StartDialog, type StartingPoint } from './StartDialog.tsx';
-import type { BenchStorage } from '../state/storage.ts';
+import { keepBench } from '../state/kept-bench.ts';
+import type { KeptStore } from '../state/kept-store.ts';
 import type { AnalysisPlace } from '../state/places.ts';
 import './app.css';
 import './dialogs.css';
 
 export interface PageProps {
-  readonly initialStorage: BenchStorage;
+  readonly initialStore: KeptStore;
   /** Fetches where one may start from. */
   readonly startingPoints: () => Promise<readonly StartingPoint[]>;
   /** What the reader must know at once, if anything. */
@@ -45,7 +45,7 @@ export function Page(props: PageProps) {
   const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start' | 'share'>('none');
   const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
   const files = createBenchFiles(bench, setNotice);
-  const refused = createAutosave(bench.snapshot, props.initialStorage);
+  keepBench(bench.snapshot, props.initialStore);
   obeyKeys(bench, { onBench: () => place() === 'bench', showKeys: () => setDialog('keys') });
 
   createEffect(() => {
@@ -111,7 +111,7 @@ export function Page(props: PageProps) {
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
           <Notice
-            message={refused() ? CANNOT_KEEP : null}
+            message={props.initialStore.refused() ? CANNOT_KEEP : null}
             action={{ words: 'Save the scenario', act: () => files.saveScenario() }}
           />
         </div>

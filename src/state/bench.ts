@@ -26,7 +26,7 @@ import { sizeQuestion } from './length-that-holds.ts';
 import type { LengthThatHolds } from './verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { Paper } from './print.ts';
-import type { SavedBench, Theme } from './storage.ts';
+import type { SavedBench, Theme } from './kept-bench.ts';
 
 export interface Bench extends Omit<Playback, 'load'> {
   readonly scenario: Accessor<Scenario>;

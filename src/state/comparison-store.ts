@@ -1,13 +1,14 @@
-/** The boils that are compared: two to four scenarios with their runs, kept on this device between visits. */
-import { createStore, get, set } from 'idb-keyval';
+/** The runs that are compared: two to four scenarios with what they gave, kept on this device between visits. */
 import { createSignal } from 'solid-js';
 import { MOST_COMPARED, type RunResult, type Scenario } from '../../sim/index.ts';
+import { keptStore } from './browser-store.ts';
 import { withValueAtPath } from './field-path.ts';
+import type { Shape } from './kept-store.ts';
 import type { WorkerPool } from '../workers/pool.ts';
 import { whyNoRun } from '../workers/run-client.ts';
 import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 
-export interface Boil {
+export interface ComparedRun {
   readonly id: number;
   readonly scenario: Scenario;
   /** The last run that went through; `null` before the first. */
@@ -17,33 +18,33 @@ export interface Boil {
   readonly problem: string | null;
 }
 
-const KEY = 'boils';
+const KEY = 'compared';
+const comparedShape: Shape<readonly unknown[]> = {
+  version: 1,
+  read: (value) => (Array.isArray(value) ? (value as readonly unknown[]) : null),
+};
 
 let given = 0;
-let store: ReturnType<typeof createStore> | null = null;
-const place = () => (store ??= createStore('limbeck-boils', 'boils'));
-const doubts = new Map<number, AbortController>();
+const controllers = new Map<number, AbortController>();
 
-const [boils, setBoils] = createSignal<readonly Boil[]>([]);
+const [compared, setRuns] = createSignal<readonly ComparedRun[]>([]);
 const [opened, setOpened] = createSignal(false);
-export { boils, opened as boilsOpened };
+export { compared };
 
-const patch = (id: number, changed: Partial<Boil>) =>
-  setBoils((before) => before.map((boil) => (boil.id === id ? { ...boil, ...changed } : boil)));
+const patch = (id: number, changed: Partial<ComparedRun>) =>
+  setRuns((before) => before.map((boil) => (boil.id === id ? { ...boil, ...changed } : boil)));
 
-function keep(): void {
-  // What cannot be kept is still there until the page is left; the boils can be saved as a file.
-  set(
+const keep = () =>
+  keptStore().keep(
     KEY,
-    boils().map(({ scenario }) => scenario),
-    place(),
-  ).catch(() => undefined);
-}
+    comparedShape,
+    compared().map(({ scenario }) => scenario),
+  );
 
 async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<void> {
-  doubts.get(id)?.abort();
+  controllers.get(id)?.abort();
   const controller = new AbortController();
-  doubts.set(id, controller);
+  controllers.set(id, controller);
   patch(id, { running: true });
   try {
     const reply = await pool.ask('run', [scenario], { signal: controller.signal, priority: 'high' });
@@ -58,24 +59,24 @@ async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<vo
   }
 }
 
-export function addBoils(pool: WorkerPool, scenarios: readonly Scenario[]): void {
+export function addCompared(pool: WorkerPool, scenarios: readonly Scenario[]): void {
   const added = scenarios
-    .slice(0, MOST_COMPARED - boils().length)
-    .map((scenario): Boil => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
-  setBoils((before) => [...before, ...added]);
+    .slice(0, MOST_COMPARED - compared().length)
+    .map((scenario): ComparedRun => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
+  setRuns((before) => [...before, ...added]);
   for (const { id, scenario } of added) void run(pool, id, scenario);
   keep();
 }
 
-export function setAllBoils(pool: WorkerPool, scenarios: readonly Scenario[]): void {
-  for (const controller of doubts.values()) controller.abort();
-  doubts.clear();
-  setBoils([]);
-  addBoils(pool, scenarios);
+export function setCompared(pool: WorkerPool, scenarios: readonly Scenario[]): void {
+  for (const controller of controllers.values()) controller.abort();
+  controllers.clear();
+  setRuns([]);
+  addCompared(pool, scenarios);
 }
 
-export function changeBoil(pool: WorkerPool, id: number, path: string, value: unknown): void {
-  const boil = boils().find((each) => each.id === id);
+export function changeCompared(pool: WorkerPool, id: number, path: string, value: unknown): void {
+  const boil = compared().find((each) => each.id === id);
   if (!boil) return;
   const scenario = withValueAtPath(boil.scenario, path, value);
   patch(id, { scenario });
@@ -84,37 +85,34 @@ export function changeBoil(pool: WorkerPool, id: number, path: string, value: un
   keep();
 }
 
-export function removeBoil(id: number): void {
-  doubts.get(id)?.abort();
-  doubts.delete(id);
-  setBoils((before) => before.filter((boil) => boil.id !== id));
+export function removeCompared(id: number): void {
+  controllers.get(id)?.abort();
+  controllers.delete(id);
+  setRuns((before) => before.filter((boil) => boil.id !== id));
   keep();
 }
 
 /** Opens what was compared at the last visit, else the still at hand. */
-export async function openBoils(pool: WorkerPool, atHand: Scenario): Promise<void> {
+export async function openCompared(pool: WorkerPool, atHand: Scenario): Promise<void> {
   if (opened()) return;
   setOpened(true);
-  let kept: unknown;
-  try {
-    kept = await get<unknown>(KEY, place());
-  } catch {
-    kept = undefined;
-  }
-  if (boils().length > 0) return;
-  if (!Array.isArray(kept) || kept.length === 0) return addBoils(pool, [atHand]);
+  // Where nothing can be kept the comparison is still there until the page is left, and can be saved as a file.
+  const kept = await keptStore()
+    .read(KEY, comparedShape)
+    .catch(() => null);
+  if (compared().length > 0) return;
   const readable: Scenario[] = [];
-  for (const input of (kept as unknown[]).slice(0, MOST_COMPARED)) {
-    // An older version may have kept what this one refuses; such a boil is left out.
+  for (const input of kept?.kind === 'read' ? kept.value.slice(0, MOST_COMPARED) : []) {
     const reply = await pool.ask('run', [input], { priority: 'high' }).catch(() => null);
     if (reply?.kind === 'ran') readable.push(reply.result.scenario);
+    else keptStore().protect(KEY);
   }
-  addBoils(pool, readable.length > 0 ? readable : [atHand]);
+  addCompared(pool, readable.length > 0 ? readable : [atHand]);
 }
 
 /** A name that no other boil has. */
 export function freeName(name: string): string {
-  const taken = new Set(boils().map(({ scenario }) => scenario.name));
+  const taken = new Set(compared().map(({ scenario }) => scenario.name));
   const stem = name.replace(/ \(\d+\)$/u, '').slice(0, 110);
   for (let count = 2; ; count++) {
     const next = `${stem} (${count})`;

@@ -1,87 +1,96 @@
-/** Keeps the run book on this device. Every keystroke counts: it is written a moment later, and at once when the page is left. */
-import { createStore, get, set } from 'idb-keyval';
-import { batch, createSignal } from 'solid-js';
+/** The run book on this device: an entry for each log and each still, so that a change writes only what it changed. */
+import { createSignal, untrack, type Accessor } from 'solid-js';
 import type { OwnBands, Scenario } from '../../sim/index.ts';
-import { dropNote, leaveNote, readNote } from './unload-draft.ts';
-import { NO_LOGS, readLogbook, writtenLogbook, type KeptStill, type LoggedRun, type Logbook } from './logbook.ts';
+import { keptStore } from './browser-store.ts';
+import type { Kept, KeptStore } from './kept-store.ts';
+import {
+  anyShape,
+  logShape,
+  NO_LOGS,
+  stillShape,
+  type KeptStill,
+  type LoggedRun,
+  type Logbook,
+} from './logbook-schema.ts';
 
-const KEY = 'book';
-const NOTE = 'run-book';
-const QUIET_MS = 300;
+const LOGS = 'run-book/log/';
+const STILLS = 'run-book/still/';
+const UNREAD = 'run-book/unread/';
 
 const [book, setBook] = createSignal<Logbook>(NO_LOGS);
-const [state, setState] = createSignal<'opening' | 'kept' | 'refused'>('opening');
+const [isOpen, setOpen] = createSignal(false);
+const [isBlocked, setBlocked] = createSignal(false);
 let opening: Promise<void> | null = null;
-let timer: ReturnType<typeof setTimeout> | null = null;
-let store: ReturnType<typeof createStore> | null = null;
-let unwritten = false;
+let store: KeptStore | null = null;
 
-const place = () => (store ??= createStore('limbeck-run-book', 'runs'));
+export { book as logbook };
+export const logbookState: Accessor<'opening' | 'kept' | 'refused'> = () =>
+  isOpen() ? (isBlocked() || store?.refused() === true ? 'refused' : 'kept') : 'opening';
 
-export { book as logbook, state as logbookState };
-
-function write(): void {
-  if (timer !== null) clearTimeout(timer);
-  timer = null;
-  if (!unwritten) return;
-  unwritten = false;
-  set(KEY, writtenLogbook(book()), place()).then(
-    () => {
-      if (!unwritten) dropNote(NOTE);
-      setState('kept');
-    },
-    () => setState('refused'),
-  );
+/** The entries in the order of their keys, which give them their ids; those that cannot be read apart. */
+function parted<T extends { readonly id: string }>(
+  entries: ReadonlyMap<string, Kept<T>>,
+  prefix: string,
+): { readonly read: readonly T[]; readonly unread: readonly unknown[] } {
+  const sorted = [...entries].sort(([a], [b]) => (a < b ? -1 : 1));
+  return {
+    read: sorted.flatMap(([key, kept]) =>
+      kept.kind === 'read' ? [{ ...kept.value, id: key.slice(prefix.length) }] : [],
+    ),
+    unread: sorted.flatMap(([, kept]) => (kept.kind === 'unread' ? [kept.value] : [])),
+  };
 }
 
-const onLeave = () => {
-  if (unwritten) leaveNote(NOTE, writtenLogbook(book()));
-  write();
-};
-
-const onHide = () => {
-  if (document.visibilityState === 'hidden') onLeave();
-};
-
-/** What was typed before the book was open stands behind what was kept. */
-const joined = (kept: Logbook, typed: Logbook): Logbook => ({
-  logs: [...kept.logs, ...typed.logs],
-  stills: [...kept.stills, ...typed.stills],
-  unread: [...kept.unread, ...typed.unread],
-});
-
 /** Opens the book once; later calls wait for the same opening. */
-export function openLogbook(): Promise<void> {
+export function openLogbook(kept: KeptStore = keptStore()): Promise<void> {
   opening ??= (async () => {
-    document.addEventListener('visibilitychange', onHide);
-    addEventListener('pagehide', onLeave);
+    store = kept;
     try {
-      const found = readNote(NOTE) ?? (await get<unknown>(KEY, place()));
-      const read = readLogbook(found);
-      batch(() => {
-        // What this version cannot read at all is kept under `unread`, so that nothing is written over.
-        if (read) setBook((typed) => joined(read, typed));
-        else if (found !== undefined) setBook((typed) => ({ ...typed, unread: [...typed.unread, found] }));
-        setState('kept');
-      });
+      const [allLogs, allStills, others] = await Promise.all([
+        kept.readAll(LOGS, logShape),
+        kept.readAll(STILLS, stillShape),
+        kept.readAll(UNREAD, anyShape),
+      ]);
+      const logs = parted(allLogs, LOGS);
+      const stills = parted(allStills, STILLS);
+      const unread = [...others.values()].flatMap((each) => (each.kind === 'read' ? [each.value.value] : []));
+      // What was typed before the book was open stands in the store already.
+      setBook({ logs: logs.read, stills: stills.read, unread: [...logs.unread, ...stills.unread, ...unread] });
     } catch {
       // A browser that keeps nothing still lets one log and fit; the page says so and offers a file.
-      setState('refused');
+      setBlocked(true);
     }
+    setOpen(true);
   })();
   return opening;
 }
 
+function keepChanged<T extends { readonly id: string }>(
+  prefix: string,
+  shape: { readonly version: number },
+  before: readonly T[],
+  after: readonly T[],
+): void {
+  const target = store ?? keptStore();
+  const was = new Map(before.map((entry) => [entry.id, entry]));
+  for (const entry of after) {
+    if (was.get(entry.id) !== entry) target.keep(prefix + entry.id, shape, entry);
+    was.delete(entry.id);
+  }
+  for (const id of was.keys()) target.keep(prefix + id, shape, undefined);
+}
+
 function change(next: (before: Logbook) => Logbook): void {
-  setBook(next);
-  unwritten = true;
-  timer ??= setTimeout(write, QUIET_MS);
+  const before = untrack(book);
+  const after = setBook(next(before));
+  keepChanged(LOGS, logShape, before.logs, after.logs);
+  keepChanged(STILLS, stillShape, before.stills, after.stills);
 }
 
 let given = 0;
 
-/** An id that no other entry of this book has. */
-export const newId = (): string => `${Date.now().toString(36)}-${(given += 1)}`;
+/** An id that no other entry of this book has, and that comes after those given before. */
+export const newId = (): string => `${Date.now().toString(36)}-${String((given += 1)).padStart(6, '0')}`;
 
 export const addLogs = (logs: readonly LoggedRun[]): void =>
   change((before) => ({ ...before, logs: [...before.logs, ...logs] }));
@@ -118,6 +127,7 @@ export function addLogbook(added: Logbook): void {
     stills: [...before.stills, ...added.stills.map((still) => ({ ...still, id: newId() }))],
     unread: [...before.unread, ...added.unread],
   }));
+  for (const value of added.unread) (store ?? keptStore()).keep(UNREAD + newId(), { version: 1 }, value);
 }
 
 /** What a fit left in doubt, for a still that still has the factors of that fit. */

@@ -1,14 +1,5 @@
-/** The run book: what was logged at real runs, cell by cell as it was typed, and the stills that were fitted to them. */
-import {
-  FIT_NAMES,
-  MOST_FACTORS,
-  readPoints,
-  type FitName,
-  type LoggedPoint,
-  type OwnBands,
-  type PointsProblem,
-  type ReadPoints,
-} from '../../sim/index.ts';
+/** The rows of a log: cell by cell as they were typed, and what they say as points. */
+import { readPoints, type LoggedPoint, type PointsProblem, type ReadPoints } from '../../sim/index.ts';
 
 export const LOG_COLUMNS = ['time', 'oil', 'outlet', 'tub', 'distillate'] as const;
 export type LogColumn = (typeof LOG_COLUMNS)[number];
@@ -27,39 +18,7 @@ export interface LogUnits {
   readonly distillate: (typeof LOG_UNITS.distillate)[number];
 }
 
-export interface LoggedRun {
-  readonly id: string;
-  readonly name: string;
-  readonly notes: string;
-  /** The still as it stood when the log was begun, as JSON. */
-  readonly scenario: unknown;
-  readonly units: LogUnits;
-  readonly rows: readonly LogRow[];
-  /** Text in the box for pasting that has not become rows yet. */
-  readonly draft: string;
-  /** Factors to fit. */
-  readonly factors: readonly FitName[];
-}
-
-/** A still with the factors of a fit. */
-export interface KeptStill {
-  readonly id: string;
-  readonly name: string;
-  readonly scenario: unknown;
-  /** What the fit leaves in doubt. */
-  readonly bands: OwnBands;
-}
-
-export interface Logbook {
-  readonly logs: readonly LoggedRun[];
-  readonly stills: readonly KeptStill[];
-  /** Entries that this version cannot read; they are kept and handed on untouched. */
-  readonly unread: readonly unknown[];
-}
-
-export const LOGBOOK_KIND = 'limbeck-run-book';
 export const EMPTY_ROW: LogRow = { time: '', oil: '', outlet: '', tub: '', distillate: '' };
-export const NO_LOGS: Logbook = { logs: [], stills: [], unread: [] };
 
 export const isBlank = (row: LogRow): boolean => LOG_COLUMNS.every((column) => row[column].trim() === '');
 
@@ -80,6 +39,12 @@ const cellText = (cell: string): string => cell.replace(/[;\t\r\n]/gu, ' ').trim
 const lineOf = (row: LogRow): string =>
   isBlank(row) ? '#' : LOG_COLUMNS.map((column) => cellText(row[column])).join(';');
 
+/** Rows as they were typed, in the units of their log. */
+export interface LoggedRows {
+  readonly rows: readonly LogRow[];
+  readonly units: LogUnits;
+}
+
 export interface ReadRows {
   readonly points: readonly LoggedPoint[];
   /** By place of the row: what is wrong with it. */
@@ -87,7 +52,7 @@ export interface ReadRows {
 }
 
 /** Rows of a log as points, with what is wrong in each. */
-export function readRows({ rows, units }: Pick<LoggedRun, 'rows' | 'units'>): ReadRows {
+export function readRows({ rows, units }: LoggedRows): ReadRows {
   const { points, problems } = readPoints([headingsOf(units), ...rows.map(lineOf)].join('\n'));
   if (rows.every(isBlank)) return { points: [], problems: new Map() };
   return { points, problems: new Map(problems.map((problem) => [problem.line - 2, problem])) };
@@ -174,79 +139,3 @@ export function unitsNamed(text: string, units: LogUnits): LogUnits {
     distillate: named(LOG_UNITS.distillate, distillate) ?? units.distillate,
   };
 }
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
-const textOf = (value: unknown): string =>
-  typeof value === 'string' ? value : typeof value === 'number' ? String(value) : '';
-const oneOf = <T extends string>(options: readonly T[], value: unknown): T =>
-  options.find((option) => option === value) ?? (options[0] as T);
-
-function readLog(value: unknown): LoggedRun | null {
-  if (!isObject(value) || !Array.isArray(value['rows'])) return null;
-  const units = isObject(value['units']) ? value['units'] : {};
-  const factors = Array.isArray(value['factors']) ? value['factors'] : [];
-  return {
-    id: textOf(value['id']),
-    name: textOf(value['name']),
-    notes: textOf(value['notes']),
-    scenario: value['scenario'] ?? null,
-    units: {
-      oil: oneOf(LOG_UNITS.oil, units['oil']),
-      temperature: oneOf(LOG_UNITS.temperature, units['temperature']),
-      distillate: oneOf(LOG_UNITS.distillate, units['distillate']),
-    },
-    rows: value['rows'].map((row: unknown) => {
-      const cells = isObject(row) ? row : {};
-      return {
-        time: textOf(cells['time']),
-        oil: textOf(cells['oil']),
-        outlet: textOf(cells['outlet']),
-        tub: textOf(cells['tub']),
-        distillate: textOf(cells['distillate']),
-      };
-    }),
-    draft: textOf(value['draft']),
-    factors: FIT_NAMES.filter((name) => factors.includes(name)).slice(0, MOST_FACTORS),
-  };
-}
-
-function readBands(value: unknown): OwnBands {
-  if (!isObject(value)) return {};
-  const entries = Object.entries(value).filter(
-    (entry): entry is [string, { low: number; high: number }] =>
-      isObject(entry[1]) && typeof entry[1]['low'] === 'number' && typeof entry[1]['high'] === 'number',
-  );
-  return Object.fromEntries(entries);
-}
-
-function readStill(value: unknown): KeptStill | null {
-  if (!isObject(value) || !isObject(value['scenario'])) return null;
-  return {
-    id: textOf(value['id']),
-    name: textOf(value['name']),
-    scenario: value['scenario'],
-    bands: readBands(value['bands']),
-  };
-}
-
-/** Reads a run book from what was kept or from a file; `null` when it is none. What cannot be read of it is kept as it is. */
-export function readLogbook(value: unknown): Logbook | null {
-  if (!isObject(value) || value['kind'] !== LOGBOOK_KIND) return null;
-  const unread: unknown[] = Array.isArray(value['unread']) ? [...(value['unread'] as unknown[])] : [];
-  const entries = <T>(list: unknown, read: (entry: unknown) => T | null): readonly T[] =>
-    (Array.isArray(list) ? (list as unknown[]) : []).flatMap((entry) => {
-      const found = read(entry);
-      if (found === null) unread.push(entry);
-      return found === null ? [] : [found];
-    });
-  const logs = entries(value['logs'], readLog);
-  const stills = entries(value['stills'], readStill);
-  return { logs, stills, unread };
-}
-
-export const writtenLogbook = (book: Logbook): Readonly<Record<string, unknown>> => ({
-  kind: LOGBOOK_KIND,
-  version: 1,
-  ...book,
-});

@@ -1,7 +1,8 @@
 /** What stands on the bench when the page opens: the work kept from last time, else a still that runs. */
 import type { RunResult } from '../../sim/index.ts';
 import { whyNoRun, type RunClient } from '../workers/run-client.ts';
-import type { BenchStorage, SavedBench } from './storage.ts';
+import { BENCH_KEY, benchShape, type SavedBench } from './kept-bench.ts';
+import type { Kept, KeptStore } from './kept-store.ts';
 
 export interface Opening {
   readonly result: RunResult;
@@ -33,40 +34,44 @@ export const tellingMoment = ({ summary }: RunResult): number => {
   return Math.min(first + 60, summary.end_s);
 };
 
-export async function openBench(storage: BenchStorage, client: RunClient): Promise<Opened> {
+const UNREAD =
+  'The still kept on this device can’t be read by this version, so an example stands here instead. It stays kept.';
+const BLOCKED = 'This browser keeps nothing for this page, so download what you want to keep.';
+
+export async function openBench(store: KeptStore, client: RunClient): Promise<Opened> {
   // Query first, so that the model gets ready while the storage is looked into.
   const examples = client.examples();
-  const kept = await storage.load();
-  if (kept.kind === 'bench') {
-    const reply = await client.run(kept.bench.scenario, 'preview');
+  let kept: Kept<SavedBench>;
+  try {
+    kept = await store.read(BENCH_KEY, benchShape);
+  } catch {
+    return openFresh(client, examples, FRESH, BLOCKED);
+  }
+  if (kept.kind === 'read') {
+    const bench = kept.value;
+    const reply = await client.run(bench.scenario, 'preview');
     if (reply.kind === 'ran')
       return {
         ok: true,
         opening: {
           result: reply.result,
           isPreview: reply.fidelity === 'preview',
-          saved: kept.bench,
+          saved: bench,
           firstVisit: false,
           notice: null,
         },
       };
     const preferences = {
       ...FRESH,
-      units: kept.bench.units,
-      theme: kept.bench.theme,
-      hintsDismissed: kept.bench.hintsDismissed,
-      keysOn: kept.bench.keysOn,
+      units: bench.units,
+      theme: bench.theme,
+      hintsDismissed: bench.hintsDismissed,
+      keysOn: bench.keysOn,
     };
-    return openFresh(
-      client,
-      examples,
-      preferences,
-      'The still kept on this device can’t be read by this version, so an example stands here instead.',
-    );
+    store.protect(BENCH_KEY);
+    return openFresh(client, examples, preferences, UNREAD);
   }
-  const notice =
-    kept.kind === 'blocked' ? 'This browser keeps nothing for this page, so download what you want to keep.' : null;
-  return openFresh(client, examples, FRESH, notice);
+  return openFresh(client, examples, FRESH, kept.kind === 'unread' ? UNREAD : null);
 }
 
 type Preferences = Omit<SavedBench, 'scenario'>;

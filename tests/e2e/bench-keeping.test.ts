@@ -103,29 +103,51 @@ describe('work on the bench', () => {
     }
   });
 
-  test('that was kept but cannot be read gives way to the example, and says so', async () => {
+  test('that was kept but cannot be read gives way to the example, says so, and stays kept', async () => {
     const { page } = await openBench();
     await page.waitForTimeout(200);
+    const broken = { pot: 'broken' };
     await page.evaluate(
-      () =>
+      (scenario) =>
         new Promise<void>((resolve, reject) => {
-          const opening = indexedDB.open('limbeck');
+          const opening = indexedDB.open('limbeck-kept');
           opening.onerror = () => reject(new Error('no storage'));
           opening.onsuccess = () => {
-            const change = opening.result.transaction('work', 'readwrite');
-            change.objectStore('work').put({ scenario: { pot: 'broken' }, units: 'us' }, 'bench');
+            const change = opening.result.transaction('entries', 'readwrite');
+            const value = { scenario, units: 'us' };
+            change.objectStore('entries').put({ version: 1, changed_ms: Date.now(), value }, 'bench');
             change.oncomplete = () => {
               opening.result.close();
               resolve();
             };
           };
         }),
+      broken,
     );
     await page.goto('about:blank');
     await page.goBack();
     await page.getByText('can’t be read by this version').waitFor();
     expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
     expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
+    await enter(typedValue(page, 'Coil'), '2 ft');
+    const entries = () =>
+      page.evaluate(
+        () =>
+          new Promise<readonly unknown[]>((resolve) => {
+            const opening = indexedDB.open('limbeck-kept');
+            opening.onsuccess = () => {
+              const all = opening.result.transaction('entries').objectStore('entries').getAll();
+              all.onsuccess = () => {
+                opening.result.close();
+                resolve(all.result as unknown[]);
+              };
+            };
+          }),
+      );
+    const kept = (scenario: unknown) =>
+      expect.objectContaining({ value: expect.objectContaining({ scenario }) as unknown }) as unknown;
+    await expect.poll(entries).toContainEqual(kept(expect.objectContaining({ name: 'Gentle lavender' })));
+    expect(await entries()).toContainEqual(kept(broken));
   });
 
   test('says when this browser keeps nothing, and offers a file instead', async () => {

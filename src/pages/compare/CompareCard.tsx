@@ -3,13 +3,13 @@ import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'sol
 import { columnAt, englishReader, eventMessage, quantities, rangeAt, type UnitSystem } from '../../../sim/index.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { boilFields } from './compare-fields.ts';
-import type { Boil } from '../../state/comparison-store.ts';
+import { compareFields } from './compare-fields.ts';
+import type { ComparedRun } from '../../state/comparison-store.ts';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { alarmsOf } from '../parts/RunAlarms.tsx';
 
 export interface CompareCardProps {
-  readonly boil: Boil;
+  readonly boil: ComparedRun;
   readonly letter: string;
   readonly time_s: Accessor<number>;
   readonly units: UnitSystem;
@@ -24,7 +24,7 @@ export interface CompareCardProps {
 
 export function CompareCard(props: CompareCardProps) {
   const id = createUniqueId();
-  const fields = createMemo(() => boilFields(props.boil.scenario));
+  const fields = createMemo(() => compareFields(props.boil.scenario));
   const now = createMemo(() => {
     const { result } = props.boil;
     if (!result) return '';

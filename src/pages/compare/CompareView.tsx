@@ -23,13 +23,13 @@ import { CheckMark } from '../parts/marks.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { CompareCard } from './CompareCard.tsx';
 import {
-  addBoils,
-  boils,
-  changeBoil,
+  addCompared,
+  compared,
+  changeCompared,
   freeName,
-  openBoils,
-  removeBoil,
-  setAllBoils,
+  openCompared,
+  removeCompared,
+  setCompared,
 } from '../../state/comparison-store.ts';
 import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 import { bestOf } from './best-of.ts';
@@ -69,13 +69,13 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   const follow = () => setCalm(query.matches);
   query.addEventListener('change', follow);
   onCleanup(() => query.removeEventListener('change', follow));
-  onMount(() => void openBoils(pool, props.context.result().scenario));
+  onMount(() => void openCompared(pool, props.context.result().scenario));
 
-  const done = createMemo(() => boils().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
+  const done = createMemo(() => compared().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
   const comparison = createMemo<Comparison | null>(() =>
     done().length < 2 ? null : compareRuns(done().map(({ result }) => result)),
   );
-  const letterOf = (id: number): string => LETTERS[boils().findIndex((boil) => boil.id === id)] ?? '';
+  const letterOf = (id: number): string => LETTERS[compared().findIndex((boil) => boil.id === id)] ?? '';
   const runs = createMemo<readonly NamedRun[]>(() =>
     done().map(({ id, result }) => ({ name: `${letterOf(id)} ${result.scenario.name}`, result })),
   );
@@ -94,7 +94,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
     try {
       const scenario = props.context.result().scenario;
       const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { priority: 'high' });
-      setAllBoils(pool, [gentle, hard]);
+      setCompared(pool, [gentle, hard]);
       setTold(`A is “${scenario.name}” boiled gently, B the same boiled hard, until as much distillate has come over.`);
     } catch (error) {
       if (!wasGivenUp(error)) setTold(`They could not be set up: ${errorMessage(error)}`);
@@ -102,13 +102,13 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
     setWorking(false);
   };
   const copy = (id: number) => {
-    const boil = boils().find((each) => each.id === id);
+    const boil = compared().find((each) => each.id === id);
     if (!boil) return;
     setTold('');
-    addBoils(pool, [{ ...boil.scenario, name: freeName(boil.scenario.name) }]);
+    addCompared(pool, [{ ...boil.scenario, name: freeName(boil.scenario.name) }]);
   };
   const load = async (id: number) => {
-    const boil = boils().find((each) => each.id === id);
+    const boil = compared().find((each) => each.id === id);
     if (!boil) return;
     setTold((await props.context.load(boil.scenario)) ?? `“${boil.scenario.name}” is on the bench.`);
   };
@@ -160,12 +160,12 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
     <article class="answer compare-view" aria-labelledby="compare-title">
       <header class="answer-head">
         <h2 id="compare-title">Which boil is better?</h2>
-        <div class="answer-lead" role="status" classList={{ 'is-asking': boils().some(({ running }) => running) }}>
+        <div class="answer-lead" role="status" classList={{ 'is-asking': compared().some(({ running }) => running) }}>
           <Show
             when={comparison()}
             fallback={
               <p>
-                {boils().length < 2
+                {compared().length < 2
                   ? 'Copy the boil and change something in the copy, or set a gentle boil against a hard one.'
                   : 'Running them…'}
               </p>
@@ -183,14 +183,14 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
           >
             Gentle against hard
           </button>
-          <Show when={boils().length < MOST_COMPARED}>
+          <Show when={compared().length < MOST_COMPARED}>
             <button
               type="button"
               onClick={() =>
-                addBoils(pool, [
+                addCompared(pool, [
                   {
                     ...props.context.scenario(),
-                    name: boils().some(({ scenario }) => scenario.name === props.context.scenario().name)
+                    name: compared().some(({ scenario }) => scenario.name === props.context.scenario().name)
                       ? freeName(props.context.scenario().name)
                       : props.context.scenario().name,
                   },
@@ -208,7 +208,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               json={() => {
                 const found = comparison();
                 return {
-                  boils: boils().map(({ scenario }) => scenario),
+                  boils: compared().map(({ scenario }) => scenario),
                   ...(found && toldComparison(found, englishReader(units()))),
                 };
               }}
@@ -238,8 +238,8 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
           />
         </Show>
       </div>
-      <div class="compare-cards" classList={{ 'are-four': boils().length === MOST_COMPARED }}>
-        <Index each={boils()}>
+      <div class="compare-cards" classList={{ 'are-four': compared().length === MOST_COMPARED }}>
+        <Index each={compared()}>
           {(boil, index) => (
             <CompareCard
               boil={boil()}
@@ -247,13 +247,13 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               time_s={playback.time_s}
               units={units()}
               reducedMotion={calm()}
-              canCopy={boils().length < MOST_COMPARED}
-              canRemove={boils().length > 1}
-              onChange={(path, value) => changeBoil(pool, boil().id, path, value)}
+              canCopy={compared().length < MOST_COMPARED}
+              canRemove={compared().length > 1}
+              onChange={(path, value) => changeCompared(pool, boil().id, path, value)}
               onCopy={() => copy(boil().id)}
               onRemove={() => {
                 setTold('');
-                removeBoil(boil().id);
+                removeCompared(boil().id);
               }}
               onLoad={() => void load(boil().id)}
             />

@@ -1,7 +1,7 @@
 /** The few settings in which boils usually differ, as fields to type in: heat, tap, tube and charge. */
 import { type Scenario, formatDuration } from '../../../sim/index.ts';
 
-export interface BoilField {
+export interface CompareField {
   readonly path: string;
   readonly label: string;
   readonly value: number;
@@ -16,8 +16,8 @@ function scheduleFields(
   knots: Scenario['heat']['setting'],
   path: string,
   label: string,
-  rest: Pick<BoilField, 'unit' | 'hint'>,
-): readonly BoilField[] {
+  rest: Pick<CompareField, 'unit' | 'hint'>,
+): readonly CompareField[] {
   if (knots.length > MOST_KNOTS) return [];
   return knots.map(({ at_s, value, shape }, index) => ({
     path: `${path}.${index}.value`,
@@ -27,8 +27,8 @@ function scheduleFields(
   }));
 }
 
-export function boilFields({ heat, cooling, condenser, charge }: Scenario): readonly BoilField[] {
-  const heatFields: readonly BoilField[] =
+export function compareFields({ heat, cooling, condenser, charge }: Scenario): readonly CompareField[] {
+  const heatFields: readonly CompareField[] =
     heat.control === 'hold-rate'
       ? [
           {

@@ -1,6 +1,6 @@
 /** Stills that were fitted to a log and kept under a name. */
 import { For, Show } from 'solid-js';
-import type { KeptStill } from '../../state/logbook.ts';
+import type { KeptStill } from '../../state/logbook-schema.ts';
 
 export interface KeptStillsProps {
   readonly stills: readonly KeptStill[];

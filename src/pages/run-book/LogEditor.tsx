@@ -16,11 +16,10 @@ import {
   readRows,
   unitsFor,
   unitsNamed,
-  writtenLogbook,
-  type LoggedRun,
   type LogUnits,
   type Pasted,
 } from '../../state/logbook.ts';
+import { writtenLogbook, type LoggedRun } from '../../state/logbook-schema.ts';
 import { LogTable } from './LogTable.tsx';
 import { PasteBox } from './PasteBox.tsx';
 

@@ -8,9 +8,9 @@ import {
   readRows,
   withBlankRows,
   type LogColumn,
-  type LoggedRun,
   type LogRow,
 } from '../../state/logbook.ts';
+import type { LoggedRun } from '../../state/logbook-schema.ts';
 
 export interface LogTableProps {
   readonly log: LoggedRun;

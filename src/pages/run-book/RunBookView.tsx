@@ -6,7 +6,8 @@ import type { AnalysisContext } from '../parts/analysis-context.ts';
 import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
 import { openLogFile } from './log-files.ts';
-import { writtenLogbook, type KeptStill, type LoggedRun, type LogUnits } from '../../state/logbook.ts';
+import type { LogUnits } from '../../state/logbook.ts';
+import { writtenLogbook, type KeptStill, type LoggedRun } from '../../state/logbook-schema.ts';
 import {
   addLogbook,
   addLogs,

@@ -1,16 +1,8 @@
 /** Logs as files, in and out. */
 import { englishReader, fitMessages, type UnitSystem } from '../../../sim/index.ts';
 import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
-import {
-  readPasted,
-  readLogbook,
-  readRows,
-  unitsFor,
-  unitsNamed,
-  type LoggedRun,
-  type Logbook,
-  type LogUnits,
-} from '../../state/logbook.ts';
+import { readPasted, readRows, unitsFor, unitsNamed, type LogUnits } from '../../state/logbook.ts';
+import { readLogbook, type LoggedRun, type Logbook } from '../../state/logbook-schema.ts';
 
 /** A log as a table, in the units it is kept in. */
 export function logTable(log: LoggedRun): DataTable {

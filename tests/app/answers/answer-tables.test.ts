@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { tubes, type CompareRow, type TubeSize } from '../../../sim/index.ts';
 import { bestOf } from '../../../src/pages/compare/best-of.ts';
-import { boilFields } from '../../../src/pages/compare/compare-fields.ts';
+import { compareFields } from '../../../src/pages/compare/compare-fields.ts';
 import {
   bendRadius,
   BORES,
@@ -128,14 +128,14 @@ describe('stills compared', () => {
         ],
       },
     });
-    expect(boilFields(scenario).map(({ path, label }) => [path, plain(label)])).toEqual([
+    expect(compareFields(scenario).map(({ path, label }) => [path, plain(label)])).toEqual([
       ['heat.setting.0.value', 'Heat'],
       ['heat.setting.1.value', 'Heat from 26 min'],
       ['cooling.flow_kg_s.0.value', 'Tap'],
       ['condenser.length_m', 'Coil'],
       ['charge.mass_kg', 'Charge'],
     ]);
-    expect(boilFields(scenarioWith({ heat: { control: 'hold-rate' } }))[0]?.path).toBe('heat.targetRate_kg_s');
+    expect(compareFields(scenarioWith({ heat: { control: 'hold-rate' } }))[0]?.path).toBe('heat.targetRate_kg_s');
   });
 });
 

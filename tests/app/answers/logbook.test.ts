@@ -2,19 +2,16 @@ import { describe, expect, test } from 'vitest';
 import { openLogFile } from '../../../src/pages/run-book/log-files.ts';
 import {
   EMPTY_ROW,
-  readLogbook,
   readPasted,
   readRows,
   rowOf,
   unitsFor,
   unitsNamed,
   withBlankRows,
-  writtenLogbook,
-  type Logbook,
-  type LoggedRun,
   type LogRow,
   type LogUnits,
 } from '../../../src/state/logbook.ts';
+import { readLogbook, writtenLogbook, type Logbook, type LoggedRun } from '../../../src/state/logbook-schema.ts';
 
 const METRIC: LogUnits = { oil: 'mL', temperature: '°C', distillate: 'L' };
 const row = (cells: Partial<LogRow>): LogRow => ({ ...EMPTY_ROW, ...cells });
@@ -157,7 +154,14 @@ describe('pasted columns', () => {
 describe('the run book', () => {
   const book: Logbook = {
     logs: [log([row({ time: '30', oil: 'two?' })])],
-    stills: [{ id: 's', name: 'As logged', scenario: { name: 'x' }, bands: { oilContent: { low: 0.9, high: 1.1 } } }],
+    stills: [
+      {
+        id: 's',
+        name: 'As logged',
+        scenario: { name: 'x' },
+        bands: { oilContent: { low: 0.9, high: 1.1, origin: 'fit' } },
+      },
+    ],
     unread: [],
   };
 

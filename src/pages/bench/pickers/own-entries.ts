@@ -1,4 +1,5 @@
 /** Settings of one's own, kept under a name on this device. */
+import { isObject } from '../../../../sim/index.ts';
 
 export type PickerId = 'botanical' | 'tube' | 'vessel' | 'heat-source' | 'circuit' | 'separator' | 'tub';
 
@@ -25,9 +26,6 @@ export interface OwnEntries {
 const KEY = 'limbeck.own';
 export const MOST_OWN = 100;
 export const LONGEST_NAME = 60;
-
-const isObject = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && !Array.isArray(value);
 
 const asEntry = (value: unknown): OwnEntry[] => {
   if (!isObject(value)) return [];
