@@ -69,8 +69,7 @@ export class EventWatch {
     const { pot, heat, charge } = this.scenario;
     if (pot.layout !== 'water' || charge.mass_kg === 0) return;
     const peak = (heat.ratedPower_W * heat.shareToPot * this.peakSetting()) / heatedBaseArea(this.scenario);
-    if (peak > LIMITS.scorchFlux.value)
-      this.raise('scorch', 0, { flux_W_m2: peak, limit_W_m2: LIMITS.scorchFlux.value });
+    if (peak > LIMITS.scorchFlux_W_m2) this.raise('scorch', 0, { flux_W_m2: peak, limit_W_m2: LIMITS.scorchFlux_W_m2 });
   }
 
   /** Looks at the still after a step; `warmestOutlet` is the summary's warmest distillate so far, K. */
@@ -92,7 +91,7 @@ export class EventWatch {
     else this.fullSince = Math.min(this.fullSince, time);
     if (!(time - this.fullSince > AT_FULL_HEAT)) return;
     const rate = (condenser.condensate.water + condenser.condensate.oilTotal()) / dt;
-    if (rate < LIMITS.rateReached.value * heat.targetRate_kg_s)
+    if (rate < LIMITS.rateReached * heat.targetRate_kg_s)
       this.raise('rate-not-held', time, { rate_kg_s: rate, target_kg_s: heat.targetRate_kg_s });
   }
 
@@ -104,8 +103,8 @@ export class EventWatch {
       this.raise('first-boil', time, { boilingPoint_K: pot.boilingTemperature });
     }
     const gauge = still.gauge();
-    if (!raised.has('pressure-high') && gauge > LIMITS.potGauge.value)
-      this.raise('pressure-high', time, { gauge_Pa: gauge, limit_Pa: LIMITS.potGauge.value });
+    if (!raised.has('pressure-high') && gauge > LIMITS.potGauge_Pa)
+      this.raise('pressure-high', time, { gauge_Pa: gauge, limit_Pa: LIMITS.potGauge_Pa });
     if (
       !raised.has('pot-low') &&
       pot.depth() - pot.geometry.submergedVolume / pot.section < scenario.pot.minimumDepth_m
@@ -114,7 +113,7 @@ export class EventWatch {
     if (!raised.has('foam-carry-over') && pot.out.water > 0) {
       const density = tableVapourDensity(pot.out.temperature);
       const speed = pot.out.water / (dt * density * pot.section);
-      const limit = soudersBrownVelocity(LIMITS.foamFactor.value, tableLiquidDensity(pot.out.temperature), density);
+      const limit = soudersBrownVelocity(LIMITS.foamFactor_m_s, tableLiquidDensity(pot.out.temperature), density);
       if (speed > limit)
         this.raise('foam-carry-over', time, { speed_m_s: speed, limit_m_s: limit, vessel: this.vessel });
     }
@@ -132,22 +131,22 @@ export class EventWatch {
 
   private watchCondenser(time: number, dt: number, outlet: number): void {
     const { still, scenario, raised } = this;
-    if (this.firstDrop === null && still.keptWater + still.returnedWater >= LIMITS.firstDrop.value) {
+    if (this.firstDrop === null && still.keptWater + still.returnedWater >= LIMITS.firstDrop_kg) {
       this.firstDrop = time;
       this.raise('first-drop', time, { distillate_kg: still.keptWater + still.returnedWater });
     }
     this.watchEscape(time, dt);
     if (!raised.has('outlet-warm') && outlet > scenario.condenser.outletLimit_K)
       this.raise('outlet-warm', time, { distillate_K: outlet, limit_K: scenario.condenser.outletLimit_K });
-    if (!raised.has('neck-fast') && still.neckSpeed > LIMITS.vapourSpeed.value)
-      this.raise('neck-fast', time, { speed_m_s: still.neckSpeed, limit_m_s: LIMITS.vapourSpeed.value });
+    if (!raised.has('neck-fast') && still.neckSpeed > LIMITS.vapourSpeed_m_s)
+      this.raise('neck-fast', time, { speed_m_s: still.neckSpeed, limit_m_s: LIMITS.vapourSpeed_m_s });
   }
 
   /** A narrow tube: what it holds back, or how fast the vapour rushes in. */
   private watchTube(time: number, dt: number): void {
     const { condenser, arrivingWater } = this.still;
     if (this.raised.has('tube-hazard')) return;
-    if (condenser.drop > LIMITS.tubeDrop.value) {
+    if (condenser.drop > LIMITS.tubeDrop_Pa) {
       this.raise('tube-hazard', time, {
         because: 'pressure',
         pressureDrop_Pa: condenser.drop,
@@ -158,13 +157,13 @@ export class EventWatch {
     // A tube that will hold back too much says so in its first minute.
     if (this.firstDrop === null || time < this.firstDrop + STARTING) return;
     const speed = condenser.inletSpeed(arrivingWater / dt);
-    if (speed > LIMITS.vapourSpeed.value)
+    if (speed > LIMITS.vapourSpeed_m_s)
       this.raise('tube-hazard', time, { because: 'speed', pressureDrop_Pa: condenser.drop, speed_m_s: speed });
   }
 
   private watchEscape(time: number, dt: number): void {
     const { condenser, arrivingWater } = this.still;
-    const escaping = arrivingWater > 0 && condenser.escaped.water > LIMITS.escapeShare.value * arrivingWater;
+    const escaping = arrivingWater > 0 && condenser.escaped.water > LIMITS.escapeShare * arrivingWater;
     if (escaping) this.quietSince = time;
     if (escaping && !this.escaping) {
       this.escaping = true;
@@ -181,16 +180,13 @@ export class EventWatch {
   private watchCooling(time: number): void {
     const { still, raised, scenario } = this;
     const { coolant } = still;
-    if (!raised.has('tub-warm') && coolant.outletTemperature >= LIMITS.scaldingWater.value)
+    if (!raised.has('tub-warm') && coolant.outletTemperature >= LIMITS.scaldingWater_K)
       this.raise('tub-warm', time, {
         water_K: coolant.outletTemperature,
-        limit_K: LIMITS.scaldingWater.value,
+        limit_K: LIMITS.scaldingWater_K,
         condenser: scenario.condenser.kind,
       });
-    if (
-      !raised.has('cooling-boils') &&
-      coolant.outletTemperature > this.airBoilingPoint - LIMITS.coolingBelowBoil.value
-    )
+    if (!raised.has('cooling-boils') && coolant.outletTemperature > this.airBoilingPoint - LIMITS.coolingBelowBoil_K)
       this.raise('cooling-boils', time, { water_K: coolant.outletTemperature });
     if (!raised.has('coil-uncovered') && coolant.uncovered > 0 && coolant.depth() < scenario.cooling.tubHeight_m)
       this.raise('coil-uncovered', time, { depth_m: coolant.depth() });
@@ -200,11 +196,11 @@ export class EventWatch {
     const { raised } = this;
     const { separator } = this.still;
     if (Number.isNaN(separator.densityDifference)) return;
-    if (!raised.has('separator-overrun') && separator.captureShare < LIMITS.captureShare.value)
-      this.raise('separator-overrun', time, { captureShare: separator.captureShare, limit: LIMITS.captureShare.value });
+    if (!raised.has('separator-overrun') && separator.captureShare < LIMITS.captureShare)
+      this.raise('separator-overrun', time, { captureShare: separator.captureShare, limit: LIMITS.captureShare });
     if (
       !raised.has('near-neutral-oil') &&
-      Math.abs(separator.densityDifference) < LIMITS.nearNeutral.value &&
+      Math.abs(separator.densityDifference) < LIMITS.nearNeutral_kg_m3 &&
       separator.dropsCame()
     )
       this.raiseNearNeutral(time);
@@ -220,7 +216,7 @@ export class EventWatch {
 
   private raiseNearNeutral(time: number): void {
     const { separator } = this.still;
-    const T = separator.temperatureForDifference(LIMITS.separatesWell.value);
+    const T = separator.temperatureForDifference(LIMITS.separatesWell_kg_m3);
     this.raise('near-neutral-oil', time, {
       difference_kg_m3: separator.densityDifference,
       water_kg_m3: tableLiquidDensity(separator.temperature),

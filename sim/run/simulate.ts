@@ -128,8 +128,8 @@ export class Run {
   private checkEnd(now: number): void {
     const { still, scenario } = this;
     const { run } = scenario;
-    if (still.gauge() > LIMITS.burstGauge.value) {
-      this.events.raise('over-pressure', now, { gauge_Pa: still.gauge(), limit_Pa: LIMITS.burstGauge.value });
+    if (still.gauge() > LIMITS.burstGauge_Pa) {
+      this.events.raise('over-pressure', now, { gauge_Pa: still.gauge(), limit_Pa: LIMITS.burstGauge_Pa });
       this.finishBecause('over-pressure');
       return;
     }
@@ -138,7 +138,7 @@ export class Run {
     const before = this.oilBefore[slot] as number;
     this.oilBefore[slot] = collected;
     const rule = runStopRule(run, collected, this.oilAtStart, still.keptWater + still.returnedWater, before);
-    if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < LIMITS.dryDepth.value && now > 0) {
+    if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < LIMITS.dryDepth_m && now > 0) {
       this.events.raise('pot-dry', now, {
         water_kg: still.pot.water,
         vessel: scenario.pot.layout === 'steam' ? 'boiler' : 'pot',
@@ -210,7 +210,7 @@ export class Run {
   private potWaterLeft(): number {
     const { pot } = this.still;
     return this.endReason === 'pot-dry'
-      ? LIMITS.dryDepth.value * pot.section * tableLiquidDensity(pot.boilingTemperature)
+      ? LIMITS.dryDepth_m * pot.section * tableLiquidDensity(pot.boilingTemperature)
       : pot.water;
   }
 

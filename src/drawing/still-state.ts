@@ -3,6 +3,7 @@
  * reading between rows, counting drops and asking which events hold.
  */
 import {
+  LIMITS,
   cellAt,
   positionAt,
   valueAt,
@@ -14,14 +15,8 @@ import {
   type RunResult,
 } from '../../sim/index.ts';
 
-/** A hanging drop of water lets go at about a twentieth of a gram. */
-export const DROP_MASS_KG = 0.000_05;
 /** Above this many drops a second the eye sees a thin stream. */
 export const STREAM_FROM = 10;
-/** Gauge pressure at which the pot is in danger, Pa; the run tells the same as an event. */
-export const PRESSURE_ALARM_PA = 5000;
-/** A tub surface this warm scalds, K. */
-const SCALDING_K = 333.15;
 
 export interface Alarms {
   readonly escaping: boolean;
@@ -115,10 +110,10 @@ function alarmsAt(
 ): Alarms {
   return {
     escaping: escaping_kg_s > 0 && holds(events, 'vapour-escapes', 'vapour-held-again', time_s),
-    pressure: gauge_Pa > PRESSURE_ALARM_PA,
+    pressure: gauge_Pa > LIMITS.potGauge_Pa,
     potLow: happened(events, 'pot-low', time_s),
     potDry: happened(events, 'pot-dry', time_s) || (summary.endReason === 'pot-dry' && time_s >= summary.end_s),
-    tubHot: tubTop_K >= SCALDING_K,
+    tubHot: tubTop_K >= LIMITS.scaldingWater_K,
   };
 }
 
@@ -153,7 +148,7 @@ export function stillStateAt(result: RunResult, time_s: number): StillState {
     vapourShare: cells(moment, 'condenserVapourShare'),
     condensate_kg_s: Math.max(0, condensate),
     condensateTemperature_K: at('condensateTemperature_K'),
-    dropsPerSecond: Math.max(0, condensate) / DROP_MASS_KG,
+    dropsPerSecond: Math.max(0, condensate) / LIMITS.firstDrop_kg,
     escaping_kg_s: Math.max(0, escaping),
     coolantFlow_kg_s: Math.max(0, at('coolantFlow_kg_s')),
     coolantIn_K: at('coolantIn_K'),

@@ -11,6 +11,7 @@ import {
 } from 'solid-js';
 import {
   englishReader,
+  type EnoughLength,
   type Problem,
   type Reader,
   type RunEvent,
@@ -23,7 +24,6 @@ import { problemsInWords, whyNoRun, type RunClient } from '../workers/run-client
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';
 import { sizeQuestion } from './length-that-holds.ts';
-import type { LengthThatHolds } from './verdict-sentences.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { Paper } from './print.ts';
 import type { SavedBench, Theme } from './kept-bench.ts';
@@ -41,7 +41,7 @@ export interface Bench extends Omit<Playback, 'load'> {
   readonly staleBecause: Accessor<string | null>;
   readonly stale: Accessor<boolean>;
   /** Where vapour escapes: the condenser length that would hold, once it has been found. */
-  readonly holds: Accessor<LengthThatHolds | null>;
+  readonly holds: Accessor<EnoughLength | null>;
   readonly end_s: Accessor<number>;
   /** Where the time axis of everything on the bench ends: a run may break off before its planned end. */
   readonly axisEnd_s: Accessor<number>;
@@ -83,7 +83,7 @@ export interface BenchParts {
   readonly paper: Paper;
   readonly client: RunClient;
   /** Looks for the condenser length that would hold; resolves with `null` when given up. */
-  lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null>;
+  lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<EnoughLength | null>;
   readonly clock: Clock;
   readonly first: RunResult;
   /** Whether `first` is a preview, so that the full run is still to come. */
@@ -130,7 +130,7 @@ export function createBench(parts: BenchParts): Bench {
     return broken();
   });
 
-  const [holds, setHolds] = createSignal<LengthThatHolds | null>(null);
+  const [holds, setHolds] = createSignal<EnoughLength | null>(null);
   let search: ReturnType<typeof setTimeout> | undefined;
   let controller = new AbortController();
   let searchedFor = '';

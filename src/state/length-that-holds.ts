@@ -1,7 +1,6 @@
 /** Asks for the condenser length that would hold, as the place that sizes condensers asks, so that both say the same. */
-import type { Scenario, TubeSize } from '../../sim/index.ts';
+import type { EnoughLength, Scenario, TubeSize } from '../../sim/index.ts';
 import { workerPool } from '../workers/start-pool.ts';
-import type { LengthThatHolds } from './verdict-sentences.ts';
 
 /** The margin that the place begins with. The length does not depend on it, but the kept answer is found by the whole question. */
 export const USUAL_MARGIN = 0.2;
@@ -11,7 +10,7 @@ const STEP_M = 0.01;
 
 const inCentimetres = (length_m: number): number => Number((Math.ceil(length_m / STEP_M - 1e-6) * STEP_M).toFixed(2));
 
-export const lengthOf = ({ length_m, verdict }: Pick<TubeSize, 'length_m' | 'verdict'>): LengthThatHolds =>
+export const lengthOf = ({ length_m, verdict }: Pick<TubeSize, 'length_m' | 'verdict'>): EnoughLength =>
   length_m === null ? { length_m, because: verdict } : { length_m: inCentimetres(length_m), because: null };
 
 /** Any length in the scenario: the question does not depend on it. */
@@ -26,7 +25,7 @@ export const sizeQuestion = (scenario: Scenario): Scenario => ({
 });
 
 /** `null` when the question was given up or could not be answered. */
-export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<LengthThatHolds | null> {
+export async function lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<EnoughLength | null> {
   try {
     return lengthOf(
       await workerPool().ask('sizeOwnTube', [sizeQuestion(scenario), USUAL_MARGIN], { signal, remember: true }),

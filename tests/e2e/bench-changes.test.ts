@@ -9,7 +9,7 @@ describe('a change of the still', () => {
     await coil.focus();
     for (let step = 0; step < 20; step++) await page.keyboard.press('ArrowRight');
     const longer = await changedFrom(lead, before);
-    expect(longer).toMatch(/first [\d.]+\sm of its [\d.]+\sm;/);
+    expect(longer).toMatch(/at most [\d.]+\sm of its [\d.]+\sm\./);
     await page.locator('h1').click();
     await page.keyboard.press('Control+z');
     await changedFrom(lead, longer);
@@ -62,7 +62,7 @@ describe('a change of the still', () => {
     expect(await stale.textContent()).toContain('These numbers are from before your last change.');
     expect(await stale.textContent()).toContain('at most');
     expect(await lead.textContent()).toBe(before);
-    await stale.getByRole('button', { name: 'Take the change back' }).click();
+    await stale.getByRole('button', { name: 'Undo the change' }).click();
     await expect.poll(() => stale.count()).toBe(0);
     expect(await typedValue(page, 'Charge').inputValue()).toBe('2');
   });
@@ -87,7 +87,7 @@ describe('a change of the still', () => {
     const { page, lead } = await openBench();
     const before = await lead.textContent();
     await page.getByRole('combobox', { name: 'Units' }).selectOption('US');
-    expect(await changedFrom(lead, before)).toMatch(/of its [\d.]+\sft;/);
+    expect(await changedFrom(lead, before)).toMatch(/of its [\d.]+\sft\./);
     expect(Number(await typedValue(page, 'Coil').inputValue())).toBeCloseTo(4.921, 2);
     expect(await page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled')).toBe('true');
   });

@@ -5,10 +5,10 @@ describe('someone who has never been here', () => {
   test('sees a still at work and, in one sentence, what its run comes to', async () => {
     const { page, lead, timeMark } = await openBench();
     expect(await lead.textContent()).toMatch(
-      /^The coil condenses everything in the first [\d.]+\sm of its [\d.]+\sm; the rest cools the distillate\.$/,
+      /^The coil condenses everything, in at most [\d.]+\sm of its [\d.]+\sm\. The rest cools the distillate\.$/,
     );
     expect(await page.locator('.headline-facts').textContent()).toMatch(
-      /first drops at \d+\smin · \d+ of the \d+\smL of oil by .+ · \d+\sL of cooling water/,
+      /first drop at \d+\smin · 90\s% of \d+\smL of oil by .+ · \d+\sL of cooling water/,
     );
     expect(await seconds(timeMark)).toBeGreaterThan(600);
     expect(await page.getByRole('group', { name: /still in section/ }).count()).toBe(1);
@@ -18,10 +18,12 @@ describe('someone who has never been here', () => {
     const { page, lead } = await openBench();
     const before = await lead.textContent();
     await page.getByRole('button', { name: 'Turn up the heat' }).click();
-    expect(await changedFrom(lead, before)).toMatch(/^The coil is not enough: from .+ on, vapour leaves the outlet\./);
-    const give = page.getByRole('button', { name: /^Give it [\d.]+\sm$/ });
+    expect(await changedFrom(lead, before)).toMatch(
+      /^The coil does not condense everything: steam escapes from the outlet from /,
+    );
+    const give = page.getByRole('button', { name: /^Make it [\d.]+\sm long$/ });
     await give.waitFor({ timeout: 30_000 });
-    expect(await lead.textContent()).toMatch(/too short by [\d.]+\sm: .+ [\d.]+\sm would hold\.$/);
+    expect(await lead.textContent()).toMatch(/too short by [\d.]+\sm: .+ [\d.]+\sm is enough\.$/);
     const failing = await lead.textContent();
     await give.click();
     expect(await changedFrom(lead, failing)).toMatch(/condenses everything/);
@@ -32,8 +34,8 @@ describe('someone who has never been here', () => {
     const before = await lead.textContent();
     await page.getByRole('button', { name: 'Turn up the heat' }).click();
     await changedFrom(lead, before);
-    await expect.poll(() => lead.textContent(), { timeout: 30_000 }).toMatch(/would hold\.$/);
-    const told = Number(/([\d.]+)\sm would hold/.exec((await lead.textContent()) ?? '')?.[1]);
+    await expect.poll(() => lead.textContent(), { timeout: 30_000 }).toMatch(/is enough\.$/);
+    const told = Number(/([\d.]+)\sm is enough/.exec((await lead.textContent()) ?? '')?.[1]);
     await page.getByRole('link', { name: 'Size' }).click();
     const sized = page.getByText(/[\d.]+\sm of this tube is enough for the whole run/).first();
     await sized.waitFor({ timeout: 30_000 });

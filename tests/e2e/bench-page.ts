@@ -22,7 +22,7 @@ export async function openBench(options: BrowserContextOptions = {}): Promise<Op
 export const onBench = (page: Page) => ({
   lead: page.locator('.headline-lead'),
   timeMark: page.getByRole('slider', { name: 'Time mark' }),
-  verdict: page.getByRole('region', { name: 'What to make of it' }),
+  verdict: page.getByRole('region', { name: 'What this run tells you' }),
 });
 
 export const typedValue = (page: Page, control: string): Locator =>

@@ -9,7 +9,7 @@ describe('the verdict’s numbers', () => {
     expect(await buttons.count()).toBeGreaterThanOrEqual(8);
     const sheet = page.getByRole('dialog', { name: 'The working' });
 
-    const outlet = verdict.getByRole('button', { name: /^Show the working of: The distillate leaves/ });
+    const outlet = verdict.getByRole('button', { name: /^Show the working of: The distillate comes out/ });
     await outlet.focus();
     await page.keyboard.press('Enter');
     await sheet.locator('.katex').first().waitFor(SEARCH);

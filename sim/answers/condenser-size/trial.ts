@@ -19,7 +19,7 @@ export const SETTLING_TIME = 60;
 /** Time over which the temperatures inside the tube are averaged for the hint, s. */
 const PROFILE_MEMORY = 30;
 /** Pressure drop of the tube above which a still must not be run, Pa: a lid lifts or sprays. */
-export const TUBE_PRESSURE_LIMIT = LIMITS.potGauge.value;
+export const TUBE_PRESSURE_LIMIT = LIMITS.potGauge_Pa;
 
 export type CondenserFailureKind =
   | 'vapour-escapes'
@@ -90,7 +90,7 @@ class CondenserWatch {
     this.vapourCame = this.vapourTime > SETTLING_TIME;
     if (!(this.drop <= TUBE_PRESSURE_LIMIT) || !Number.isFinite(condenser.condensateTemperature))
       this.fail('pressure', time);
-    if (condenser.escaped.water > LIMITS.escapeShare.value * arrivingWater) this.fail('vapour-escapes', time);
+    if (condenser.escaped.water > LIMITS.escapeShare * arrivingWater) this.fail('vapour-escapes', time);
     this.warmestOutlet = this.peaks.condensate;
     if (!(this.warmestOutlet > 0)) return;
     this.cooledBy = Math.max(this.cooledBy, this.lengthToLimit(), condenser.condensingLength);

@@ -4,6 +4,10 @@ import type { Quantities } from '../quantities.ts';
 
 const SHUT_DOWN = 'Turn the heat off first, then the water. Leave the outlet open while the still cools.';
 
+export const AFTER_DRY = 'Turn the heat off, and let it cool before you open it. Fill in more water next time.';
+export const AFTER_PRESSURE =
+  'Turn the heat off and stand back. Never run a still as narrow as this: use a wider tube and neck.';
+
 /** A share of the vapour from here on is worth its number. */
 const TOLD_SHARE = 0.01;
 
@@ -91,7 +95,7 @@ export const englishEvents: EventMessages = {
       advice: () => 'Use a wider separator or less heat. Or let the water stand, and return it to the pot.',
     },
     'oil-at-inlet': {
-      flag: 'oil at the inlet',
+      flag: 'oil at inlet',
       sentence: ({ values, time_s }, q) =>
         `At ${q.time(time_s)} the oil in the separator is ${q.size(values.layer_m)} thick and reaches the inlet. New distillate stirs it up.`,
       advice: () => 'Draw oil off, or let it run out at its spout, before the layer gets this thick.',
@@ -121,7 +125,7 @@ export const englishEvents: EventMessages = {
     'pot-dry': {
       flag: 'dry',
       sentence: ({ values, time_s }, q) => `The ${values.vessel} runs dry at ${q.time(time_s)}. The run stops.`,
-      advice: () => 'Turn the heat off, and let it cool before you open it. Fill in more water next time.',
+      advice: () => AFTER_DRY,
     },
     'pressure-high': {
       flag: 'pressure',
@@ -134,7 +138,7 @@ export const englishEvents: EventMessages = {
       flag: 'pressure too high',
       sentence: ({ values, time_s }, q) =>
         `At ${q.time(time_s)} the pressure in the pot passes ${q.pressure(values.limit_Pa)} above the air. No lid here is made for that. The run stops.`,
-      advice: () => 'Turn the heat off and stand back. Never run a still as narrow as this: use a wider tube and neck.',
+      advice: () => AFTER_PRESSURE,
     },
     'neck-fast': {
       flag: 'neck too narrow',

@@ -64,7 +64,7 @@ export function BenchPlace() {
         <Title />
         <Headline
           lead={judged.verdict().lead}
-          facts={judged.verdict().facts}
+          briefs={judged.verdict().briefs}
           suggestion={judged.suggestion()}
           stale={bench.stale()}
           onVisit={visit}

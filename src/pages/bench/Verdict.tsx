@@ -1,13 +1,12 @@
 /** The verdict, read like a paragraph. Every sentence leads to the part and the minute it comes from. */
 import { For, Index, Show } from 'solid-js';
-import type { WorkingId } from '../../../sim/index.ts';
+import type { SaidFact, SaidVerdict, WorkingId } from '../../../sim/index.ts';
 import { SentenceLink, type SentenceLinkProps } from './SentenceLink.tsx';
-import type { Verdict, VerdictSentence } from '../../state/verdict-sentences.ts';
 import { workingOf } from './working-of.ts';
 import './verdict.css';
 
 export interface VerdictPanelProps {
-  readonly verdict: Verdict;
+  readonly verdict: SaidVerdict;
   /** Why the numbers are older than the settings, in words; null while they are not. */
   readonly staleBecause: string | null;
   readonly running: boolean;
@@ -22,9 +21,9 @@ export interface VerdictPanelProps {
 const WORD_JOINER = '\u2060';
 
 /** Stands behind a sentence whose number can be shown how it came about. */
-function HowSo(props: { readonly sentence: VerdictSentence; readonly onWorking: VerdictPanelProps['onWorking'] }) {
+function HowSo(props: { readonly fact: SaidFact; readonly onWorking: VerdictPanelProps['onWorking'] }) {
   return (
-    <Show when={workingOf(props.sentence.id)}>
+    <Show when={workingOf(props.fact.kind)}>
       {(topic) => (
         <>
           {WORD_JOINER}
@@ -32,7 +31,7 @@ function HowSo(props: { readonly sentence: VerdictSentence; readonly onWorking: 
             type="button"
             class="how-so screen-only"
             title="Show the working"
-            aria-label={`Show the working of: ${props.sentence.text}`}
+            aria-label={`Show the working of: ${props.fact.sentence}`}
             onClick={() => props.onWorking(topic())}
           >
             <svg viewBox="0 0 12 12" aria-hidden="true">
@@ -50,7 +49,7 @@ const SEVERITY_WORDS = { alarm: 'Danger', care: 'Take care', note: '', good: '' 
 export function VerdictPanel(props: VerdictPanelProps) {
   return (
     <section class="verdict" aria-labelledby="verdict-title" aria-busy={props.running}>
-      <h2 id="verdict-title">What to make of it</h2>
+      <h2 id="verdict-title">What this run tells you</h2>
       <Show when={props.staleBecause}>
         {(because) => (
           <div class="verdict-stale" role="alert">
@@ -58,14 +57,14 @@ export function VerdictPanel(props: VerdictPanelProps) {
               <strong>These numbers are from before your last change.</strong> {because()}
             </p>
             <button type="button" onClick={() => props.onUndo()}>
-              Take the change back
+              Undo the change
             </button>
           </div>
         )}
       </Show>
       <p class="verdict-lead">
-        <SentenceLink sentence={props.verdict.lead} onVisit={props.onVisit} />
-        <HowSo sentence={props.verdict.lead} onWorking={props.onWorking} />{' '}
+        <SentenceLink fact={props.verdict.lead} onVisit={props.onVisit} />
+        <HowSo fact={props.verdict.lead} onWorking={props.onWorking} />{' '}
         <Show when={props.verdict.lead.advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
       </p>
       <Index each={props.verdict.paragraphs}>
@@ -74,8 +73,8 @@ export function VerdictPanel(props: VerdictPanelProps) {
             <Index each={paragraph()}>
               {(sentence) => (
                 <>
-                  <SentenceLink sentence={sentence()} onVisit={props.onVisit} />
-                  <HowSo sentence={sentence()} onWorking={props.onWorking} />{' '}
+                  <SentenceLink fact={sentence()} onVisit={props.onVisit} />
+                  <HowSo fact={sentence()} onWorking={props.onWorking} />{' '}
                   <Show when={sentence().advice}>{(advice) => <span class="verdict-advice">{advice()} </span>}</Show>
                 </>
               )}
@@ -90,14 +89,14 @@ export function VerdictPanel(props: VerdictPanelProps) {
             {(warning) => (
               <li class={`is-${warning().severity}`}>
                 <span class="verdict-mark">{SEVERITY_WORDS[warning().severity]}: </span>
-                <SentenceLink sentence={warning()} onVisit={props.onVisit} />{' '}
+                <SentenceLink fact={warning()} onVisit={props.onVisit} />{' '}
                 <Show when={warning().advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
               </li>
             )}
           </Index>
         </ul>
       </Show>
-      <h3>At any still</h3>
+      <h3>Safety, always</h3>
       <ul class="verdict-cautions">
         <For each={props.cautions}>{(caution) => <li>{caution}</li>}</For>
       </ul>

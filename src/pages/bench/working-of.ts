@@ -1,17 +1,18 @@
-/** Which working stands behind the number of a sentence. */
-import type { WorkingId } from '../../../sim/index.ts';
+/** Which working stands behind the number of a conclusion. */
+import type { SaidFact, WorkingId } from '../../../sim/index.ts';
 
-const WORKING_OF: Readonly<Partial<Record<string, WorkingId>>> = {
-  'condenser-holds': 'condensing-length',
+const WORKING_OF: Readonly<Partial<Record<SaidFact['kind'], WorkingId>>> = {
+  'condenser-enough': 'condensing-length',
   'condenser-scant': 'condensing-length',
   'condenser-fails': 'condensing-length',
   'first-drop': 'time-to-boil',
   'most-oil': 'time-to-90',
   products: 'recovery',
   'cooling-water': 'cooling-rise',
-  'outlet-temperature': 'outlet-temperature',
-  separator: 'captured-share',
+  'distillate-warm': 'outlet-temperature',
+  'distillate-cool': 'outlet-temperature',
+  'separator-catches': 'captured-share',
   energy: 'cost',
 };
 
-export const workingOf = (sentenceId: string): WorkingId | undefined => WORKING_OF[sentenceId];
+export const workingOf = (kind: SaidFact['kind']): WorkingId | undefined => WORKING_OF[kind];

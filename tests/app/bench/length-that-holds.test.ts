@@ -2,7 +2,7 @@ import { createRoot } from 'solid-js';
 import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { createBench } from '../../../src/state/bench.ts';
 import { lengthOf, USUAL_MARGIN } from '../../../src/state/length-that-holds.ts';
-import type { LengthThatHolds } from '../../../src/state/verdict-sentences.ts';
+import type { EnoughLength } from '../../../sim/index.ts';
 import type { RunClient } from '../../../src/workers/run-client.ts';
 import { DEFAULT_MARGIN, type Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
@@ -17,7 +17,7 @@ const saved = {
   hintsDismissed: false,
   keysOn: true,
 } as const;
-const found: LengthThatHolds = { length_m: 6.4, because: null };
+const found: EnoughLength = { length_m: 6.4, because: null };
 
 test.each([
   [2.311, 2.32],
@@ -48,7 +48,7 @@ function leakyBench(
 ) {
   return createRoot(async (dispose) => {
     const searches: AbortSignal[] = [];
-    const answers: ((found: LengthThatHolds) => void)[] = [];
+    const answers: ((found: EnoughLength) => void)[] = [];
     const client: RunClient = {
       run: (scenario) =>
         Promise.resolve({

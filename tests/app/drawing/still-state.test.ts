@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { cellAt, columnAt, positionAt } from '../../../sim/index.ts';
-import { condensingShare, DROP_MASS_KG, stillStateAt, vapourLeftAt } from '../../../src/drawing/still-state.ts';
+import { cellAt, columnAt, LIMITS, positionAt } from '../../../sim/index.ts';
+import { condensingShare, stillStateAt, vapourLeftAt } from '../../../src/drawing/still-state.ts';
 import { dryRun, escapingRun, quickRun } from './runs.ts';
 
 const everyNumber = (node: unknown): number[] => {
@@ -56,7 +56,7 @@ describe('the state of the moving parts at a time', () => {
   test('a drop is a twentieth of a gram: the count follows the distillate rate', () => {
     const state = stillStateAt(quickRun(), 2300);
     expect(state.dropsPerSecond).toBeCloseTo(
-      columnAt(quickRun().record, 'condensateRate_kg_s', 2300) / DROP_MASS_KG,
+      columnAt(quickRun().record, 'condensateRate_kg_s', 2300) / LIMITS.firstDrop_kg,
       9,
     );
     expect(state.dropsPerSecond).toBeGreaterThan(1);

@@ -1,0 +1,163 @@
+/** The verdict on a run, in English. */
+import type { CondenserKind, EndReason } from '../../run/result.ts';
+import type { EnoughLength } from '../../answers/verdict/conclusion.ts';
+import type { ConclusionSaid, VerdictMessages } from '../catalogue/verdict.ts';
+import { THIN_SPACE } from '../../units/index.ts';
+import type { Quantities } from '../quantities.ts';
+import { AFTER_DRY, AFTER_PRESSURE, englishEvents } from './events.ts';
+
+const CONDENSER: Readonly<Record<CondenserKind, string>> = {
+  'coil-in-tub': 'coil',
+  'jacketed-tube': 'condenser',
+  bundle: 'tube bundle',
+};
+
+/** Less than this, m, is no reserve. */
+const NO_RESERVE = 0.005;
+
+const noLength = (because: EnoughLength['because']): string => {
+  if (because === 'coolant-warm' || because === 'coolant-boils')
+    return 'No length is enough: it needs more cooling water.';
+  if (because === 'pressure') return 'No length is enough: the tube is too narrow for this heat.';
+  return 'No length is enough: it needs more cooling water or less heat.';
+};
+
+function failsSentence({ values, time_s }: ConclusionSaid<'condenser-fails'>, q: Quantities): string {
+  const { condenser, length_m, enough } = values;
+  const name = CONDENSER[condenser];
+  const escapes = `steam escapes from the outlet from ${q.time(time_s)}.`;
+  if (enough === null) return `The ${name} does not condense everything: ${escapes}`;
+  if (enough.length_m === null)
+    return `The ${name} does not condense everything: ${escapes} ${noLength(enough.because)}`;
+  const short = q.tubeLength(Math.max(enough.length_m - length_m, 0));
+  return `The ${name} is too short by ${short}: ${escapes} ${q.tubeLength(enough.length_m)} is enough.`;
+}
+
+/** A share that is not the whole is not said to be. */
+const shareCaught = (share: number, q: Quantities): string => {
+  const said = q.share(share, { decimals: 0 });
+  return share < 1 && said === q.share(1, { decimals: 0 }) ? `more than 99${THIN_SPACE}%` : said;
+};
+
+const END_REASONS: Readonly<Record<EndReason, string>> = {
+  duration: '',
+  'stop-share': ', when your share of the oil is collected',
+  'stop-oil-rate': ', when oil comes more slowly than your limit',
+  'stop-distillate': ', when your amount of distillate is collected',
+  'pot-dry': ', because the pot is dry',
+  'over-pressure': ', because the pressure is too high',
+  'non-finite': ', because the calculation failed',
+};
+
+function coolingSentence({ values }: ConclusionSaid<'cooling-water'>, q: Quantities): string {
+  const warmest = q.temperature(values.peak_K);
+  switch (values.supply) {
+    case 'tap':
+      return `Cooling takes ${q.water(values.used_kg)} of tap water. It leaves at up to ${warmest}.`;
+    case 'tub':
+      return `No tap water runs. The tub warms to ${warmest}.`;
+    case 'barrel':
+      return `No tap water runs. The barrel warms to ${warmest}.`;
+    case 'none':
+      return 'No cooling water runs.';
+  }
+}
+
+const TWO_DIGITS = { significant: 2 } as const;
+
+export const englishVerdict: VerdictMessages = {
+  conclusions: {
+    'run-failed': {
+      sentence: ({ values, time_s }, q) =>
+        `The calculation failed at ${q.time(time_s)} (${englishEvents.variables[values.variable]}). There is no result.`,
+      advice: () => 'Undo the last change, or choose a shorter time step. Save the file if you want to report it.',
+    },
+    'ran-dry': {
+      sentence: ({ values, time_s }, q) => `The ${values.vessel} runs dry at ${q.time(time_s)}. The run stops there.`,
+      advice: () => AFTER_DRY,
+    },
+    'too-much-pressure': {
+      sentence: ({ values, time_s }, q) =>
+        `At ${q.time(time_s)} the pressure in the pot passes ${q.pressure(values.limit_Pa)} above the air. The run stops there.`,
+      advice: () => AFTER_PRESSURE,
+    },
+    'never-boils': {
+      sentence: ({ values }, q) => `The pot does not boil in ${q.time(values.duration_s)}: nothing comes over.`,
+      advice: () => 'Turn up the heat, fill in less water, or run longer.',
+    },
+    'never-drips': {
+      sentence: ({ values }, q) =>
+        `The pot boils from ${q.time(values.firstBoil_s)}, but nothing drips from the outlet before the end.`,
+      advice: () => 'Turn up the heat, or run longer.',
+    },
+    'condenser-fails': {
+      sentence: failsSentence,
+      advice: () => 'It scalds, and oil is lost. Use less heat, more cooling water or a longer tube.',
+    },
+    'condenser-scant': {
+      sentence: ({ values: { condenser, reserve_m } }, q) =>
+        `The ${CONDENSER[condenser]} condenses everything, with ${
+          reserve_m < NO_RESERVE ? 'no reserve' : `only ${q.tubeLength(reserve_m)} in reserve`
+        }.`,
+      advice: () => 'Warmer tap water or scale in the tube would let steam through. Add length or turn down the heat.',
+    },
+    'condenser-enough': {
+      sentence: ({ values: { condenser, peak_m, length_m } }, q) =>
+        `The ${CONDENSER[condenser]} condenses everything, in at most ${q.tubeLength(peak_m, TWO_DIGITS)} of its ${q.tubeLength(length_m, TWO_DIGITS)}. The rest cools the distillate.`,
+    },
+    'distillate-warm': {
+      sentence: ({ values }, q) => {
+        const [peak, limit] = q.apart('temperature', values.peak_K, values.limit_K);
+        return `The distillate comes out at up to ${peak}. Your limit is ${limit}.`;
+      },
+      advice: () => 'Use more cooling water, a longer tube or less heat.',
+    },
+    'distillate-cool': {
+      sentence: ({ values }, q) => `The distillate comes out at ${q.temperature(values.peak_K)} at most.`,
+    },
+    'first-drop': {
+      sentence: ({ time_s }, q) => `The first drop falls at ${q.time(time_s)}.`,
+      brief: ({ time_s }, q) => `first drop at ${q.time(time_s)}`,
+    },
+    'no-oil': { sentence: () => 'No oil comes over in this run.' },
+    'most-oil': {
+      sentence: ({ values, time_s }, q) => `${q.share(values.share)} of the oil is collected by ${q.time(time_s)}.`,
+      brief: ({ values, time_s }, q) =>
+        `${q.share(values.share)} of ${q.oil(values.oil_kg, values.density_kg_m3)} of oil by ${q.time(time_s)}`,
+    },
+    products: {
+      sentence: ({ values }, q) => {
+        const oil = q.oil(values.oil_kg, values.density_kg_m3);
+        const share = values.recovery === null ? '' : `, ${q.share(values.recovery)} of what the plant holds`;
+        return `In the end you have ${oil} of oil${share}, and ${q.water(values.hydrosol_kg)} of hydrosol.`;
+      },
+    },
+    'cooling-water': {
+      sentence: coolingSentence,
+      brief: ({ values }, q) => `${q.water(values.used_kg)} of cooling water`,
+    },
+    'separator-catches': {
+      sentence: ({ values }, q) =>
+        `Over the whole run the separator catches ${shareCaught(values.share, q)} of the oil drops. ${q.oil(values.dissolved_kg, values.density_kg_m3)} of oil stays dissolved in the hydrosol.`,
+    },
+    'run-length': {
+      sentence: ({ values }, q) => `The run ends at ${q.time(values.duration_s)}${END_REASONS[values.reason]}.`,
+    },
+    energy: {
+      sentence: ({ values }, q) => {
+        const cost =
+          values.cost > 0 ? ` With the water that costs ${q.cost(values.cost)} at the prices in the settings.` : '';
+        return `The run takes ${q.energy(values.fuel_J)} of heat from the source.${cost}`;
+      },
+    },
+    'pot-water': {
+      sentence: ({ values }, q) => `${q.water(values.water_kg)} of water is left in the ${values.vessel}.`,
+    },
+  },
+  suggestions: {
+    'heat-up': () => 'Turn up the heat',
+    'heat-down': () => 'Turn down the heat',
+    'tap-down': () => 'Turn the tap down by half',
+    lengthen: ({ length_m }, q) => `Make it ${q.tubeLength(length_m)} long`,
+  },
+};

@@ -1,0 +1,66 @@
+/** The verdict on a run in words: each fact with the part and the minute that it comes from. */
+import type { Conclusion, ConclusionKind, ConclusionValues } from '../answers/verdict/conclusion.ts';
+import type { Suggestion } from '../answers/verdict/suggestion.ts';
+import type { Verdict } from '../answers/verdict/verdict.ts';
+import type { EventKind, RunEvent, Severity } from '../run/result.ts';
+import type { ScenarioPart } from '../scenario/scenario.ts';
+import type { ConclusionWords, VerdictMessages } from './catalogue/verdict.ts';
+import { englishVerdict } from './english/verdict.ts';
+import { eventMessage } from './events.ts';
+import type { Language, Reader } from './language.ts';
+import { quantities } from './quantities.ts';
+
+const MESSAGES: Readonly<Record<Language, VerdictMessages>> = { en: englishVerdict };
+
+/** A fact of the verdict, said. */
+export interface SaidFact {
+  readonly kind: ConclusionKind | EventKind;
+  readonly part: ScenarioPart;
+  /** Where in the run to look; `null` where the whole run is meant. */
+  readonly time_s: number | null;
+  readonly severity: Severity | 'good';
+  readonly sentence: string;
+  /** What to do about it, in sentences of its own. */
+  readonly advice: string | null;
+}
+
+export interface SaidVerdict {
+  readonly lead: SaidFact;
+  readonly briefs: readonly SaidFact[];
+  readonly paragraphs: readonly (readonly SaidFact[])[];
+  readonly warnings: readonly SaidFact[];
+}
+
+function sayConclusion<K extends ConclusionKind>(conclusion: Conclusion<K>, reader: Reader, briefly = false): SaidFact {
+  const { kind, values, time_s, part, severity } = conclusion as Omit<Conclusion, 'kind' | 'values'> & {
+    readonly kind: K;
+    readonly values: ConclusionValues[K];
+  };
+  const words: ConclusionWords<K> = MESSAGES[reader.language].conclusions[kind];
+  const q = quantities(reader);
+  const said = { values, time_s };
+  const sentence = (briefly && words.brief ? words.brief : words.sentence)(said, q);
+  return { kind, part, time_s, severity, sentence, advice: words.advice?.(said, q) ?? null };
+}
+
+const sayEvent = (event: RunEvent, reader: Reader): SaidFact => {
+  const { kind, part, time_s, severity } = event;
+  return { kind, part, time_s, severity, ...eventMessage(event, reader) };
+};
+
+/** Every fact of a verdict, said for a reader. */
+export const verdictMessages = (verdict: Verdict, reader: Reader): SaidVerdict => ({
+  lead: sayConclusion(verdict.lead, reader),
+  briefs: verdict.briefs.map((brief) => sayConclusion(brief, reader, true)),
+  paragraphs: verdict.paragraphs.map((paragraph) => paragraph.map((fact) => sayConclusion(fact, reader))),
+  warnings: verdict.warnings.map((warning) => sayEvent(warning, reader)),
+});
+
+/** The one thing worth trying, as words on a button. */
+export function suggestionMessage<K extends Suggestion['kind']>(
+  wish: Extract<Suggestion, { readonly kind: K }>,
+  reader: Reader,
+): string {
+  const kind: K = wish.kind;
+  return MESSAGES[reader.language].suggestions[kind](wish, quantities(reader));
+}
