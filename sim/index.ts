@@ -118,6 +118,7 @@ export {
   type StatedUncertainty,
   type Uncertainty,
 } from './answers/calibration/readings.ts';
+export { symbolTex } from './explain/tex.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
 export { closestWords } from './reference/closest-words.ts';

@@ -127,6 +127,9 @@ export const jacketFilmCoefficient = (
   return (nusseltAnnulus(Re, Pr, D_o, D_s, L) * k) / (D_s - D_o);
 };
 
+/** Change of a length, as a share of it, at which the search for it ends. */
+const LENGTH_FOUND = 1e-12;
+
 /**
  * Length of jacketed tube that condenses all the steam: entry `jacket-condensing-length`. The coolant’s coefficient and
  * the length are found together.
@@ -149,8 +152,9 @@ export const jacketCondensingLength = (
   for (let step = 0; step < 40; step += 1) {
     const h_o = jacketFilmCoefficient(m, m_c, T_in, D_o, D_s, T_sat, L);
     const next = duty / heatPerMetre(T_sat, T_sat - difference, D_i, D_o, k, () => h_o);
-    if (next === L) break;
+    const isFound = Math.abs(next - L) <= LENGTH_FOUND * next;
     L = next;
+    if (isFound) break;
   }
   return L;
 };

@@ -29,6 +29,7 @@ export interface PageProps {
   readonly setsOff: boolean;
 }
 
+const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
 
 const CANNOT_KEEP =
@@ -39,7 +40,7 @@ export function Page(props: PageProps) {
   const place = createPlace();
   const analysisPlace = (): AnalysisPlace | null => {
     const here = place();
-    return here === 'bench' ? null : here;
+    return here === 'bench' || here === 'reference' ? null : here;
   };
   const [notice, setNotice] = createSignal(props.initialNotice);
   const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start' | 'share'>('none');
@@ -115,7 +116,21 @@ export function Page(props: PageProps) {
             action={{ words: 'Save the scenario', act: () => files.saveScenario() }}
           />
         </div>
-        <Show when={analysisPlace()} fallback={<BenchPlace />}>
+        <Show when={place() === 'reference'}>
+          <Section name="The reference">
+            <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+              <ReferencePlace />
+            </Suspense>
+          </Section>
+        </Show>
+        <Show
+          when={analysisPlace()}
+          fallback={
+            <Show when={place() === 'bench'}>
+              <BenchPlace />
+            </Show>
+          }
+        >
           {(here) => (
             <Section name="The answer">
               <Suspense fallback={<p class="opening">Fetching this place…</p>}>

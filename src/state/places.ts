@@ -5,10 +5,15 @@ export const PLACES = [
   { id: 'run-length', words: 'Run length' },
   { id: 'boils', words: 'Boils' },
   { id: 'my-runs', words: 'My runs' },
+  { id: 'reference', words: 'Reference' },
 ] as const;
 
 export type Place = (typeof PLACES)[number]['id'];
-export type AnalysisPlace = Exclude<Place, 'bench'>;
+export type AnalysisPlace = Exclude<Place, 'bench' | 'reference'>;
 
-/** The place that an address ends in; `null` where it names none. */
-export const placeOf = (hash: string): Place | null => PLACES.find(({ id }) => `#${id}` === hash)?.id ?? null;
+/** The place that an address ends in, with or without what is opened there; `null` where it names none. */
+export const placeOf = (hash: string): Place | null =>
+  PLACES.find(({ id }) => `#${id}` === hash || (id === 'reference' && hash.startsWith(`#${id}/`)))?.id ?? null;
+
+/** What is opened in the reference: `surface-tension` of `#reference/surface-tension`. */
+export const restOf = (hash: string): string => /^#reference\/(.*)$/u.exec(hash)?.[1] ?? '';

@@ -2,7 +2,9 @@
 import {
   bandsOfFit,
   calibrate,
+  curveOver,
   ensembleDesign,
+  findCorrelation,
   fittedScenario,
   gentleAgainstHard,
   hardestBoil,
@@ -17,6 +19,7 @@ import {
   tubes,
   workingSheets,
   type Calibration,
+  type Curve,
   type Design,
   type FitName,
   type GentleAndHard,
@@ -97,6 +100,12 @@ export const analysisTasks = {
     nodes: readonly MapNode[],
     detail: MapDetail,
   ): readonly OutletReading[] => outletsAt(scenario, axis, nodes, detail),
+  /** A relation of the reference over one of its arguments; a few take seconds. */
+  curve(name: string, values: Readonly<Record<string, number>>, symbol: string): Curve {
+    const entry = findCorrelation(name);
+    if (!entry) throw new RangeError(`no relation is called ${name}`);
+    return curveOver(entry, values, symbol);
+  },
   working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] =>
     workingSheets(simulate(scenario), at_s),
 } as const;

@@ -1,6 +1,7 @@
 /** One equation, typeset. */
 import katex from 'katex';
 import 'katex/dist/katex.min.css';
+import './formula.css';
 import { createEffect } from 'solid-js';
 
 export interface FormulaProps {

@@ -141,6 +141,7 @@ describe('stills compared', () => {
 
 test('each place of the page has one address', () => {
   expect(PLACES.map(({ id }) => placeOf(`#${id}`))).toEqual(PLACES.map(({ id }) => id));
+  expect(placeOf('#reference/surface-tension')).toBe('reference');
   expect([placeOf(''), placeOf('#'), placeOf('#verdict'), placeOf('#size ')]).toEqual([null, null, null, null]);
 });
 
