@@ -18,6 +18,7 @@ import { Jacket } from './jacket.ts';
 import { Oil } from './oil.ts';
 import { HIGHEST_GAUGE, Pot, PRESSURE_MEMORY } from './pot.ts';
 import { Release } from './release.ts';
+import { RunBack } from './run-back.ts';
 import { Separator } from './separator.ts';
 import { LiquidStream, VapourStream } from './stream.ts';
 import { buildBody, type StillBody } from './still-body.ts';
@@ -72,6 +73,9 @@ export class Still {
   private readonly neckRun: LiquidStream;
   private readonly drained: LiquidStream;
   private readonly returned: LiquidStream;
+  /** Under way back to the bed from lid and neck, and back to the pot. */
+  private readonly toBed: RunBack;
+  private readonly toPot: RunBack;
 
   readonly scenario: Scenario;
 
@@ -113,6 +117,8 @@ export class Still {
     this.neckRun = stream();
     this.drained = stream();
     this.returned = stream();
+    this.toBed = new RunBack(this.oil.count);
+    this.toPot = new RunBack(this.oil.count);
     this.escapedOil = new Float64Array(this.oil.count);
   }
 
@@ -146,12 +152,16 @@ export class Still {
     if (drop > 0)
       this.bedShare += -Math.expm1(-dt / PRESSURE_MEMORY) * (Math.min(this.bedDrop, drop) / drop - this.bedShare);
     pot.setBackPressure(drop);
+    pot.receive(this.toPot.give(dt));
     pot.step(source.toPot, this.airPressure, bed ? bed.hotCapacity() : 0, dt);
     this.lossEnergy += pot.loss;
     stream.copyFrom(pot.out);
     this.drained.clear();
     if (scenario.pot.layout === 'steam' && stream.water > 0) this.carryOver();
-    if (bed) this.passBed(bed, dt);
+    if (bed) {
+      bed.receive(this.toBed.give(dt));
+      this.passBed(bed, dt);
+    }
     const headPressure = this.airPressure + pot.gauge * (1 - this.bedShare);
     this.head.step(stream, headPressure, this.headDrip, dt);
     this.lossEnergy += this.head.loss;
@@ -229,10 +239,10 @@ export class Still {
   }
 
   private returnDrips(): void {
-    const { bed, pot, drained, scenario } = this;
+    const { bed, drained, scenario } = this;
     if (bed) {
-      bed.receive(this.headDrip);
-      bed.receive(this.neckDrip);
+      this.toBed.add(this.headDrip);
+      this.toBed.add(this.neckDrip);
       bed.drain(drained);
     } else {
       drained.add(this.headDrip);
@@ -242,12 +252,12 @@ export class Still {
       this.wasteWater += drained.water;
       this.wasteEnthalpy += drained.enthalpy;
     } else {
-      pot.receive(drained);
+      this.toPot.add(drained);
     }
   }
 
   private takeProducts(dt: number): void {
-    const { condenser, separator, returned, pot } = this;
+    const { condenser, separator, returned } = this;
     const { escaped } = condenser;
     this.escapedWater += escaped.water;
     this.escapeEnergy += escaped.enthalpy;
@@ -263,26 +273,30 @@ export class Still {
     returned.water = back * separator.out.water;
     returned.enthalpy = back * separator.out.enthalpy;
     for (let i = 0; i < this.oil.count; i++) returned.oil[i] = back * (separator.out.oil[i] as number);
-    pot.receive(returned);
+    this.toPot.add(returned);
   }
 
-  /** Energy stored in source, pot, bed, lid, neck and vapour space, J. */
+  /** Energy stored in source, pot, bed, lid, neck, vapour space and liquid on its way back, J. */
   storedEnergy(): number {
     let sum = this.source.stored + this.pot.enthalpy + this.head.heat() + this.neck.heat() + this.hold.enthalpy;
     if (this.bed) for (let j = 0; j < this.bed.layers; j++) sum += this.bed.enthalpy[j] as number;
-    return sum;
+    return sum + this.toBed.held.enthalpy + this.toPot.held.enthalpy;
   }
 
-  /** Water in pot, bed and vapour space, kg. */
+  /** Water in pot, bed and vapour space and on its way back, kg. */
   storedWater(): number {
     let sum = this.pot.water + this.hold.water;
     if (this.bed) for (let j = 0; j < this.bed.layers; j++) sum += this.bed.water[j] as number;
-    return sum;
+    return sum + this.toBed.held.water + this.toPot.held.water;
   }
 
-  /** Constituent i in the plant, in the pot's water and in the vapour space, kg. */
+  /** Constituent i in the plant, in the pot's water, in the vapour space and on its way back, kg. */
   storedOil(i: number): number {
-    let sum = (this.pot.oil[i] as number) + (this.hold.oil[i] as number);
+    let sum =
+      (this.pot.oil[i] as number) +
+      (this.hold.oil[i] as number) +
+      (this.toBed.held.oil[i] as number) +
+      (this.toPot.held.oil[i] as number);
     for (let j = 0; j < this.release.cells; j++)
       sum +=
         (this.release.ready[j * this.oil.count + i] as number) + (this.release.held[j * this.oil.count + i] as number);
