@@ -7,6 +7,7 @@ import {
 } from '../fluids/water-table.ts';
 import { findMaterial } from '../library/materials.ts';
 import type { InsideFilm } from '../still/tube-inside.ts';
+import type { CondensateFilm } from '../still/condensate-cooling.ts';
 import type { OutsideFilm } from '../still/coolant.ts';
 import { HIGHEST_GAUGE } from '../still/pot.ts';
 import { ENTHALPY_ZERO } from '../still/stream.ts';
@@ -14,7 +15,7 @@ import { shareRow, smoothingStep } from './boiling.ts';
 import { insideFilmSteps, outsideFilmSteps } from './films.ts';
 import type { Moment } from './moment.ts';
 import { BALANCE, BEFORE, entryStep, RUN, sheetOf, STEP, writtenStep } from './sheet.ts';
-import type { WorkingSheet, WorkingStep } from './sheet.ts';
+import type { Given, WorkingSheet, WorkingStep } from './sheet.ts';
 
 /** Films, wall and fouling of the piece of tube after those that condense along their whole length. */
 function conductanceSteps(moment: Moment, piece: number): WorkingStep[] {
@@ -95,12 +96,77 @@ export function condensingLength(moment: Moment): WorkingSheet | null {
   );
 }
 
+/** How the condensate cools in the piece of tube after the last vapour; nothing where that piece is above the water. */
+function coolingSteps({ still, scenario }: Pick<Moment, 'still' | 'scenario'>): WorkingStep[] {
+  const { condenser } = still;
+  const { condensateCooling: tube, segmentLength, tubes, wallResistance, coolantFactor } = condenser;
+  const { insideDiameter_m: D_i, outsideDiameter_m: D_o, material } = scenario.condenser;
+  const piece = Math.min(condenser.terms.whole + 1, condenser.segments - 1);
+  const film = condenser.condensateFilms[piece] as CondensateFilm;
+  if (!(film.resistance < Infinity)) return [];
+  const straight = tube.coilDiameter === Infinity;
+  const at = 'water at the condensate’s temperature there, IAPWS';
+  const given: Readonly<Record<string, Given>> = {
+    m: [film.m, 'what arrives, a tube'],
+    D_i: [D_i, 'scenario: tube bore'],
+    slope: [tube.slope, 'scenario: coil diameter and pitch, or slope'],
+    D_coil: [tube.coilDiameter, 'scenario: coil diameter'],
+    s: [tube.curvature, 'scenario: coil bend factor'],
+    phi: [film.phi, STEP],
+    z_1: [film.z_1, 'distance from the last vapour'],
+    z_2: [film.z_2, 'distance from the last vapour'],
+    rho_l: [film.rho_l, at],
+    mu_l: [film.mu_l, at],
+    k_l: [film.k_l, at],
+    cp_l: [film.cp_l, at],
+    t: [tube.wallThickness, 'scenario: tube bore and outside'],
+    k_w: [tube.wallConductivity, `conductivity of ${material}, library`],
+    h_o: [film.outside, STEP],
+  };
+  const outside = condenser.coolOutsideFilms[piece] as OutsideFilm;
+  const from = (piece * segmentLength).toFixed(2);
+  return [
+    ...(tube.upright
+      ? [entryStep('falling-film-conductance', given, 'How well the condensate cools: a film on the whole bore')]
+      : [
+          entryStep('rivulet-half-angle', given),
+          entryStep(
+            straight ? 'rivulet-conductance' : 'rivulet-conductance-coil',
+            given,
+            'How well the condensate cools: a thin rivulet, not a full pipe',
+          ),
+        ]),
+    writtenStep(
+      'Film of the cooling water and fouling together',
+      'h_f = \\frac{1}{\\frac{1}{h_o}+R_f}',
+      [film.outside, 'W/(m² K)', 'resistances in series'],
+      ['h_o', coolantFactor * outside.coefficient, 'W/(m² K)', 'film outside, as for the pieces that condense', RUN],
+      ['R_f', tube.fouling, 'm² K/W', 'fouling', 'scenario: fouling and its factor'],
+    ),
+    ...(tube.upright ? [] : [entryStep('rivulet-wall-share', given)]),
+    writtenStep(
+      `Conductance of the piece of tube from ${from} m`,
+      tube.upright
+        ? "g = \\frac{N\\,\\Delta z}{\\frac{1}{F\\,U}+R'+\\frac{1}{h_f\\,\\pi D_o}}"
+        : "g = \\frac{N\\,\\Delta z}{\\frac{1}{F\\,U}+R'\\frac{\\pi}{\\varphi}+\\frac{1}{h_f\\,\\pi D_o\\,a}}",
+      [(tubes * segmentLength) / film.resistance, 'W/K', 'resistances in series'],
+      ['N', tubes, '1', 'tubes', 'scenario: tubes'],
+      ['\\Delta z', segmentLength, 'm', 'length of a piece', 'scenario: tube length, condenser segments'],
+      ['F', tube.factor, '1', 'condensate factor', 'scenario: condensate factor'],
+      ['U', film.conductance, 'W/(m K)', 'condensate to wall', STEP],
+      ["R'", wallResistance, 'm K/W', 'wall all round', 'bore, outside and conductivity of the tube'],
+      !tube.upright && ['\\varphi', film.phi, 'rad', 'angle that is wet on either side', STEP],
+      ['h_f', film.outside, 'W/(m² K)', 'film and fouling outside', STEP],
+      ['D_o', D_o, 'm', 'outside', 'scenario: tube outside'],
+      !tube.upright && ['a', film.share, '1', 'share of the outside that takes the heat', STEP],
+    ),
+  ];
+}
+
 export function outletTemperature({ still, scenario, peaks, dt, time_s }: Moment): WorkingSheet | null {
   const { condenser, oil } = still;
-  const { condensate, escaped, terms, upright } = condenser;
+  const { condensate, escaped, terms } = condenser;
   if (!(condensate.water > 0)) return null;
-  const { m, rho_l, mu_l, k_l } = terms.condensate;
-  const film = 'water at the condensate’s mean temperature, IAPWS';
   const left = condensate.enthalpy / dt;
   const flow = condensate.water / dt;
   const T = condenser.condensateTemperature;
@@ -108,18 +174,7 @@ export function outletTemperature({ still, scenario, peaks, dt, time_s }: Moment
     ['outlet-temperature', 'Temperature of the distillate', time_s],
     peaks ? 'At the outlet, when it is warmest.' : 'At the outlet, at this moment.',
     peaks ? 'the run’s summary: warmest distillate' : 'the run’s record: temperature of the distillate',
-    entryStep(
-      upright ? 'falling-film-conductance' : 'subcooling-conductance',
-      {
-        m: [m, 'what arrives, a tube'],
-        D_i: [scenario.condenser.insideDiameter_m, 'scenario: tube bore'],
-        slope: [condenser.slope, 'scenario: coil diameter and pitch, or slope'],
-        rho_l: [rho_l, film],
-        mu_l: [mu_l, film],
-        k_l: [k_l, film],
-      },
-      `How well the condensate cools where all is liquid: ${upright ? 'a film on the whole bore' : 'a thin rivulet, not a full pipe'}`,
-    ),
+    ...coolingSteps({ still, scenario }),
     writtenStep(
       'Heat left in the distillate',
       '\\dot H_d = \\dot H_{v}+\\dot H_n-\\dot Q-\\dot H_{esc}',

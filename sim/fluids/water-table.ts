@@ -95,6 +95,16 @@ export function tableTemperatureFromLiquidEnthalpy(h: number): number {
   return withinRange(near - (readTable(liquidEnthalpy, near) - h) / readTable(liquidHeatCapacity, near));
 }
 
+const densityFromEnthalpy = tabulate(
+  (h) => readTable(liquidDensity, solveForTemperature(h)),
+  LEAST_ENTHALPY,
+  GREATEST_ENTHALPY,
+  INTERVALS,
+);
+
+/** Density of saturated water from its enthalpy, kg/m³. h in J/kg. */
+export const tableLiquidDensityFromEnthalpy = (h: number): number => readTable(densityFromEnthalpy, h);
+
 /** Density of saturated water, kg/m³. T in K. */
 export const tableLiquidDensity = (T: number): number => readTable(liquidDensity, T);
 

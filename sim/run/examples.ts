@@ -237,7 +237,7 @@ export const examples: readonly Example[] = [
         insideDiameter_m: 0.01,
         outsideDiameter_m: 0.013,
         material: 'borosilicate-glass',
-        length_m: 0.4,
+        length_m: 0.5,
         jacketDiameter_m: 0.028,
         slope_rad: 0.35,
         fouling_m2K_W: 0,

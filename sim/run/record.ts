@@ -44,6 +44,10 @@ export const COLUMNS = {
   coolantUsed_kg: { unit: 'kg', says: 'tap water used so far' },
   tubMean_K: { unit: 'K', says: 'mean temperature of tub, barrel or jacket water' },
   tubDepth_m: { unit: 'm', says: 'depth of water in the tub' },
+  mixedDepth_m: {
+    unit: 'm',
+    says: 'depth of the tub that the incoming water mixes: from the bottom up, with a hose from the top from the surface down',
+  },
   iceLeft_kg: { unit: 'kg', says: 'ice still floating in the tub' },
   evaporated_kg: { unit: 'kg', says: 'water evaporated from the tub so far' },
   separatorTemperature_K: { unit: 'K', says: 'temperature in the separator' },

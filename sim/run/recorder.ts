@@ -78,6 +78,7 @@ export class Recorder {
     c.coolantUsed_kg[row] = coolant.used;
     c.tubMean_K[row] = coolant.meanTemperature();
     c.tubDepth_m[row] = coolant.depth();
+    c.mixedDepth_m[row] = coolant.mixedDepth();
     c.iceLeft_kg[row] = coolant.iceLeft;
     c.evaporated_kg[row] = coolant.evaporated;
     c.separatorTemperature_K[row] = separator.temperature;

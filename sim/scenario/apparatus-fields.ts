@@ -512,6 +512,9 @@ const iceAddition = z.strictObject({
   ),
 });
 
+/** Where the cold water comes into a tub. */
+export const INLET_KINDS = ['laid', 'pointing-up', 'perforated', 'top'] as const;
+
 export const coolingSchema = z.strictObject({
   jacketSupply: choice(['tap', 'barrel'], {
     title: 'Jacket supply',
@@ -581,10 +584,43 @@ export const coolingSchema = z.strictObject({
     max: 3,
     source: 'thickness over conductivity of polyethylene, from memory',
   }),
+  inlet: choice(INLET_KINDS, {
+    title: 'Hose ends',
+    says: 'Where the cold water comes into the tub: from a hose laid on the bottom, a hose or nozzle on the bottom that points up, a perforated pipe on the bottom, or from the top.',
+    default: 'laid',
+    source: practice,
+  }),
+  hoseBore_m: quantity({
+    unit: 'm',
+    title: 'Hose bore',
+    says: 'Inside diameter of the hose or nozzle where the water leaves it.',
+    default: 0.012,
+    min: 0.002,
+    max: 0.05,
+    source: 'half-inch garden hose, common practice, no source',
+  }),
+  holes: count({
+    unit: '1',
+    title: 'Holes',
+    says: 'Number of holes in a perforated pipe.',
+    default: 20,
+    min: 1,
+    max: 500,
+    source: practice,
+  }),
+  holeBore_m: quantity({
+    unit: 'm',
+    title: 'Hole bore',
+    says: 'Diameter of one hole of a perforated pipe.',
+    default: 0.003,
+    min: 0.0005,
+    max: 0.02,
+    source: practice,
+  }),
   stir_m_s: quantity({
     unit: 'm/s',
     title: 'Stirring',
-    says: 'Water speed past the coil when the tub is stirred; zero is still.',
+    says: 'Speed of the water when the tub is stirred by hand or pump; zero is not stirred.',
     default: 0,
     min: 0,
     max: 1,

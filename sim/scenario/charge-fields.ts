@@ -282,6 +282,25 @@ export const factorsSchema = z.strictObject({
   heatLoss: factor('Heat loss factor', 'Multiplies every heat loss to the air; zero is the ideal still.', 0),
   condensingFilm: factor('Condensing film factor', 'Multiplies the film coefficient inside the condenser tube.', 0.05),
   coolantFilm: factor('Coolant film factor', 'Multiplies the film coefficient on the water side.', 0.05),
+  curvature: quantity({
+    unit: '1',
+    title: 'Coil bend factor',
+    says: 'Share of the worked-out effect of a coil’s bend on the cooling of its condensate that counts; none in a straight tube.',
+    default: 0.7,
+    min: 0,
+    max: 1.2,
+    source: 'judgement: 0 to 1.1 is possible, nobody has measured a rivulet in a coil',
+  }),
+  rivulet: factor(
+    'Condensate factor',
+    'Multiplies the heat that the condensate gives to the wall after the last vapour.',
+    0.05,
+  ),
+  jetMixing: factor(
+    'Jet mixing factor',
+    'Multiplies the share of the incoming water’s power that mixes the tub; no effect on a hose from the top.',
+    0,
+  ),
   fouling: factor('Fouling factor', 'Multiplies the fouling resistance.', 0),
   release: factor('Release factor', 'Multiplies the rates at which the plant gives up oil.', 0),
   oilContent: factor('Oil content factor', 'Multiplies the oil content of the charge.', 0),
@@ -319,10 +338,10 @@ export const advancedSchema = z.strictObject({
   tubLayers: count({
     unit: '1',
     title: 'Tub layers',
-    says: 'Layers the tub is divided into; few of them ask for a longer coil than is needed.',
+    says: 'Layers the tub is divided into; one is a tub that is mixed through.',
     default: 12,
     min: 1,
-    max: 20,
+    max: 100,
     source: 'layer study in the tests',
   }),
   segments: count({

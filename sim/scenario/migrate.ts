@@ -33,9 +33,21 @@ function withHalfCoverage(charge: Json): Json {
   };
 }
 
+/** Speed at which a tub of any usual size is mixed through, m/s. */
+const MIXES_THROUGH = 0.05;
+
+/** Any stirring mixed a tub through; it works against its layers now, and a slow spoon no longer does. */
+function withStirring(cooling: Json): Json {
+  const { stir_m_s } = cooling;
+  return typeof stir_m_s === 'number' && stir_m_s > 0 && stir_m_s < MIXES_THROUGH
+    ? { ...cooling, stir_m_s: MIXES_THROUGH }
+    : cooling;
+}
+
 /** Steps from each version to the next, the first from version 1. */
 const steps: readonly ((input: Json) => Json)[] = [
   (input) => (isObject(input['charge']) ? { ...input, charge: withHalfCoverage(input['charge']) } : input),
+  (input) => (isObject(input['cooling']) ? { ...input, cooling: withStirring(input['cooling']) } : input),
 ];
 
 /** The input as today's version; what names no version, or none that is known, stays as it is. */

@@ -20,7 +20,7 @@ import { advancedSchema, chargeSchema, factorsSchema, runSchema } from './charge
 z.config({ jitless: true });
 
 /** Raised with every change that older files must be carried over: see `migrate.ts`. */
-export const SCENARIO_VERSION = 2;
+export const SCENARIO_VERSION = 3;
 
 /** A part of the file, which may be left out whole. */
 const part = <T extends z.ZodMiniObject>(schema: T, title: string) =>

@@ -20,10 +20,13 @@ import { combineForcedAndNatural, nusseltHorizontalCylinder, rayleighNumber } fr
 import { Coolant, type OutsideFilm } from './coolant.ts';
 import { Tub } from './tub.ts';
 
+/** Heat capacity of water for its rise past the segments, J/kgK; within 1 % from 0 to 100 °C. */
+const WATER_HEAT_CAPACITY = 4190;
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
 const TOUCHING_SHARE = 0.7;
 
 export class CoilTub extends Coolant {
+  override readonly foresees = false;
   readonly tub: Tub;
   private readonly diameter: number;
   private readonly plumeShare: number;
@@ -32,12 +35,17 @@ export class CoilTub extends Coolant {
   private readonly segmentDepth: Float64Array;
   private readonly fullDepth: number;
   private readonly segmentLayer: Int32Array;
+  /** Height of each segment above the middle of its layer, in thicknesses of a layer. */
+  private readonly segmentPlace: Float64Array;
+  /** Heat that the segments in each layer gave in the last step, J, without what any took. */
+  private readonly layerHeat: Float64Array;
+  private placedDepth = -1;
   private readonly layerConductance: Float64Array;
 
   constructor(scenario: Scenario, airPressure: number) {
     const { condenser, cooling, factors, advanced } = scenario;
     super(advanced.segments, cooling.startTemperature_K);
-    this.tub = new Tub(cooling, scenario.site, airPressure, factors.heatLoss, advanced.tubLayers);
+    this.tub = new Tub(cooling, scenario.site, airPressure, factors, advanced.tubLayers);
     this.diameter = condenser.outsideDiameter_m;
     this.stir = cooling.stir_m_s;
     const spacing = condenser.coilPitch_m / condenser.outsideDiameter_m;
@@ -51,22 +59,72 @@ export class CoilTub extends Coolant {
       ),
     );
     this.segmentLayer = new Int32Array(advanced.segments);
+    this.segmentPlace = new Float64Array(advanced.segments);
+    this.layerHeat = new Float64Array(advanced.tubLayers);
     this.layerConductance = new Float64Array(advanced.tubLayers);
     this.place();
   }
 
-  /** Finds the layer each segment lies in; −1 above the water. */
+  /**
+   * The water's temperature at each segment. Inside a layer the water rises past the segments that warm it: below them it
+   * is as it came from the layer below, and each adds what its heat makes of the flow. The warmest that a segment reads
+   * is the water that goes on to the layer above, as far as the flow explains its warmth, and the layer's line where
+   * the water stands still and turns over. So a short coil in a thick layer is met by the cold water that it is met by
+   * in a tub.
+   */
   private place(): void {
-    const surface = this.fullDepth - this.tub.depth();
-    const layerDepth = this.tub.depth() / this.tub.layerCount;
+    const depth = this.tub.depth();
+    if (depth !== this.placedDepth) this.findLayers(depth);
+    const { temperature, rise } = this.tub;
+    const { segmentLayer, segmentHeat, segmentPlace, segmentTemperature, layerHeat } = this;
+    const lowest = temperature.length - 1;
+    let last = -1;
+    let below = 0;
+    let through = 0;
+    let cold = 0;
+    let warm = 0;
+    for (let s = segmentLayer.length - 1; s >= 0; s--) {
+      const layer = segmentLayer[s] as number;
+      if (layer < 0) {
+        segmentTemperature[s] = this.tub.surface();
+        continue;
+      }
+      if (layer !== last) {
+        const from = layer === lowest ? layer : layer + 1;
+        cold = (temperature[from] as number) + (layer === lowest ? -0.5 : 0.5) * (rise[from] as number);
+        warm = (temperature[layer] as number) + 0.5 * (rise[layer] as number);
+        through = this.tub.rising(layer);
+        below = 0;
+        last = layer;
+      }
+      const heat = Math.max(0, segmentHeat[s] as number);
+      const line = cold + ((segmentPlace[s] as number) + 0.5) * (warm - cold);
+      const all = layerHeat[layer] as number;
+      if (all > 0 && warm > cold) {
+        const perHeat = 1 / (through * WATER_HEAT_CAPACITY);
+        const byFlow = Math.min(1, (warm - cold) / (all * perHeat));
+        const cap = line + byFlow * (warm - line);
+        const gained = below + 0.5 * heat;
+        segmentTemperature[s] = gained > 0 ? Math.min(cap, cold + gained * perHeat) : cold;
+      } else segmentTemperature[s] = line;
+      below += heat;
+    }
+  }
+
+  /** Finds the layer each segment lies in, −1 above the water. */
+  private findLayers(depth: number): void {
+    this.placedDepth = depth;
+    const surface = this.fullDepth - depth;
+    const thickness = depth / this.tub.layerCount;
     this.uncovered = 0;
     for (let s = 0; s < this.segmentLayer.length; s++) {
       const below = (this.segmentDepth[s] as number) - surface;
-      const layer = below < -1e-9 ? -1 : Math.min(this.tub.layerCount - 1, Math.floor(Math.max(0, below) / layerDepth));
-      if (layer < 0) this.uncovered++;
-      this.segmentLayer[s] = layer;
-      this.segmentTemperature[s] =
-        layer < 0 ? (this.tub.temperature[0] as number) : (this.tub.temperature[layer] as number);
+      const place = Math.max(0, below) / thickness;
+      const layer = Math.min(this.tub.layerCount - 1, Math.floor(place));
+      const covered = below >= -1e-9;
+      if (!covered) this.uncovered++;
+      this.segmentLayer[s] = covered ? layer : -1;
+      this.segmentPlace[s] = covered ? layer + 0.5 - Math.min(this.tub.layerCount, place) : 0.5;
     }
   }
 
@@ -116,7 +174,8 @@ export class CoilTub extends Coolant {
     }
     for (let k = 0; k < layerConductance.length; k++) {
       const capacity = this.tub.layerMass() * tableLiquidHeatCapacity(this.tub.temperature[k] as number);
-      layerConductance[k] = 1 / (1 + ((layerConductance[k] as number) * dt) / capacity);
+      const transferUnits = ((layerConductance[k] as number) * dt) / capacity;
+      layerConductance[k] = transferUnits > 1e-9 ? -Math.expm1(-transferUnits) / transferUnits : 1;
     }
     for (let s = 0; s < segmentLayer.length; s++) {
       const layer = segmentLayer[s] as number;
@@ -125,16 +184,20 @@ export class CoilTub extends Coolant {
   }
 
   step(time: number, dt: number): void {
-    for (let s = 0; s < this.segmentLayer.length; s++) {
-      const layer = this.segmentLayer[s] as number;
-      if (layer >= 0) this.tub.addHeat(layer, this.segmentHeat[s] as number);
+    const { segmentLayer, segmentHeat, layerHeat } = this;
+    layerHeat.fill(0);
+    for (let s = 0; s < segmentLayer.length; s++) {
+      const layer = segmentLayer[s] as number;
+      if (layer < 0) continue;
+      const heat = segmentHeat[s] as number;
+      this.tub.addHeat(layer, heat);
+      layerHeat[layer] = (layerHeat[layer] as number) + Math.max(0, heat);
     }
     const inflow = this.flow * dt;
-    const inflowEnthalpy = inflow * tableLiquidEnthalpy(this.inletTemperature);
     this.used += inflow;
-    this.enthalpyIn += inflowEnthalpy;
+    this.enthalpyIn += inflow * tableLiquidEnthalpy(this.inletTemperature);
     const { tub } = this;
-    tub.step(time, inflow, inflowEnthalpy, dt);
+    tub.step(time, inflow, this.inletTemperature, dt);
     this.overflow = tub.overflow;
     this.overflowEnthalpy = tub.overflowEnthalpy;
     this.evaporated = tub.evaporated;
@@ -142,7 +205,7 @@ export class CoilTub extends Coolant {
     this.lossEnergy = tub.lossEnergy;
     this.iceLeft = tub.ice;
     this.iceAdded = tub.iceAdded;
-    this.outletTemperature = tub.temperature[0] as number;
+    this.outletTemperature = tub.surface();
     this.place();
   }
 
@@ -160,6 +223,10 @@ export class CoilTub extends Coolant {
 
   depth(): number {
     return this.tub.depth();
+  }
+
+  override mixedDepth(): number {
+    return this.tub.mixedDepth();
   }
 
   layers(): Float64Array {

@@ -4,15 +4,13 @@
  *
  * Equations: in the condensing zone each segment takes g (T_s − T_c), g from film inside, wall, fouling and film
  * outside in series; water and oil condense in the proportion in which they arrive; where the latent heat is spent the
- * rivulet of condensate (upright: its film) cools by its own conductance. What is not condensed at the end leaves as vapour.
+ * condensate cools by its own conductance, as `condensate-cooling.ts` says. What is not condensed at the end leaves as vapour.
  * Pressure drop by Müller-Steinhagen–Heck. The condensate's temperature follows from the heat taken out, so energy
  * closes by construction.
  * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
  * film coefficients follow the wall temperature with a lag of at most `REFRESH_TIME`.
  */
-import { STANDARD_GRAVITY } from '../constants.ts';
 import {
-  tableLiquidConductivity,
   tableLiquidDensity,
   tableLiquidEnthalpy,
   tableLiquidHeatCapacity,
@@ -21,14 +19,13 @@ import {
   tableVapourDensity,
   tableVapourViscosity,
 } from '../fluids/water-table.ts';
-import { coilFall } from '../geometry/coil.ts';
 import { cylinderVolume } from '../geometry/cylinder.ts';
 import { tubeCount } from '../geometry/jacket.ts';
 import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cylinderResistance } from '../transfer/conduction.ts';
 import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-drop.ts';
-import { fallingFilmConductance, subcoolingConductance } from '../transfer/subcooling.ts';
+import { CondensateCooling, CondensateFilm } from './condensate-cooling.ts';
 import { OutsideFilm, type Coolant } from './coolant.ts';
 import type { Oil } from './oil.ts';
 import { HIGHEST_GAUGE, PRESSURE_MEMORY } from './pot.ts';
@@ -42,6 +39,8 @@ const REFRESH_BATCH = 5;
 /** Relative change of the vapour rate at which every coefficient is worked out anew. */
 const REFRESH_CHANGE = 0.05;
 const SETTLING_PASSES = 12;
+/** Segments before and after the end of the vapour in which both ways of giving heat are kept up to date. */
+const FRONT_MARGIN = 2;
 /** Least share of the difference between water and vapour by which the wall under a rivulet counts as warmed. */
 const RIVULET_WALL = 0.05;
 
@@ -68,14 +67,15 @@ export class CondenserTerms {
   possible = 0;
   /** Temperature of the water at that piece, or at the last where vapour escapes, K. */
   water = NaN;
-  /** The condensate of one tube where all is liquid: flow, kg/s, and properties at its mean temperature. */
-  readonly condensate = { m: NaN, rho_l: NaN, mu_l: NaN, k_l: NaN };
   /** Friction gradient if all ran as liquid and if all ran as steam, Pa/m; share of the vapour that escapes. */
   liquidGradient = NaN;
   steamGradient = NaN;
   meanGradient = NaN;
   escapingShare = NaN;
 }
+
+/** 1 − e^(−u): what a stream of u transfer units gives; by a quotient good to 5e-6 where u is small. */
+const shareGiven = (u: number): number => (u < 0.25 ? u / (1 + u * (0.5 + u / 12)) : -Math.expm1(-u));
 
 export class Condenser {
   readonly segments: number;
@@ -112,8 +112,10 @@ export class Condenser {
   /** Films of each segment while vapour condenses in it, as last worked out. */
   readonly insideFilms: readonly InsideFilm[];
   readonly outsideFilms: readonly OutsideFilm[];
-  /** Film outside a segment in which the condensate cools. */
-  private readonly coolFilm = new OutsideFilm();
+  /** The same where all is liquid and the condensate cools. */
+  readonly condensateCooling: CondensateCooling;
+  readonly condensateFilms: readonly CondensateFilm[];
+  readonly coolOutsideFilms: readonly OutsideFilm[];
   readonly tubes: number;
   private readonly D_i: number;
   private readonly D_o: number;
@@ -124,7 +126,8 @@ export class Condenser {
   readonly filmFactor: number;
   readonly coolantFactor: number;
   readonly upright: boolean;
-  readonly slope: number;
+  /** Segment in which the vapour ended in the last step. */
+  private front = 0;
   private lastRate = 0;
   private lastArriving = 0;
   private lastFlow = -1;
@@ -149,11 +152,8 @@ export class Condenser {
     this.foulingResistance = (condenser.fouling_m2K_W * factors.fouling) / (Math.PI * this.D_o);
     this.filmFactor = factors.condensingFilm * (charge.mass_kg > 0 ? condenser.oilFilmFactor : 1);
     this.coolantFactor = factors.coolantFilm;
-    this.upright = condenser.kind !== 'coil-in-tub' && condenser.orientation === 'upright';
-    this.slope =
-      condenser.kind === 'coil-in-tub'
-        ? Math.asin(coilFall(condenser.coilDiameter_m, condenser.coilPitch_m))
-        : condenser.slope_rad;
+    this.condensateCooling = new CondensateCooling(scenario);
+    this.upright = this.condensateCooling.upright;
     const cells = () => new Float64Array(this.segments);
     this.heatPerMetre = cells();
     this.vapourShare = cells();
@@ -168,6 +168,8 @@ export class Condenser {
     this.upstream = cells();
     this.insideFilms = Array.from({ length: this.segments }, () => new InsideFilm());
     this.outsideFilms = Array.from({ length: this.segments }, () => new OutsideFilm());
+    this.condensateFilms = Array.from({ length: this.segments }, () => new CondensateFilm());
+    this.coolOutsideFilms = Array.from({ length: this.segments }, () => new OutsideFilm());
     this.condensate = new LiquidStream(oil.count);
     this.escaped = new VapourStream(oil.count);
   }
@@ -182,14 +184,27 @@ export class Condenser {
     return cylinderVolume(this.D_i, this.length()) * this.tubes;
   }
 
-  /** Works out the conductances of one segment from the last wall temperatures, W/K for all tubes. */
-  private refresh(s: number, coolant: Coolant, T_s: number, G: number, rivulet: number): void {
-    const T_c = coolant.segmentTemperature[s] as number;
+  /**
+   * Works out one segment from its last wall temperatures: how it condenses up to a little beyond the place where the
+   * vapour ends, how its condensate cools from a little before it; both everywhere when `all` is asked for.
+   */
+  private refresh(s: number, coolant: Coolant, T_s: number, G: number, m: number, all: boolean): void {
     const outsideFilm = this.outsideFilms[s] as OutsideFilm;
+    const condensate = this.condensateFilms[s] as CondensateFilm;
+    if (all || s <= this.front + FRONT_MARGIN) this.refreshCondensing(s, coolant, T_s, G, outsideFilm);
+    if (all || s >= this.front - FRONT_MARGIN) this.refreshCooling(s, coolant, T_s, m, condensate);
+    this.outerResistance[s] =
+      s === 0 || (this.vapourShare[s - 1] as number) > 0
+        ? 1 / (this.coolantFactor * outsideFilm.coefficient * Math.PI * this.D_o)
+        : condensate.outerResistance;
+  }
+
+  /** Conductance of a segment while vapour condenses in it, W/K of all tubes. */
+  private refreshCondensing(s: number, coolant: Coolant, T_s: number, G: number, outsideFilm: OutsideFilm): void {
+    const T_c = coolant.segmentTemperature[s] as number;
     const outside = this.coolantFactor * coolant.filmCoefficient(s, this.outerWall[s] as number, outsideFilm);
-    const perMetre = this.tubes * this.segmentLength;
     if (!(outside > 0)) {
-      this.condensing[s] = this.cooling[s] = 0;
+      this.condensing[s] = 0;
       return;
     }
     const T_w = this.innerWall[s] as number;
@@ -204,34 +219,28 @@ export class Condenser {
     const flux = (T_s - T_c) / total;
     this.innerWall[s] = T_s - flux * inner;
     this.outerWall[s] = T_c + flux * outer;
-    this.condensing[s] = perMetre / total;
-    const coolWall = Math.max(this.wall[s] as number, T_c + RIVULET_WALL * (T_s - T_c));
-    const coolOuter =
-      1 / (this.coolantFactor * coolant.filmCoefficient(s, coolWall, this.coolFilm) * Math.PI * this.D_o);
-    this.cooling[s] = perMetre / (1 / rivulet + this.wallResistance + this.foulingResistance + coolOuter);
-    this.outerResistance[s] = before > 0 ? outer : coolOuter;
+    this.condensing[s] = (this.tubes * this.segmentLength) / total;
   }
 
-  private refreshAll(coolant: Coolant, T_s: number, G: number, rivulet: number, passes: number): void {
+  /** Conductance of a segment while m kg/s of condensate a tube cools in it, W/K of all tubes. */
+  private refreshCooling(s: number, coolant: Coolant, T_s: number, m: number, condensate: CondensateFilm): void {
+    const { segmentLength } = this;
+    const T_c = coolant.segmentTemperature[s] as number;
+    const wall = Math.max(this.wall[s] as number, T_c + RIVULET_WALL * (T_s - T_c));
+    const outside = this.coolantFactor * coolant.filmCoefficient(s, wall, this.coolOutsideFilms[s] as OutsideFilm);
+    if (!(outside > 0)) {
+      this.cooling[s] = 0;
+      return;
+    }
+    const T = 0.5 * ((this.upstream[s] as number) + (this.inside[s] as number));
+    const from = s * segmentLength - this.condensingLength;
+    this.condensateCooling.evaluate(condensate, m, T, from, segmentLength, outside);
+    this.cooling[s] = (this.tubes * segmentLength) / condensate.resistance;
+  }
+
+  private refreshAll(coolant: Coolant, T_s: number, G: number, m: number, passes: number): void {
     for (let pass = 0; pass < passes; pass++)
-      for (let s = 0; s < this.segments; s++) this.refresh(s, coolant, T_s, G, rivulet);
-  }
-
-  /** Conductance of the condensate, a rivulet or in an upright tube a film, per metre of one tube at its mean temperature, W/mK. */
-  private rivulet(rate: number, T_s: number, T_out: number): number {
-    const { condensate } = this.terms;
-    const T = Math.max(275, 0.5 * (T_s + T_out));
-    const m = rate / this.tubes;
-    const rho_l = tableLiquidDensity(T);
-    const mu_l = tableLiquidViscosity(T);
-    const k_l = tableLiquidConductivity(T);
-    condensate.m = m;
-    condensate.rho_l = rho_l;
-    condensate.mu_l = mu_l;
-    condensate.k_l = k_l;
-    return this.upright
-      ? fallingFilmConductance(m, this.D_i, rho_l, mu_l, k_l, STANDARD_GRAVITY)
-      : subcoolingConductance(m, this.D_i, this.slope, rho_l, mu_l, k_l, STANDARD_GRAVITY);
+      for (let s = 0; s < this.segments; s++) this.refresh(s, coolant, T_s, G, m, true);
   }
 
   /**
@@ -297,17 +306,15 @@ export class Condenser {
   ): void {
     const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
     this.terms.massFlux = G;
-    const rivulet = this.rivulet(
-      arriving,
-      T_s,
-      Math.max(this.condensateTemperature, coolant.segmentTemperature[this.segments - 1] as number),
-    );
+    const m = arriving / this.tubes;
     const starting = this.lastRate === 0 && rate > 0;
     if (starting) this.vapourShare.fill(1);
     if (starting || this.lastArriving === 0) {
       for (let s = 0; s < this.segments; s++) {
         this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
         this.innerWall[s] = this.outerWall[s] as number;
+        this.inside[s] = 0.5 * (T_s + (coolant.segmentTemperature[s] as number));
+        this.upstream[s] = this.inside[s] as number;
       }
     }
     const changed =
@@ -317,7 +324,7 @@ export class Condenser {
       coolant.uncovered !== this.lastUncovered;
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
-      this.refreshAll(coolant, T_s, G, rivulet, starting ? SETTLING_PASSES : 2);
+      this.refreshAll(coolant, T_s, G, m, starting ? SETTLING_PASSES : 2);
       if (starting) this.expectFirstVapour(latentPower, T_s, coolant, dt);
       this.lastRate = rate;
       this.lastArriving = arriving;
@@ -327,7 +334,7 @@ export class Condenser {
     } else if (this.tick % batch === 0) {
       const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));
       for (let s = (this.tick / batch) % stride; s < this.segments; s += stride)
-        this.refresh(s, coolant, T_s, G, rivulet);
+        this.refresh(s, coolant, T_s, G, m, false);
       coolant.prepare(this.condensing, dt);
     }
     this.tick++;
@@ -361,6 +368,8 @@ export class Condenser {
     let T = T_l;
     this.condensingLength = latent > 0 ? this.length() : 0;
     const perMetre = 1 / (dt * this.segmentLength * this.tubes);
+    const perLatent = latent > 0 ? 1 / latent : 0;
+    this.front = latent > 0 ? this.segments : 0;
     for (let s = 0; s < this.segments; s++) {
       const T_c = segmentTemperature[s] as number;
       let heat = 0;
@@ -375,6 +384,7 @@ export class Condenser {
         } else {
           const used = left / possible;
           terms.whole = s;
+          this.front = s;
           terms.left = left;
           terms.possible = possible;
           terms.water = T_c;
@@ -386,7 +396,7 @@ export class Condenser {
       }
       if (left === 0 && remaining > 0) {
         const units = ((this.cooling[s] as number) * remaining * dt) / capacity;
-        const fall = (T - T_c) * (relief[s] as number) * (1 - Math.exp(-units));
+        const fall = (T - T_c) * (relief[s] as number) * shareGiven(units);
         T -= fall;
         heat += fall * capacity;
       }
@@ -397,8 +407,8 @@ export class Condenser {
       this.wall[s] = Math.min(Math.max(T_s, T_c), T_c + heat * perMetre * (this.outerResistance[s] as number));
       this.inside[s] = T;
       this.upstream[s] = arriving;
-      this.effective[s] = Math.abs(arriving - T_c) > 0.01 ? heat / (dt * (arriving - T_c)) : 0;
-      this.vapourShare[s] = latent > 0 ? left / latent : 0;
+      if (coolant.foresees) this.effective[s] = Math.abs(arriving - T_c) > 0.01 ? heat / (dt * (arriving - T_c)) : 0;
+      this.vapourShare[s] = left * perLatent;
     }
     return left;
   }

@@ -57,6 +57,8 @@ export abstract class Coolant {
   lossEnergy = 0;
   iceLeft = 0;
   iceAdded = 0;
+  /** Whether `foresee` asks for the segments’ conductances. */
+  readonly foresees: boolean = true;
   /** Segments of the tube that stand above the water. */
   uncovered = 0;
 
@@ -83,6 +85,10 @@ export abstract class Coolant {
   abstract enthalpy(): number;
   abstract meanTemperature(): number;
   abstract depth(): number;
+  /** Depth of a tub that the water let in mixes, m; none where there is no such tub. */
+  mixedDepth(): number {
+    return 0;
+  }
   /** Temperatures from the top down, K. */
   abstract layers(): Float64Array;
 

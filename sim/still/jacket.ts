@@ -49,7 +49,7 @@ export class Jacket extends Coolant {
     this.length = condenser.length_m;
     this.cellMass = (this.flowArea * condenser.length_m * 998) / advanced.segments;
     this.counterflow = condenser.flow === 'counterflow';
-    this.barrel = cooling.jacketSupply === 'barrel' ? new Tub(cooling, site, airPressure, factors.heatLoss, 1) : null;
+    this.barrel = cooling.jacketSupply === 'barrel' ? new Tub(cooling, site, airPressure, factors, 1) : null;
     this.cellEnthalpy = new Float64Array(advanced.segments).fill(tableLiquidEnthalpy(cooling.startTemperature_K));
     this.cellTemperature = this.cellEnthalpy.map((h) => tableTemperatureFromLiquidEnthalpy(h));
   }
@@ -127,7 +127,8 @@ export class Jacket extends Coolant {
     const leaving = this.pass(through, supply, true);
     this.outletTemperature = tableTemperatureFromLiquidEnthalpy(leaving);
     if (barrel) {
-      barrel.step(time, 0, through * (leaving - supply), dt);
+      barrel.addHeat(0, through * (leaving - supply));
+      barrel.step(time, 0, this.inletTemperature, dt);
       this.inletTemperature = barrel.temperature[0] as number;
       this.evaporated = barrel.evaporated;
       this.evaporatedEnthalpy = barrel.evaporatedEnthalpy;

@@ -1,13 +1,14 @@
 /**
  * A tub of water in layers (with one layer: a barrel): heat from the coil's segments into the layer they lie in, cold
- * water in at the bottom, overflow at the top, buoyant mixing, loss through the wall, evaporation and convection at
- * the surface, ice.
+ * water in, overflow at the top, mixing, loss through the wall, evaporation and convection at the surface, ice.
  *
- * States: water [kg], layer temperatures from the top down [K], ice [kg].
- * Equations: layers of equal mass; water let in moves every layer boundary; heat by enthalpy; a layer warmer than the
- * one above mixes with it; ice melts in the top layer through a film under a cold plate.
- * Assumptions: plug flow upward, no heat conduction between layers, the ice floats in the uppermost layer.
- * Limits: jets from a hose mix more than this; evaporation above 50 °C is good to ±30 %.
+ * States: water [kg], enthalpy of each layer [J], from the top down, which temperatures follow [K]; ice [kg].
+ * Equations: layers of equal mass, each with a straight line of temperature as steep as its neighbours allow, which the
+ * water pushed up and the coil's segments read; a layer warmer than the one above turns over with it; jet, stream from
+ * above and stirring as `tub-mixing.ts` says; ice melts in the top layer through a film under a cold plate.
+ * Assumptions: no heat conduction between layers, the coil's own plumes mix no more than turning over does, the ice
+ * floats in the uppermost layer.
+ * Limits: evaporation above 50 °C is good to ±30 %.
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
 import { vapourPressureInAir } from '../fluids/atmosphere.ts';
@@ -28,8 +29,10 @@ import { tubCapacity } from '../geometry/tub.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltHotSideUp, rayleighNumber } from '../transfer/natural-convection.ts';
 import { evaporationRateCarrier } from '../transfer/evaporation.ts';
+import { limitedSlopes, turnOver } from '../transfer/tub-layers.ts';
 import { ENTHALPY_ZERO } from './stream.ts';
 import { LossTable } from './surface-loss.ts';
+import { TubMixing } from './tub-mixing.ts';
 
 /** Heat of melting of ice at 0 °C, J/kg (handbook value 333.6 kJ/kg). */
 export const ICE_MELTING = 333_600;
@@ -41,6 +44,8 @@ const WATER_HEAT_CAPACITY = 4190;
 export class Tub {
   water: number;
   readonly temperature: Float64Array;
+  /** Rise of temperature from the bottom of each layer to its top, K. */
+  readonly rise: Float64Array;
   ice = 0;
   iceAdded = 0;
   overflow = 0;
@@ -53,6 +58,7 @@ export class Tub {
   private readonly heatIn: Float64Array;
   /** Enthalpy of each layer from the top down, J: the state; temperatures follow it. */
   private readonly enthalpies: Float64Array;
+  private readonly mixing: TubMixing;
   private readonly lossRate: Float64Array;
   private evaporationRate = 0;
   private lossAge = Infinity;
@@ -73,12 +79,12 @@ export class Tub {
     cooling: Scenario['cooling'],
     site: Scenario['site'],
     airPressure: number,
-    lossFactor: number,
+    { heatLoss, jetMixing }: Pick<Scenario['factors'], 'heatLoss' | 'jetMixing'>,
     layerCount: number,
   ) {
     this.cooling = cooling;
     this.site = site;
-    this.lossFactor = lossFactor;
+    this.lossFactor = heatLoss;
     this.layerCount = layerCount;
     this.iceByTime = [...cooling.ice].sort((a, b) => a.at_s - b.at_s);
     this.area = circleArea(cooling.tubDiameter_m);
@@ -88,6 +94,8 @@ export class Tub {
     this.enthalpies = new Float64Array(layerCount).fill(
       (this.water / layerCount) * tableLiquidEnthalpy(cooling.startTemperature_K),
     );
+    this.rise = new Float64Array(layerCount);
+    this.mixing = new TubMixing(cooling, jetMixing, layerCount, this.area);
     this.lossRate = new Float64Array(layerCount);
     this.heatIn = new Float64Array(layerCount);
     const resistance = Math.max(1e-6, cooling.tubWallResistance_m2K_W);
@@ -105,7 +113,7 @@ export class Tub {
       ],
       site.airTemperature_K,
       airPressure,
-      lossFactor,
+      heatLoss,
     );
     this.surfaceLoss = new LossTable(
       [
@@ -121,7 +129,7 @@ export class Tub {
       ],
       site.airTemperature_K,
       airPressure,
-      lossFactor,
+      heatLoss,
     );
     this.boiling = tableSaturationTemperature(airPressure);
     this.boilingEnthalpy = tableLiquidEnthalpy(this.boiling);
@@ -161,16 +169,31 @@ export class Tub {
     return sum / this.layerCount;
   }
 
+  /** Temperature at the surface, K. */
+  surface(): number {
+    return (this.temperature[0] as number) + 0.5 * (this.rise[0] as number);
+  }
+
+  /** Water that rose through a layer in the last step, kg. */
+  rising(layer: number): number {
+    return this.mixing.risen(layer);
+  }
+
+  /** Depth of water that what comes in mixes, m. */
+  mixedDepth(): number {
+    return this.mixing.mixedDepth(this.enthalpies, this.layerMass(), this.depth() / this.layerCount);
+  }
+
   /**
    * One step.
-   * @param inflow water let in at the bottom, kg, with its enthalpy, J
+   * @param inflow water let in, kg, at a temperature, K
    */
-  step(time: number, inflow: number, inflowEnthalpy: number, dt: number): void {
-    const N = this.layerCount;
+  step(time: number, inflow: number, temperature: number, dt: number): void {
+    const { enthalpies, mixing } = this;
     const before = this.layerMass();
-    const h = this.enthalpies;
-    for (let k = 0; k < N; k++) {
-      h[k] = (h[k] as number) + (this.heatIn[k] as number);
+    const thickness = this.depth() / this.layerCount;
+    for (let k = 0; k < this.layerCount; k++) {
+      enthalpies[k] = (enthalpies[k] as number) + (this.heatIn[k] as number);
       this.heatIn[k] = 0;
     }
     this.lossAge += dt;
@@ -178,12 +201,34 @@ export class Tub {
     this.loseHeat(before, dt);
     const melted = this.melt(time, dt);
     const vapour = this.evaporate(dt);
-    const free = this.water + inflow + melted - vapour;
+    const gained = melted - vapour;
+    const free = this.water + inflow + gained;
     const spilled = Math.max(0, free - this.fullMass);
     this.water = free - spilled;
     this.overflow += spilled;
-    this.moveUp(inflow, inflowEnthalpy, before, melted - vapour);
-    this.mix();
+    const entering = inflow > 0 ? tableLiquidEnthalpy(temperature) : 0;
+    const limit = this.boilingEnthalpy;
+    this.overflowEnthalpy += mixing.letIn(enthalpies, before, thickness, inflow, entering, gained, spilled, limit, dt);
+    turnOver(enthalpies);
+    mixing.mix(enthalpies, this.layerMass(), thickness, dt);
+    this.followEnthalpy(temperature);
+  }
+
+  /** Temperatures and their lines from the enthalpies. */
+  private followEnthalpy(entering: number): void {
+    const { temperature, rise } = this;
+    const layer = this.layerMass();
+    for (let k = 0; k < this.layerCount; k++) {
+      const T = temperature[k] as number;
+      temperature[k] = T + ((this.enthalpies[k] as number) / layer - tableLiquidEnthalpy(T)) / WATER_HEAT_CAPACITY;
+    }
+    limitedSlopes(temperature, rise, this.mixing.fromBelow() ? entering : Number.NaN);
+    // The top line has no neighbour above: it is no steeper than the one below it, and never boils.
+    if (this.layerCount > 1)
+      rise[0] = Math.max(
+        0,
+        Math.min(rise[0] as number, rise[1] as number, 2 * (this.boiling - (temperature[0] as number))),
+      );
   }
 
   /** Works out the rates of heat loss and evaporation at the present temperatures. */
@@ -193,7 +238,7 @@ export class Tub {
     for (let k = 0; k < this.layerCount; k++) this.lossRate[k] = this.wallLoss.at(this.temperature[k] as number) * side;
     this.evaporationRate = 0;
     if (this.ice > 0) return;
-    const T = this.temperature[0] as number;
+    const T = this.surface();
     this.lossRate[0] = (this.lossRate[0] as number) + this.surfaceLoss.at(T) * this.area;
     const wet = tableSaturationPressure(Math.min(T, this.boiling));
     this.evaporationRate =
@@ -254,49 +299,5 @@ export class Tub {
     this.evaporated += vapour;
     this.evaporatedEnthalpy += taken;
     return vapour;
-  }
-
-  /** Water let in pushes every layer boundary upward; the layers keep equal masses. */
-  private moveUp(inflow: number, inflowEnthalpy: number, before: number, topGain: number): void {
-    const N = this.layerCount;
-    const after = this.layerMass();
-    let flow = inflow;
-    let enthalpy = inflowEnthalpy;
-    for (let k = N - 1; k >= 0; k--) {
-      const gained = k === 0 ? topGain : 0;
-      const mass = before + flow + gained;
-      const total = (this.enthalpies[k] as number) + enthalpy;
-      const specific = total / mass;
-      const leaving = mass - after;
-      flow = leaving;
-      enthalpy = leaving * specific;
-      this.enthalpies[k] = total - enthalpy;
-    }
-    this.overflowEnthalpy += enthalpy;
-  }
-
-  /** Warmer water below colder rises and mixes, pair by pair until none is left. */
-  private mix(): void {
-    const N = this.layerCount;
-    const h = this.enthalpies;
-    const stirred = this.cooling.stir_m_s > 0;
-    let from = 0;
-    while (from < N) {
-      let to = from;
-      let sum = h[from] as number;
-      while (to + 1 < N && (stirred || (h[to + 1] as number) * (to + 1 - from) > sum)) {
-        to++;
-        sum += h[to] as number;
-      }
-      const mean = sum / (to - from + 1);
-      for (let k = from; k <= to; k++) h[k] = mean;
-      if (to > from && from > 0 && mean > (h[from - 1] as number)) from--;
-      else from = to + 1;
-    }
-    const layer = this.layerMass();
-    for (let k = 0; k < N; k++) {
-      const T = this.temperature[k] as number;
-      this.temperature[k] = T + ((h[k] as number) / layer - tableLiquidEnthalpy(T)) / WATER_HEAT_CAPACITY;
-    }
   }
 }

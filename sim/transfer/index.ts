@@ -12,6 +12,7 @@ import { decanterCorrelations } from './decanter.ts';
 import { dropSizeCorrelations } from './drop-sizes.ts';
 import { evaporationCorrelations } from './evaporation.ts';
 import { exchangerCorrelations } from './exchanger.ts';
+import { fallingFilmCorrelations } from './falling-film.ts';
 import { surfaceCondensationCorrelations } from './film-condensation-on-surfaces.ts';
 import { filmCondensationCorrelations } from './film-condensation.ts';
 import { lossAtConditions } from './loss-at-conditions.ts';
@@ -25,7 +26,6 @@ import { rivuletAtConditionsCorrelations } from './rivulet-at-conditions.ts';
 import { rivuletCorrelations } from './rivulet.ts';
 import { settlingCorrelations } from './settling.ts';
 import { steamInTubeAtConditions } from './steam-in-tube-at-conditions.ts';
-import { subcoolingCorrelations } from './subcooling.ts';
 import { tubInletCorrelations } from './tub-inlets.ts';
 import { tubeFlowAlternatives } from './tube-flow-alternatives.ts';
 import { tubeFlowCorrelations } from './tube-flow.ts';
@@ -49,7 +49,7 @@ export const transferTopics: readonly Topic[] = [
   },
   {
     title: 'Condensate cooling in the tube',
-    entries: [...subcoolingCorrelations, ...rivuletCorrelations, ...rivuletAtConditionsCorrelations],
+    entries: [...rivuletAtConditionsCorrelations, ...rivuletCorrelations, ...fallingFilmCorrelations],
   },
   {
     title: 'Water and air beside a warm wall',

@@ -6,39 +6,37 @@ import { STANDARD_GRAVITY } from '../constants.ts';
 import { forReaders, type Argument, type Correlation } from '../correlation.ts';
 import { liquidConductivity, liquidDensity, liquidHeatCapacity, liquidViscosity } from '../fluids/water.ts';
 import { naturalConvectionTubeInWater } from './condenser-at-conditions.ts';
-import { rivuletAngle, rivuletConductance, rivuletWallShare } from './rivulet.ts';
+import { rivuletConductance, rivuletConductanceCoil, rivuletHalfAngle, rivuletWallShare } from './rivulet.ts';
 
+/** Diameter of a coil that stands for a straight tube, and distance that stands for far from the start, m. */
 const STRAIGHT = Infinity;
+const FAR = Infinity;
 
-/** Conductance of a stretch of rivulet of water at T, W/mK: `rivuletConductance`. */
+const angleAt = (m: number, D_i: number, slope: number, T: number): number =>
+  rivuletHalfAngle(m, D_i, slope, liquidDensity(T), liquidViscosity(T), STANDARD_GRAVITY);
+
+/** Conductance of a stretch of rivulet of water at T that wets the tube up to phi, W/mK. */
 const conductanceAt = (
+  phi: number,
   m: number,
   D_i: number,
-  slope: number,
   D_coil: number,
   s: number,
   z_1: number,
   z_2: number,
   T: number,
-): number =>
-  rivuletConductance(
-    m,
-    D_i,
-    slope,
-    D_coil,
-    s,
-    z_1,
-    z_2,
-    liquidDensity(T),
-    liquidViscosity(T),
-    liquidConductivity(T),
-    liquidHeatCapacity(T),
-    STANDARD_GRAVITY,
-  );
+): number => {
+  const mu = liquidViscosity(T);
+  const k = liquidConductivity(T);
+  const cp = liquidHeatCapacity(T);
+  return D_coil < STRAIGHT
+    ? rivuletConductanceCoil(phi, m, D_i, D_coil, s, z_1, z_2, mu, k, cp)
+    : rivuletConductance(phi, m, D_i, z_1, z_2, mu, k, cp);
+};
 
 /** Developed rivulet of water in a straight tube: entry `rivulet-conductance-water`. */
 export const rivuletConductanceWater = (m: number, D_i: number, slope: number, T: number): number =>
-  conductanceAt(m, D_i, slope, STRAIGHT, 0, Infinity, Infinity, T);
+  conductanceAt(angleAt(m, D_i, slope, T), m, D_i, STRAIGHT, 0, FAR, FAR, T);
 
 /** Developed rivulet of water in a coil: entry `rivulet-conductance-water-coil`. */
 export const rivuletConductanceWaterCoil = (
@@ -48,7 +46,7 @@ export const rivuletConductanceWaterCoil = (
   D_coil: number,
   s: number,
   T: number,
-): number => conductanceAt(m, D_i, slope, D_coil, s, Infinity, Infinity, T);
+): number => conductanceAt(angleAt(m, D_i, slope, T), m, D_i, D_coil, s, FAR, FAR, T);
 
 /** Equal falls of temperature into which a length is divided, and passes that settle wall and stretch in each. */
 const STEPS = 150;
@@ -77,9 +75,9 @@ function lengthToCool(
   for (let step = 0; step < STEPS; step++) {
     const T = T_in - (step + 0.5) * fall;
     const heat = m * liquidHeatCapacity(T) * fall;
-    const phi = rivuletAngle(m, D_i, slope, liquidDensity(T), liquidViscosity(T), STANDARD_GRAVITY);
+    const phi = angleAt(m, D_i, slope, T);
     for (let pass = 0; pass < PASSES; pass++) {
-      const inner = conductanceAt(m, D_i, slope, D_coil, s, z, z + stretch, T);
+      const inner = conductanceAt(phi, m, D_i, D_coil, s, z, z + stretch, T);
       const h_o = naturalConvectionTubeInWater(wall, T_water, D_o);
       const outer = Math.PI * D_o * h_o * rivuletWallShare(phi, D_i, t, k_w, h_o);
       wall = T_water + ((T - T_water) * inner) / (inner + outer);

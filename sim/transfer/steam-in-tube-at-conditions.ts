@@ -28,7 +28,6 @@ import {
   surfaceCondensationCorrelations,
 } from './film-condensation-on-surfaces.ts';
 import { frictionGradient, meanTwoPhaseGradient, pressureDropCorrelations, twoPhaseGradient } from './pressure-drop.ts';
-import { subcoolingConductance, subcoolingCorrelations } from './subcooling.ts';
 
 const massFluxIn = (m: number, D_i: number): number => (4 * m) / (Math.PI * D_i * D_i);
 
@@ -135,10 +134,6 @@ export const twoPhaseGradientSteam = (m: number, x: number, D_i: number, T_sat: 
 export const condensingGradientSteam = (m: number, D_i: number, T_sat: number): number =>
   meanTwoPhaseGradient(frictionGradientCondensate(m, D_i, T_sat), frictionGradientSteam(m, D_i, T_sat), 1, 0);
 
-/** Conductance of a rivulet of water: entry `subcooling-conductance-water`. */
-export const subcoolingConductanceWater = (m: number, D_i: number, slope: number, T: number): number =>
-  subcoolingConductance(m, D_i, slope, liquidDensity(T), liquidViscosity(T), liquidConductivity(T), STANDARD_GRAVITY);
-
 const saturation: Argument = { unit: 'K', says: 'saturation temperature', range: [273.15, 403.15] };
 const wall: Argument = { unit: 'K', says: 'wall temperature', range: [273.15, 403.15] };
 const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.05] };
@@ -233,17 +228,5 @@ export const steamInTubeAtConditions: readonly Correlation[] = [
     arguments: { m: rate, D_i: bore, T_sat: saturation },
     outside,
     compute: condensingGradientSteam,
-  }),
-  withProperties(entryNamed(subcoolingCorrelations, 'subcooling-conductance'), properties, {
-    name: 'subcooling-conductance-water',
-    says: 'Heat that a rivulet of condensate gives to the wall, per metre of tube and kelvin; an estimate.',
-    arguments: {
-      m: rate,
-      D_i: bore,
-      slope: { unit: 'rad', says: 'inclination of the tube', range: [0.017, 0.27] },
-      T: { unit: 'K', says: 'temperature of the condensate', range: [273.15, 403.15] },
-    },
-    outside,
-    compute: subcoolingConductanceWater,
   }),
 ];

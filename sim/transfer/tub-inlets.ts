@@ -1,5 +1,5 @@
 import { STANDARD_GRAVITY } from '../constants.ts';
-import { forReaders, type Argument, type Correlation } from '../correlation.ts';
+import { correlation, type Argument, type Correlation } from '../correlation.ts';
 
 /**
  * What cold water does where it enters a tub of warm water. Layers of equal mass are counted from the top down; each
@@ -153,7 +153,7 @@ export function sinkingColumn(
   return count - 1;
 }
 
-/** Scratch for `turnByColumn`, as long as there are layers; one longer for the faces. */
+/** Scratch for `turnByColumn`, as long as there are layers. */
 export interface ColumnLines {
   readonly value: Float64Array;
   readonly share: Float64Array;
@@ -249,7 +249,7 @@ export const jetMixedHeight = (d: number, Fr: number, eta: number, x_0: number):
 const bore: Argument = { unit: 'm', says: 'bore of the hose or nozzle' };
 
 export const tubInletCorrelations: readonly Correlation[] = [
-  forReaders({
+  correlation({
     name: 'jet-froude-number',
     says: 'Push of a jet of cold water against the weight it has in warm water.',
     arguments: {
@@ -265,7 +265,7 @@ export const tubInletCorrelations: readonly Correlation[] = [
     outside: 'the largest number where nothing is heavier',
     compute: jetFroudeNumber,
   }),
-  forReaders({
+  correlation({
     name: 'jet-mixed-height',
     says: 'Height up to which cold water let in at the floor of a tub mixes into the warm water above it.',
     arguments: {
@@ -289,7 +289,7 @@ export const tubInletCorrelations: readonly Correlation[] = [
     ],
     compute: jetMixedHeight,
   }),
-  forReaders({
+  correlation({
     name: 'stirring-power',
     says: 'Power with which stirred water works against its layers.',
     arguments: {

@@ -8,8 +8,19 @@
  * warm gradient as closely as ninety of one value each.
  */
 
-const gentlest = (a: number, b: number, c: number): number =>
-  a > 0 && b > 0 && c > 0 ? Math.min(a, b, c) : a < 0 && b < 0 && c < 0 ? Math.max(a, b, c) : 0;
+/** The least of twice each step and their mean; none where they differ in sign. */
+const limited = (down: number, up: number): number => {
+  const mean = 0.5 * (down + up);
+  if (down > 0 && up > 0) {
+    const least = 2 * (down < up ? down : up);
+    return least < mean ? least : mean;
+  }
+  if (down < 0 && up < 0) {
+    const least = 2 * (down > up ? down : up);
+    return least > mean ? least : mean;
+  }
+  return 0;
+};
 
 /**
  * Rise of the value from the bottom of each layer to its top: the least of twice the step to the layer below, twice the
@@ -24,20 +35,18 @@ export function limitedSlopes(value: Float64Array, slope: Float64Array, entering
     slope[0] = 0;
     return;
   }
-  for (let k = last; k >= 0; k--) {
-    const here = value[k] as number;
-    if (k === last) {
-      const down = 2 * (here - entering);
-      const up = (value[k - 1] as number) - here;
-      slope[k] = gentlest(down, 0.5 * (down + up), 2 * up);
-    } else if (k === 0) {
-      slope[k] = here - (value[1] as number);
-    } else {
-      const down = here - (value[k + 1] as number);
-      const up = (value[k - 1] as number) - here;
-      slope[k] = gentlest(2 * down, 0.5 * (down + up), 2 * up);
-    }
+  const lowest = value[last] as number;
+  let up = (value[last - 1] as number) - lowest;
+  const down = 2 * (lowest - entering);
+  const mean = 0.5 * (down + up);
+  slope[last] =
+    down > 0 && up > 0 ? Math.min(down, mean, 2 * up) : down < 0 && up < 0 ? Math.max(down, mean, 2 * up) : 0;
+  for (let k = last - 1; k > 0; k--) {
+    const step = (value[k - 1] as number) - (value[k] as number);
+    slope[k] = limited(up, step);
+    up = step;
   }
+  slope[0] = up;
 }
 
 /** Scratch for `pushUp`, as long as there are layers. */
@@ -97,7 +106,9 @@ function pushOnce(
   limit: number,
 ): number {
   const last = content.length - 1;
-  for (let k = 0; k <= last; k++) value[k] = (content[k] as number) / (k === 0 ? mass + extra : mass);
+  const each = 1 / mass;
+  for (let k = 1; k <= last; k++) value[k] = (content[k] as number) * each;
+  value[0] = (content[0] as number) / (mass + extra);
   limitedSlopes(value, slope, inflow > 0 ? entering : Number.NaN);
   let flow = inflow;
   let carried = inflow * entering;
@@ -110,8 +121,8 @@ function pushOnce(
     flow = out;
     carried = leaving;
   }
-  const edge = (value[0] as number) + 0.5 * Math.max(0, 1 - spill / mass) * (slope[0] as number);
-  const over = spill * Math.min(Math.max(limit, value[0] as number), edge);
+  const edge = value[0] + 0.5 * Math.max(0, 1 - spill / mass) * (slope[0] as number);
+  const over = spill * Math.min(Math.max(limit, value[0]), edge);
   content[0] = (content[0] as number) + carried - over;
   return over;
 }

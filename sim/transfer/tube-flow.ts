@@ -67,7 +67,7 @@ export const tubeFlowCorrelations: readonly Correlation[] = [
     outside: 'evaluated; meant for Re Pr D/L above 0.1; turbulence is not counted above Re 2300; 3.66 without flow',
     compute: nusseltLaminarTube,
   }),
-  forReaders({
+  correlation({
     name: 'friction-factor-petukhov',
     says: 'Darcy friction factor of turbulent flow in a smooth tube.',
     arguments: { Re: reynolds(3000, 5e6) },
@@ -77,7 +77,7 @@ export const tubeFlowCorrelations: readonly Correlation[] = [
     outside: 'below Re 1000 the value at 1000; otherwise evaluated',
     compute: frictionPetukhov,
   }),
-  forReaders({
+  correlation({
     name: 'nusselt-gnielinski',
     says: 'Heat transfer of fully developed turbulent flow in a smooth tube.',
     arguments: { Re: reynolds(3000, 5e6), Pr: { ...prandtl, range: [0.5, 2000] } },

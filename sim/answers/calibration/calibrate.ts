@@ -21,12 +21,14 @@ import { spreadOf, studentHalfWidth, type Matrix } from './statistics.ts';
 import { coarseScenario } from '../ensemble/ensemble.ts';
 import type { OwnBands } from '../ensemble/factors.ts';
 
-export type FitName = keyof Scenario['factors'];
+/** The factors that readings of a run can bear out; bend and mixing act on them only through the condensate. */
+export type FitName = Exclude<keyof Scenario['factors'], 'curvature' | 'jetMixing'>;
 export const FIT_NAMES: readonly FitName[] = [
   'oilContent',
   'release',
   'condensingFilm',
   'coolantFilm',
+  'rivulet',
   'heatLoss',
   'fouling',
   'dropSize',

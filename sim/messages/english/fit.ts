@@ -49,6 +49,12 @@ const FACTORS: Readonly<Record<FitName, FactorNames>> = {
     of: 'the heat that passes from tube to cooling water',
     readings: OUTLET,
   },
+  rivulet: {
+    name: 'cooling of the condensate',
+    title: 'Cooling of the condensate',
+    of: 'the heat that passes from condensate to tube',
+    readings: OUTLET,
+  },
   heatLoss: {
     name: 'heat loss',
     title: 'Heat loss',

@@ -125,7 +125,7 @@ describe('size', () => {
     const lines = answerTo(['size', short, '--hardest-boil', '--least-water']).split('\n');
     expect(lines).toHaveLength(2);
     expect(answered('size', short, '--hardest-boil', '--least-water', '--json')).toMatchObject({
-      hardestBoil: { kind: 'no-boil', sentence: expect.stringMatching(/^Up to 2\.9\u202fkW almost nothing/) as string },
+      hardestBoil: { kind: 'up-to', sentence: expect.stringMatching(/^Your coil can handle up to 3\.4/) as string },
       leastWater: { kind: 'none-needed', flow_kg_s: 0, sentence: lines[1], advice: null },
     });
   });

@@ -26,7 +26,7 @@ const WITHOUT_ENTRY: readonly (readonly [pattern: RegExp, why: string])[] = [
     'fits a coil into its tub, by the relations that have entries',
   ],
   [
-    /^sim\/transfer\/rivulet\.ts#rivulet(?:Angle|Depth|Area|HydraulicDiameter|EntryConstant|NusseltStretch|Nusselt|Conductance)$/u,
+    /^sim\/transfer\/rivulet\.ts#rivulet(?:Depth|Area|HydraulicDiameter|EntryConstant|NusseltStretch|NusseltCoil)$/u,
     'a step on the way to the conductance of a rivulet of water, which has its entries',
   ],
   [/^sim\/transfer\/tub-(?:inlets|layers)\.ts#/u, 'moves the contents of layers'],

@@ -61,7 +61,7 @@ const single: readonly Row[] = [
   ['a field nobody knows', { pot: { colour: 'red' } }, 'pot.colour', 'red', 'no field has this name'],
   ['a part nobody knows', { boiling: {} }, 'boiling', {}, 'no field has this name'],
   ['a part that is no object', { pot: 7 }, 'pot', 7, 'object'],
-  ['another version', { version: 99 }, 'version', 99, 'version 2'],
+  ['another version', { version: 99 }, 'version', 99, 'version 3'],
   ['a name that goes on', { name: 'x'.repeat(121) }, 'name', 'x'.repeat(121), '120'],
   [
     'an unknown plant',

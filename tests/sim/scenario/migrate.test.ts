@@ -47,3 +47,24 @@ describe('a scenario of version 1', () => {
     );
   });
 });
+
+describe('a scenario of version 2', () => {
+  const stirred = (stir_m_s: number, version: number): number => {
+    const read = readScenario({ version, cooling: { stir_m_s } });
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    return read.scenario.cooling.stir_m_s;
+  };
+
+  it('keeps a tub mixed through that any stirring mixed, and one that stood still', () => {
+    expect(stirred(0.01, 2)).toBe(0.05);
+    expect(stirred(0.01, 1)).toBe(0.05);
+    expect(stirred(0.2, 2)).toBe(0.2);
+    expect(stirred(0, 2)).toBe(0);
+    expect(stirred(0.01, SCENARIO_VERSION)).toBe(0.01);
+  });
+
+  it('takes its cold water from a hose laid on the bottom', () => {
+    const read = readScenario({ version: 2 });
+    expect(read.ok && [read.scenario.cooling.inlet, read.scenario.cooling.hoseBore_m]).toEqual(['laid', 0.012]);
+  });
+});

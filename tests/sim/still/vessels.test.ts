@@ -8,6 +8,7 @@ import {
   vapourDensity,
   vapourEnthalpy,
 } from '../../../sim/fluids/water.ts';
+import { tableLiquidEnthalpy } from '../../../sim/fluids/water-table.ts';
 import { HeatSource } from '../../../sim/still/heat-source.ts';
 import { Oil } from '../../../sim/still/oil.ts';
 import { LiquidStream, VapourStream } from '../../../sim/still/stream.ts';
@@ -194,7 +195,7 @@ describe('a tub', () => {
     cooling: { tubDiameter_m: 0.4, tubHeight_m: 0.5, startTemperature_K: AIR },
   });
   const tubOf = (layers: number, more: Partial<typeof cooling> = {}): Tub =>
-    new Tub({ ...cooling, ...more }, site, P, 0, layers);
+    new Tub({ ...cooling, ...more }, site, P, { heatLoss: 0, jetMixing: 1 }, layers);
 
   it('warms where the heat goes in and above, never below', () => {
     const tub = tubOf(5);
@@ -211,8 +212,7 @@ describe('a tub', () => {
 
   it('is pushed up by water let in at the bottom, the top running over', () => {
     const tub = tubOf(4, { startTemperature_K: 330 });
-    const h = liquidEnthalpy(285);
-    for (let step = 0; step < 200; step++) tub.step(step, 0.1, 0.1 * h, 1);
+    for (let step = 0; step < 2000; step++) tub.step(step, 0.01, 285, 1);
     expect(tub.overflow).toBeCloseTo(20, 9);
     const T = [...tub.temperature];
     for (let k = 1; k < 4; k++) expect(T[k]).toBeLessThanOrEqual((T[k - 1] as number) + 1e-9);
@@ -226,9 +226,12 @@ describe('a tub', () => {
     const before = tub.enthalpy();
     for (let step = 0; step < 500; step++) {
       tub.addHeat(step % 6, 800);
-      tub.step(step, 0.01, 0.01 * liquidEnthalpy(288), 1);
+      tub.step(step, 0.01, 288, 1);
     }
-    expect((tub.enthalpy() + tub.overflowEnthalpy - before) / (500 * 800 + 5 * liquidEnthalpy(288))).toBeCloseTo(1, 12);
+    expect((tub.enthalpy() + tub.overflowEnthalpy - before) / (500 * 800 + 5 * tableLiquidEnthalpy(288))).toBeCloseTo(
+      1,
+      12,
+    );
   });
 
   it('takes ice at its time, in whatever order it is listed, and several lots at once', () => {
@@ -248,11 +251,59 @@ describe('a tub', () => {
     expect([added[0], added[59], added[60], added[61]]).toEqual([2, 2, 6, 6]);
   });
 
-  it('is one temperature when stirred', () => {
-    const tub = tubOf(6, { stir_m_s: 0.05 });
-    tub.addHeat(0, 50_000);
-    tub.step(0, 0, 0, 1);
-    expect(Math.max(...tub.temperature) - Math.min(...tub.temperature)).toBeLessThan(1e-9);
+  it('comes together the faster the harder it is stirred, to one temperature', () => {
+    const spread = (stir_m_s: number): number => {
+      const tub = tubOf(6, { stir_m_s });
+      tub.addHeat(0, 500_000);
+      for (let step = 0; step < 60; step++) tub.step(step, 0, AIR, 1);
+      return (tub.temperature[0] as number) - (tub.temperature[5] as number);
+    };
+    expect(spread(0)).toBeGreaterThan(10);
+    expect(spread(0.02)).toBeLessThan(0.95 * spread(0));
+    expect(spread(0.04)).toBeLessThan(0.7 * spread(0.02));
+    expect(spread(0.2)).toBeLessThan(1e-6);
+  });
+
+  /** A tub of 60 °C that has taken in half a filling of 15 °C: bottom, middle and surface, °C. */
+  const filled = (flow: number, more: Partial<typeof cooling>): number[] => {
+    const tub = tubOf(12, { startTemperature_K: 333.15, ...more });
+    const steps = Math.round((0.5 * tub.fullMass) / flow);
+    for (let step = 0; step < steps; step++) tub.step(step, flow, 288.15, 1);
+    return [tub.temperature[11] as number, tub.temperature[6] as number, tub.surface()].map((T) => T - 273.15);
+  };
+
+  it('stays cold below and warm above when a slow hose lies on the floor, and mixes with a nozzle, a fast hose or one from above', () => {
+    const [bottom, , surface] = filled(0.7 / 60, { inlet: 'laid' }) as [number, number, number];
+    expect(bottom).toBeLessThan(18);
+    expect(surface).toBeGreaterThan(59);
+    const upward = filled(0.7 / 60, { inlet: 'pointing-up' })[0] as number;
+    const nozzle = filled(0.7 / 60, { inlet: 'pointing-up', hoseBore_m: 0.006 })[0] as number;
+    expect(upward).toBeGreaterThan(bottom + 1);
+    expect(nozzle).toBeGreaterThan(upward + 5);
+    expect(filled(0.7 / 60, { inlet: 'perforated', holes: 20, holeBore_m: 0.006 })[0] as number).toBeLessThan(
+      bottom + 1,
+    );
+    for (const [flow, more] of [
+      [10 / 60, { inlet: 'laid' as const }],
+      [1 / 60, { inlet: 'top' as const }],
+    ] as const) {
+      const [low, middle, high] = filled(flow, more) as [number, number, number];
+      expect(high - low).toBeLessThan(8);
+      expect(middle).toBeGreaterThan(35);
+    }
+  });
+
+  it('says how deep the incoming water mixes it', () => {
+    const depth = (flow: number, more: Partial<typeof cooling>): number => {
+      const tub = tubOf(12, { startTemperature_K: 333.15, ...more });
+      tub.step(0, flow, 288.15, 1);
+      return tub.mixedDepth();
+    };
+    expect(depth(0, {})).toBe(0);
+    expect(depth(0.3 / 60, { inlet: 'laid' })).toBeLessThan(0.01);
+    expect(depth(2 / 60, { inlet: 'laid' })).toBeGreaterThan(0.06);
+    expect(depth(2 / 60, { inlet: 'pointing-up' })).toBeGreaterThan(depth(2 / 60, { inlet: 'laid' }));
+    expect(depth(1 / 60, { inlet: 'top' })).toBeCloseTo(0.5, 9);
   });
 
   it('melts the ice that is put on it, and is cooler for it by 333.6 kJ a kilogram', () => {

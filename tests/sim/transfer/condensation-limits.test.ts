@@ -12,13 +12,7 @@ import {
   filmCoefficientNusseltVertical,
   filmCoefficientWavyVertical,
 } from '../../../sim/transfer/film-condensation-on-surfaces.ts';
-import {
-  fallingFilmDepth,
-  rivuletConductance,
-  rivuletDepth,
-  rivuletFilmCoefficient,
-  rivuletHalfAngle,
-} from '../../../sim/transfer/subcooling.ts';
+import { fallingFilmDepth } from '../../../sim/transfer/falling-film.ts';
 import { celsius, look, perHour, STANDARD_G } from './look.ts';
 
 const flux = (dT: number, D_i = 0.01): number =>
@@ -140,64 +134,6 @@ describe('films on the outside of surfaces', () => {
   });
 });
 
-describe('the rivulet after the last steam', () => {
-  const slope = (3 * Math.PI) / 180;
-  const angle = (rate: number, D_i = 0.01, incline = slope): number =>
-    rivuletHalfAngle(perHour(rate), D_i, incline, 983.2, 466e-6, STANDARD_G);
-
-  it.each([1, 2, 3, 5])(
-    'gives the wall 6 to 7 W/K a metre at %d kg/h in a 10 mm tube at 3° (this project’s estimate)',
-    (rate) => {
-      const conductance = look('subcooling-conductance-water', { m: perHour(rate), D_i: 0.01, slope, T: celsius(60) });
-      expect(Math.round(conductance)).toBeGreaterThanOrEqual(6);
-      expect(Math.round(conductance)).toBeLessThanOrEqual(7);
-    },
-  );
-
-  it('wets about a fifth of the bore, 0.7 to 1.1 mm deep, at 800 to 1300 W/m²K on the wetted strip', () => {
-    const low = angle(1);
-    const high = angle(5);
-    expect(low / Math.PI).toBeCloseTo(0.17, 2);
-    expect(high / Math.PI).toBeCloseTo(0.21, 2);
-    expect(1000 * rivuletDepth(low, 0.01)).toBeCloseTo(0.7, 1);
-    expect(1000 * rivuletDepth(high, 0.01)).toBeCloseTo(1.1, 1);
-    expect(rivuletFilmCoefficient(high, 0.01, 0.651)).toBeGreaterThan(800);
-    expect(rivuletFilmCoefficient(low, 0.01, 0.651)).toBeLessThan(1350);
-  });
-
-  it('carries the flow that was asked for when the strips of film are added up', () => {
-    const phi = angle(3);
-    const steps = 2000;
-    let flow = 0;
-    for (let i = 0; i < steps; i += 1) {
-      const theta = -phi + (2 * phi * (i + 0.5)) / steps;
-      const depth = 0.005 * (Math.cos(theta) - Math.cos(phi));
-      const perWidth = (983.2 * 983.2 * STANDARD_G * Math.sin(slope) * depth ** 3) / (3 * 466e-6);
-      flow += (perWidth * 0.005 * Math.cos(theta) * 2 * phi) / steps;
-    }
-    expect(Math.abs(flow / perHour(3) - 1)).toBeLessThan(0.02);
-  });
-
-  it('lies between a strip that waits for its deepest part and an even film', () => {
-    for (const phi of [0.3, 0.5, 0.7]) {
-      const conductance = rivuletConductance(phi, 0.65);
-      expect(conductance).toBeGreaterThan((3.4 * 0.65) / phi);
-      expect(conductance).toBeLessThan((11.3 * 0.65) / phi);
-    }
-  });
-
-  it('is nothing without flow, the full bore when level, and at most that', () => {
-    expect([angle(0), rivuletConductance(0, 0.65), rivuletFilmCoefficient(0, 0.01, 0.65)]).toEqual([0, 0, 0]);
-    expect(angle(1, 0.01, 0)).toBe(Math.PI);
-    expect(angle(1e6)).toBe(Math.PI);
-    expect(rivuletConductance(Math.PI, 0.65)).toBeCloseTo(3.66 * Math.PI * 0.65, 10);
-  });
-
-  it('keeps its figures in a rivulet too thin for the closed form', () => {
-    expect(rivuletConductance(0.01 * (1 - 1e-9), 0.65) / rivuletConductance(0.01, 0.65)).toBeCloseTo(1, 7);
-  });
-});
-
 /** Coefficient over k/δ, far down a laminar film that cools on a wall of one temperature, by finite volumes across its depth. */
 function developedFilmNusselt(): number {
   const n = 120;
@@ -246,7 +182,7 @@ describe('the film after the last steam in an upright tube', () => {
 
   it('gives the wall far more than a rivulet that wets a fifth of it, and nothing without flow', () => {
     expect(conductance(2, 0.01)).toBeGreaterThan(
-      5 * look('subcooling-conductance-water', { m: perHour(2), D_i: 0.01, slope: 0.1, T: celsius(60) }),
+      5 * look('rivulet-conductance-water', { m: perHour(2), D_i: 0.01, slope: 0.1, T: celsius(60) }),
     );
     expect(conductance(0, 0.01)).toBe(0);
   });
