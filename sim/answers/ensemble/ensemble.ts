@@ -10,7 +10,15 @@ import { columnAt, rowAt, type RunRecord } from '../../run/record.ts';
 import type { EndReason, RunResult } from '../../run/result.ts';
 import { simulate } from '../../run/simulate.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import { uncertainties, valueAtShare, withDrawn, type OwnBands, type Uncertain, type UncertainId } from './factors.ts';
+import {
+  uncertainties,
+  unchangedValue,
+  valueAtShare,
+  withDrawn,
+  type OwnBands,
+  type Uncertain,
+  type UncertainId,
+} from './factors.ts';
 import { latinHypercube, Xoshiro128 } from './random.ts';
 
 export interface DesignRow {
@@ -98,7 +106,7 @@ export function ensembleDesign(scenario: Scenario, members: number, seed: number
   if (!Number.isInteger(members) || members < 1 || members > MOST_MEMBERS)
     throw new RangeError(`ensemble: ${members} members; 1 to ${MOST_MEMBERS} are possible`);
   const doubts = uncertainties(scenario, own);
-  const unchanged = doubts.map((doubt) => valueAtShare(doubt, 0.5));
+  const unchanged = doubts.map(unchangedValue);
   const swings = doubts.flatMap((doubt, place) =>
     (['low', 'high'] as const).map((side): DesignRow => ({
       kind: 'swing',

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import {
   UNCERTAIN_IDS,
+  unchangedValue,
   uncertainties,
   valueAtShare,
   withDrawn,
@@ -42,9 +43,36 @@ describe('doubts about a plan', () => {
   it('put 5 % below the low end, half below no change and 95 % below the high end', () => {
     for (const entry of uncertainties(lavender)) {
       expect(valueAtShare(entry, 0.05), entry.id).toBeCloseTo(entry.low, 9);
-      expect(valueAtShare(entry, 0.5), entry.id).toBeCloseTo(entry.unit === 'K' ? 0 : 1, 12);
+      if (entry.shape !== 'triangular')
+        expect(valueAtShare(entry, 0.5), entry.id).toBeCloseTo(unchangedValue(entry), 12);
       expect(valueAtShare(entry, 0.95), entry.id).toBeCloseTo(entry.high, 9);
     }
+  });
+
+  it('take a coil’s bend as a triangle from nothing to a little more than solved, likeliest as planned', () => {
+    const bend = doubt(lavender, 'curvature');
+    const at = (share: number): number => valueAtShare(bend, share) * lavender.factors.curvature;
+    expect(bend.shape).toBe('triangular');
+    expect([at(0), at(7 / 11), at(1)].map((value) => value.toFixed(9))).toEqual([
+      '0.000000000',
+      '0.700000000',
+      '1.100000000',
+    ]);
+    expect(at(0.5)).toBeCloseTo(Math.sqrt(0.5 * 1.1 * 0.7), 12);
+  });
+
+  it('spread the condensate’s cooling by a quarter and the hose’s mixing by a factor of two, one standard deviation', () => {
+    const oneUp = 0.841344746;
+    expect(valueAtShare(doubt(lavender, 'rivulet'), oneUp)).toBeCloseTo(Math.exp(0.25), 6);
+    expect(valueAtShare(doubt(lavender, 'jetMixing'), oneUp)).toBeCloseTo(Math.exp(0.7), 6);
+  });
+
+  it('leave out what this still has not', () => {
+    const ids = (scenario: Scenario) => uncertainties(scenario).map(({ id }) => id);
+    expect(ids(exampleScenario('rosemary-jacket'))).not.toContain('curvature');
+    expect(ids(exampleScenario('rosemary-jacket'))).toContain('rivulet');
+    expect(ids({ ...lavender, cooling: { ...lavender.cooling, inlet: 'top' } })).not.toContain('jetMixing');
+    expect(ids(lavender)).toHaveLength(UNCERTAIN_IDS.length);
   });
 
   it('may be narrowed, such as by a fit', () => {
