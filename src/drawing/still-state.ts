@@ -56,6 +56,8 @@ export interface StillState {
   readonly coolantOut_K: number;
   readonly tubMean_K: number;
   readonly tubDepth_m: number;
+  /** Depth of the tub that the water let in mixes. */
+  readonly mixedDepth_m: number;
   /** From the top down; empty when there is no tub. */
   readonly tubTemperature_K: readonly number[];
   readonly ice_kg: number;
@@ -155,6 +157,7 @@ export function stillStateAt(result: RunResult, time_s: number): StillState {
     coolantOut_K: coolantOut,
     tubMean_K: at('tubMean_K'),
     tubDepth_m: Math.max(0, at('tubDepth_m')),
+    mixedDepth_m: Math.max(0, at('mixedDepth_m')),
     tubTemperature_K: tubTemperature,
     ice_kg: Math.max(0, at('iceLeft_kg')),
     cutSize_m: at('cutSize_m'),

@@ -1,4 +1,5 @@
 /** Cooling water in pixels: the tub or barrel, the way in, the way out. */
+import type { Scenario } from '../../../sim/index.ts';
 import type { CondenserShape } from './condenser-shape.ts';
 import { TUB_WALL } from './line-weights.ts';
 import { bottom, boxesAlong, right, roundCorners, subdivide, type Box, type Point } from './shapes.ts';
@@ -14,6 +15,10 @@ export interface TubShape {
 export interface CoolingShape {
   readonly tub: TubShape | null;
   readonly supply: readonly Point[];
+  /** Holes of a perforated pipe on the bottom. */
+  readonly holes: readonly Point[];
+  /** Where what comes in mixes the tub: up from its bottom or down from its surface. */
+  readonly mixes: 'upward' | 'downward';
   readonly drain: readonly Point[];
   /** A tap at the beginning of the supply, or a pump in a barrel. */
   readonly source: 'tap' | 'pump' | null;
@@ -47,22 +52,58 @@ export const tubShape = (
 
 const HOSE_CORNER = 9;
 
-/** A coil's tub: water in at the foot from a tap standing left of it, over the brim to a gully on the right. */
-export function tubCooling(tub: TubShape, flowing: boolean, floorY: number): CoolingShape {
-  if (!flowing) return { tub, supply: [], drain: [], source: null, gully: null, box: tub.outer };
-  const foot = bottom(tub.water) - Math.min(12, 0.1 * tub.water.height);
+type Inlet = Scenario['cooling']['inlet'];
+
+/** Share of the tub's width at which a hose on the bottom ends. */
+const LAID_END = 0.3;
+const HOLES_DRAWN = 7;
+
+/** The hose inside the tub, from where it enters, to its end. */
+function hoseIn({ water, outer, rimY }: TubShape, inlet: Inlet, foot: number): readonly Point[] {
+  const across = (share: number): number => water.x + share * water.width;
+  switch (inlet) {
+    case 'laid':
+      return [{ x: across(LAID_END), y: foot }];
+    case 'pointing-up':
+      return [
+        { x: across(0.5), y: foot },
+        { x: across(0.5), y: foot - Math.min(16, 0.12 * water.height) },
+      ];
+    case 'perforated':
+      return [{ x: across(0.95), y: foot }];
+    case 'top': {
+      const over = Math.min(rimY, outer.y) - 9;
+      const drop = across(0) + Math.min(12, 0.1 * water.width);
+      return [
+        { x: drop, y: over },
+        { x: drop, y: water.y + 2 },
+      ];
+    }
+  }
+}
+
+/** A coil's tub: water in from a tap standing left of it, over the brim to a gully on the right. */
+export function tubCooling(tub: TubShape, inlet: Inlet | null, floorY: number): CoolingShape {
+  const mixes = inlet === 'top' ? 'downward' : 'upward';
+  if (inlet === null)
+    return { tub, supply: [], holes: [], mixes, drain: [], source: null, gully: null, box: tub.outer };
+  const low = bottom(tub.water) - Math.min(6, 0.05 * tub.water.height);
+  const inside = hoseIn(tub, inlet, low);
+  const foot = (inside[0] as Point).y;
   const tapX = tub.outer.x - 62;
-  const tapY = Math.min(foot, floorY - 26);
+  const tapY = Math.min(low, floorY - 26);
   const hoseX = right(tub.outer) + 13;
   const supply = roundCorners(
-    [
-      { x: tapX, y: tapY },
-      { x: tapX + 26, y: tapY },
-      { x: tapX + 26, y: foot },
-      { x: tub.water.x + 8, y: foot },
-    ],
+    [{ x: tapX, y: tapY }, { x: tapX + 26, y: tapY }, { x: tapX + 26, y: foot }, ...inside],
     HOSE_CORNER,
   );
+  const holes =
+    inlet === 'perforated'
+      ? Array.from({ length: HOLES_DRAWN }, (_, k) => ({
+          x: tub.water.x + ((k + 1) / (HOLES_DRAWN + 1)) * 0.95 * tub.water.width,
+          y: foot - 2,
+        }))
+      : [];
   const lip = tub.water.y + 2;
   const drain = roundCorners(
     [
@@ -75,6 +116,8 @@ export function tubCooling(tub: TubShape, flowing: boolean, floorY: number): Coo
   return {
     tub,
     supply,
+    holes,
+    mixes,
     drain,
     source: 'tap',
     gully: { x: hoseX, y: floorY },
@@ -143,6 +186,8 @@ export function tapCooling(place: JacketPlace): CoolingShape {
   return {
     tub: null,
     supply: roundCorners(aboveFloor(supply, floorY), HOSE_CORNER),
+    holes: [],
+    mixes: 'upward',
     drain: roundCorners(aboveFloor(drain, floorY), HOSE_CORNER),
     source: 'tap',
     gully,
@@ -168,6 +213,8 @@ export function barrelCooling(place: JacketPlace, barrel: TubShape): CoolingShap
   return {
     tub: barrel,
     supply: roundCorners(supply, HOSE_CORNER),
+    holes: [],
+    mixes: 'upward',
     drain: roundCorners(drain, HOSE_CORNER),
     source: 'pump',
     gully: null,

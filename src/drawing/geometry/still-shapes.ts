@@ -151,7 +151,7 @@ function condenserParts({ sizes, heights, along, tubeDrawn, endFrame }: Settled)
         inletTop: inlet,
         tip,
       }),
-      cooling: tubCooling(shape, sizes.flowing, endFrame.floorY),
+      cooling: tubCooling(shape, sizes.inlet, endFrame.floorY),
       stands: table(shape.outer.x, shape.outer.width, baseY, endFrame.floorY),
     };
   }

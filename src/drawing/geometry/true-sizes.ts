@@ -102,6 +102,8 @@ export interface TrueSizes {
   /** Whether cooling water is ever let in or pumped. */
   readonly flowing: boolean;
   readonly stirred: boolean;
+  /** Where the water comes into the tub of a coil; null without a tub or water. */
+  readonly inlet: Scenario['cooling']['inlet'] | null;
   readonly separator: SeparatorSize;
   readonly jug: { readonly diameter_m: number; readonly height_m: number; readonly capacity_m3: number };
   readonly returns: boolean;
@@ -224,6 +226,7 @@ export function trueSizes(scenario: Scenario): TrueSizes {
       : null,
     flowing,
     stirred: hasTub && cooling.stir_m_s > 0,
+    inlet: condenser.kind === 'coil-in-tub' && flowing ? cooling.inlet : null,
     separator: {
       bore_m: separator.bore_m,
       height_m: separator.height_m,

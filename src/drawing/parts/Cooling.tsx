@@ -10,6 +10,8 @@ import { warmColour } from './Condenser.tsx';
 interface CoolingProps {
   readonly shape: CoolingShape;
   readonly depth_m: number;
+  /** Depth of water that what comes in mixes. */
+  readonly mixed_m: number;
   /** Warmth of each layer from the top down, 0–1. */
   readonly warmth: readonly number[];
   readonly ice_kg: number;
@@ -27,6 +29,11 @@ function TubWater(props: CoolingProps & { readonly tub: TubShape }) {
   const id = createUniqueId();
   const water = () => props.tub.water;
   const surface = () => Math.max(water().y, bottom(water()) - props.depth_m * props.tub.pxPerMetre);
+  const mixedTop = () =>
+    props.shape.mixes === 'upward'
+      ? Math.max(surface(), bottom(water()) - props.mixed_m * props.tub.pxPerMetre)
+      : surface();
+  const mixedHeight = () => Math.min(props.mixed_m * props.tub.pxPerMetre, Math.max(0, bottom(water()) - surface()));
   const wave = createMemo(() => waveLine(water().x, water().width, 34));
   const offset = (index: number) => (index + 0.5) / Math.max(1, props.warmth.length);
   const pieces = createMemo(() => {
@@ -59,6 +66,9 @@ function TubWater(props: CoolingProps & { readonly tub: TubShape }) {
         height={Math.max(0, bottom(water()) - surface())}
         style={{ fill: props.warmth.length > 0 ? `url(#${id})` : 'var(--water-tint)' }}
       />
+      <Show when={mixedHeight() > 0}>
+        <rect class="drawing-mixed" x={water().x} y={mixedTop()} width={water().width} height={mixedHeight()} />
+      </Show>
       <path class="drawing-surface" d={wave()} transform={`translate(0 ${surface()}) scale(1 0.8)`} />
       <For each={pieces()}>
         {(piece) => (
@@ -125,6 +135,7 @@ export function Cooling(props: CoolingProps) {
       <Show when={props.shape.supply.length > 0}>
         <path class="drawing-hose-wall" d={pathThrough(props.shape.supply)} />
         <path class="drawing-hose-bore" d={pathThrough(props.shape.supply)} />
+        <For each={props.shape.holes}>{(hole) => <circle class="drawing-hole" cx={hole.x} cy={hole.y} r="1.1" />}</For>
       </Show>
       <Show when={props.shape.source === 'tap' && props.shape.supply[0]}>
         {(at) => <Tap at={at()} floorY={props.floorY} open={props.flows} />}

@@ -51,6 +51,7 @@ export function EndParts(props: PartContext) {
     () => state()?.tubDepth_m ?? (sizes().tub?.height_m ?? 0) * props.scenario().cooling.tubFill,
     LEVEL_STEP,
   );
+  const mixedDepth = createQuantised(() => (flows() ? (state()?.mixedDepth_m ?? 0) : 0), LEVEL_STEP);
   const ice = createQuantised(() => state()?.ice_kg ?? 0, 0.05);
   const oilLayer = createQuantised(() => state()?.oilLayer_m ?? 0, LEVEL_STEP / 2);
   const hydrosol = createQuantised(() => state()?.hydrosol_kg ?? 0, 0.002);
@@ -81,6 +82,7 @@ export function EndParts(props: PartContext) {
         <Cooling
           shape={shapes().cooling}
           depth_m={tubDepth()}
+          mixed_m={mixedDepth()}
           warmth={tubWarmth()}
           ice_kg={ice()}
           stirred={sizes().stirred}

@@ -50,6 +50,7 @@ describe('only what matters for the chosen kinds is shown', () => {
       { 'pot.layout': 'steam', 'pot.insulationThickness_m': 0.02 },
       { 'pot.layout': 'water' },
       { 'heat.control': 'hold-rate' },
+      { 'cooling.inlet': 'perforated', 'cooling.flow_kg_s': [{ at_s: 0, value: 0.01, shape: 'step' }] },
     ];
     const seen = new Set(stills.flatMap((values) => relevantPaths(values)));
     expect(scenarioFields.map(({ path }) => path).filter((path) => !seen.has(path))).toEqual([]);
@@ -60,6 +61,19 @@ describe('only what matters for the chosen kinds is shown', () => {
     expect(shown).toEqual(expect.arrayContaining(['condenser.coilPitch_m', 'cooling.tubHeight_m', 'cooling.ice']));
     expect(shown).not.toContain('condenser.jacketDiameter_m');
     expect(shown).not.toContain('cooling.jacketSupply');
+  });
+
+  test('a tub that water comes into has a hose, or a pipe with holes', () => {
+    const flow = [{ at_s: 0, value: 0.01, shape: 'step' }];
+    const shown = (inlet: string) => relevantPaths({ 'cooling.inlet': inlet, 'cooling.flow_kg_s': flow });
+    expect(shown('top')).toContain('cooling.hoseBore_m');
+    expect(shown('top')).not.toContain('cooling.holes');
+    expect(shown('top')).not.toContain('factors.jetMixing');
+    expect(shown('perforated')).toContain('cooling.holeBore_m');
+    expect(shown('perforated')).not.toContain('cooling.hoseBore_m');
+    expect(relevantPaths({ 'cooling.flow_kg_s': [{ at_s: 0, value: 0, shape: 'step' }] })).not.toContain(
+      'cooling.inlet',
+    );
   });
 
   test('a jacket on the tap has no tub, on a barrel it has one', () => {

@@ -5,6 +5,8 @@ const FUEL: ReadonlySet<string> = new Set(['gas-ring', 'gas-burner', 'wood-fire'
 const HEATS_NO_BASE: ReadonlySet<string> = new Set(['immersion-element', 'steam-generator']);
 
 const isCoil = ({ condenser }: Scenario): boolean => condenser.kind === 'coil-in-tub';
+const letsWaterIn = (scenario: Scenario): boolean =>
+  isCoil(scenario) && scenario.cooling.flow_kg_s.some(({ value }) => value > 0);
 const hasVessel = (scenario: Scenario): boolean => isCoil(scenario) || scenario.cooling.jacketSupply === 'barrel';
 /** Whether the source hangs on a circuit. */
 export const isElectric = ({ heat }: Scenario): boolean => !FUEL.has(heat.kind);
@@ -42,7 +44,13 @@ const CONDITIONS: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
   'cooling.tubFill': hasVessel,
   'cooling.startTemperature_K': hasVessel,
   'cooling.tubWallResistance_m2K_W': hasVessel,
+  'cooling.inlet': letsWaterIn,
+  'cooling.hoseBore_m': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet !== 'perforated',
+  'cooling.holes': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet === 'perforated',
+  'cooling.holeBore_m': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet === 'perforated',
   'cooling.stir_m_s': isCoil,
+  'factors.curvature': isCoil,
+  'factors.jetMixing': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet !== 'top',
   'cooling.ice': hasVessel,
   'advanced.tubLayers': hasVessel,
   'advanced.bedLayers': ({ pot }) => pot.layout !== 'water',

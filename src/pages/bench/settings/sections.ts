@@ -73,7 +73,8 @@ const PLANS: Readonly<Partial<Record<ScenarioPart, readonly SectionPlan[]>>> = {
       title: '',
       paths: ['cooling.jacketSupply', 'cooling.flow_kg_s', 'cooling.tapTemperature_K', 'cooling.waterPrice_m3'],
     },
-    { title: 'Tub or barrel', paths: ['cooling.tub', 'cooling.startTemperature_K', 'cooling.stir_m_s'] },
+    { title: 'How the water comes in', paths: ['cooling.inlet', 'cooling.ho', 'cooling.stir_m_s'] },
+    { title: 'Tub or barrel', paths: ['cooling.tub', 'cooling.startTemperature_K'] },
     { title: '', paths: ['cooling.ice'] },
   ],
   separator: [
