@@ -47,6 +47,7 @@ export function smallestPassing(
   let hint: number | undefined;
   let trials = 0;
   let growth = stride;
+  let misses = 0;
   let next = Math.min(high, Math.max(low, start));
   while (trials < MOST_TRIALS) {
     const found = trial(next);
@@ -54,28 +55,40 @@ export function smallestPassing(
     if (found.passes) {
       passing = next;
       hint = found.hint;
+      misses = 0;
       if (next <= low) break;
     } else {
       failing = next;
+      if (passing !== null) misses++;
       if (next >= high || found.hopeless) break;
     }
     if (passing !== null && Math.max(failing ?? 0, hint ?? 0) >= closeness * passing) break;
     if (passing === null) {
       next = Math.min(high, next * growth);
       growth = Math.min(STRIDE, growth * growth);
-    } else next = nextValue(passing, failing, hint, low, closeness);
+    } else next = nextValue({ passing, failing, hint, misses, low, closeness });
   }
   return { passing, failing, trials };
 }
 
+/** A hint no further than this from the failing end, as a ratio, was near the boundary though it failed. */
+const NEAR_MISS = 1.1;
+
 /** Where to look next once something has passed. */
-function nextValue(
-  passing: number,
-  failing: number | null,
-  hint: number | undefined,
-  low: number,
-  closeness: number,
-): number {
+function nextValue({
+  passing,
+  failing,
+  hint,
+  misses,
+  low,
+  closeness,
+}: Pick<Search, 'low' | 'closeness'> & {
+  readonly passing: number;
+  readonly failing: number | null;
+  readonly hint: number | undefined;
+  /** Trials that failed since one passed. */
+  readonly misses: number;
+}): number {
   const spread = 1 / closeness - 1;
   /** Just under the passing end. */
   const probe = passing * (closeness + 0.2 * (1 - closeness));
@@ -86,7 +99,9 @@ function nextValue(
   const middle = Math.sqrt(passing * failing);
   if (hint === undefined) return middle;
   const steered = Math.min(probe, hint * (1 + 0.3 * spread));
-  return steered > failing * (1 + 0.1 * spread) ? steered : middle;
+  if (steered > failing * (1 + 0.1 * spread)) return steered;
+  // A hint that just failed: on from there in strides that double.
+  return failing < NEAR_MISS * hint ? Math.min(middle, failing * (1 + spread * 2 ** (misses - 1))) : middle;
 }
 
 /** Largest value that passes, when every smaller one passes too: the same search along the reciprocal. */
