@@ -10,7 +10,8 @@ export {
   type ScenarioPart,
 } from './scenario/scenario.ts';
 export { isObject } from './scenario/json.ts';
-export { readScenario, type Problem, type ReadScenario } from './scenario/read-scenario.ts';
+export { readScenario, type ReadScenario } from './scenario/read-scenario.ts';
+export { type Problem } from './scenario/problem.ts';
 export {
   chargeFromBotanical,
   condenserFromTube,
@@ -166,6 +167,7 @@ export type { EnoughLength } from './answers/verdict/conclusion.ts';
 export { suggestionFor, type Suggestion } from './answers/verdict/suggestion.ts';
 export { verdictOf, type Verdict } from './answers/verdict/verdict.ts';
 export { suggestionMessage, verdictMessages, type SaidFact, type SaidVerdict } from './messages/verdict.ts';
+export { problemMessage } from './messages/problems.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
 export { bisect } from './maths/bisect.ts';
 export { cellAt, lerp, positionOf, valueAt, type Position } from './maths/interpolate.ts';

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { isObject } from '../scenario/json.ts';
+import { fileProblemMessage } from '../messages/problems.ts';
 import { BadInput } from './bad-input.ts';
 
 type Json = Record<string, unknown>;
@@ -115,6 +116,6 @@ export function scenarioFrom(source: string, assignments: readonly string[]): Sc
   let input: unknown = example ? example.scenario : readJson(source, () => neitherExampleNorFile(source));
   if (isObject(input)) input = assignments.reduce(withField, forgetPlant(input, assignments));
   const read = readScenario(input);
-  if (!read.ok) throw new BadInput(read.problems.map(({ message }) => message));
+  if (!read.ok) throw new BadInput(read.problems.map((problem) => fileProblemMessage(problem, 'en')));
   return read.scenario;
 }

@@ -4,11 +4,14 @@
  * Every argument is in SI; a number that is missing or never reached gives a dash.
  */
 import {
+  displayUnit,
   durationParts,
+  fieldText,
   formatDuration,
   formatNumber,
   isBefore,
   kindUnit,
+  limitParts,
   MINUS,
   NO_NUMBER,
   quantityParts,
@@ -95,8 +98,12 @@ export interface Quantities {
   readonly of: (kind: KindName, value: Value, options?: WriteOptions) => string;
   /** A number as a field, column or headline stores it: `hint` is its path or name. */
   readonly stored: (value: Value, unit: string, hint?: string, options?: WriteOptions) => string;
+  /** A number in the unit in which its field is typed, with the field's digits. */
+  readonly typed: (value: number, unit: string, path: string) => string;
   /** `50–1500 mm`, each end rounded inward so that what is printed is allowed. */
   readonly range: (min: number, max: number, unit: string, hint?: string) => string;
+  /** The least or most that is allowed, rounded to the allowed side. */
+  readonly limit: (which: 'least' | 'most', value: number, unit: string, hint?: string) => string;
   /** Two numbers in one unit, to the digit at which they differ. */
   readonly apart: (kind: KindName, first: number, second: number) => readonly [string, string];
 }
@@ -171,8 +178,13 @@ function build(reader: Reader, join: Join, time: WriteTime): Quantities {
     cost: (amount) => (amount === null || amount === undefined ? NO_NUMBER : formatNumber(amount, 2)),
     of,
     stored,
+    typed: (value, unit, path) => join(fieldText(value, { unit, path }, units), displayUnit(unit, units, path).label),
     range: (min, max, unit, hint) => {
       const { number, label } = rangeParts(min, max, unit, units, hint);
+      return join(number, label);
+    },
+    limit: (which, value, unit, hint) => {
+      const { number, label } = limitParts(value, which, unit, units, hint);
       return join(number, label);
     },
     apart,

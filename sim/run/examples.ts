@@ -426,6 +426,6 @@ export function exampleScenario(id: string): Scenario {
   if (!found)
     throw new RangeError(`example: “${id}” is not known; known are ${examples.map((entry) => entry.id).join(', ')}`);
   const read = readScenario(found.scenario);
-  if (!read.ok) throw new Error(read.problems.map((entry) => entry.message).join('; '));
+  if (!read.ok) throw new Error(`example ${id}: ${JSON.stringify(read.problems)}`);
   return read.scenario;
 }

@@ -81,13 +81,12 @@ export const schedule = (words: QuantityWords) =>
       { at_s: 0, value: words.default, shape: 'step' },
     ])
     .check(({ value: knots, issues }) => {
-      const refuse = (index: number, input: number, message: string) =>
-        issues.push({ code: 'custom', path: [index, 'at_s'], message, input });
-      knots.forEach((here, index) => {
-        const before = knots[index - 1];
-        if (index === 0 && here.at_s !== 0) refuse(0, here.at_s, 'the first knot must be at 0 s');
-        if (before && here.at_s <= before.at_s)
-          refuse(index, here.at_s, `must be later than the knot before it (${before.at_s} s)`);
+      knots.forEach(({ at_s }, index) => {
+        const path = [index, 'at_s'];
+        const before_s = knots[index - 1]?.at_s;
+        if (index === 0 && at_s !== 0) issues.push({ code: 'custom', path, input: at_s });
+        if (before_s !== undefined && at_s <= before_s)
+          issues.push({ code: 'custom', path, input: at_s, params: { before_s } });
       });
     })
     .check(z.meta({ ...meta(words), schedule: true, minimumValue: words.min, maximumValue: words.max }));

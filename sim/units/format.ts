@@ -1,5 +1,5 @@
 /** Quantities as text, in the unit system the reader chose. */
-import { displayScale, displayUnit, everydayToSI, kindOf, scaleFor } from './display.ts';
+import { displayScale, displayUnit, everydayToSI, kindOf, scaleFor, type DisplayUnit } from './display.ts';
 import { formatDuration } from './duration.ts';
 import { decimalsFor, formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
 import { KINDS, type Scale, type UnitSystem } from './scales.ts';
@@ -95,6 +95,28 @@ const RANGE_DIGITS = 4;
 /** Keeps an end that is exact in the display unit from being rounded inward by the last bit of a conversion. */
 const LAST_BITS = 1e-9;
 
+/** An end of a range, rounded inward so that what is printed is allowed. */
+function rangeEnd(value: number, which: 'least' | 'most', { fromSI }: Pick<DisplayUnit, 'fromSI'>): string {
+  const shown = fromSI(value);
+  const decimals = Math.min(12, decimalsFor(shown, RANGE_DIGITS));
+  const step = 10 ** -decimals;
+  const lastBits = LAST_BITS * Math.abs(shown / step);
+  const steps = which === 'least' ? Math.ceil(shown / step - lastBits) : Math.floor(shown / step + lastBits);
+  return trimmed(formatNumber(steps * step, decimals));
+}
+
+/** A limit in the unit of its field, rounded to the allowed side. */
+export function limitParts(
+  value: number,
+  which: 'least' | 'most',
+  unit: string,
+  system: UnitSystem,
+  hint?: string,
+): Omit<QuantityParts, 'time_s'> {
+  const shownAs = displayUnit(unit, system, hint);
+  return { number: rangeEnd(value, which, shownAs), label: shownAs.label };
+}
+
 /** Number and unit of a closed range, each end rounded inward so that what is printed is allowed. */
 export function rangeParts(
   min: number,
@@ -104,14 +126,8 @@ export function rangeParts(
   hint?: string,
 ): Omit<QuantityParts, 'time_s'> {
   const shownAs = displayUnit(unit, system, hint);
-  const end = (value: number, round: (x: number) => number, inward: number): string => {
-    const shown = shownAs.fromSI(value);
-    const decimals = Math.min(12, decimalsFor(shown, RANGE_DIGITS));
-    const step = 10 ** -decimals;
-    return trimmed(formatNumber(round(shown / step - inward * LAST_BITS * Math.abs(shown / step)) * step, decimals));
-  };
-  const low = end(min, Math.ceil, 1);
-  const high = end(max, Math.floor, -1);
+  const low = rangeEnd(min, 'least', shownAs);
+  const high = rangeEnd(max, 'most', shownAs);
   const joint = low.startsWith(MINUS) || high.startsWith(MINUS) ? ' to ' : '–';
   return { number: `${low}${joint}${high}`, label: shownAs.label };
 }

@@ -5,6 +5,7 @@ export {
   formatQuantity,
   formatRange,
   formatTemperatureDifference,
+  limitParts,
   quantityParts,
   rangeParts,
   withUnit,

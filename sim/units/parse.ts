@@ -203,5 +203,8 @@ export async function parseQuantity(typed: string, asked: AskedQuantity, system:
 }
 
 /** The text to put into a field for a stored value: the number in the shown unit, or nothing when left open. */
-export const fieldText = (value: number | null, asked: AskedQuantity, system: UnitSystem): string =>
-  value === null ? '' : editableNumber(displayUnit(asked.unit, system, asked.path).fromSI(value));
+export const fieldText = (
+  value: number | null,
+  asked: Pick<AskedQuantity, 'unit' | 'path'>,
+  system: UnitSystem,
+): string => (value === null ? '' : editableNumber(displayUnit(asked.unit, system, asked.path).fromSI(value)));

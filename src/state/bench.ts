@@ -126,7 +126,7 @@ export function createBench(parts: BenchParts): Bench {
 
   const running = createMemo(() => asked() !== answered());
   const staleBecause = createMemo(() => {
-    if (problems().length > 0) return problemsInWords(problems());
+    if (problems().length > 0) return problemsInWords(problems(), units());
     return broken();
   });
 
@@ -225,7 +225,7 @@ export function createBench(parts: BenchParts): Bench {
   const load = async (input: unknown, time_s = 0): Promise<string | null> => {
     clearTimeout(rest);
     const reply = await parts.client.run(input);
-    if (reply.kind !== 'ran') return whyNoRun(reply);
+    if (reply.kind !== 'ran') return whyNoRun(reply, units());
     const { result: run } = reply;
     batch(() => {
       history.push(run.scenario);

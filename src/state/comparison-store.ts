@@ -5,7 +5,7 @@ import { keptStore } from './browser-store.ts';
 import { withValueAtPath } from './field-path.ts';
 import type { Shape } from './kept-store.ts';
 import type { WorkerPool } from '../workers/pool.ts';
-import { whyNoRun } from '../workers/run-client.ts';
+import type { NoRun } from '../workers/run-client.ts';
 import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 
 export interface ComparedRun {
@@ -15,7 +15,7 @@ export interface ComparedRun {
   readonly result: RunResult | null;
   readonly running: boolean;
   /** Why the run shown is not that of the scenario. */
-  readonly problem: string | null;
+  readonly problem: NoRun | null;
 }
 
 const KEY = 'compared';
@@ -52,10 +52,10 @@ async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<vo
       id,
       reply.kind === 'ran'
         ? { result: reply.result, running: false, problem: null }
-        : { running: false, problem: whyNoRun(reply) },
+        : { running: false, problem: reply },
     );
   } catch (error) {
-    if (!wasGivenUp(error)) patch(id, { running: false, problem: errorMessage(error) });
+    if (!wasGivenUp(error)) patch(id, { running: false, problem: { kind: 'failed', message: errorMessage(error) } });
   }
 }
 

@@ -10,7 +10,7 @@ const problemsOf = (scenario: Scenario): readonly Problem[] => {
   return read.ok ? [] : read.problems;
 };
 
-const sameProblem = (a: Problem, b: Problem): boolean => a.path === b.path && a.allowed === b.allowed;
+const sameProblem = (a: Problem, b: Problem): boolean => a.path === b.path && a.kind === b.kind;
 
 /**
  * Several fields at once, so that rules that join fields see the whole change. What is not touched is shared. Only

@@ -91,5 +91,5 @@ async function openFresh(
       opening: { result: reply.result, isPreview: reply.fidelity === 'preview', saved, firstVisit: true, notice },
     };
   }
-  return { ok: false, message: whyNoRun(reply) };
+  return { ok: false, message: whyNoRun(reply, preferences.units) };
 }

@@ -228,8 +228,7 @@ export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
     mendApparatus(tree);
     mendFilling(tree);
     const read = readScenario(tree);
-    if (!read.ok)
-      throw new Error(`the random scenario was not mended: ${read.problems.map((entry) => entry.message).join(' ')}`);
+    if (!read.ok) throw new Error(`the random scenario was not mended: ${JSON.stringify(read.problems)}`);
     return read.scenario;
   });
 }

@@ -7,6 +7,7 @@ import { compareFields } from './compare-fields.ts';
 import type { ComparedRun } from '../../state/comparison-store.ts';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { alarmsOf } from '../parts/RunAlarms.tsx';
+import { whyNoRun } from '../../workers/run-client.ts';
 
 export interface CompareCardProps {
   readonly boil: ComparedRun;
@@ -74,7 +75,7 @@ export function CompareCard(props: CompareCardProps) {
       <Show when={props.boil.problem}>
         {(told) => (
           <p class="answer-problem" role="alert">
-            {told()} The run shown is the one before this change.
+            {whyNoRun(told(), props.units)} The run shown is the one before this change.
           </p>
         )}
       </Show>

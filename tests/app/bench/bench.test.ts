@@ -56,10 +56,13 @@ const invalid: RunReply = {
   kind: 'invalid',
   problems: [
     {
+      kind: 'water-above-grid',
       path: 'pot.water_kg',
+      part: 'pot',
+      title: 'Water in the pot',
+      unit: 'kg',
       value: 99,
-      allowed: 'at most 9',
-      message: 'Water in the pot (pot.water_kg): 99 is not allowed; at most 9.',
+      values: { most_kg: 9 },
     },
   ],
 };
@@ -107,7 +110,9 @@ describe('a change', () => {
       bench.change('pot.water_kg', 99);
       await answer(0, invalid);
       expect(bench.stale()).toBe(true);
-      expect(bench.staleBecause()).toContain('99 is not allowed; at most 9');
+      expect(bench.staleBecause()).toMatch(
+        /^Water in the pot: 99.L is not possible; at most 9.L fits under the grid\.$/u,
+      );
       expect(bench.result().scenario.pot.water_kg).toBe(8);
       expect(bench.scenario().pot.water_kg).toBe(99);
       bench.undo();
@@ -212,7 +217,7 @@ describe('another scenario', () => {
       const before = bench.scenario();
       const loading = bench.load({ pot: 3 });
       await answer(0, invalid);
-      expect(await loading).toContain('pot.water_kg');
+      expect(await loading).toMatch(/^Water in the pot: /u);
       expect(bench.scenario()).toBe(before);
       expect([bench.stale(), bench.canUndo()]).toEqual([false, false]);
     }));

@@ -13,7 +13,7 @@ import { eventOf } from '../../sim/messages/sample-events.ts';
 
 export function scenarioWith(input: unknown = {}): Scenario {
   const read = readScenario(input);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join('\n'));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.scenario;
 }
 

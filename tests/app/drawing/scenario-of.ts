@@ -3,6 +3,6 @@ import { readScenario, type Scenario, type ScenarioInput } from '../../../sim/in
 
 export function scenarioOf(input: ScenarioInput = {}): Scenario {
   const read = readScenario(input);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.scenario;
 }

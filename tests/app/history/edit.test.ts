@@ -4,7 +4,7 @@ import { change, changeMany } from '../../../src/state/edit.ts';
 
 const still = (): Scenario => {
   const read = readScenario({});
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.scenario;
 };
 
@@ -34,7 +34,7 @@ describe('an edit of one field', () => {
     const edit = change(still(), 'pot.diameter_m', 9);
     if (edit.ok) throw new Error('accepted');
     expect(edit.problems.map(({ path, value }) => [path, value])).toEqual([['pot.diameter_m', 9]]);
-    expect(edit.problems[0]?.message).toContain('1.5');
+    expect(edit.problems[0]).toMatchObject({ kind: 'outside-range', values: { min: 0.05, max: 1.5 } });
   });
 });
 

@@ -1,9 +1,7 @@
 import { describe, expect, test } from 'vitest';
-import { chargeFromBotanical, fieldAt, scenarioFields, type FieldInfo, type Problem } from '../../../sim/index.ts';
-import { change } from '../../../src/state/edit.ts';
+import { chargeFromBotanical, fieldAt, scenarioFields, type FieldInfo } from '../../../sim/index.ts';
 import { defaultOf, valueWords } from '../../../src/pages/bench/settings/field-values.ts';
 import { whatGoesAlong } from '../../../src/pages/bench/settings/goes-along.ts';
-import { problemWords } from '../../../src/pages/bench/settings/problem-words.ts';
 import { scheduleWords } from '../../../src/pages/bench/settings/schedule-words.ts';
 import { said, still } from './still.ts';
 
@@ -12,12 +10,6 @@ const field = (path: string): FieldInfo => {
   if (found?.path !== path) throw new Error(`no field ${path}`);
   return found;
 };
-const firstProblem = (path: string, value: unknown): Problem => {
-  const edit = change(still(), path, value);
-  if (edit.ok || edit.problems[0] === undefined) throw new Error(`${path} was taken`);
-  return edit.problems[0];
-};
-
 describe('a value in words', () => {
   test.each<[string, unknown, string]>([
     ['pot.diameter_m', 0.32, '320 mm'],
@@ -118,19 +110,5 @@ describe('a schedule in one line', () => {
       shape: 'step' as const,
     }));
     expect(scheduleWords(many, heat, 'metric')).toMatch(/, and 4 more$/u);
-  });
-});
-
-describe('a problem in the units on the screen', () => {
-  test('names field, value and allowed range', () => {
-    expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'metric'))).toBe(
-      'Pot diameter: 9000 mm is not possible; allowed is 50–1500 mm.',
-    );
-    expect(said(problemWords(firstProblem('pot.diameter_m', 9), 'us'))).toContain('allowed is 1.969–59.05 in');
-  });
-
-  test('turns the figures of a rule that joins fields', () => {
-    const words = said(problemWords(firstProblem('condenser.insideDiameter_m', 0.014), 'metric'));
-    expect(words).toBe('Tube bore: 14 mm is not possible; it must be less than the outside diameter, 12.00 mm.');
   });
 });

@@ -4,7 +4,7 @@ import { withValueAtPath } from '../../../src/state/field-path.ts';
 
 export function still(values: Readonly<Record<string, unknown>> = {}): Scenario {
   const read = readScenario({});
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return Object.entries(values).reduce((whole, [path, value]) => withValueAtPath(whole, path, value), read.scenario);
 }
 

@@ -45,7 +45,7 @@ function laboratory(): Scenario {
     run: { duration_s: 18_000 },
     advanced: { step_s: 4, segments: 20 },
   });
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.scenario;
 }
 

@@ -71,7 +71,7 @@ describe('run', () => {
       'heat.kind=sun',
     );
     expect(lines).toHaveLength(3);
-    expect(lines.find((line) => line.includes('condenser.length_m'))).toMatch(/-3 .*allowed is 0\.05 to 100 m/);
+    expect(lines.find((line) => line.includes('condenser.length_m'))).toMatch(/-3 .*allowed is 0\.05–100.m/);
     expect(lines.find((line) => line.includes('pot.colour'))).toMatch(/red/);
     expect(lines.find((line) => line.includes('heat.kind'))).toMatch(/sun.*electric-plate/);
   });

@@ -135,7 +135,7 @@ describe('compare', () => {
       '--with: “4:pot.diameter_m=9” is for scenario 4; there are 3, counted from 1.',
       '--with: “0:name=x” is for scenario 0; there are 3, counted from 1.',
       expect.stringMatching(/^Scenario 1, gentle-lavendel: “gentle-lavendel” is neither an example nor a file/),
-      expect.stringMatching(/^Scenario 2, .*glass\.json: .*pot\.diameter_m\): 9 is not allowed/),
+      expect.stringMatching(/^Scenario 2, .*glass\.json: .*pot\.diameter_m\): 9 is not possible/),
       expect.stringMatching(/^Scenario 3, .*broken\.json: The file .*broken\.json is not JSON: /),
     ]);
   });

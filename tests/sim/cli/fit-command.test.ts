@@ -181,7 +181,7 @@ describe('fit', () => {
       "Unknown option '--runs'; there are --factors, --help, --json, --log, --units, --with.",
     ]);
     expect(complaints('fit', still, '--log', log, '--with', 'factors.oilContent=99')).toEqual([
-      expect.stringMatching(/factors\.oilContent\): 99 is not allowed/),
+      expect.stringMatching(/factors\.oilContent\): 99 is not possible/),
     ]);
   });
 });

@@ -172,7 +172,7 @@ describe('predict', () => {
     ]);
     const factor = written('factor.json', JSON.stringify({ fitted: { ...wrong.fitted, bands: {} } }));
     expect(complaints('predict', file, '--fit', factor)).toEqual([
-      expect.stringMatching(/factors\.oilContent\): -1 is not allowed/),
+      expect.stringMatching(/factors\.oilContent\): -1 is not possible/),
     ]);
   });
 

@@ -80,7 +80,7 @@ describe('a field that is set', () => {
       expect.stringContaining('a path, “=” and a value are needed'),
     ]);
     expect(complaints('gentle-lavender', 'pot.diameter_m=9')).toEqual([
-      expect.stringMatching(/pot\.diameter_m\): 9 .* 0\.05 to 1\.5 m/),
+      expect.stringMatching(/pot\.diameter_m\): 9 .* 0\.05–1\.5.m/),
     ]);
   });
 });

@@ -21,7 +21,7 @@ const failsAt = (scenario: Scenario, length_m: number): boolean => {
 
 const scenarioOf = (input: ScenarioInput): Scenario => {
   const read = readScenario(input);
-  if (!read.ok) throw new Error(read.problems.map(({ message }) => message).join(' '));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.scenario;
 };
 

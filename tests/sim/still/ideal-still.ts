@@ -9,7 +9,7 @@ export const BOILS_AT_100_C = 101_418;
 /** A complete scenario; what the test leaves open is the default. Anything not allowed is an error in the test. */
 export function scenarioOf(parts: Parts): Scenario {
   const read = readScenario(parts);
-  if (!read.ok) throw new Error(read.problems.map((problem) => problem.message).join(' '));
+  if (!read.ok) throw new Error(JSON.stringify(read.problems));
   return read.scenario;
 }
 

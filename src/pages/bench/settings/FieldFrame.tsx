@@ -1,10 +1,9 @@
 /** The frame of a scenario field: its words from the schema, what it was when loaded, and the way back to the default. */
 import { Show, type JSX } from 'solid-js';
-import { type FieldInfo, formatRange } from '../../../../sim/index.ts';
+import { englishReader, formatRange, problemMessage, type FieldInfo } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
 import { Field } from '../../../ui/Field.tsx';
 import { defaultOf, isSame, valueWords } from './field-values.ts';
-import { problemWords } from './problem-words.ts';
 import type { SettingsContext } from './settings-context.ts';
 
 export interface FieldFrameProps {
@@ -34,7 +33,7 @@ export function FieldFrame(props: FieldFrameProps) {
     const problem = props.context.problems.find(
       ({ path }) => path === props.field.path || path.startsWith(`${props.field.path}.`),
     );
-    return problem ? problemWords(problem, props.context.units) : null;
+    return problem ? problemMessage(problem, englishReader(props.context.units)) : null;
   };
   const allowed = () => {
     const { min, max, unit, path, nullable } = props.field;

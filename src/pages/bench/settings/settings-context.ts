@@ -1,7 +1,6 @@
 /** What every row of the settings works with: the scenario, the units, and the checked way to change it. */
-import type { Problem, Scenario, UnitSystem } from '../../../../sim/index.ts';
+import { englishReader, problemMessage, type Problem, type Scenario, type UnitSystem } from '../../../../sim/index.ts';
 import { changeMany as edited } from '../../../state/edit.ts';
-import { problemsInWords } from './problem-words.ts';
 
 export interface SettingsContext {
   readonly scenario: Scenario;
@@ -29,7 +28,9 @@ export interface SettingsContextProps {
 export function createSettingsContext(props: SettingsContextProps): SettingsContext {
   const refusal = (values: Readonly<Record<string, unknown>>): string | null => {
     const edit = edited(props.scenario, values);
-    return edit.ok ? null : problemsInWords(edit.problems, props.units);
+    return edit.ok
+      ? null
+      : edit.problems.map((problem) => problemMessage(problem, englishReader(props.units))).join(' ');
   };
   return {
     get scenario() {
