@@ -57,8 +57,8 @@ const SKIPPED_TEST =
 const DEAF_CHILD =
   'JSXElement[openingElement.name.name=/^(Show|Match)$/] > JSXExpressionContainer > ArrowFunctionExpression[params.length>0]:not([body.type=/^(JSX|BlockStatement)/])';
 
-/** Our own functions that read the accessor they are given inside a memo or effect. */
-const tracksItsArgument = ['createStepped', 'createSteppedList', 'createSteadied'];
+/** Functions that call what they are given later, as an event handler would. */
+const CALLS_LATER = ['debounce', 'throttle'];
 
 /** The plugin ships half its rules as warnings; here a broken rule fails. */
 const solidRulesAsErrors = Object.fromEntries(
@@ -118,7 +118,7 @@ export default defineConfig(
     plugins: solid.plugins,
     rules: {
       ...solidRulesAsErrors,
-      'solid/reactivity': ['error', { customReactiveFunctions: tracksItsArgument }],
+      'solid/reactivity': ['error', { customReactiveFunctions: CALLS_LATER }],
       'no-restricted-imports': ['error', { ...noDrawingD3, paths: [...noDrawingD3.paths, noMathjs] }],
       'no-restricted-syntax': [
         'error',

@@ -2,6 +2,7 @@ import { render } from 'solid-js/web';
 import { App } from './app/App.tsx';
 import { openBench } from './state/opening.ts';
 import { keptStore } from './state/browser-store.ts';
+import { REDUCED_MOTION } from './ui/reduced-motion.ts';
 import { keepOffline } from './workers/offline/keep-offline.ts';
 import { createRunClient } from './workers/run-client.ts';
 import { workerPool } from './workers/start-pool.ts';
@@ -15,7 +16,7 @@ if (!root) throw new Error('index.html has no element with the id "app"');
 
 const store = keptStore();
 const client = createRunClient(workerPool());
-const wantsCalm = matchMedia('(prefers-reduced-motion: reduce)').matches;
+const wantsCalm = matchMedia(REDUCED_MOTION).matches;
 const opened = await openBench(store, client);
 
 root.replaceChildren();

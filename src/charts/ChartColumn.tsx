@@ -2,7 +2,7 @@
  * All charts of a run in one column: common gutters, one time axis, one time mark, one reading line. Drag in a chart to
  * move the time mark.
  */
-import { createMemo, createSignal, Index, onCleanup, Show, type Accessor } from 'solid-js';
+import { createMemo, createSignal, Index, Show, type Accessor } from 'solid-js';
 import { bedHeight, captureByDropSize, englishReader, rowAt, type RunResult } from '../../sim/index.ts';
 import { bedChart } from './catalogue/bed.ts';
 import { condenserChart, condenserExtents, condensingEnd, tubeLength } from './catalogue/condenser.ts';
@@ -26,6 +26,7 @@ import { MomentChart } from './plot/MomentChart.tsx';
 import type { Scene } from './plot/scene.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
 import { createDeferred } from '../ui/visibility.ts';
+import { createVoice } from '../ui/voice.ts';
 import './charts.css';
 
 export interface ChartColumnProps {
@@ -53,21 +54,6 @@ export interface ChartColumnProps {
 }
 
 const endOf = ({ record }: RunResult): number => record.columns.time_s[record.rows - 1] ?? 0;
-const SPEAK_AFTER_ms = 400;
-
-/** Words for a polite voice, spoken once nothing new has come for a moment. */
-function createVoice(): { readonly spoken: Accessor<string>; readonly speak: (words: string) => void } {
-  const [spoken, setSpoken] = createSignal('');
-  let timer: ReturnType<typeof setTimeout> | undefined;
-  onCleanup(() => clearTimeout(timer));
-  return {
-    spoken,
-    speak: (words) => {
-      clearTimeout(timer);
-      timer = setTimeout(() => setSpoken(words), SPEAK_AFTER_ms);
-    },
-  };
-}
 
 export function ChartColumn(props: ChartColumnProps) {
   const [column, setColumn] = createSignal<HTMLDivElement>();

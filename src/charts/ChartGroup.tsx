@@ -1,11 +1,12 @@
 /** Charts of an answer on one time axis, in the manner of the bench's own. */
-import { createMemo, createSignal, Index, onCleanup, Show } from 'solid-js';
+import { createMemo, createSignal, Index, Show } from 'solid-js';
 import type { Chart } from './model/chart.ts';
 import { gutters } from './model/layout.ts';
 import { createLook, createWidth } from './plot/look.ts';
 import type { Scene } from './plot/scene.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
 import type { UnitSystem } from '../../sim/index.ts';
+import { createVoice } from '../ui/voice.ts';
 import './charts.css';
 
 export interface ChartGroupProps {
@@ -16,19 +17,15 @@ export interface ChartGroupProps {
   readonly theme: unknown;
 }
 
-const SPEAK_AFTER_MS = 400;
-
 export function ChartGroup(props: ChartGroupProps) {
   const [column, setColumn] = createSignal<HTMLDivElement>();
   const width = createWidth(column);
   const look = createLook(column, () => props.theme);
   const [reading_s, setReading] = createSignal<number | null>(null);
-  const [spoken, setSpoken] = createSignal('');
+  const { spoken, speak } = createVoice();
   const [folded, setFolded] = createSignal<ReadonlySet<number>>(new Set());
   const inset = createMemo(() => gutters(width(), look()?.textScale ?? 1));
   const timeDomain = createMemo(() => [0, props.end_s] as const);
-  let voice: ReturnType<typeof setTimeout> | undefined;
-  onCleanup(() => clearTimeout(voice));
   const fold = (index: number, open: boolean) =>
     setFolded((before) => new Set(open ? [...before].filter((other) => other !== index) : [...before, index]));
 
@@ -50,10 +47,7 @@ export function ChartGroup(props: ChartGroupProps) {
             reading_s,
             setReading,
             scrub: setReading,
-            speak: (said) => {
-              clearTimeout(voice);
-              voice = setTimeout(() => setSpoken(said), SPEAK_AFTER_MS);
-            },
+            speak,
           };
           return (
             <Index each={props.charts}>

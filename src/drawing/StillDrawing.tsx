@@ -2,6 +2,7 @@
  * The whole still in section, fire to receiver, at the proportions of the scenario and the moment of the time mark. Each
  * part is a button; together they are the way to everything about it.
  */
+import { makeResizeObserver } from '@solid-primitives/resize-observer';
 import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
 import { cautionAt, type Caution } from './cautions.ts';
@@ -67,14 +68,10 @@ export function StillDrawing(props: StillDrawingProps) {
       setTextScale(Math.round((parseFloat(getComputedStyle(root).fontSize) / TEXT_SIZE) * 100) / 100 || 1);
     };
     measure();
-    const sizes = new ResizeObserver(measure);
-    sizes.observe(root);
+    makeResizeObserver(measure).observe(root);
     const themes = new MutationObserver(measure);
     themes.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
-    onCleanup(() => {
-      sizes.disconnect();
-      themes.disconnect();
-    });
+    onCleanup(() => themes.disconnect());
   });
 
   const caution = (hazard: HazardId): Caution | null =>

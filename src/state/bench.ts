@@ -1,4 +1,5 @@
 /** The bench's whole state: the scenario on it, its run, the time mark, and how the reader wants to see them. */
+import { debounce } from '@solid-primitives/scheduled';
 import {
   batch,
   createContext,
@@ -131,34 +132,30 @@ export function createBench(parts: BenchParts): Bench {
   });
 
   const [holds, setHolds] = createSignal<EnoughLength | null>(null);
-  let search: ReturnType<typeof setTimeout> | undefined;
   let controller = new AbortController();
   let searchedFor = '';
+  const searchSoon = debounce((ran: Scenario, question: string, signal: AbortSignal) => {
+    void parts.lengthThatHolds(ran, signal).then((found) => {
+      if (signal.aborted) return;
+      searchedFor = question;
+      setHolds(found);
+    });
+  }, QUIET_BEFORE_SEARCH_MS);
   /** What was found holds for any own length of the same still, and for no other still. */
   const forgetLength = (question: string) => {
-    clearTimeout(search);
+    searchSoon.clear();
     controller.abort();
     if (question !== searchedFor) setHolds(null);
   };
   /** Once the bench has been quiet for a moment after a run that leaks, looks for the length that would not. */
-  const lookForLength = ({ scenario: ran, events }: RunResult) => {
-    const question = JSON.stringify(sizeQuestion(ran));
+  const lookForLength = (ran: RunResult) => {
+    const question = JSON.stringify(sizeQuestion(ran.scenario));
     forgetLength(question);
-    if (untrack(holds) || !events.some(({ kind }) => kind === 'vapour-escapes')) return;
+    if (untrack(holds) || !ran.events.some(({ kind }) => kind === 'vapour-escapes')) return;
     controller = new AbortController();
-    const { signal } = controller;
-    search = setTimeout(() => {
-      void parts.lengthThatHolds(ran, signal).then((found) => {
-        if (signal.aborted) return;
-        searchedFor = question;
-        setHolds(found);
-      });
-    }, QUIET_BEFORE_SEARCH_MS);
+    searchSoon(ran.scenario, question, controller.signal);
   };
-  onCleanup(() => {
-    clearTimeout(search);
-    controller.abort();
-  });
+  onCleanup(() => controller.abort());
 
   const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
     batch(() => {
@@ -171,9 +168,6 @@ export function createBench(parts: BenchParts): Bench {
       lookForLength(ran);
     });
 
-  let rest: ReturnType<typeof setTimeout> | undefined;
-  onCleanup(() => clearTimeout(rest));
-
   const runInFull = (wish: Scenario) =>
     void parts.client.run(wish).then((reply) => {
       if (reply.kind === 'ran') settle(wish, { result: reply.result });
@@ -181,9 +175,7 @@ export function createBench(parts: BenchParts): Bench {
       else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
     });
 
-  const runInFullSoon = (wish: Scenario, delay_ms: number) => {
-    rest = setTimeout(() => runInFull(wish), delay_ms);
-  };
+  const runInFullSoon = debounce(runInFull, QUIET_BEFORE_FULL_RUN_MS);
   const showPreview = (preview: RunResult) =>
     batch(() => {
       setProblems([]);
@@ -194,14 +186,14 @@ export function createBench(parts: BenchParts): Bench {
   const rerun = () => {
     const wish = scenario();
     setAsked(() => wish);
-    clearTimeout(rest);
+    runInFullSoon.clear();
     forgetLength(JSON.stringify(sizeQuestion(wish)));
     void parts.client.run(wish, 'preview').then((reply) => {
       if (reply.kind === 'superseded') return;
       if (reply.kind === 'invalid') return settle(wish, { problems: reply.problems });
       if (reply.kind === 'ran' && reply.fidelity === 'full') return settle(wish, { result: reply.result });
       if (reply.kind === 'ran') showPreview(reply.result);
-      if (untrack(asked) === wish) runInFullSoon(wish, reply.kind === 'ran' ? QUIET_BEFORE_FULL_RUN_MS : 0);
+      if (untrack(asked) === wish) (reply.kind === 'ran' ? runInFullSoon : runInFull)(wish);
     });
   };
 
@@ -223,7 +215,7 @@ export function createBench(parts: BenchParts): Bench {
   };
 
   const load = async (input: unknown, time_s = 0): Promise<string | null> => {
-    clearTimeout(rest);
+    runInFullSoon.clear();
     const reply = await parts.client.run(input);
     if (reply.kind !== 'ran') return whyNoRun(reply, units());
     const { result: run } = reply;
@@ -241,7 +233,7 @@ export function createBench(parts: BenchParts): Bench {
 
   if (parts.firstIsPreview) {
     setAnswered(() => null);
-    runInFullSoon(parts.first.scenario, QUIET_BEFORE_FULL_RUN_MS);
+    runInFullSoon(parts.first.scenario);
   } else {
     lookForLength(parts.first);
   }

@@ -1,4 +1,5 @@
 /** A question that follows the still: asked anew a moment after it changes, its last answer kept until the next. */
+import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createSignal, on, onCleanup, type Accessor } from 'solid-js';
 import type { WorkerPool, JobOptions } from '../workers/pool.ts';
 import type { TaskAnswer, TaskArguments, TaskName } from '../workers/perform.ts';
@@ -57,13 +58,10 @@ export function createQuery<K extends TaskName>(
           );
       };
       setAsking(true);
-      const timer = isFirst ? null : setTimeout(put, options.quiet_ms ?? QUIET_MS);
-      if (timer === null) put();
+      if (isFirst) put();
+      else debounce(put, options.quiet_ms ?? QUIET_MS)();
       isFirst = false;
-      onCleanup(() => {
-        if (timer !== null) clearTimeout(timer);
-        controller.abort();
-      });
+      onCleanup(() => controller.abort());
     }),
   );
   return { answer, asking, problem };

@@ -1,4 +1,6 @@
 /** Whether something is on the screen, so that what nobody sees need not follow every frame. */
+import { createIntersectionObserver } from '@solid-primitives/intersection-observer';
+import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createMemo, createSignal, onCleanup, untrack, type Accessor } from 'solid-js';
 
 /**
@@ -11,16 +13,15 @@ export function createVisibility(): {
 } {
   const [element, setElement] = createSignal<HTMLElement>();
   const [near, setNear] = createSignal(true);
-  createEffect(() => {
-    const at = element();
-    setNear(at !== undefined);
-    if (!at) return;
-    const observer = new IntersectionObserver((entries) => setNear(entries.at(-1)?.isIntersecting ?? true), {
-      rootMargin: '64px',
-    });
-    observer.observe(at);
-    onCleanup(() => observer.disconnect());
-  });
+  createEffect(() => setNear(element() !== undefined));
+  createIntersectionObserver(
+    () => {
+      const at = element();
+      return at ? [at] : [];
+    },
+    (entries) => setNear(entries.at(-1)?.isIntersecting ?? true),
+    { rootMargin: '64px' },
+  );
   return {
     near,
     watch: (at) => {
@@ -36,12 +37,12 @@ const RESTS_AFTER_MS = 120;
 /** A value that changes often: at once where it is near, else once it rests. */
 export function createDeferred<T>(source: Accessor<T>, near: Accessor<boolean>): Accessor<T> {
   const [rested, setRested] = createSignal({ value: untrack(source) });
+  const restSoon = debounce((value: T) => setRested({ value }), RESTS_AFTER_MS);
   let seen = untrack(rested);
   createEffect(() => {
     const value = source();
-    if (near()) return;
-    const timer = setTimeout(() => setRested({ value }), RESTS_AFTER_MS);
-    onCleanup(() => clearTimeout(timer));
+    if (near()) restSoon.clear();
+    else restSoon(value);
   });
   const followed = createMemo<T>((before) => {
     if (near()) return source();

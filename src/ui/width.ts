@@ -1,16 +1,9 @@
 /** How wide an element is, followed. */
-import { createSignal, onCleanup, onMount, type Accessor } from 'solid-js';
+import { createElementSize } from '@solid-primitives/resize-observer';
+import type { Accessor } from 'solid-js';
 
-/** Width of an element in whole pixels. */
+/** Width of an element in whole pixels, 0 before it stands on the page. */
 export function createWidth(element: Accessor<HTMLElement | undefined>): Accessor<number> {
-  const [width, setWidth] = createSignal(0);
-  onMount(() => {
-    const at = element();
-    if (!at) return;
-    setWidth(Math.floor(at.clientWidth));
-    const observer = new ResizeObserver(() => setWidth(Math.floor(at.clientWidth)));
-    observer.observe(at);
-    onCleanup(() => observer.disconnect());
-  });
-  return width;
+  const size = createElementSize(element);
+  return () => size.clientWidth ?? 0;
 }

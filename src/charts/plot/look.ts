@@ -1,5 +1,6 @@
 /** What the page lends to its charts: colours, text size, pixel density. Followed for as long as the owner lives. */
-import { createEffect, createSignal, on, onCleanup, onMount, type Accessor } from 'solid-js';
+import { makeMediaQueryListener } from '@solid-primitives/media';
+import { createEffect, createSignal, on, onMount, type Accessor } from 'solid-js';
 import { readPalette, type Palette } from '../model/palette.ts';
 import { forgetWidths } from './text-width.ts';
 
@@ -39,10 +40,8 @@ export function createLook(
 
   onMount(() => {
     refresh();
-    const queries = WATCHED.map((query) => matchMedia(query));
-    for (const query of queries) query.addEventListener('change', refresh);
-    onCleanup(() => queries.forEach((query) => query.removeEventListener('change', refresh)));
-    onCleanup(followPixelRatio(refresh));
+    for (const query of WATCHED) makeMediaQueryListener(query, refresh);
+    createEffect(on(createPixelRatio(), refresh, { defer: true }));
     void document.fonts.ready.then(() => {
       forgetWidths();
       refresh();
@@ -55,18 +54,11 @@ export function createLook(
   return look;
 }
 
-/** Calls back whenever the pixel density changes; answers how to stop. */
-function followPixelRatio(changed: () => void): () => void {
-  let query: MediaQueryList | null = null;
-  const listen = (): void => {
-    query?.removeEventListener('change', heard);
-    query = matchMedia(`(resolution: ${window.devicePixelRatio}dppx)`);
-    query.addEventListener('change', heard);
-  };
-  const heard = (): void => {
-    listen();
-    changed();
-  };
-  listen();
-  return () => query?.removeEventListener('change', heard);
+/** Pixel density of the screen that the window stands on. */
+function createPixelRatio(): Accessor<number> {
+  const [ratio, setRatio] = createSignal(window.devicePixelRatio);
+  createEffect(() => {
+    makeMediaQueryListener(`(resolution: ${ratio()}dppx)`, () => setRatio(window.devicePixelRatio));
+  });
+  return ratio;
 }

@@ -1,4 +1,5 @@
 /** A canvas over the drawing for the many small marks; it is painted only when the time mark or the picture changes. */
+import { makeMediaQueryListener } from '@solid-primitives/media';
 import { createEffect, createMemo, on, onCleanup, onMount } from 'solid-js';
 import type { StillLayout } from '../geometry/still-layout.ts';
 import type { StillState } from '../still-state.ts';
@@ -63,13 +64,11 @@ export function MarksCanvas(props: MarksCanvasProps) {
     };
     const themes = new MutationObserver(recolour);
     themes.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme', 'class', 'style'] });
-    const dark = matchMedia('(prefers-color-scheme: dark)');
-    dark.addEventListener('change', recolour);
+    makeMediaQueryListener('(prefers-color-scheme: dark)', recolour);
     window.addEventListener('resize', askForPaint);
     onCleanup(() => {
       cancelAnimationFrame(frame);
       themes.disconnect();
-      dark.removeEventListener('change', recolour);
       window.removeEventListener('resize', askForPaint);
     });
   });

@@ -1,17 +1,12 @@
 /** The drawing, wired to the bench. It shows the still that was run, so that what moves in it fits its walls. */
-import { createSignal, onCleanup } from 'solid-js';
+import { createMediaQuery } from '@solid-primitives/media';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { useBench } from '../../state/bench.ts';
-
-const CALM = '(prefers-reduced-motion: reduce)';
+import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 
 export function BenchDrawing() {
   const bench = useBench();
-  const query = matchMedia(CALM);
-  const [calm, setCalm] = createSignal(query.matches);
-  const follow = () => setCalm(query.matches);
-  query.addEventListener('change', follow);
-  onCleanup(() => query.removeEventListener('change', follow));
+  const reducedMotion = createMediaQuery(REDUCED_MOTION);
   return (
     <StillDrawing
       scenario={bench.result().scenario}
@@ -20,7 +15,7 @@ export function BenchDrawing() {
       selected={bench.selected()}
       onSelect={(part) => bench.select(part)}
       units={bench.units()}
-      reducedMotion={calm()}
+      reducedMotion={reducedMotion()}
       stale={bench.stale()}
     />
   );

@@ -1,4 +1,6 @@
 /** The bench: the drawing across the top, playback, charts in one column, and the verdict beside them. */
+import { createMediaQuery } from '@solid-primitives/media';
+import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createSignal, lazy, on, onMount, Show, Suspense } from 'solid-js';
 import type { ScenarioPart, WorkingId } from '../../../sim/index.ts';
 import { ALWAYS } from '../../ui/cautions.ts';
@@ -36,7 +38,8 @@ export function BenchPlace() {
   const [working, setWorking] = createSignal<{ readonly topic: WorkingId; readonly open: boolean } | null>(null);
   let still: HTMLElement | undefined;
 
-  onMount(() => setTimeout(fetchSettingsAhead, AHEAD_AFTER_MS));
+  const isSettingsBelow = createMediaQuery(SETTINGS_BELOW);
+  onMount(debounce(fetchSettingsAhead, AHEAD_AFTER_MS));
 
   const planOverTime = (path: string) => {
     bench.select(null);
@@ -45,14 +48,14 @@ export function BenchPlace() {
   };
   const visit = (part: ScenarioPart, time_s: number | null) => {
     judged.visit(part, time_s);
-    still?.scrollIntoView({ block: matchMedia(SETTINGS_BELOW).matches ? 'start' : 'nearest' });
+    still?.scrollIntoView({ block: isSettingsBelow() ? 'start' : 'nearest' });
   };
   // A part picked in the drawing must stay in sight when the settings rise from below.
   createEffect(
     on(
       bench.selected,
       (part, before) => {
-        if (part && !before && matchMedia(SETTINGS_BELOW).matches) still?.scrollIntoView({ block: 'start' });
+        if (part && !before && isSettingsBelow()) still?.scrollIntoView({ block: 'start' });
       },
       { defer: true },
     ),

@@ -1,5 +1,6 @@
 /** The four controls one turns while watching: heat, tap, coil length, charge. A bar at the thumb on small screens. */
-import { createSignal, createUniqueId, Index, onCleanup, Show } from 'solid-js';
+import { debounce } from '@solid-primitives/scheduled';
+import { createSignal, createUniqueId, Index, Show } from 'solid-js';
 import type { LiveControl, LiveControlId, Reach } from '../../state/live-controls.ts';
 import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
@@ -36,18 +37,17 @@ function LiveSlider(props: LiveSliderProps) {
   let gesture: string | null = null;
   let count = 0;
   let isPressed = false;
-  let quiet: ReturnType<typeof setTimeout> | undefined;
   const finish = () => {
-    clearTimeout(quiet);
+    finishSoon.clear();
     gesture = null;
     props.onTurnEnd();
   };
-  onCleanup(() => clearTimeout(quiet));
+  const finishSoon = debounce(finish, QUIET_MS);
   const turn = (value: number) => {
     gesture ??= `${props.control.id}-${id}-${(count += 1)}`;
     props.onTurn(props.control, Math.min(Math.max(value, props.control.range.min), props.control.range.max), gesture);
-    clearTimeout(quiet);
-    if (!isPressed) quiet = setTimeout(finish, QUIET_MS);
+    if (isPressed) finishSoon.clear();
+    else finishSoon();
   };
   const press = (pressed: boolean) => {
     isPressed = pressed;

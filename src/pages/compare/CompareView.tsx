@@ -1,5 +1,6 @@
 /** Boils side by side: two to four runs on shared axes with one time mark, their differences, and what to conclude. */
-import { createEffect, createMemo, createSignal, For, Index, onCleanup, onMount, Show } from 'solid-js';
+import { createMediaQuery } from '@solid-primitives/media';
+import { createEffect, createMemo, createSignal, For, Index, onMount, Show } from 'solid-js';
 import {
   compareRuns,
   comparisonMessages,
@@ -31,6 +32,7 @@ import {
   removeCompared,
   setCompared,
 } from '../../state/comparison-store.ts';
+import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 import { bestOf } from './best-of.ts';
 import './compare.css';
@@ -49,7 +51,6 @@ const OPEN_CHARTS: Readonly<Partial<Record<ChartId, boolean>>> = {
   drops: false,
   energy: false,
 };
-const CALM = '(prefers-reduced-motion: reduce)';
 
 const longest = (results: readonly RunResult[]): number => Math.max(60, ...results.map(({ summary }) => summary.end_s));
 
@@ -63,12 +64,8 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   const messages = () => comparisonMessages(englishReader(units()));
   const [told, setTold] = createSignal('');
   const [working, setWorking] = createSignal(false);
-  const [calm, setCalm] = createSignal(matchMedia(CALM).matches);
+  const reducedMotion = createMediaQuery(REDUCED_MOTION);
   const [open, setOpen] = createSignal(OPEN_CHARTS);
-  const query = matchMedia(CALM);
-  const follow = () => setCalm(query.matches);
-  query.addEventListener('change', follow);
-  onCleanup(() => query.removeEventListener('change', follow));
   onMount(() => void openCompared(pool, props.context.result().scenario));
 
   const done = createMemo(() => compared().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
@@ -246,7 +243,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               letter={LETTERS[index] ?? ''}
               time_s={playback.time_s}
               units={units()}
-              reducedMotion={calm()}
+              reducedMotion={reducedMotion()}
               canCopy={compared().length < MOST_COMPARED}
               canRemove={compared().length > 1}
               onChange={(path, value) => changeCompared(pool, boil().id, path, value)}

@@ -1,4 +1,5 @@
 /** How long to run: times to the shares of the oil, when to stop, and how sure all that is. */
+import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
 import {
   displayUnit,
@@ -71,8 +72,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
   createEffect(
     on(scenario, (now) => {
       if (likely.scenario() === now && (likely.running() || likely.summary())) return;
-      const timer = setTimeout(start, likely.scenario() === null ? 0 : QUIET_MS);
-      onCleanup(() => clearTimeout(timer));
+      debounce(start, likely.scenario() === null ? 0 : QUIET_MS)();
     }),
   );
   onCleanup(() => likely.stop());

@@ -1,4 +1,5 @@
 /** How much tube: the shortest that is enough, the picture of what it depends on, what the own one can handle, and which to buy. */
+import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
 import {
   coolantFails,
@@ -93,14 +94,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     on([picture, bounds], ([still, within]) => {
       const of = JSON.stringify([still, within]);
       if (mapOf === of && (map.field() !== null || map.running())) return;
-      const timer = setTimeout(
-        () => {
-          mapOf = of;
-          map.start(still, within);
-        },
-        mapOf === null ? 0 : QUIET_MS,
-      );
-      onCleanup(() => clearTimeout(timer));
+      const start = () => {
+        mapOf = of;
+        map.start(still, within);
+      };
+      debounce(start, mapOf === null ? 0 : QUIET_MS)();
     }),
   );
 
