@@ -167,6 +167,7 @@ export type { EnoughLength } from './answers/verdict/conclusion.ts';
 export { suggestionFor, type Suggestion } from './answers/verdict/suggestion.ts';
 export { verdictOf, type Verdict } from './answers/verdict/verdict.ts';
 export { suggestionMessage, verdictMessages, type SaidFact, type SaidVerdict } from './messages/verdict.ts';
+export { safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
 export { bisect } from './maths/bisect.ts';

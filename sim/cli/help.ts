@@ -27,15 +27,18 @@ const runFooter = `${footer}
 A run whose calculation breaks off: one line on standard error, nothing on standard output, exit code 3.`;
 
 export const commandHelp = {
-  run: `limbeck run <scenario> [--with path=value]… [--units metric|us] [--series | --csv]
+  run: `limbeck run <scenario> [--with path=value]… [--units metric|us] [--summary | --series | --csv]
 
 Runs a still from heat on to the end and prints JSON:
   summary               headline numbers; keys end in their unit (s, kg, mL, m, J, W, Pa, C for °C), null when never reached
-  events[]              kind, time_s, severity, part, value, unit, sentence, advice
+  verdict               lead, briefs, paragraphs, warnings: kind, part, time_s, severity, sentence, advice
+  events[]              kind, time_s, severity, part, values (SI), sentence, advice
   balance               water_kg, energy_J, constituents_kg: start + in − out − end against throughput
+  safety[]              what holds at any still
 
 ${scenario}
 ${units}
+  --summary             verdict, events and safety as text instead
   --series              also units, series (one list a column), grids (rows of cells), constituents
   --csv                 the columns as a table instead; headings end in the unit, those without are pure numbers
 

@@ -1,5 +1,17 @@
-/** `limbeck run`: a run's summary, events and balance, and on request its whole record. */
-import { COLUMN_NAMES, COLUMNS, GRID_NAMES, GRIDS, eventMessage, recordCsv, type RunResult } from '../index.ts';
+/** `limbeck run`: what came of a run, as data or as text, and on request its whole record. */
+import {
+  COLUMN_NAMES,
+  COLUMNS,
+  eventMessage,
+  GRID_NAMES,
+  GRIDS,
+  recordCsv,
+  safetyMessages,
+  verdictMessages,
+  verdictOf,
+  type RunResult,
+} from '../index.ts';
+import { runSummary } from '../messages/run-summary.ts';
 import { isSet, listOf, onlyWord, readerOf, readWords, UNITS, WITH } from './options.ts';
 import { toJson } from './print.ts';
 import { scenarioFrom } from './read-input.ts';
@@ -33,16 +45,25 @@ function seriesOf({ record }: RunResult) {
 }
 
 export function runCommand(args: readonly string[]): string {
-  const words = readWords(args, { ...WITH, ...UNITS, series: { type: 'boolean' }, csv: { type: 'boolean' } });
+  const words = readWords(args, {
+    ...WITH,
+    ...UNITS,
+    series: { type: 'boolean' },
+    csv: { type: 'boolean' },
+    summary: { type: 'boolean' },
+  });
   const reader = readerOf(words);
   const result = wholeRun(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'with')), reader);
   if (isSet(words, 'csv')) return recordCsv(result.record).trimEnd();
+  if (isSet(words, 'summary')) return runSummary(result, reader);
   const { scenario, summary, events, balance } = result;
   return toJson({
     name: scenario.name,
     summary,
+    verdict: verdictMessages(verdictOf(result), reader),
     events: events.map((event) => ({ ...event, ...eventMessage(event, reader) })),
     balance,
+    safety: safetyMessages(reader).always,
     ...(isSet(words, 'series') ? seriesOf(result) : {}),
   });
 }

@@ -2,8 +2,7 @@
 import { createMediaQuery } from '@solid-primitives/media';
 import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createSignal, lazy, on, onMount, Show, Suspense } from 'solid-js';
-import type { ScenarioPart, WorkingId } from '../../../sim/index.ts';
-import { ALWAYS } from '../../ui/cautions.ts';
+import { safetyMessages, type ScenarioPart, type WorkingId } from '../../../sim/index.ts';
 import { Headline } from './Headline.tsx';
 import { VerdictPanel } from './Verdict.tsx';
 import { useBench } from '../../state/bench.ts';
@@ -107,7 +106,7 @@ export function BenchPlace() {
               verdict={judged.verdict()}
               staleBecause={bench.staleBecause()}
               running={bench.running()}
-              cautions={ALWAYS}
+              safety={safetyMessages(bench.reader())}
               onUndo={() => bench.undo()}
               onVisit={visit}
               onWorking={(topic) => setWorking({ topic, open: true })}

@@ -2,9 +2,8 @@
 import { debounce } from '@solid-primitives/scheduled';
 import { createSignal, createUniqueId, Index, Show } from 'solid-js';
 import type { LiveControl, LiveControlId, Reach } from '../../state/live-controls.ts';
-import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { englishReader, formatQuantity, safetyMessages, type UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { CONTROL_CAUTIONS } from '../../ui/cautions.ts';
 import './live.css';
 
 export interface LiveControlsProps {
@@ -54,6 +53,7 @@ function LiveSlider(props: LiveSliderProps) {
     if (!pressed && gesture !== null) finish();
   };
   const inSteps = (value: number) => Math.round(value / props.control.step) * props.control.step;
+  const caution = () => safetyMessages(englishReader(props.units)).controls[props.control.id];
   const words = (value: number) => formatQuantity(value, props.control.unit, props.units, { hint: props.control.path });
   return (
     <div class={`live-control is-${props.control.id}`}>
@@ -97,7 +97,7 @@ function LiveSlider(props: LiveSliderProps) {
         onPointerCancel={() => press(false)}
       />
       <p class="live-reach" id={`${id}-reach`}>
-        {props.reachWords(props.control)} <span class="live-caution">{CONTROL_CAUTIONS[props.control.id]}</span>{' '}
+        {props.reachWords(props.control)} <span class="live-caution">{caution()}</span>{' '}
         <Show when={props.control.schedule}>
           <button type="button" class="live-plan" onClick={() => props.onPlan(props.control)}>
             Plan it over the run<span class="visually-hidden"> for {props.control.label}</span>

@@ -1,6 +1,6 @@
 /** The verdict, read like a paragraph. Every sentence leads to the part and the minute it comes from. */
 import { For, Index, Show } from 'solid-js';
-import type { SaidFact, SaidVerdict, WorkingId } from '../../../sim/index.ts';
+import type { SaidFact, safetyMessages, SaidVerdict, WorkingId } from '../../../sim/index.ts';
 import { SentenceLink, type SentenceLinkProps } from './SentenceLink.tsx';
 import { workingOf } from './working-of.ts';
 import './verdict.css';
@@ -10,7 +10,7 @@ export interface VerdictPanelProps {
   /** Why the numbers are older than the settings, in words; null while they are not. */
   readonly staleBecause: string | null;
   readonly running: boolean;
-  readonly cautions: readonly string[];
+  readonly safety: ReturnType<typeof safetyMessages>;
   readonly onVisit: SentenceLinkProps['onVisit'];
   readonly onUndo: () => void;
   /** Opens the working of a number. */
@@ -96,9 +96,9 @@ export function VerdictPanel(props: VerdictPanelProps) {
           </Index>
         </ul>
       </Show>
-      <h3>Safety, always</h3>
+      <h3>{props.safety.heading}</h3>
       <ul class="verdict-cautions">
-        <For each={props.cautions}>{(caution) => <li>{caution}</li>}</For>
+        <For each={props.safety.always}>{(caution) => <li>{caution}</li>}</For>
       </ul>
     </section>
   );

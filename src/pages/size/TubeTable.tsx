@@ -2,6 +2,7 @@
 import { createMemo, For, Show } from 'solid-js';
 import {
   englishReader,
+  safetyMessages,
   quantities,
   sizingMessages,
   tubes,
@@ -13,7 +14,6 @@ import {
 } from '../../../sim/index.ts';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
-import { CONTROL_CAUTIONS } from '../../ui/cautions.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
@@ -308,7 +308,7 @@ export function TubeTable(props: TubeTableProps) {
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
         Each with the length it needs, margin included, all at your one price by length. Whole packs cost more.
-        {isCoil() ? ` ${CONTROL_CAUTIONS.coil}` : ''}
+        {isCoil() ? ` ${safetyMessages(reader()).controls.coil}` : ''}
       </p>
       <div class="tubes-controls">
         <label class="answer-choice">
