@@ -15,12 +15,17 @@ const SENTENCE = /(?:[A-Za-z’'-]{2,} ){2,}[A-Za-z]/u;
 const isText = (node: ts.Node): node is ts.StringLiteralLike | ts.TemplateExpression =>
   ts.isStringLiteralLike(node) || ts.isTemplateExpression(node);
 
-/** A programmer's error, and what a relation states of itself for the reference, are said of no run. */
+/** Calls and shared constants in which a relation states itself for the reference. */
+const STATES_A_RELATION = new Set(['correlation', 'forReaders', 'alternative', 'withProperties']);
+const SHARED_BY_RELATIONS = new Set(['source', 'outside']);
+
+/** A programmer's error, and what a relation states of itself, are said of no run. */
 const isPassedOver = (node: ts.Node): boolean =>
   ts.isThrowStatement(node) ||
   ts.isImportDeclaration(node) ||
-  (ts.isCallExpression(node) && node.expression.getText() === 'correlation') ||
-  (ts.isVariableDeclaration(node) && node.type?.getText().includes('Argument') === true);
+  (ts.isCallExpression(node) && STATES_A_RELATION.has(node.expression.getText())) ||
+  (ts.isVariableDeclaration(node) &&
+    (node.type?.getText() === 'Argument' || SHARED_BY_RELATIONS.has(node.name.getText())));
 
 function sentencesIn(source: string): readonly string[] {
   const found: string[] = [];
