@@ -131,15 +131,19 @@ export { usualValues } from './reference/usual-values.ts';
 export { curveOver, type Curve } from './reference/curve.ts';
 export type { Argument, Correlation, Role, Topic } from './correlation.ts';
 export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/condenser-size/shortest-length.ts';
+export { SIZING_DRAWS, type Draw } from './answers/condenser-size/in-doubt.ts';
 export type { CondenserFailure } from './answers/condenser-size/trial.ts';
 export {
   coolantFails,
   DEFAULT_MARGIN,
+  sizeAtFullHeat,
   sizeOwnTube,
   sizeTube,
   sizeTubes,
   withTube,
   type Bend,
+  type FullHeatSize,
+  type OwnTubeSize,
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';

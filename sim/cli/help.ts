@@ -46,16 +46,17 @@ ${runFooter}`,
   size: `limbeck size <scenario> [flags]
 
 The shortest condenser that, over the whole run with the tub or barrel warming, lets no vapour out and keeps the
-distillate at or below the outlet limit: for the scenario's own tube and for every tube of the library.
+distillate at or below the outlet limit in nine runs of ten, with what is not known for sure drawn anew for each: for the
+scenario's own tube at its heat plan and at full heat, and for every tube of the library.
 
 ${scenario}
 ${units}
   --outlet-limit C      warmest distillate in °C, 5 to 90; the scenario's own limit when left out
-  --margin share        added to the shortest length, 0 to 5; ${DEFAULT_MARGIN} when left out
+  --margin share        added to that length, 0 to 5; ${DEFAULT_MARGIN} when left out
   --tube id             only this tube of the library beside the own one; may be given again
   --own                 the own tube only
   --confirm             check library tubes at the scenario's own step too (slow); without, they are good to some
-                        3 %. The own tube is always checked: its length is enough, 97 % of it is not
+                        3 %. What the own tube needs as planned is always checked: it is enough, 97 % of it is not
   --hardest-boil        instead: the largest constant heat setting (share of rated power) that the condenser can handle
   --least-water         instead: the smallest constant cooling-water flow (kg/s) that it needs
   --json | --table      form of the answer; a table when left out. JSON has every number in SI, with sentence and advice

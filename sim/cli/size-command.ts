@@ -5,6 +5,7 @@ import {
   hardestBoil,
   leastWater,
   quantities,
+  sizeAtFullHeat,
   sizeOwnTube,
   sizeTubes,
   sizingMessages,
@@ -46,6 +47,7 @@ function columnsFor(scenario: Scenario, reader: Reader): readonly Column[] {
   return [
     ['tube', (size) => messages.tubeName(size)],
     inUnit('length', 'm', 'run', ({ length_m }) => length_m),
+    inUnit('as planned', 'm', 'run', ({ typical_m }) => typical_m),
     inUnit('with margin', 'm', 'run', ({ lengthWithMargin_m }) => lengthWithMargin_m),
     ['turns', ({ turns }) => cell(turns)],
     inUnit('coil height', 'm', 'size', ({ coilHeight_m }) => coilHeight_m),
@@ -107,7 +109,7 @@ export function sizeCommand(args: readonly string[]): string {
   if (isSet(words, 'hardest-boil') || isSet(words, 'least-water')) {
     const hardest = isSet(words, 'hardest-boil') ? hardestBoil(scenario) : null;
     const least = isSet(words, 'least-water') ? leastWater(scenario) : null;
-    const told = toldSizing({ own: null, hardestBoil: hardest, leastWater: least }, scenario, reader);
+    const told = toldSizing({ own: null, atFullHeat: null, hardestBoil: hardest, leastWater: least }, scenario, reader);
     const answers = {
       ...(told.hardestBoil && { hardestBoil: told.hardestBoil }),
       ...(told.leastWater && { leastWater: told.leastWater }),
@@ -117,6 +119,7 @@ export function sizeCommand(args: readonly string[]): string {
       : Object.values(answers).map(wholeMessage).join('\n');
   }
   const own = sizeOwnTube(scenario, { margin });
+  const atFullHeat = sizeAtFullHeat(scenario);
   const rows = sizeTubes(scenario, list, { margin, confirm: isSet(words, 'confirm') }, own);
   if (isSet(words, 'json')) {
     const told = (size: TubeSize) => toldTubeSize(size, scenario, reader);
@@ -126,14 +129,21 @@ export function sizeCommand(args: readonly string[]): string {
       margin,
       lengthGiven_m: scenario.condenser.length_m,
       own: told(own),
+      atFullHeat: atFullHeat && { ...atFullHeat, sentence: messages.fullHeat(atFullHeat, scenario) },
       tubes: rows.map(told),
     });
   }
   const columns = columnsFor(scenario, reader);
-  const yours = [wholeMessage(messages.size(own, scenario)), messages.ownLength(own, scenario)];
+  const yours = [
+    wholeMessage(messages.size(own, scenario)),
+    messages.ownLength(own, scenario),
+    messages.fullHeat(atFullHeat, scenario),
+    messages.decides(own),
+  ];
   return [
-    `${scenario.name}: distillate at most ${q.temperature(scenario.condenser.outletLimit_K)} over the whole run, margin ${q.share(margin)}. All but the length are for the length with margin.`,
+    `${scenario.name}: distillate at most ${q.temperature(scenario.condenser.outletLimit_K)} over the whole run in nine runs of ten, margin ${q.share(margin)}. All but the first two lengths are for the length with margin.`,
     `Your tube, ${messages.tubeName(own)}: ${yours.filter((sentence) => sentence !== null).join(' ')}`,
+    ...(rows.length > 0 ? [`Other tubes: ${messages.otherTubes}`] : []),
     '',
     toTable(
       columns.map(([heading]) => heading),

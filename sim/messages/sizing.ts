@@ -1,6 +1,6 @@
 /** Messages on the size of a condenser: length, tubes, hardest boil, least water. */
 import type { HardestBoil, LeastWater } from '../answers/condenser-size/heat-and-water.ts';
-import type { TubeSize } from '../answers/condenser-size/tubes.ts';
+import type { FullHeatSize, TubeSize } from '../answers/condenser-size/tubes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { sizing } from './english/sizing.ts';
 import type { Reader } from './language.ts';
@@ -12,6 +12,7 @@ export const sizingMessages = section<SizingMessages>({ en: sizing });
 
 export interface Sizing {
   readonly own: TubeSize | null;
+  readonly atFullHeat: FullHeatSize | null;
   readonly hardestBoil: HardestBoil | null;
   readonly leastWater: LeastWater | null;
 }
@@ -23,10 +24,11 @@ export function toldTubeSize(size: TubeSize, still: Scenario, reader: Reader) {
 }
 
 /** What was found of a condenser with its words; what was not asked for stays `null`. */
-export function toldSizing({ own, hardestBoil, leastWater }: Sizing, still: Scenario, reader: Reader) {
+export function toldSizing({ own, atFullHeat, hardestBoil, leastWater }: Sizing, still: Scenario, reader: Reader) {
   const messages = sizingMessages(reader);
   return {
     own: own && toldTubeSize(own, still, reader),
+    atFullHeat: atFullHeat && { ...atFullHeat, sentence: messages.fullHeat(atFullHeat, still) },
     hardestBoil: hardestBoil && { ...hardestBoil, ...messages.hardestBoil(hardestBoil, still) },
     leastWater: leastWater && { ...leastWater, ...messages.leastWater(leastWater, still) },
   };

@@ -301,6 +301,7 @@ export const factorsSchema = z.strictObject({
     'Multiplies the share of the incoming water’s power that mixes the tub; no effect on a hose from the top.',
     0,
   ),
+  evaporation: factor('Evaporation factor', 'Multiplies the evaporation from the open tub or barrel.', 0),
   fouling: factor('Fouling factor', 'Multiplies the fouling resistance.', 0),
   release: factor('Release factor', 'Multiplies the rates at which the plant gives up oil.', 0),
   oilContent: factor('Oil content factor', 'Multiplies the oil content of the charge.', 0),

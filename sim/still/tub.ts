@@ -72,19 +72,19 @@ export class Tub {
 
   private readonly cooling: Scenario['cooling'];
   private readonly site: Scenario['site'];
-  private readonly lossFactor: number;
+  private readonly evaporationFactor: number;
   readonly layerCount: number;
 
   constructor(
     cooling: Scenario['cooling'],
     site: Scenario['site'],
     airPressure: number,
-    { heatLoss, jetMixing }: Pick<Scenario['factors'], 'heatLoss' | 'jetMixing'>,
+    { heatLoss, evaporation, jetMixing }: Pick<Scenario['factors'], 'heatLoss' | 'evaporation' | 'jetMixing'>,
     layerCount: number,
   ) {
     this.cooling = cooling;
     this.site = site;
-    this.lossFactor = heatLoss;
+    this.evaporationFactor = heatLoss * evaporation;
     this.layerCount = layerCount;
     this.iceByTime = [...cooling.ice].sort((a, b) => a.at_s - b.at_s);
     this.area = circleArea(cooling.tubDiameter_m);
@@ -245,7 +245,7 @@ export class Tub {
       Math.min(1, Math.max(0, T - ENTHALPY_ZERO)) *
       Math.max(
         0,
-        this.lossFactor *
+        this.evaporationFactor *
           this.area *
           evaporationRateCarrier(wet, this.airVapourPressure, this.site.airSpeed_m_s, tableLatentHeat(T)),
       );

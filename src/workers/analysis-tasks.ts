@@ -13,6 +13,7 @@ import {
   runMember,
   runOn,
   simulate,
+  sizeAtFullHeat,
   sizeOwnTube,
   sizeTube,
   stopAdvice,
@@ -21,7 +22,9 @@ import {
   type Calibration,
   type Curve,
   type Design,
+  type Draw,
   type FitName,
+  type FullHeatSize,
   type GentleAndHard,
   type HardestBoil,
   type LeastWater,
@@ -29,6 +32,7 @@ import {
   type MemberResult,
   type NonFinite,
   type OwnBands,
+  type OwnTubeSize,
   type RunLength,
   type RunResult,
   type Scenario,
@@ -89,9 +93,10 @@ export const analysisTasks = {
         : null,
     };
   },
-  sizeOwnTube: (scenario: Scenario, margin: number): TubeSize => sizeOwnTube(scenario, { margin }),
-  sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number): TubeSize =>
-    sizeTube(scenario, tubeNamed(id), { margin, start_m }),
+  sizeOwnTube: (scenario: Scenario, margin: number): OwnTubeSize => sizeOwnTube(scenario, { margin }),
+  sizeAtFullHeat: (scenario: Scenario): FullHeatSize | null => sizeAtFullHeat(scenario),
+  sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number, deciding: readonly Draw[]): TubeSize =>
+    sizeTube(scenario, tubeNamed(id), { margin, start_m, deciding }),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
   leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),
   outlets: (

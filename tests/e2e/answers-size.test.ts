@@ -8,7 +8,7 @@ describe('how much tube', () => {
     const { page, lead } = await openAnswer('size');
     await expect
       .poll(() => lead.textContent(), SEARCH)
-      .toMatch(/^[\d.]+\sm of this tube is enough for the whole run\. Take [\d.]+\sm: that leaves 20\s% in reserve\.$/);
+      .toMatch(/^[\d.]+\sm of this tube is enough in nine runs of ten; as planned it takes [\d.]+\sm\.$/);
     expect(await page.locator('.map-isotherm').count()).toBeGreaterThan(2);
     expect(await page.locator('.map-label.is-escapes').textContent()).toBe('steam escapes');
 
@@ -90,7 +90,7 @@ describe('how much tube', () => {
 
   test('refuses in words what it cannot take, and keeps its answer', async () => {
     const { page, lead } = await openAnswer('size');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/is enough for the whole run/);
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/enough in nine runs of ten/);
     const before = await lead.textContent();
     for (const [field, text, told] of [
       ['Distillate no warmer than', 'lukewarm', /./],
@@ -177,7 +177,7 @@ describe('how much tube', () => {
     await expect
       .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
       .toMatch(/^That is [\d.]+\s\w+ of copper.*Your tube has/);
-    expect(await lead.textContent()).toMatch(/is enough for the whole run/);
+    expect(await lead.textContent()).toMatch(/enough in nine runs of ten/);
     expect(await page.getByRole('button', { name: 'Turns' }).count()).toBe(0);
     expect(await page.getByRole('radio', { name: 'against water in the tub' }).count()).toBe(0);
     await page

@@ -37,7 +37,7 @@ describe('someone who has never been here', () => {
     await expect.poll(() => lead.textContent(), { timeout: 30_000 }).toMatch(/is enough\.$/);
     const told = Number(/([\d.]+)\sm is enough/.exec((await lead.textContent()) ?? '')?.[1]);
     await page.getByRole('link', { name: 'Size' }).click();
-    const sized = page.getByText(/[\d.]+\sm of this tube is enough for the whole run/).first();
+    const sized = page.getByText(/[\d.]+\sm of this tube is enough in nine runs of ten/).first();
     await sized.waitFor({ timeout: 30_000 });
     const length = Number(/([\d.]+)\sm of this tube/.exec((await sized.textContent()) ?? '')?.[1]);
     expect(Math.abs(told - length)).toBeLessThan(0.011);

@@ -21,8 +21,8 @@ import { spreadOf, studentHalfWidth, type Matrix } from './statistics.ts';
 import { coarseScenario } from '../ensemble/ensemble.ts';
 import type { OwnBands } from '../ensemble/factors.ts';
 
-/** The factors that readings of a run can bear out; bend and mixing act on them only through the condensate. */
-export type FitName = Exclude<keyof Scenario['factors'], 'curvature' | 'jetMixing'>;
+/** The factors that readings of a run can bear out; bend, mixing and evaporation act on them by way of others. */
+export type FitName = Exclude<keyof Scenario['factors'], 'curvature' | 'jetMixing' | 'evaporation'>;
 export const FIT_NAMES: readonly FitName[] = [
   'oilContent',
   'release',

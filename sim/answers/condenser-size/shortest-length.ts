@@ -4,7 +4,7 @@
  * confirmed at the scenario's own step: the length given holds, 97 % of it does not.
  */
 import type { Scenario } from '../../scenario/scenario.ts';
-import { searchStep, tryCondenser, type CondenserTrial } from './trial.ts';
+import { searchStep, tryMost, type CondenserTrial } from './trial.ts';
 import { confirmSmallest, smallestPassing } from '../../maths/root-find.ts';
 
 /** Shortest and longest tube looked at, m: the limits of a scenario. */
@@ -46,6 +46,8 @@ export interface SizeOptions {
   readonly start_m?: number;
   /** How far to go on from there while it does not hold: see `Search`. */
   readonly stride?: number;
+  /** The scenario with values drawn for its doubts: more than half must hold. The scenario alone when left out. */
+  readonly among?: readonly Scenario[];
 }
 
 export const withLength = (scenario: Scenario, length_m: number): Scenario => ({
@@ -56,7 +58,7 @@ export const withLength = (scenario: Scenario, length_m: number): Scenario => ({
 /** Shortest length of the scenario's own tube that holds. */
 export function sizeCondenser(
   scenario: Scenario,
-  { confirm = true, start_m, stride }: SizeOptions = {},
+  { confirm = true, start_m, stride, among = [scenario] }: SizeOptions = {},
 ): CondenserSize {
   const step = searchStep(scenario);
   let last: CondenserTrial | null = null;
@@ -64,7 +66,10 @@ export function sizeCondenser(
   let trials = 0;
   const attempt = (length: number, step_s: number): CondenserTrial => {
     trials++;
-    return tryCondenser(withLength(scenario, length), step_s);
+    return tryMost(
+      among.map((drawn) => withLength(drawn, length)),
+      step_s,
+    );
   };
   const found = smallestPassing(
     (length) => {

@@ -163,3 +163,17 @@ export function tryCondenser(scenario: Scenario, step_s: number = scenario.advan
 
 /** Step for searching, s: five seconds move the needed length by some tenths of a percent. */
 export const searchStep = (scenario: Scenario): number => Math.max(5, scenario.advanced.step_s);
+
+/** A trial of several scenarios as one: it holds when more than half of them do. */
+export function tryMost(scenarios: readonly Scenario[], step_s: number): CondenserTrial {
+  const enough = Math.floor(scenarios.length / 2) + 1;
+  const held: CondenserTrial[] = [];
+  const failed: CondenserTrial[] = [];
+  for (const scenario of scenarios) {
+    const trial = tryCondenser(scenario, step_s);
+    (trial.holds ? held : failed).push(trial);
+    if (held.length === enough || failed.length === enough) break;
+  }
+  const decided = held.length === enough ? held : failed;
+  return decided.reduce((worst, next) => (next.cooledBy_m > worst.cooledBy_m ? next : worst));
+}

@@ -4,17 +4,14 @@ import { condenserFromTube } from '../../scenario/presets.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { coilBendRadius, coilFit, coilHeight, tubeMass } from '../../geometry/coil.ts';
 import { narrowestJacket, tubeCount } from '../../geometry/jacket.ts';
+import { withDrawn, type UncertainId } from '../ensemble/factors.ts';
+import { withHeat } from './heat-and-water.ts';
+import { lengthInDoubt, type Draw, type LengthInDoubt } from './in-doubt.ts';
 import type { CondenserFailure } from './trial.ts';
-import {
-  LONGEST_TUBE,
-  sizeCondenser,
-  type CondenserSize,
-  type SizeOptions,
-  type SizeVerdict,
-} from './shortest-length.ts';
+import { LONGEST_TUBE, sizeCondenser, type SizeOptions, type SizeVerdict } from './shortest-length.ts';
 
-/** Share added to the shortest length where the user names none: films are known to some ten percent. Judgement. */
-export const DEFAULT_MARGIN = 0.2;
+/** Share added to the length that nine runs in ten need where the user names none: the doubts are in it already. */
+export const DEFAULT_MARGIN = 0;
 
 /** Corrugated tube has this or more outside surface than the plain tube it is computed as. */
 const PLAIN_AREA = 1.05;
@@ -49,9 +46,13 @@ export interface TubeSize {
   readonly failure: CondenserFailure | null;
   /** Corrugated, but computed as a plain tube of its outside diameter, so on the long side. */
   readonly computedAsPlain: boolean;
-  /** Shortest length of one tube that holds, and with the margin, m. The measures below are for the latter. */
+  /** Length of one tube that the run as planned needs, m; `null` where none is enough or where it was not looked for. */
+  readonly typical_m: number | null;
+  /** Length that nine runs in ten need, and with the margin, m. The measures below are for the latter. */
   readonly length_m: number | null;
   readonly lengthWithMargin_m: number | null;
+  /** The doubt that the length goes with most; `null` where it was not looked for. */
+  readonly decidedBy: UncertainId | null;
   /** Number of tubes side by side. */
   readonly tubes: number;
   readonly turns: number | null;
@@ -67,9 +68,19 @@ export interface TubeSize {
   readonly warmestOutlet_K: number | null;
 }
 
-export interface TubeSizeOptions extends SizeOptions {
-  /** Share added to the shortest length; default `DEFAULT_MARGIN`. */
+export interface OwnTubeSize extends TubeSize {
+  /** Draws of the doubts that need about this length: other tubes are sized for them. */
+  readonly deciding: readonly Draw[];
+}
+
+export interface TubeSizeOptions extends Omit<SizeOptions, 'among'> {
+  /** Share added to the length; default `DEFAULT_MARGIN`. */
   readonly margin?: number;
+}
+
+export interface OtherTubeOptions extends TubeSizeOptions {
+  /** Draws of the doubts, of which more than half must hold; the plan alone when left out. */
+  readonly deciding?: readonly Draw[];
 }
 
 /** What bears a tube's name and size, from the library or from the scenario. */
@@ -130,6 +141,8 @@ function bendOf(tube: Tube | undefined, radius: number): Bend | null {
 const nothing = {
   failure: null,
   computedAsPlain: false,
+  typical_m: null,
+  decidedBy: null,
   length_m: null,
   lengthWithMargin_m: null,
   turns: null,
@@ -149,7 +162,7 @@ function measure(
   scenario: Scenario,
   like: TubeLike,
   tube: Tube | undefined,
-  size: CondenserSize,
+  { size, typical_m, decidedBy }: Pick<LengthInDoubt, 'size' | 'typical_m' | 'decidedBy'>,
   margin: number,
 ): TubeSize {
   const { condenser, cooling } = scenario;
@@ -157,6 +170,8 @@ function measure(
   const { verdict, trial } = size;
   const common = {
     ...like,
+    typical_m,
+    decidedBy,
     verdict,
     failure: trial.failure,
     tubes: count,
@@ -188,28 +203,70 @@ function measure(
   };
 }
 
+/** Bores are doubled so often, at most, to rank the draws where the own tube is too narrow for any. */
+const MOST_DOUBLINGS = 3;
+
+/** Draws that decide on a wider tube, where the scenario's own is too narrow for the boil. */
+function decidingOnWider(scenario: Scenario): readonly Draw[] {
+  let { insideDiameter_m: bore, outsideDiameter_m: outside } = scenario.condenser;
+  for (let doubling = 0; doubling < MOST_DOUBLINGS; doubling++) {
+    outside += bore;
+    bore *= 2;
+    const wider = { ...scenario.condenser, insideDiameter_m: bore, outsideDiameter_m: outside };
+    const { condenser } = scenario;
+    const found = lengthInDoubt(
+      {
+        ...scenario,
+        condenser: {
+          ...wider,
+          coilPitch_m: Math.max(condenser.coilPitch_m, outside),
+          jacketDiameter_m: Math.max(condenser.jacketDiameter_m, narrowestJacket(wider)),
+        },
+      },
+      { confirm: false },
+    );
+    if (found.size.verdict !== 'pressure') return found.deciding;
+  }
+  return [{}];
+}
+
 /** The scenario's own tube. */
 export function sizeOwnTube(
   scenario: Scenario,
   { margin = DEFAULT_MARGIN, ...options }: TubeSizeOptions = {},
-): TubeSize {
+): OwnTubeSize {
   const tube = libraryTubeOf(scenario);
   const { insideDiameter_m, outsideDiameter_m, material } = scenario.condenser;
   const like = { id: tube?.id ?? null, name: tube?.name ?? null, material, insideDiameter_m, outsideDiameter_m };
-  return measure(scenario, like, tube, sizeCondenser(scenario, options), margin);
+  const found = lengthInDoubt(scenario, options);
+  const deciding = found.size.verdict === 'pressure' ? decidingOnWider(scenario) : found.deciding;
+  return { ...measure(scenario, like, tube, found, margin), deciding };
+}
+
+/** Length of the scenario's own tube that nine runs in ten need at full heat. */
+export type FullHeatSize = Pick<TubeSize, 'verdict' | 'failure' | 'length_m'>;
+
+/** `null` where the plan itself is full heat throughout. */
+export function sizeAtFullHeat(scenario: Scenario): FullHeatSize | null {
+  const { control, setting } = scenario.heat;
+  if (control === 'schedule' && setting.every(({ value }) => value === 1)) return null;
+  const { size } = lengthInDoubt(withHeat(scenario, 1), { confirm: false });
+  return { verdict: size.verdict, failure: size.trial.failure, length_m: size.length_m };
 }
 
 /** One tube of the library in place of the scenario's own. */
 export function sizeTube(
   scenario: Scenario,
   tube: Tube,
-  { margin = DEFAULT_MARGIN, confirm = false, ...options }: TubeSizeOptions = {},
+  { margin = DEFAULT_MARGIN, confirm = false, deciding = [{}], ...options }: OtherTubeOptions = {},
 ): TubeSize {
   const { id, name, material, insideDiameter_m, outsideDiameter_m } = tube;
   const like = { id, name, material, insideDiameter_m, outsideDiameter_m };
   const changed = withTube(scenario, tube);
   if (!('scenario' in changed)) return { ...like, ...nothing, tubes: tubeCount(scenario.condenser), ...changed };
-  return measure(changed.scenario, like, tube, sizeCondenser(changed.scenario, { confirm, ...options }), margin);
+  const among = deciding.map((draw) => withDrawn(changed.scenario, draw));
+  const size = sizeCondenser(changed.scenario, { confirm, among, ...options });
+  return measure(changed.scenario, like, tube, { size, typical_m: null, decidedBy: null }, margin);
 }
 
 /** Whether the cooling water is at fault, so that no tube holds. */
@@ -229,7 +286,7 @@ export function sizeTubes(
   scenario: Scenario,
   list: readonly Tube[],
   options: TubeSizeOptions,
-  own: TubeSize,
+  own: OwnTubeSize,
 ): TubeSize[] {
   const hopeless = coolantFails(own.verdict);
   const order = list
@@ -247,7 +304,7 @@ export function sizeTubes(
       : guess !== null
         ? { start_m: GUESS * guess, stride: GUESS_STRIDE }
         : { start_m: 1.5 * (own.length_m ?? scenario.condenser.length_m) };
-    const row = sizeTube(scenario, tube, { ...options, ...search });
+    const row = sizeTube(scenario, tube, { ...options, ...search, deciding: own.deciding });
     if (row.length_m !== null) before = row;
     rows[place] = row;
   }

@@ -2,8 +2,8 @@
  * What a plan does not know for sure, how wide each doubt is, and how a drawn value enters a scenario.
  *
  * Every doubt is stated by its 5th and 95th percentile. Multipliers are split log-normal about 1: below and above the
- * median the logarithm has its own spread, so that a lopsided band keeps its ends. The tap temperature is a normal
- * shift in kelvin. The bend of a coil counts from not at all to a little more than solved, most likely for seven tenths:
+ * median the logarithm has its own spread, so that a lopsided band keeps its ends. The tap temperature and the draught
+ * are normal shifts; there is no draught below none. The bend of a coil counts from not at all to a little more than solved, most likely for seven tenths:
  * a triangle.
  */
 import { botanicals, type Band, type Sourced } from '../../library/index.ts';
@@ -16,12 +16,15 @@ export const UNCERTAIN_IDS = [
   'readyShare',
   'heldRate',
   'takeUp',
+  'halfCoverage',
   'condensingFilm',
   'coolantFilm',
   'rivulet',
   'curvature',
   'jetMixing',
   'heatLoss',
+  'evaporation',
+  'draught',
   'fouling',
   'tapTemperature',
   'dropSize',
@@ -30,8 +33,8 @@ export type UncertainId = (typeof UNCERTAIN_IDS)[number];
 
 export interface Uncertain {
   readonly id: UncertainId;
-  /** `1`: a multiplier on the scenario's value; `K`: a shift added to it. */
-  readonly unit: '1' | 'K';
+  /** `1`: a multiplier on the scenario's value; others: a shift added to it. */
+  readonly unit: '1' | 'K' | 'm/s';
   readonly shape: 'split log-normal' | 'normal' | 'triangular';
   /** Values below which 5 % and 95 % of the draws lie; the median is no change, of a triangle its peak. */
   readonly low: number;
@@ -85,6 +88,8 @@ const WITHOUT_LIBRARY: Readonly<Record<UncertainId, Width>> = {
   heldRate: judged(0.4, 2.5),
   // Spans published lavender runs; nobody has measured it for other plants.
   takeUp: judged(0.4, 2, 'published-range'),
+  // An assumption throughout; no measurement found.
+  halfCoverage: judged(0.3, 3, 'assumption'),
   // Condensation in tubes is predicted to about 20 %, oil in the film not at all.
   condensingFilm: judged(0.8, 1.25),
   // Natural convection round close turns, and laminar annuli.
@@ -95,8 +100,12 @@ const WITHOUT_LIBRARY: Readonly<Record<UncertainId, Width>> = {
   curvature: judged(bendAt(0.05), bendAt(0.95)),
   // Log-normal, σ 0.7: 0.1 of a jet's power mixes cold stores, 0.5 makes a fountain.
   jetMixing: judged(Math.exp(-0.7 * Z_95), Math.exp(0.7 * Z_95)),
-  // Emissivity, draught and lid are seldom known.
+  // Emissivity and lid are seldom known.
   heatLoss: judged(0.7, 1.4),
+  // Fitted to swimming pools; ± 30 % above 50 °C.
+  evaporation: judged(0.7, 1.3),
+  // A closed shed against an open door.
+  draught: judged(-0.3, 0.3),
   // From a bright tube to visible scale.
   fouling: judged(0.3, 3),
   // Mains water from one week to the next.
@@ -145,10 +154,21 @@ function fromLibrary(id: UncertainId, { charge }: Scenario): Width | null {
 
 /** Whether a doubt can change a run of this scenario at all. */
 function matters(id: UncertainId, { condenser, cooling }: Scenario): boolean {
-  if (id !== 'curvature' && id !== 'jetMixing') return true;
-  if (condenser.kind !== 'coil-in-tub') return false;
-  return id === 'curvature' || (cooling.inlet !== 'top' && cooling.flow_kg_s.some(({ value }) => value > 0));
+  const coil = condenser.kind === 'coil-in-tub';
+  switch (id) {
+    case 'curvature':
+      return coil;
+    case 'jetMixing':
+      return coil && cooling.inlet !== 'top' && cooling.flow_kg_s.some(({ value }) => value > 0);
+    case 'evaporation':
+    case 'draught':
+      return coil || cooling.jacketSupply === 'barrel';
+    default:
+      return true;
+  }
 }
+
+const SHIFTS: Readonly<Partial<Record<UncertainId, Uncertain['unit']>>> = { tapTemperature: 'K', draught: 'm/s' };
 
 /** Every doubt about a scenario, with the library's band where the plant has one. */
 export function uncertainties(scenario: Scenario, own: OwnBands = {}): readonly Uncertain[] {
@@ -157,21 +177,21 @@ export function uncertainties(scenario: Scenario, own: OwnBands = {}): readonly 
     const band: Width = given
       ? { low: given.low, high: given.high, origin: given.origin ?? 'stated', source: null }
       : (fromLibrary(id, scenario) ?? WITHOUT_LIBRARY[id]);
-    const shift = id === 'tapTemperature';
-    const shape = shift ? 'normal' : id === 'curvature' && !given ? 'triangular' : 'split log-normal';
-    return { id, unit: shift ? 'K' : '1', shape, ...band };
+    const unit = SHIFTS[id] ?? '1';
+    const shape = unit !== '1' ? 'normal' : id === 'curvature' && !given ? 'triangular' : 'split log-normal';
+    return { id, unit, shape, ...band };
   });
 }
 
 /** Value of a doubt that leaves the scenario as it is. */
-export const unchangedValue = ({ unit }: Pick<Uncertain, 'unit'>): number => (unit === 'K' ? 0 : 1);
+export const unchangedValue = ({ unit }: Pick<Uncertain, 'unit'>): number => (unit === '1' ? 1 : 0);
 
 /** Value of a doubt at a share of its distribution, 0–1. */
 export function valueAtShare({ unit, shape, low, high }: Uncertain, share: number): number {
   if (shape === 'triangular') return bendAt(share);
   const z = normalScore(share) / Z_95;
   const end = z < 0 ? low : high;
-  return unit === 'K' ? Math.abs(z) * end : Math.exp(Math.abs(z) * Math.log(end));
+  return unit === '1' ? Math.exp(Math.abs(z) * Math.log(end)) : Math.abs(z) * end;
 }
 
 /** Keeps a value within the range its field allows. */
@@ -185,7 +205,7 @@ type ByGroup = Scenario['charge']['release']['readyShare'];
 
 /** The scenario with drawn values; a doubt that is not given stays as it is. */
 export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<UncertainId, number>>>): Scenario {
-  const { factors, charge, cooling } = scenario;
+  const { factors, charge, cooling, site } = scenario;
   const factor = (name: keyof Factors & UncertainId): number =>
     within(`factors.${name}`, factors[name] * (drawn[name] ?? 1));
   const group = (name: 'readyShare' | 'heldRate_1_s' | 'takeUp', by = 1): ByGroup => {
@@ -200,6 +220,7 @@ export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<Unc
   const shift = drawn.tapTemperature ?? 0;
   return {
     ...scenario,
+    site: { ...site, airSpeed_m_s: within('site.airSpeed_m_s', site.airSpeed_m_s + (drawn.draught ?? 0)) },
     factors: {
       ...factors,
       oilContent: factor('oilContent'),
@@ -209,6 +230,7 @@ export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<Unc
       curvature: factor('curvature'),
       jetMixing: factor('jetMixing'),
       heatLoss: factor('heatLoss'),
+      evaporation: factor('evaporation'),
       fouling: factor('fouling'),
       dropSize: factor('dropSize'),
     },
@@ -219,6 +241,10 @@ export function withDrawn(scenario: Scenario, drawn: Readonly<Partial<Record<Unc
         readyShare: group('readyShare', drawn.readyShare),
         heldRate_1_s: group('heldRate_1_s', drawn.heldRate),
         takeUp: group('takeUp', drawn.takeUp),
+        halfCoverage_mol_kg: within(
+          'charge.release.halfCoverage_mol_kg',
+          charge.release.halfCoverage_mol_kg * (drawn.halfCoverage ?? 1),
+        ),
       },
     },
     // A tub is filled from the same tap.

@@ -8,6 +8,7 @@ import type { EndReason, Summary } from '../../run/result.ts';
 import type { StopRule } from '../../run/stop-rules.ts';
 import type { Quantities } from '../quantities.ts';
 import type { Message } from '../section.ts';
+import { REASONS, UNCERTAIN } from './doubts.ts';
 
 /** A run that was carried on, and when that ended. */
 export interface CarriedOnRun {
@@ -56,40 +57,6 @@ const HEADLINES: Readonly<Record<HeadlineName, string>> = {
   coolantUsed_kg: 'Cooling water',
   energyFuel_J: 'Energy',
   cost: 'Energy and water cost',
-};
-
-const UNCERTAIN: Readonly<Record<UncertainId, string>> = {
-  oilContent: 'Oil content of the charge',
-  readyShare: 'Oil open to the steam at the start',
-  heldRate: 'How fast the inner oil comes free',
-  takeUp: 'How readily steam takes up oil',
-  condensingFilm: 'Heat transfer, steam side',
-  coolantFilm: 'Heat transfer, water side',
-  rivulet: 'Cooling of the condensate',
-  curvature: 'Effect of the coil’s bend',
-  jetMixing: 'How far the hose mixes the tub',
-  heatLoss: 'Heat loss to the air',
-  fouling: 'Scale in the tube',
-  tapTemperature: 'Tap temperature',
-  dropSize: 'Size of the oil drops',
-};
-
-/** Why a width that the library does not give is as wide as it is. */
-const REASONS: Readonly<Record<UncertainId, string>> = {
-  oilContent: 'crops of one plant differ by this much and more with place, year and hour of cutting',
-  readyShare: 'the span of the library’s plants',
-  heldRate: 'the span of the library’s plants',
-  takeUp: 'the range that spans published lavender runs; nobody has measured it for other plants',
-  condensingFilm: 'condensation in tubes is predicted to about 20 %, oil in the film not at all',
-  coolantFilm: 'natural convection round close turns, and narrow jackets',
-  rivulet:
-    'worked out for a level surface, never measured; on clean or greasy metal it spreads or draws back, × 0.6 to × 1.4',
-  curvature: 'worked out for a coil, never measured; from no effect to a little more than all of it',
-  jetMixing: 'fountains and cold stores differ by a factor of five, a loose hose lies between',
-  heatLoss: 'emissivity, draught and lid are seldom known',
-  fouling: 'from a bright tube to visible scale',
-  tapTemperature: 'mains water from one week to the next',
-  dropSize: 'no measured sizes of oil drops in distillate were found',
 };
 
 const ORIGINS: Readonly<Record<BandOrigin, (doubt: Pick<Uncertain, 'id' | 'source'>) => string>> = {

@@ -1,15 +1,17 @@
 /** The size of a condenser in English. */
 import type { HardestBoil, LeastWater } from '../../answers/condenser-size/heat-and-water.ts';
 import { MOST_FLOW } from '../../answers/condenser-size/heat-and-water.ts';
+import { SIZING_DRAWS } from '../../answers/condenser-size/in-doubt.ts';
 import { LONGEST_TUBE } from '../../answers/condenser-size/shortest-length.ts';
 import { TUBE_PRESSURE_LIMIT, type CondenserFailure } from '../../answers/condenser-size/trial.ts';
-import type { Bend, TubeSize, TubeVerdict } from '../../answers/condenser-size/tubes.ts';
+import type { Bend, FullHeatSize, TubeSize, TubeVerdict } from '../../answers/condenser-size/tubes.ts';
 import { findMaterial } from '../../library/index.ts';
 import type { Summary } from '../../run/result.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { displayUnit } from '../../units/index.ts';
 import type { Quantities } from '../quantities.ts';
 import { wholeMessage, type Message } from '../section.ts';
+import { UNCERTAIN } from './doubts.ts';
 
 type Still = Pick<Scenario, 'condenser'>;
 
@@ -96,21 +98,47 @@ export function sizing(q: Quantities) {
     tubeName: ({ name, outsideDiameter_m }: Pick<TubeSize, 'name' | 'outsideDiameter_m'>): string =>
       name ?? `${q.wall(outsideDiameter_m, { significant: 3 })} tube`,
 
-    /** What length of a tube is enough, or why none is. */
+    /** What length of a tube nine runs in ten need and what the plan needs, or why no length is enough. */
     size(size: TubeSize, still: Still): Message {
-      const { length_m, lengthWithMargin_m, verdict, tubes } = size;
-      if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') return noLength(size, still);
+      const { length_m, lengthWithMargin_m, typical_m, verdict, tubes } = size;
+      const planned = typical_m === null ? null : q.tubeLength(typical_m);
+      if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') {
+        const why = noLength(size, still);
+        if (planned === null || verdict === 'no-vapour') return why;
+        return said(
+          `As planned ${planned} is enough. But in more than one run of ten no length is: ${why.sentence}`,
+          why.advice,
+        );
+      }
       const enough =
         tubes > 1
-          ? `${tubes} tubes of ${q.tubeLength(length_m)} each are enough for the whole run.`
-          : `${q.tubeLength(length_m)} of this tube is enough for the whole run.`;
+          ? `${tubes} tubes of ${q.tubeLength(length_m)} each are enough in nine runs of ten`
+          : `${q.tubeLength(length_m)} of this tube is enough in nine runs of ten`;
+      const typical = planned === null ? '.' : `; as planned it takes ${planned}.`;
       const margin = lengthWithMargin_m / length_m - 1;
       const take =
         lengthWithMargin_m - length_m > SAME_LENGTH
           ? `Take ${q.tubeLength(lengthWithMargin_m)}: that leaves ${q.share(margin)} in reserve.`
           : null;
-      return said(size.computedAsPlain ? `${enough} ${COMPUTED_AS_PLAIN}` : enough, take);
+      return said(size.computedAsPlain ? `${enough}${typical} ${COMPUTED_AS_PLAIN}` : `${enough}${typical}`, take);
     },
+
+    /** What full heat would need; `null` where the plan is full heat. */
+    fullHeat(size: FullHeatSize | null, still: Still): string | null {
+      if (size === null || size.verdict === 'no-vapour') return null;
+      if (size.length_m === null) return `At full heat: ${noLength(size, still).sentence}`;
+      return `At full heat, nine runs in ten need ${q.tubeLength(size.length_m)}.`;
+    },
+
+    /** What the length hangs on most of all that is not known for sure; `null` where it was not looked for. */
+    decides({ decidedBy }: Pick<TubeSize, 'decidedBy'>): string | null {
+      if (decidedBy === null) return null;
+      const name = UNCERTAIN[decidedBy];
+      return `Of what is not known for sure, this counts most: ${name.charAt(0).toLowerCase()}${name.slice(1)}.`;
+    },
+
+    /** How the lengths of other tubes were found. */
+    otherTubes: `Of ${SIZING_DRAWS} runs with what is not known for sure drawn anew, the three that decide your own tube’s length were tried with each tube.`,
 
     /** What a row of a table cannot show: why no length is enough, or how it was found; empty where there is nothing. */
     remark(size: TubeSize, still: Still): string {
@@ -119,11 +147,16 @@ export function sizing(q: Quantities) {
     },
 
     /** How the reader's own length compares; `null` where no length is enough. */
-    ownLength({ length_m, lengthWithMargin_m, verdict }: TubeSize, still: Still): string | null {
+    ownLength({ length_m, lengthWithMargin_m, typical_m, verdict }: TubeSize, still: Still): string | null {
       if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') return null;
       const own = still.condenser.length_m;
       const has = `Your ${condenserNoun(still)} has ${q.tubeLength(own)}`;
-      if (own < length_m - SAME_LENGTH) return `${has}: ${q.tubeLength(length_m - own)} too short.`;
+      if (own < length_m - SAME_LENGTH) {
+        const short = q.tubeLength(length_m - own);
+        return typical_m !== null && own > typical_m - SAME_LENGTH
+          ? `${has}: enough as planned, but ${short} short of what nine runs in ten need.`
+          : `${has}: ${short} too short.`;
+      }
       if (own < length_m + SAME_LENGTH) return `${has}: just enough, with no reserve.`;
       const reserve = `${has}: ${q.tubeLength(own - length_m)} in reserve`;
       return own < lengthWithMargin_m - SAME_LENGTH ? `${reserve}, less than you asked for.` : `${reserve}.`;

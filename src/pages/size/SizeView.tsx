@@ -10,7 +10,7 @@ import {
   toldSizing,
   wholeMessage,
   type Scenario,
-  type TubeSize,
+  type OwnTubeSize,
 } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
@@ -73,6 +73,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), {
     priority: 'high',
   });
+  const atFullHeat = createQuery(pool, 'sizeAtFullHeat', () => (own.answer() ? [question()] : null), { quiet_ms: 500 });
   const hardest = createQuery(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
   const least = createQuery(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
 
@@ -102,7 +103,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     }),
   );
 
-  const tubesOf = (size: TubeSize) => JSON.stringify([question(), margin(), size.length_m]);
+  const tubesOf = (size: OwnTubeSize) => JSON.stringify([question(), margin(), size.length_m]);
   const startTubes = () => {
     const size = own.answer();
     // Where nothing comes over every tube holds at any length, which tells no tube from another.
@@ -112,6 +113,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       tubesOf(size),
       question(),
       margin(),
+      size.deciding,
       tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless),
     );
   };
@@ -148,7 +150,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
         <p class="answer-lead" role="status" classList={{ 'is-asking': own.asking() }}>
           <Show
             when={own.answer()}
-            fallback={own.problem() ?? 'Looking for the shortest that is enough for the whole run…'}
+            fallback={own.problem() ?? 'Looking for the shortest that is enough in nine runs of ten…'}
           >
             {(size) => <>{wholeMessage(messages().size(size(), scenario()))}</>}
           </Show>
@@ -160,6 +162,8 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
                 {[
                   messages().coil(size(), scenario()),
                   messages().ownLength(size(), scenario()),
+                  messages().fullHeat(atFullHeat.answer(), scenario()),
+                  messages().decides(size()),
                   messages().condensing(scenario(), props.context.result().summary),
                 ]
                   .filter((sentence) => sentence !== null)
@@ -209,7 +213,12 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
               scenario: scenario(),
               margin: margin(),
               ...toldSizing(
-                { own: own.answer(), hardestBoil: hardest.answer(), leastWater: least.answer() },
+                {
+                  own: own.answer(),
+                  atFullHeat: atFullHeat.answer(),
+                  hardestBoil: hardest.answer(),
+                  leastWater: least.answer(),
+                },
                 scenario(),
                 englishReader(units()),
               ),

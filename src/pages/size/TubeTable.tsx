@@ -242,7 +242,7 @@ export function TubeTable(props: TubeTableProps) {
           values: all.map(({ size: found }) => (found ? messages().verdict(found.verdict) : 'not tried')),
         },
         {
-          title: 'Shortest length',
+          title: 'Length for nine runs in ten',
           unit: 'm',
           says: '',
           decimals: 2,
@@ -307,7 +307,8 @@ export function TubeTable(props: TubeTableProps) {
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        Each with the length it needs, margin included, all at your one price by length. Whole packs cost more.
+        Each with the length that nine runs in ten need, margin included, all at your one price by length. Whole packs
+        cost more. {messages().otherTubes}
         {isCoil() ? ` ${safetyMessages(reader()).controls.coil}` : ''}
       </p>
       <div class="tubes-controls">

@@ -1,7 +1,7 @@
 /** Every tube of the library tried as the condenser, shared out among the workers, those the reader looks at first. */
 import { throttle } from '@solid-primitives/scheduled';
 import { createSignal, type Accessor } from 'solid-js';
-import type { Scenario, TubeSize } from '../../../sim/index.ts';
+import type { Draw, Scenario, TubeSize } from '../../../sim/index.ts';
 import { createBackgroundJob } from '../../state/background-job.ts';
 import type { WorkerPool } from '../../workers/pool.ts';
 
@@ -13,11 +13,15 @@ export interface TubeSession {
   readonly total: Accessor<number>;
   readonly running: Accessor<boolean>;
   readonly problem: Accessor<string | null>;
-  /** @param tubes ids, the first wanted first, each with the length to look at first */
+  /**
+   * @param deciding draws of the doubts for which each is sized
+   * @param tubes ids, the first wanted first, each with the length to look at first
+   */
   start(
     of: string,
     scenario: Scenario,
     margin: number,
+    deciding: readonly Draw[],
     tubes: readonly { readonly id: string; readonly start_m: number }[],
   ): void;
   stop(): void;
@@ -45,7 +49,7 @@ export function createTubeSession(pool: WorkerPool): TubeSession {
     running: job.running,
     problem: job.problem,
     stop: job.stop,
-    start: (what, scenario, margin, tubes) =>
+    start: (what, scenario, margin, deciding, tubes) =>
       job.start(async (signal) => {
         found = new Map();
         setOf(what);
@@ -53,7 +57,8 @@ export function createTubeSession(pool: WorkerPool): TubeSession {
         show();
         await Promise.all(
           tubes.map(async ({ id, start_m }) => {
-            found.set(id, await pool.ask('sizeTube', [scenario, id, margin, start_m], { signal, priority: 'low' }));
+            const asked = [scenario, id, margin, start_m, deciding] as const;
+            found.set(id, await pool.ask('sizeTube', [...asked], { signal, priority: 'low' }));
             showSoon();
           }),
         );

@@ -24,11 +24,13 @@ test.each([
   [2.32, 2.32],
   [11, 11],
 ])('a length of %d m is told as %d m, which is never too short', (length_m, told) => {
-  expect(lengthOf({ length_m, verdict: 'holds' })).toEqual({ length_m: told, because: null });
+  expect(lengthOf({ length_m, typical_m: 2, verdict: 'holds' })).toEqual({ length_m: told, because: null });
 });
 
 test('where no length holds it is told why', () => {
-  expect(lengthOf({ length_m: null, verdict: 'pressure' })).toEqual({ length_m: null, because: 'pressure' });
+  const none = { length_m: null, verdict: 'pressure' } as const;
+  expect(lengthOf({ ...none, typical_m: null })).toEqual({ length_m: null, because: 'pressure' });
+  expect(lengthOf({ ...none, typical_m: 2 })).toEqual({ length_m: 2, because: null });
 });
 
 test('the question is the very one that the place for condensers begins with', () => {

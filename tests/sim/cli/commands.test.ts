@@ -104,11 +104,14 @@ describe('size', () => {
     ) as {
       outletLimit_C: number;
       margin: number;
-      own: { length_m: number; lengthWithMargin_m: number; verdict: string };
+      own: { typical_m: number; length_m: number; lengthWithMargin_m: number; verdict: string; decidedBy: string };
+      atFullHeat: null;
       tubes: { id: string; verdict: string; sentence: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
     expect(printed.own.lengthWithMargin_m).toBeCloseTo(1.1 * printed.own.length_m, 12);
+    expect(printed.own.length_m).toBeGreaterThan(1.1 * printed.own.typical_m);
+    expect(printed.own.decidedBy.length).toBeGreaterThan(3);
     expect(printed.tubes.map(({ id, verdict }) => [id, verdict])).toEqual([
       ['en-1057-15x1', 'holds'],
       ['glass-10x1', 'cannot-be-coiled'],
@@ -117,7 +120,7 @@ describe('size', () => {
 
   it('prints a table with units, and answers the inverse questions in sentences', () => {
     expect(answerTo(['size', short, '--own'])).toMatch(
-      /tube +length m +with margin m +turns +coil height mm +fits tub/,
+      /nine runs of ten[^]*as planned it takes[^]*counts most[^]*tube +length m +as planned m +with margin m +turns +coil height mm +fits tub/,
     );
     expect(answerTo(['size', short, '--own', '--units', 'us'])).toMatch(
       /distillate at most 95\u202f°F[^]*ft of this tube is enough[^]*tube +length ft .* coil height in .* mass lb/,

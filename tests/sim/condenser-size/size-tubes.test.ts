@@ -1,17 +1,24 @@
 import { describe, expect, it } from 'vitest';
-import { exampleScenario, findTube, simulate, tubes, type Scenario } from '../../../sim/index.ts';
+import { exampleScenario, findTube, simulate, SIZING_DRAWS, tubes, type Scenario } from '../../../sim/index.ts';
 import {
   libraryTubeOf,
+  sizeAtFullHeat,
   sizeOwnTube,
   sizeTube,
   sizeTubes,
   withTube,
 } from '../../../sim/answers/condenser-size/tubes.ts';
+import { withHeat } from '../../../sim/answers/condenser-size/heat-and-water.ts';
+import { tryCondenser } from '../../../sim/answers/condenser-size/trial.ts';
+import { ensembleDesign, USUAL_SEED } from '../../../sim/answers/ensemble/ensemble.ts';
+import { withDrawn } from '../../../sim/answers/ensemble/factors.ts';
 import { withLength } from '../../../sim/answers/condenser-size/shortest-length.ts';
 
 const whole = exampleScenario('gentle-lavender');
 const gentle: Scenario = { ...whole, run: { ...whole.run, duration_s: 3600 } };
 const glass = exampleScenario('class-glass');
+/** Two thirds of the heat, from warm water so that it boils soon. */
+const half = withHeat({ ...gentle, pot: { ...gentle.pot, waterTemperature_K: 360 } }, 0.65);
 const coil = (change: Partial<Scenario['condenser']>): Scenario => ({
   ...gentle,
   condenser: { ...gentle.condenser, ...change },
@@ -44,6 +51,37 @@ describe('the scenario’s own tube', () => {
       (Math.PI / 4) * (0.0123 ** 2 - 0.0101 ** 2) * 8940 * (own.lengthWithMargin_m as number),
       9,
     );
+  });
+});
+
+describe('the length that nine runs in ten need', () => {
+  it('is enough in nine of ten draws of the doubts, and a little less is not', () => {
+    const { length_m, typical_m, decidedBy, deciding } = sizeOwnTube(gentle, { confirm: false });
+    const { doubts, rows } = ensembleDesign(gentle, SIZING_DRAWS, USUAL_SEED);
+    const draws = rows
+      .filter(({ kind }) => kind === 'draw')
+      .map(({ values }) => Object.fromEntries(doubts.map(({ id }, place) => [id, values[place] as number])));
+    const share = (length: number): number =>
+      draws.filter((draw) => tryCondenser(withLength(withDrawn(gentle, draw), length), 5).holds).length / draws.length;
+    expect(share(1.01 * (length_m as number))).toBeGreaterThanOrEqual(0.9);
+    expect(share(0.95 * (length_m as number))).toBeLessThan(0.9);
+    // The doubts of the condensate alone make it 1.4 times the typical length for 3 kg/h.
+    expect((length_m as number) / (typical_m as number)).toBeGreaterThan(1.2);
+    expect((length_m as number) / (typical_m as number)).toBeLessThan(1.6);
+    expect(doubts.map(({ id }) => id)).toContain(decidedBy);
+    expect(deciding).toHaveLength(3);
+  });
+
+  it('is longer at full heat than at a gentle plan, and is not looked for twice where the plan is full heat', () => {
+    const atPlan = sizeOwnTube(half, { confirm: false }).length_m as number;
+    expect(sizeAtFullHeat(half)?.length_m).toBeGreaterThan(1.3 * atPlan);
+    expect(sizeAtFullHeat(withHeat(half, 1))).toBe(null);
+  });
+
+  it('says that the tube is too narrow, and still ranks draws for wider ones', () => {
+    const narrow = sizeOwnTube(coil({ insideDiameter_m: 0.003, outsideDiameter_m: 0.004 }), { confirm: false });
+    expect(narrow).toMatchObject({ verdict: 'pressure', length_m: null, typical_m: null, decidedBy: null });
+    expect(narrow.deciding).toHaveLength(3);
   });
 });
 
@@ -129,7 +167,7 @@ describe('a list of tubes', () => {
     const rows = sizeTubes(gentle, list, {}, own);
     expect(rows.map(({ id }) => id)).toEqual(list.map(({ id }) => id));
     rows.forEach((row, place) => {
-      const alone = sizeTube(gentle, list[place] as (typeof list)[number]);
+      const alone = sizeTube(gentle, list[place] as (typeof list)[number], { deciding: own.deciding });
       expect(row.verdict).toBe(alone.verdict);
       if (row.length_m !== null) expect(Math.abs(row.length_m / (alone.length_m as number) - 1)).toBeLessThan(0.03);
     });

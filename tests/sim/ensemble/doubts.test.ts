@@ -34,7 +34,7 @@ describe('doubts about a plan', () => {
 
   it('state a width about no change, every one', () => {
     for (const entry of uncertainties(lavender)) {
-      const middle = entry.unit === 'K' ? 0 : 1;
+      const middle = unchangedValue(entry);
       expect(entry.low, entry.id).toBeLessThan(middle);
       expect(entry.high, entry.id).toBeGreaterThan(middle);
     }

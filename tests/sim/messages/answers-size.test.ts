@@ -6,6 +6,7 @@ import {
   sizingMessages,
   wholeMessage,
   type CondenserFailure,
+  type FullHeatSize,
   type HardestBoil,
   type LeastWater,
   type Scenario,
@@ -38,8 +39,10 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   verdict: 'holds',
   failure: null,
   computedAsPlain: false,
+  typical_m: 1.1,
   length_m: 1.4,
   lengthWithMargin_m: 1.68,
+  decidedBy: 'rivulet',
   tubes: 1,
   turns: 2,
   coilHeight_m: 0.1,
@@ -53,16 +56,20 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   warmestOutlet_K: 307,
   ...more,
 });
-const none = (more: Partial<TubeSize>): TubeSize => size({ length_m: null, lengthWithMargin_m: null, ...more });
+const none = (more: Partial<TubeSize>): TubeSize =>
+  size({ typical_m: null, length_m: null, lengthWithMargin_m: null, decidedBy: null, ...more });
 const told = (found: TubeSize, messages = metric) => plain(wholeMessage(messages.size(found, still)));
 
 describe('how much tube', () => {
-  test('names the shortest that is enough and what to take', () => {
+  test('names what nine runs in ten need, what the plan takes, and what to buy with a margin', () => {
     expect(told(size())).toBe(
-      '1.40 m of this tube is enough for the whole run. Take 1.68 m: that leaves 20 % in reserve.',
+      '1.40 m of this tube is enough in nine runs of ten; as planned it takes 1.10 m. Take 1.68 m: that leaves 20 % in reserve.',
     );
     expect(told(size(), us)).toBe(
-      '4.6 ft of this tube is enough for the whole run. Take 5.5 ft: that leaves 20 % in reserve.',
+      '4.6 ft of this tube is enough in nine runs of ten; as planned it takes 3.6 ft. Take 5.5 ft: that leaves 20 % in reserve.',
+    );
+    expect(told(size({ typical_m: null, lengthWithMargin_m: 1.4 }))).toBe(
+      '1.40 m of this tube is enough in nine runs of ten.',
     );
     expect(told(size({ tubes: 7 }))).toMatch(/^7 tubes of 1\.40 m each are enough/);
     expect(metric.size(size({ lengthWithMargin_m: 1.4 }), still).advice).toBe(null);
@@ -113,6 +120,26 @@ describe('how much tube', () => {
     expect(told(found, us)).not.toMatch(/°C|\bm\b|kPa/);
   });
 
+  test('tells a plan that works from runs that no length helps', () => {
+    expect(told(none({ verdict: 'coolant-boils', typical_m: 1.1, failure: failure() }))).toBe(
+      'As planned 1.10 m is enough. But in more than one run of ten no length is: The cooling water boils at 1 h 30 min, so no length is enough. Use more or colder water, or less heat.',
+    );
+  });
+
+  test('tells what full heat needs, and what the length hangs on', () => {
+    const full = (more: Partial<FullHeatSize>, messages = metric) =>
+      plain(messages.fullHeat({ verdict: 'holds', failure: null, length_m: 2.3, ...more }, still) ?? '');
+    expect(full({})).toBe('At full heat, nine runs in ten need 2.30 m.');
+    expect(full({}, us)).toBe('At full heat, nine runs in ten need 7.5 ft.');
+    expect(full({ verdict: 'pressure', length_m: null, failure: failure({ kind: 'pressure' }) })).toMatch(
+      /^At full heat: This tube is too narrow/,
+    );
+    expect(full({ verdict: 'no-vapour' })).toBe('');
+    expect(metric.fullHeat(null, still)).toBe(null);
+    expect(metric.decides(size())).toBe('Of what is not known for sure, this counts most: cooling of the condensate.');
+    expect(metric.decides(none({}))).toBe(null);
+  });
+
   test('tells why a tube cannot be used at all', () => {
     expect(told(none({ verdict: 'cannot-be-coiled' }))).toContain('hard, straight lengths');
     expect(told(none({ verdict: 'too-thick-for-turns' }))).toBe(
@@ -133,6 +160,7 @@ describe('how much tube', () => {
   test('compares the reader’s own length: short, scant or ample', () => {
     const own = (length_m: number, messages = metric) => plain(messages.ownLength(size(), stillWith({ length_m })));
     expect(own(1)).toBe('Your coil has 1.00 m: 0.40 m too short.');
+    expect(own(1.2)).toBe('Your coil has 1.20 m: enough as planned, but 0.20 m short of what nine runs in ten need.');
     expect(own(1.4000000001)).toBe('Your coil has 1.40 m: just enough, with no reserve.');
     expect(own(1.5)).toBe('Your coil has 1.50 m: 0.10 m in reserve, less than you asked for.');
     expect(own(2)).toBe('Your coil has 2.00 m: 0.60 m in reserve.');

@@ -195,7 +195,7 @@ describe('a tub', () => {
     cooling: { tubDiameter_m: 0.4, tubHeight_m: 0.5, startTemperature_K: AIR },
   });
   const tubOf = (layers: number, more: Partial<typeof cooling> = {}): Tub =>
-    new Tub({ ...cooling, ...more }, site, P, { heatLoss: 0, jetMixing: 1 }, layers);
+    new Tub({ ...cooling, ...more }, site, P, { heatLoss: 0, evaporation: 1, jetMixing: 1 }, layers);
 
   it('warms where the heat goes in and above, never below', () => {
     const tub = tubOf(5);

@@ -50,6 +50,7 @@ const CONDITIONS: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
   'cooling.holeBore_m': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet === 'perforated',
   'cooling.stir_m_s': isCoil,
   'factors.curvature': isCoil,
+  'factors.evaporation': hasVessel,
   'factors.jetMixing': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet !== 'top',
   'cooling.ice': hasVessel,
   'advanced.tubLayers': hasVessel,
