@@ -68,6 +68,12 @@ const solidRulesAsErrors = Object.fromEntries(
   }),
 );
 
+/** A fourth kind of condenser must not have to be found in comparisons all over. */
+const condenserKindAsked = {
+  selector: 'BinaryExpression[operator=/^[!=]==$/] > Literal[value=/^(coil-in-tub|jacketed-tube|bundle)$/]',
+  message: 'Ask sim/geometry/condenser-kind.ts what the condenser is, instead of comparing its kind.',
+};
+
 export default defineConfig(
   { ignores: ['dist/', 'node_modules/', 'coverage/', '.cache/'] },
   { linterOptions: { reportUnusedDisableDirectives: 'error' } },
@@ -103,6 +109,7 @@ export default defineConfig(
           selector: "VariableDeclarator[id.type='Identifier'] > Identifier.init[name='Math']",
           message: 'Call Math by its name, so that chance stays visible.',
         },
+        condenserKindAsked,
       ],
     },
   },
@@ -123,6 +130,7 @@ export default defineConfig(
       'no-restricted-syntax': [
         'error',
         { selector: DEAF_CHILD, message: 'Words shown this way stay as they first were; put them into markup.' },
+        condenserKindAsked,
       ],
     },
   },

@@ -10,6 +10,7 @@ export {
   type ScenarioPart,
 } from './scenario/scenario.ts';
 export { isObject } from './scenario/json.ts';
+export { isBundle, isCoil, isTapFed, waterSource, type CondenserKind } from './geometry/condenser-kind.ts';
 export { readScenario, type ReadScenario } from './scenario/read-scenario.ts';
 export { type Problem } from './scenario/problem.ts';
 export {

@@ -1,14 +1,13 @@
 /** Working of the cooling water: how far it has warmed, and how fast it warms. */
+import { waterSource } from '../geometry/condenser-kind.ts';
 import { tableLiquidEnthalpy } from '../fluids/water-table.ts';
 import { ICE_MELTING } from '../still/tub.ts';
 import { coolantAccount, type CoolantAccount, type Moment } from './moment.ts';
 import { BALANCE, BEFORE, LEDGER, RUN, sheetOf, STEP, TABLES, TIME_STEP, writtenStep } from './sheet.ts';
 import type { WorkingSheet, WorkingStep } from './sheet.ts';
 
-const isTapJacket = ({ scenario }: Moment): boolean =>
-  scenario.condenser.kind !== 'coil-in-tub' && scenario.cooling.jacketSupply === 'tap';
-const vessel = ({ scenario }: Moment): string =>
-  scenario.condenser.kind === 'coil-in-tub' ? 'the tub' : 'barrel and jacket';
+const isTapJacket = ({ scenario }: Moment): boolean => waterSource(scenario) === 'tap';
+const vessel = ({ scenario }: Moment): string => (waterSource(scenario) === 'tub' ? 'the tub' : 'barrel and jacket');
 
 /** Heat in the cooling water and its mixed temperature, from an account of it before. */
 const mixedSteps = (from: CoolantAccount, now: CoolantAccount, duty: number, since: string): WorkingStep[] => [

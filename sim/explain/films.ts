@@ -1,4 +1,5 @@
 /** Working of the two films of one piece of the condenser tube, from what the run kept of them. */
+import { isBundle } from '../geometry/condenser-kind.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { OutsideFilm } from '../still/coolant.ts';
 import { Jacket } from '../still/jacket.ts';
@@ -63,21 +64,16 @@ function cylinderSteps(film: OutsideFilm, stirred: boolean): WorkingStep[] {
 }
 
 /** A jacket: the gap round the tube, or an annulus that stands for the shell of a bundle. */
-function annulusStep(
-  film: OutsideFilm,
-  { innerWidth }: Jacket,
-  { kind, length_m }: Scenario['condenser'],
-): WorkingStep {
-  const shape =
-    kind === 'bundle'
-      ? 'annulus of the same hydraulic diameter as the bundle’s shell (estimate)'
-      : 'scenario: tube outside and jacket bore';
+function annulusStep(film: OutsideFilm, { innerWidth }: Jacket, condenser: Scenario['condenser']): WorkingStep {
+  const shape = isBundle(condenser)
+    ? 'annulus of the same hydraulic diameter as the bundle’s shell (estimate)'
+    : 'scenario: tube outside and jacket bore';
   return entryStep('nusselt-annulus', {
     Re: [film.Re, 'flow, free section and viscosity'],
     Pr: [film.Pr, 'cooling water at this place, IAPWS'],
     D_i: [innerWidth, shape],
     D_o: [innerWidth + film.D, shape],
-    L: [length_m, 'scenario: tube length'],
+    L: [condenser.length_m, 'scenario: tube length'],
   });
 }
 

@@ -1,15 +1,14 @@
 /** A straight tube or a bundle of them in its jacket: how wide the jacket must be, and the section left to the water. */
+import { isBundle, type OfKind } from './condenser-kind.ts';
 
-export interface TubesShape {
-  readonly kind: 'coil-in-tub' | 'jacketed-tube' | 'bundle';
+export interface TubesShape extends OfKind {
   /** Tubes of a bundle; other kinds have one, whatever stands here. */
   readonly tubes: number;
   readonly outsideDiameter_m: number;
 }
 
 /** Tubes side by side: those of a bundle, else one. */
-export const tubeCount = ({ kind, tubes }: Pick<TubesShape, 'kind' | 'tubes'>): number =>
-  kind === 'bundle' ? tubes : 1;
+export const tubeCount = (shape: Pick<TubesShape, 'kind' | 'tubes'>): number => (isBundle(shape) ? shape.tubes : 1);
 
 /** Circle round a bundle over the circles of its tubes, by area; judgement (the closest packing of many has 1.10). */
 const BUNDLE_SPREAD = 1.2;
@@ -17,8 +16,8 @@ const BUNDLE_SPREAD = 1.2;
 const JACKET_CLEARANCE = 1.02;
 
 /** Width of the tube, or of the bundle as far as it can be packed, m: D_o √(1.2 N). */
-export const bundleWidth = ({ kind, tubes, outsideDiameter_m }: TubesShape): number =>
-  kind === 'bundle' ? outsideDiameter_m * Math.sqrt(tubes * BUNDLE_SPREAD) : outsideDiameter_m;
+export const bundleWidth = (shape: TubesShape): number =>
+  isBundle(shape) ? shape.outsideDiameter_m * Math.sqrt(shape.tubes * BUNDLE_SPREAD) : shape.outsideDiameter_m;
 
 /** Least bore of a jacket round the tube or bundle, m. */
 export const narrowestJacket = (tubes: TubesShape): number => bundleWidth(tubes) * JACKET_CLEARANCE;

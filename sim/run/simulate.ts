@@ -3,6 +3,7 @@
  * from their schedules; the record is taken at its own interval. `Run.advance` may be called in slices of any size
  * without changing a bit of the result.
  */
+import { isTapFed } from '../geometry/condenser-kind.ts';
 import { tableLiquidDensity } from '../fluids/water-table.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { Still } from '../still/still.ts';
@@ -81,8 +82,7 @@ export class Run {
     if (this.scenario.heat.control === 'hold-rate') this.holdRate();
     else source.setting = this.heat.at(time);
     coolant.flow = this.flow.at(time);
-    if (this.scenario.condenser.kind === 'coil-in-tub' || this.scenario.cooling.jacketSupply === 'tap')
-      coolant.inletTemperature = this.tap.at(time);
+    if (isTapFed(this.scenario)) coolant.inletTemperature = this.tap.at(time);
   }
 
   private holdRate(): void {

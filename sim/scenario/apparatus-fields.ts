@@ -1,4 +1,5 @@
 /** Fields of the apparatus: site, heat, pot, boiler, neck, condenser, cooling water, separator. */
+import type { CondenserKind } from '../geometry/condenser-kind.ts';
 import * as z from 'zod/mini';
 import { between, choice, count, optionalQuantity, quantity, schedule } from './field.ts';
 import { ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS } from './limits.ts';
@@ -363,7 +364,7 @@ export const neckSchema = z.strictObject({
   }),
 });
 
-export const CONDENSER_KINDS = ['coil-in-tub', 'jacketed-tube', 'bundle'] as const;
+export const CONDENSER_KINDS = ['coil-in-tub', 'jacketed-tube', 'bundle'] as const satisfies readonly CondenserKind[];
 
 export const condenserSchema = z.strictObject({
   kind: choice(CONDENSER_KINDS, {

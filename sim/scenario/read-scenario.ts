@@ -1,4 +1,5 @@
 /** From any JSON to a complete scenario, or to one problem per mistake with path, value and allowed range. */
+import { isCoil } from '../geometry/condenser-kind.ts';
 import type * as z from 'zod/mini';
 import { constituents } from '../fluids/constituents.ts';
 import { narrowestJacket } from '../geometry/jacket.ts';
@@ -145,7 +146,7 @@ function crossProblems(scenario: Scenario): Problem[] {
   const { insideDiameter_m, outsideDiameter_m, jacketDiameter_m, coilPitch_m, coilDiameter_m } = condenser;
   if (insideDiameter_m >= outsideDiameter_m)
     add('condenser.insideDiameter_m', insideDiameter_m, 'bore-not-within-tube', { outside_m: outsideDiameter_m });
-  if (condenser.kind !== 'coil-in-tub') {
+  if (!isCoil(condenser)) {
     const least_m = narrowestJacket(condenser);
     if (jacketDiameter_m < least_m)
       add('condenser.jacketDiameter_m', jacketDiameter_m, 'jacket-too-narrow', { least_m });

@@ -5,6 +5,7 @@
  * A rivulet touches the lower part of the bore only. Its heat passes the wall there and leaves by that part of the
  * outside, and by the dry wall above it as far as the metal conducts.
  */
+import { isCoil } from '../geometry/condenser-kind.ts';
 import { STANDARD_GRAVITY } from '../constants.ts';
 import {
   tableLiquidConductivity,
@@ -65,7 +66,7 @@ export class CondensateCooling {
   private readonly wallResistance: number;
 
   constructor({ condenser, factors }: Scenario) {
-    const coil = condenser.kind === 'coil-in-tub';
+    const coil = isCoil(condenser);
     this.upright = !coil && condenser.orientation === 'upright';
     this.slope = coil ? Math.asin(coilFall(condenser.coilDiameter_m, condenser.coilPitch_m)) : condenser.slope_rad;
     this.coilDiameter = coil ? condenser.coilDiameter_m : Infinity;

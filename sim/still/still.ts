@@ -3,6 +3,7 @@
  * What leaves one part enters the next in the same step; the only things carried over from the last step are pressure
  * drops and film coefficients.
  */
+import { isCoil } from '../geometry/condenser-kind.ts';
 import { standardPressure } from '../fluids/atmosphere.ts';
 import { tableLiquidEnthalpy, tableVapourDensity, tableVapourViscosity } from '../fluids/water-table.ts';
 import { circleArea } from '../geometry/cylinder.ts';
@@ -103,10 +104,9 @@ export class Still {
     this.neck = body.neck;
     this.source = new HeatSource(scenario.heat);
     this.condenser = new Condenser(scenario, this.oil);
-    this.coolant =
-      scenario.condenser.kind === 'coil-in-tub'
-        ? new CoilTub(scenario, this.airPressure)
-        : new Jacket(scenario, this.airPressure);
+    this.coolant = isCoil(scenario.condenser)
+      ? new CoilTub(scenario, this.airPressure)
+      : new Jacket(scenario, this.airPressure);
     this.separator = new Separator(scenario, this.oil, body.separatorLoss);
     this.hold = new VapourHold(body.freeVolume + this.condenser.boreVolume(), this.oil.count);
     this.lidTemperature = site.airTemperature_K;

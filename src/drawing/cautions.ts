@@ -1,5 +1,5 @@
 /** Small words where the hazard is: when the part is picked, or when the danger is there. */
-import { coilFit, formatQuantity, type Scenario, type ScenarioPart, type UnitSystem } from '../../sim/index.ts';
+import { isCoil, coilFit, formatQuantity, type Scenario, type ScenarioPart, type UnitSystem } from '../../sim/index.ts';
 import type { HazardId } from './geometry/labels.ts';
 import type { StillState } from './still-state.ts';
 
@@ -46,7 +46,7 @@ function outletCaution(state: StillState | null, selected: ScenarioPart | null, 
 
 /** A coil that does not fit its tub is drawn squeezed into it; the words say what it would need. */
 function squeezedCoil({ condenser, cooling }: Scenario, units: UnitSystem): Caution | null {
-  if (condenser.kind !== 'coil-in-tub') return null;
+  if (!isCoil(condenser)) return null;
   const fit = coilFit(condenser, cooling);
   const size = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'size' });
   if (fit.isTooDeep)

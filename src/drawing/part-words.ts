@@ -3,6 +3,8 @@ import {
   type Scenario,
   type ScenarioPart,
   bedHeight,
+  isBundle,
+  isCoil,
   displayUnit,
   formatNumber,
   formatQuantity,
@@ -48,13 +50,9 @@ export function partName(id: LabelId, scenario: Scenario): string {
     case 'neck':
       return 'Swan neck';
     case 'condenser':
-      return scenario.condenser.kind === 'coil-in-tub'
-        ? 'Coil'
-        : scenario.condenser.kind === 'bundle'
-          ? 'Tube bundle'
-          : 'Condenser';
+      return isCoil(scenario.condenser) ? 'Coil' : isBundle(scenario.condenser) ? 'Tube bundle' : 'Condenser';
     case 'cooling':
-      return scenario.condenser.kind === 'coil-in-tub'
+      return isCoil(scenario.condenser)
         ? 'Cooling tub'
         : scenario.cooling.jacketSupply === 'barrel'
           ? 'Cooling barrel'
@@ -101,7 +99,7 @@ function condenserLine(scenario: Scenario, state: StillState | null, units: Unit
   const { condenser } = scenario;
   const whole = run(condenser.length_m, units);
   if (!state || state.vapour_kg_s <= 0)
-    return condenser.kind === 'bundle' ? `${condenser.tubes} tubes of ${whole}` : `${whole} of tube`;
+    return isBundle(condenser) ? `${condenser.tubes} tubes of ${whole}` : `${whole} of tube`;
   if (state.alarms.escaping) return `all ${whole} are not enough`;
   return `condenses in ${run(state.condensingLength_m, units)} of ${whole}`;
 }
@@ -112,7 +110,7 @@ function coolingLine(scenario: Scenario, state: StillState | null, units: UnitSy
   const flow = steady(state.coolantFlow_kg_s, 'kg/s', units, undefined, 'coolantFlow');
   if (state.coolantFlow_kg_s > 0)
     return `${flow}, ${temperature(state.coolantIn_K, units)} to ${temperature(state.coolantOut_K, units)}`;
-  return scenario.condenser.kind === 'coil-in-tub'
+  return isCoil(scenario.condenser)
     ? `no flow, ${temperature(state.coolantOut_K, units)} at the top`
     : `no flow, ${temperature(state.coolantOut_K, units)}`;
 }

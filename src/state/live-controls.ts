@@ -1,5 +1,13 @@
 /** The four things one turns while a run is watched, and what turning them writes into the scenario. */
-import { LIVE_RANGES, scheduleValue, type Range, type Scenario, type Schedule } from '../../sim/index.ts';
+import {
+  isCoil,
+  isTapFed,
+  LIVE_RANGES,
+  scheduleValue,
+  type Range,
+  type Scenario,
+  type Schedule,
+} from '../../sim/index.ts';
 import { stretchAt, withChangeFrom, withStretch } from './schedule-edits.ts';
 
 export type LiveControlId = 'heat' | 'tap' | 'coil' | 'charge';
@@ -74,8 +82,7 @@ function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveCont
   };
 }
 
-const tapLabel = ({ condenser, cooling }: Scenario): string =>
-  condenser.kind !== 'coil-in-tub' && cooling.jacketSupply === 'barrel' ? 'Pump' : 'Tap';
+const tapLabel = (scenario: Scenario): string => (isTapFed(scenario) ? 'Tap' : 'Pump');
 
 /** The four controls as they stand; `loaded`, as it was put on the bench, gives the slider ends, which stand still. */
 export function liveControls(
@@ -86,7 +93,7 @@ export function liveControls(
 ): readonly LiveControl[] {
   const mostFlow = Math.max(...loaded.cooling.flow_kg_s.map(({ value }) => value));
   const flow = shown(scenario.cooling.flow_kg_s, reach, time_s);
-  const isCoil = scenario.condenser.kind === 'coil-in-tub';
+  const coiled = isCoil(scenario.condenser);
   return [
     heatControl(scenario, reach, time_s),
     {
@@ -101,13 +108,13 @@ export function liveControls(
     },
     {
       id: 'coil',
-      label: isCoil ? 'Coil' : 'Tube',
+      label: coiled ? 'Coil' : 'Tube',
       ...fieldOf('condenser.length_m'),
       unit: 'm',
       sliderMax: sliderEnd(
         'condenser.length_m',
         loaded.condenser.length_m,
-        isCoil ? 10 : 2,
+        coiled ? 10 : 2,
         scenario.condenser.length_m,
       ),
       step: 0.05,

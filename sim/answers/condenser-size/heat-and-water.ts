@@ -3,6 +3,7 @@
  * one constant setting over the whole run, by bracketed root-finds on the real model. `tryCondenser` says what holding
  * means; the value given holds at the scenario's own step, 3 % beyond it does not.
  */
+import { isTapFed } from '../../geometry/condenser-kind.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { searchStep, tryCondenser, type CondenserFailure, type CondenserTrial } from './trial.ts';
 import { confirmSmallest, largestPassing, smallestPassing } from '../../maths/root-find.ts';
@@ -164,6 +165,6 @@ export function leastWater(scenario: Scenario): LeastWater {
   const limitedBy = failed.failure;
   if (flow === null || held === null) return { kind: 'none-enough', flow_kg_s: null, used_kg: null, limitedBy };
   const { coolantUsed_kg } = held as CondenserTrial;
-  const tap = scenario.condenser.kind === 'coil-in-tub' || scenario.cooling.jacketSupply === 'tap';
+  const tap = isTapFed(scenario);
   return { kind: 'at-least', flow_kg_s: flow, used_kg: tap ? coolantUsed_kg : 0, limitedBy };
 }

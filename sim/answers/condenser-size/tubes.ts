@@ -1,4 +1,5 @@
 /** Every tube of the library as the condenser of a scenario: length, coil, fit, bend, mass, pressure drop, price, packs. */
+import { isCoil } from '../../geometry/condenser-kind.ts';
 import { findMaterial, tubes, type Tube } from '../../library/index.ts';
 import { condenserFromTube } from '../../scenario/presets.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -102,7 +103,7 @@ export function withTube(
 ): { readonly scenario: Scenario } | { readonly verdict: TubeVerdict } {
   const { condenser } = scenario;
   const changed = { ...condenser, ...condenserFromTube(tube.id) };
-  if (condenser.kind === 'coil-in-tub') {
+  if (isCoil(condenser)) {
     if (!tube.coilable) return { verdict: 'cannot-be-coiled' };
     if (condenser.coilDiameter_m < 2 * tube.outsideDiameter_m) return { verdict: 'too-thick-for-turns' };
     return {
@@ -180,7 +181,7 @@ function measure(
   };
   if (size.length_m === null) return { ...nothing, ...common };
   const length = size.length_m * (1 + margin);
-  const coil = condenser.kind === 'coil-in-tub';
+  const coil = isCoil(condenser);
   const { coilDiameter_m: D, coilPitch_m: p, outsideDiameter_m: D_o } = condenser;
   const fit = coil ? coilFit({ ...condenser, length_m: length }, cooling) : null;
   const bend = coil ? bendOf(tube, coilBendRadius(D, p)) : null;

@@ -6,6 +6,7 @@
  * are normal shifts; there is no draught below none. The bend of a coil counts from not at all to a little more than solved, most likely for seven tenths:
  * a triangle.
  */
+import { isCoil, waterSource } from '../../geometry/condenser-kind.ts';
 import { botanicals, type Band, type Sourced } from '../../library/index.ts';
 import { fieldAt } from '../../scenario/fields.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -154,7 +155,7 @@ function fromLibrary(id: UncertainId, { charge }: Scenario): Width | null {
 
 /** Whether a doubt can change a run of this scenario at all. */
 function matters(id: UncertainId, { condenser, cooling }: Scenario): boolean {
-  const coil = condenser.kind === 'coil-in-tub';
+  const coil = isCoil(condenser);
   switch (id) {
     case 'curvature':
       return coil;
@@ -162,7 +163,7 @@ function matters(id: UncertainId, { condenser, cooling }: Scenario): boolean {
       return coil && cooling.inlet !== 'top' && cooling.flow_kg_s.some(({ value }) => value > 0);
     case 'evaporation':
     case 'draught':
-      return coil || cooling.jacketSupply === 'barrel';
+      return waterSource({ condenser, cooling }) !== 'tap';
     default:
       return true;
   }

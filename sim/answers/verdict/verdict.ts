@@ -3,6 +3,7 @@
  * of. Facts of a moment (events) and of the whole run (conclusions) stay apart: no sentence joins a number of the one to
  * the other.
  */
+import { waterSource } from '../../geometry/condenser-kind.ts';
 import { ZERO_CELSIUS } from '../../constants.ts';
 import { LIMITS } from '../../run/limits.ts';
 import type { RunRecord } from '../../run/record.ts';
@@ -94,9 +95,11 @@ function oilConclusions(result: RunResult): Conclusion[] {
   ];
 }
 
+/** What the cooling water stands in. */
+const VESSELS = { tub: 'tub', barrel: 'barrel', tap: 'none' } as const;
+
 function coolingWater({ summary, scenario, record }: RunResult): Conclusion {
-  const standing =
-    scenario.condenser.kind === 'coil-in-tub' ? 'tub' : scenario.cooling.jacketSupply === 'barrel' ? 'barrel' : 'none';
+  const standing = VESSELS[waterSource(scenario)];
   return conclude('cooling-water', 'note', 'cooling', timeOfPeak(record, 'coolantOut_K'), {
     used_kg: summary.coolantUsed_kg,
     peak_K: summary.coolantPeakOut_C + ZERO_CELSIUS,

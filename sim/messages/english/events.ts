@@ -1,4 +1,5 @@
 /** The events of a run, in English. */
+import { isCoil } from '../../geometry/condenser-kind.ts';
 import type { EventMessages, EventSaid } from '../catalogue/events.ts';
 import type { Quantities } from '../quantities.ts';
 
@@ -47,11 +48,11 @@ export const englishEvents: EventMessages = {
     'tub-warm': {
       flag: 'cooling water hot',
       sentence: ({ values, time_s }, q) =>
-        values.condenser === 'coil-in-tub'
+        isCoil({ kind: values.condenser })
           ? `At ${q.time(time_s)} the water at the top of the tub reaches ${q.temperature(values.water_K)}. It scalds.`
           : `At ${q.time(time_s)} the cooling water leaves at ${q.temperature(values.water_K)}. It scalds.`,
       advice: ({ values }) =>
-        values.condenser === 'coil-in-tub'
+        isCoil({ kind: values.condenser })
           ? 'Keep hands and children away. Let in more cold water, or add ice.'
           : 'Keep hands and children away. Use more cold water.',
     },

@@ -1,4 +1,5 @@
 /** The size of a condenser in English. */
+import { isBundle, isCoil } from '../../geometry/condenser-kind.ts';
 import type { HardestBoil, LeastWater } from '../../answers/condenser-size/heat-and-water.ts';
 import { MOST_FLOW } from '../../answers/condenser-size/heat-and-water.ts';
 import { SIZING_DRAWS } from '../../answers/condenser-size/in-doubt.ts';
@@ -34,7 +35,7 @@ const BENDS: Readonly<Record<Bend, string>> = {
 };
 
 const condenserNoun = ({ condenser }: Still): string =>
-  condenser.kind === 'coil-in-tub' ? 'coil' : condenser.kind === 'bundle' ? 'bundle' : 'tube';
+  isCoil(condenser) ? 'coil' : isBundle(condenser) ? 'bundle' : 'tube';
 
 export function sizing(q: Quantities) {
   /** Steam that leaves the outlet is told apart from distillate that is only too warm. */
@@ -186,7 +187,7 @@ export function sizing(q: Quantities) {
       const condenses = condensingLengthPeak_m > 0 && !(waterUncondensed_kg > 0);
       if (!condenses || condensingLengthPeak_m > condenser.length_m - SAME_LENGTH) return null;
       const length = q.tubeLength(condensingLengthPeak_m);
-      return condenser.kind === 'bundle'
+      return isBundle(condenser)
         ? `The first ${length} of each tube condenses everything; the rest cools the distillate.`
         : `The first ${length} condenses everything; the rest cools the distillate.`;
     },
@@ -222,9 +223,7 @@ export function sizing(q: Quantities) {
       switch (kind) {
         case 'none-needed':
           return said(
-            still.condenser.kind === 'coil-in-tub'
-              ? 'The tub is big enough: no tap water needed.'
-              : 'No cooling water needs to flow.',
+            isCoil(still.condenser) ? 'The tub is big enough: no tap water needed.' : 'No cooling water needs to flow.',
           );
         case 'no-vapour':
           return said(`${NOTHING_COMES}, so no cooling water needs to flow.`);

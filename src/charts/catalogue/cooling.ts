@@ -1,4 +1,5 @@
 /** Cooling water: temperatures with the layers of the tub, and below them the flow. */
+import { isCoil } from '../../../sim/index.ts';
 import type { Series, Chart } from '../model/chart.ts';
 import { gridColumn } from '../model/sample.ts';
 import { columnInRuns, DOTS, SOLID, THIN, timesOf, type NamedRun } from './runs.ts';
@@ -67,7 +68,7 @@ export function coolingChart(runs: readonly NamedRun[]): Chart {
 /** Only a tub has layers worth a line; a jacket or barrel is one body of water. */
 function tubLayers(runs: readonly NamedRun[]): readonly Series[] {
   const first = runs[0];
-  if (!first || first.result.scenario.condenser.kind !== 'coil-in-tub') return [];
+  if (!first || !isCoil(first.result.scenario.condenser)) return [];
   const grid = first.result.record.grids.tubTemperature_K;
   if (grid.cells < 2) return [];
   return Array.from({ length: grid.cells }, (_, cell) => ({

@@ -3,6 +3,8 @@
  * jug is) follows from what it gives by rules of a workshop, stated here, so that nothing depends on the screen.
  */
 import {
+  isCoil,
+  waterSource,
   bedBottom,
   boilingVessel,
   coilRise,
@@ -164,7 +166,7 @@ function bedSize({ pot, charge }: Scenario): BedSize {
 }
 
 function condenserSize({ condenser }: Scenario): CoilSize | StraightSize {
-  if (condenser.kind === 'coil-in-tub') {
+  if (isCoil(condenser)) {
     const { length_m, coilDiameter_m, coilPitch_m } = condenser;
     return {
       kind: 'coil',
@@ -212,7 +214,7 @@ export function trueSizes(scenario: Scenario): TrueSizes {
   const steamed = pot.layout === 'steam';
   const inPot = steamed ? 0 : waterDepth(pot.water_kg, pot.diameter_m);
   const flowing = cooling.flow_kg_s.some((knot) => knot.value > 0);
-  const hasTub = condenser.kind === 'coil-in-tub' || cooling.jacketSupply === 'barrel';
+  const hasTub = waterSource(scenario) !== 'tap';
   return {
     layout: pot.layout,
     heat: heatSize(scenario),
@@ -226,7 +228,7 @@ export function trueSizes(scenario: Scenario): TrueSizes {
       : null,
     flowing,
     stirred: hasTub && cooling.stir_m_s > 0,
-    inlet: condenser.kind === 'coil-in-tub' && flowing ? cooling.inlet : null,
+    inlet: isCoil(condenser) && flowing ? cooling.inlet : null,
     separator: {
       bore_m: separator.bore_m,
       height_m: separator.height_m,

@@ -1,5 +1,5 @@
 /** The few settings in which boils usually differ, as fields to type in: heat, tap, tube and charge. */
-import { type Scenario, formatDuration } from '../../../sim/index.ts';
+import { isCoil, type Scenario, formatDuration } from '../../../sim/index.ts';
 
 export interface CompareField {
   readonly path: string;
@@ -40,7 +40,7 @@ export function compareFields({ heat, cooling, condenser, charge }: Scenario): r
           },
         ]
       : scheduleFields(heat.setting, 'heat.setting', 'Heat', { unit: '1', hint: 'heat.setting' });
-  const tube = condenser.kind === 'coil-in-tub' ? 'Coil' : 'Tube';
+  const tube = isCoil(condenser) ? 'Coil' : 'Tube';
   return [
     ...heatFields,
     ...scheduleFields(cooling.flow_kg_s, 'cooling.flow_kg_s', 'Tap', { unit: 'kg/s', hint: 'cooling.flow_kg_s' }),

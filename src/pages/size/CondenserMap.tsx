@@ -3,7 +3,7 @@
  * reader's own design is a point in it that can be dragged, or moved with the arrow keys, and changes the still.
  */
 import { createMemo, createSignal, For, Show, type Accessor } from 'solid-js';
-import { type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { isCoil, type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { createLook, createWidth } from '../../charts/plot/look.ts';
 import { coolingAt } from '../../workers/map-axis.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
@@ -49,8 +49,8 @@ export function CondenserMap(props: CondenserMapProps) {
   const look = createLook(root, props.theme);
   const frame = createMemo(() => frameFor(Math.max(280, width()), look()?.textScale ?? 1));
   const pixels = createMemo(() => pixelsOf(frame(), props.bounds));
-  const isCoil = () => props.scenario.condenser.kind === 'coil-in-tub';
-  const axes = createMemo(() => mapAxes(props.bounds, frame(), isCoil() ? 'coil' : 'tube', props.units));
+  const coiled = () => isCoil(props.scenario.condenser);
+  const axes = createMemo(() => mapAxes(props.bounds, frame(), coiled() ? 'coil' : 'tube', props.units));
   const field = createMemo(() => (props.field?.bounds === props.bounds ? props.field : null));
   const limit_K = () => props.scenario.condenser.outletLimit_K;
   const longest_m = createMemo(() => longestTube(props.scenario));
@@ -67,7 +67,7 @@ export function CondenserMap(props: CondenserMapProps) {
   const seen = createMemo(() => withClearNames(shapes(), own(), frame()));
   const named = createMemo(() => ownLabel(own(), frame(), seen()));
   const words = (): MapWords => ({
-    title: isCoil() ? 'How much coil' : 'How much tube',
+    title: coiled() ? 'How much coil' : 'How much tube',
     subtitle: `${props.scenario.name}: ${axisName(props.bounds.axis).toLowerCase()} against length`,
     says: 'Warmest distillate over the whole run, as contours; hatched where the distillate is too warm, densely where steam escapes or a lid can lift.',
     warm: `warmer than ${formatQuantity(limit_K(), 'K', props.units, { decimals: 0 })}`,
@@ -132,7 +132,7 @@ export function CondenserMap(props: CondenserMapProps) {
     return mapPicture({
       frame: wide,
       shapes: withClearNames(mapShapes(known, wide, limit_K(), longest_m(), props.units), ownAt, wide),
-      axes: mapAxes(props.bounds, wide, isCoil() ? 'coil' : 'tube', props.units),
+      axes: mapAxes(props.bounds, wide, coiled() ? 'coil' : 'tube', props.units),
       words: words(),
       own: ownAt,
       palette: drawnIn.palette,

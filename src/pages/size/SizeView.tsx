@@ -2,6 +2,7 @@
 import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
 import {
+  isCoil,
   coolantFails,
   DEFAULT_MARGIN,
   englishReader,
@@ -114,7 +115,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       question(),
       margin(),
       size.deciding,
-      tubesInOrder(filter(), size, question().condenser.kind === 'coil-in-tub', hopeless),
+      tubesInOrder(filter(), size, isCoil(question().condenser), hopeless),
     );
   };
   createEffect(
@@ -136,12 +137,12 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       'condenser.outsideDiameter_m': tube.outsideDiameter_m,
       'condenser.material': tube.material,
       'condenser.length_m': Number(length.toPrecision(3)),
-      ...(condenser.kind === 'coil-in-tub'
+      ...(isCoil(condenser)
         ? { 'condenser.coilPitch_m': Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) }
         : {}),
     });
   };
-  const hasTub = () => scenario().condenser.kind === 'coil-in-tub';
+  const hasTub = () => isCoil(scenario().condenser);
 
   return (
     <article class="answer size-view" aria-labelledby="size-title">

@@ -1,6 +1,7 @@
 /** Every standard tube as this still's condenser: how much, how heavy, what it costs, and whether it goes in. */
 import { createMemo, For, Show } from 'solid-js';
 import {
+  isCoil,
   englishReader,
   safetyMessages,
   quantities,
@@ -38,7 +39,7 @@ const USUAL_DROP = 100;
 export function TubeTable(props: TubeTableProps) {
   const reader = () => englishReader(props.units);
   const messages = () => sizingMessages(reader());
-  const isCoil = () => props.scenario.condenser.kind === 'coil-in-tub';
+  const coiled = () => isCoil(props.scenario.condenser);
   // A row stays the same object until its own size comes, so that who stands in it with the keyboard keeps standing there.
   const rows = createMemo<readonly TubeRow[]>((before) => {
     const sizes = props.session.sizes();
@@ -82,7 +83,7 @@ export function TubeTable(props: TubeTableProps) {
 
   const noneLeft = () =>
     props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
-      ? `No tube of these choices works for the whole run${isCoil() ? ' and fits the tub' : ''}. Untick “only what works and fits” to see why each fails. A gentler boil, more or colder water or a warmer limit leaves more tubes.`
+      ? `No tube of these choices works for the whole run${coiled() ? ' and fits the tub' : ''}. Untick “only what works and fits” to see why each fails. A gentler boil, more or colder water or a warmer limit leaves more tubes.`
       : 'No tube matches these choices.';
 
   const coilColumns = (): readonly TableColumn<TubeRow>[] => [
@@ -163,7 +164,7 @@ export function TubeTable(props: TubeTableProps) {
       cell: length,
       sortBy: ({ size: found }) => found?.lengthWithMargin_m ?? null,
     },
-    ...(isCoil() ? coilColumns() : []),
+    ...(coiled() ? coilColumns() : []),
     {
       id: 'mass',
       title: 'Metal',
@@ -309,7 +310,7 @@ export function TubeTable(props: TubeTableProps) {
       <p class="answer-quiet">
         Each with the length that nine runs in ten need, margin included, all at your one price by length. Whole packs
         cost more. {messages().otherTubes}
-        {isCoil() ? ` ${safetyMessages(reader()).controls.coil}` : ''}
+        {coiled() ? ` ${safetyMessages(reader()).controls.coil}` : ''}
       </p>
       <div class="tubes-controls">
         <label class="answer-choice">

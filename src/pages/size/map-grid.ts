@@ -1,6 +1,6 @@
 /** The grid behind the picture of a condenser: what its axes span, which points are reckoned when, and the field they give. */
 import { scaleLinear } from 'd3-scale';
-import { coilFit, longestCoil, tubVolume, type Scenario } from '../../../sim/index.ts';
+import { isCoil, coilFit, longestCoil, tubVolume, type Scenario } from '../../../sim/index.ts';
 import type { MapNode, OutletReading } from '../../workers/condenser-map.ts';
 import type { MapAxis } from '../../workers/map-axis.ts';
 
@@ -30,7 +30,7 @@ export const isConstant = (schedule: Scenario['cooling']['flow_kg_s']): boolean 
 
 /** A tub without running water is looked at by its volume, all else by its flow. */
 export const usualAxis = ({ condenser, cooling }: Scenario): MapAxis =>
-  condenser.kind === 'coil-in-tub' && cooling.flow_kg_s.every(({ value }) => value === 0) ? 'tub-volume' : 'flow';
+  isCoil(condenser) && cooling.flow_kg_s.every(({ value }) => value === 0) ? 'tub-volume' : 'flow';
 
 /** Where the scenario itself stands on the horizontal axis. */
 export const ownX = (scenario: Scenario, axis: MapAxis): number =>
@@ -63,7 +63,7 @@ export function mapBounds(
   const length = Math.min(100, spanOf(wanted, 0.5, before?.length_m[1]));
   const least = axis === 'flow' ? LEAST_FLOW_SPAN : leastTubVolume(scenario) * ROOM;
   const high = spanOf(ownX(scenario, axis), least, before?.x[1]);
-  const low = axis === 'flow' ? (scenario.condenser.kind === 'coil-in-tub' ? 0 : high / 20) : leastTubVolume(scenario);
+  const low = axis === 'flow' ? (isCoil(scenario.condenser) ? 0 : high / 20) : leastTubVolume(scenario);
   return { axis, x: [low, high], length_m: [length / 20, length] };
 }
 
@@ -74,7 +74,7 @@ function leastTubVolume({ condenser, cooling }: Scenario): number {
 
 /** Longest coil that goes under water in the tub, m; `null` for a condenser without a tub. */
 export const longestTube = ({ condenser, cooling }: Pick<Scenario, 'condenser' | 'cooling'>): number | null =>
-  condenser.kind === 'coil-in-tub' ? longestCoil(condenser, cooling) : null;
+  isCoil(condenser) ? longestCoil(condenser, cooling) : null;
 
 /** What the failing part of a field fails by, in words. */
 export function failureWords({ readings }: Pick<MapField, 'readings'>): string {

@@ -3,6 +3,7 @@
  * takes less water and plant, a thicker tube a wider pitch. Each change is told.
  */
 import {
+  isCoil,
   bedRoom,
   bundleWidth,
   formatQuantity,
@@ -83,7 +84,7 @@ function spacingFor({ condenser }: Scenario, units: UnitSystem): readonly Adjust
   const outside = condenser.outsideDiameter_m;
   const words = (value: number) => formatQuantity(value, 'm', units, { hint: 'size' });
   const found: Adjustment[] = [];
-  if (condenser.kind === 'coil-in-tub') {
+  if (isCoil(condenser)) {
     const pitch = rounded(outside * PITCH_OF_TUBE);
     const coil = rounded(outside * COIL_OF_TUBE);
     if (condenser.coilPitch_m < outside)

@@ -1,13 +1,13 @@
 /** Which fields matter for the kinds that are chosen: no jacket for a coil, no boiler without one. */
-import type { Scenario, ScenarioPart } from '../../../../sim/index.ts';
+import { isBundle, isCoil, waterSource, type Scenario, type ScenarioPart } from '../../../../sim/index.ts';
 
 const FUEL: ReadonlySet<string> = new Set(['gas-ring', 'gas-burner', 'wood-fire']);
 const HEATS_NO_BASE: ReadonlySet<string> = new Set(['immersion-element', 'steam-generator']);
 
-const isCoil = ({ condenser }: Scenario): boolean => condenser.kind === 'coil-in-tub';
+const coiled = ({ condenser }: Scenario): boolean => isCoil(condenser);
 const letsWaterIn = (scenario: Scenario): boolean =>
-  isCoil(scenario) && scenario.cooling.flow_kg_s.some(({ value }) => value > 0);
-const hasVessel = (scenario: Scenario): boolean => isCoil(scenario) || scenario.cooling.jacketSupply === 'barrel';
+  coiled(scenario) && scenario.cooling.flow_kg_s.some(({ value }) => value > 0);
+const hasVessel = (scenario: Scenario): boolean => waterSource(scenario) !== 'tap';
 /** Whether the source hangs on a circuit. */
 export const isElectric = ({ heat }: Scenario): boolean => !FUEL.has(heat.kind);
 const isInsulated = ({ pot, boiler, neck }: Scenario): boolean =>
@@ -30,15 +30,15 @@ const CONDITIONS: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
   'pot.gridHeight_m': ({ pot }) => pot.layout === 'water-and-steam',
   'charge.hydrolysisImmersed_1_s': (scenario) => scenario.pot.layout === 'water' && hasEster(scenario),
   'charge.hydrolysisBed_1_s': (scenario) => scenario.pot.layout !== 'water' && hasEster(scenario),
-  'condenser.tubes': ({ condenser }) => condenser.kind === 'bundle',
-  'condenser.coilDiameter_m': isCoil,
-  'condenser.coilPitch_m': isCoil,
-  'condenser.coilTopDepth_m': isCoil,
-  'condenser.orientation': (scenario) => !isCoil(scenario),
-  'condenser.slope_rad': (scenario) => !isCoil(scenario) && scenario.condenser.orientation === 'sloping',
-  'condenser.jacketDiameter_m': (scenario) => !isCoil(scenario),
-  'condenser.flow': (scenario) => !isCoil(scenario),
-  'cooling.jacketSupply': (scenario) => !isCoil(scenario),
+  'condenser.tubes': ({ condenser }) => isBundle(condenser),
+  'condenser.coilDiameter_m': coiled,
+  'condenser.coilPitch_m': coiled,
+  'condenser.coilTopDepth_m': coiled,
+  'condenser.orientation': (scenario) => !coiled(scenario),
+  'condenser.slope_rad': (scenario) => !coiled(scenario) && scenario.condenser.orientation === 'sloping',
+  'condenser.jacketDiameter_m': (scenario) => !coiled(scenario),
+  'condenser.flow': (scenario) => !coiled(scenario),
+  'cooling.jacketSupply': (scenario) => !coiled(scenario),
   'cooling.tubDiameter_m': hasVessel,
   'cooling.tubHeight_m': hasVessel,
   'cooling.tubFill': hasVessel,
@@ -48,8 +48,8 @@ const CONDITIONS: Readonly<Record<string, (scenario: Scenario) => boolean>> = {
   'cooling.hoseBore_m': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet !== 'perforated',
   'cooling.holes': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet === 'perforated',
   'cooling.holeBore_m': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet === 'perforated',
-  'cooling.stir_m_s': isCoil,
-  'factors.curvature': isCoil,
+  'cooling.stir_m_s': coiled,
+  'factors.curvature': coiled,
   'factors.evaporation': hasVessel,
   'factors.jetMixing': (scenario) => letsWaterIn(scenario) && scenario.cooling.inlet !== 'top',
   'cooling.ice': hasVessel,
