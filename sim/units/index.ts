@@ -13,5 +13,13 @@ export {
   type QuantityParts,
 } from './format.ts';
 export { formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
-export { allowedWords, fieldText, parseQuantity, type AskedQuantity, type ParsedQuantity } from './parse.ts';
+export {
+  allowedWords,
+  fetchUnits,
+  fieldText,
+  parseQuantity,
+  readQuantity,
+  type AskedQuantity,
+  type ParsedQuantity,
+} from './parse.ts';
 export { kindUnit, type KindName, type UnitLabel, type UnitSystem } from './scales.ts';

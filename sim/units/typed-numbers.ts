@@ -28,7 +28,7 @@ const VULGAR: Readonly<Record<string, string>> = {
 };
 
 /** One kind of space, one kind of minus, fractions written out. */
-const plain = (typed: string): string =>
+export const plainText = (typed: string): string =>
   typed
     .replace(/[\u00a0\u2000-\u200a\u202f]/gu, ' ')
     .replace(/[\u2212\u2012\u2013]/gu, '-')
@@ -80,7 +80,7 @@ const clockTerms = (text: string): Term[] | null => {
 /** @param isTime whether `1:52`, `1h30` and a bare last number after hours or minutes make sense */
 export function splitTyped(typed: string, system: UnitSystem, isTime: boolean): SplitText {
   const commas = withoutCommas(
-    plain(typed)
+    plainText(typed)
       .replace(/^[£$€] ?/u, '')
       .replace(GROUPED, (group) => group.replace(/ /gu, '')),
     system,

@@ -1,5 +1,6 @@
-/** Units of the page against the factors printed in NIST Special Publication 811, appendix B.8. */
+/** Units of the page and typed units against the factors printed in NIST Special Publication 811, appendix B.8. */
 import { describe } from 'vitest';
+import { fetchUnits, readQuantity } from '../../sim/units/index.ts';
 import { KINDS, type KindName, type Scale } from '../../sim/units/scales.ts';
 import { checkPrinted, work } from './printed.ts';
 
@@ -33,5 +34,42 @@ describe('the units of the page', () => {
     ['kilowatt-hour, J', () => sizeOf('energy', 'kWh'), '3.6e6', nist],
     ['32 °F, °C', () => celsius(32), '0', nist],
     ['212 °F, °C', () => celsius(212), '100', nist],
+  ]);
+});
+
+await fetchUnits();
+
+/** SI value of what is typed, read as a quantity of that SI unit. */
+function typed(text: string, unit: string): number {
+  const read = readQuantity(text, { title: 'Quantity', unit }, 'metric');
+  if (read?.ok !== true || read.value === null) throw new Error(`“${text}” was not read`);
+  return read.value;
+}
+
+describe('typed units', () => {
+  checkPrinted([
+    ['yard, m', () => typed('1 yd', 'm'), '9.144e-1', nist],
+    ['mil, m', () => typed('1 mil', 'm'), '2.54e-5', nist],
+    ['fluid ounce (US), m³', () => typed('1 fl oz', 'm³'), '2.957353e-5', nist],
+    ['cup (US), m³', () => typed('1 cup', 'm³'), '2.365882e-4', nist],
+    ['pint (US liquid), m³', () => typed('1 pt', 'm³'), '4.731765e-4', nist],
+    ['gallon (UK), m³', () => typed('1 imp gal', 'm³'), '4.54609e-3', nist],
+    ['British thermal unit, J', () => typed('1 BTU', 'J'), '1.055056e3', nist],
+    ['Btu per hour, W', () => typed('1 BTU/h', 'W'), '2.930711e-1', nist],
+    ['horsepower (550 ft lbf/s), W', () => typed('1 hp', 'W'), '7.456999e2', nist],
+  ]);
+});
+
+describe('typed products and sums', () => {
+  checkPrinted([
+    ['twelve inches and a foot less a foot, m', () => typed('12 * 1 in + 1 ft - 1 ft', 'm'), '3.048e-1', nist],
+    ['half a pound and eight ounces, kg', () => typed('1/2 lb + 8 oz', 'kg'), '4.535924e-1', nist],
+    ['square foot, m²', () => typed('1 ft * 1 ft', 'm²'), '9.290304e-2', nist],
+    ['cubic inch, m³', () => typed('1 in * 1 in * 1 in', 'm³'), '1.638706e-5', nist],
+    ['cubic foot, m³', () => typed('(6 in + 6 in) * 12 in * 1 ft', 'm³'), '2.831685e-2', nist],
+    ['gallon per minute, m³/s', () => typed('60 gal / 1 h', 'm³/s'), '6.309020e-5', nist],
+    ['pound per foot, kg/m', () => typed('16 oz / 12 in', 'kg/m'), '1.488164', nist],
+    ['pound per cubic foot, kg/m³', () => typed('1 lb / (1 ft * 1 ft * 1 ft)', 'kg/m³'), '1.601846e1', nist],
+    ['kilowatt-hour, J', () => typed('500 W * 2 h', 'J'), '3.6e6', nist],
   ]);
 });

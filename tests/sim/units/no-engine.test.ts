@@ -7,11 +7,12 @@ vi.mock('../../../sim/units/unit-engine.ts', () => {
 
 const diameter = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 
-test('when the file that knows units can\u2019t be fetched, the field says so and still takes bare numbers', async () => {
-  const parsed = await parseQuantity('12 in', diameter, 'metric');
+test('when the file that knows units can\u2019t be fetched, the field says so and still takes numbers and shown units', async () => {
+  const parsed = await parseQuantity('12 cm', diameter, 'metric');
   expect(parsed).toEqual({
     ok: false,
     message: "Pot diameter: other units can't be read just now; type the number in mm; allowed is 50–1500\u202fmm.",
   });
   expect(await parseQuantity('400', diameter, 'metric')).toEqual({ ok: true, value: 0.4, note: null });
+  expect(await parseQuantity('12 in + 4 mm', diameter, 'metric')).toEqual({ ok: true, value: 0.3088, note: null });
 });
