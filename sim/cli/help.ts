@@ -16,7 +16,8 @@ type Rule = (typeof STOP_RULES)[keyof typeof STOP_RULES];
 const numbers = ({ min, max, usual }: Rule): string => `${min} to ${max}; ${usual} when left out`;
 
 const scenario = `  <scenario>            id of an example (“list examples”), path of a JSON file, or - for standard input
-  --with path=value     change a field before it is checked, in SI units (“schema” lists paths, units, ranges);
+  --with path=value     change a field before it is checked (“schema” lists paths, units, ranges): a number in SI units,
+                        or with a unit, sums and products too, as in "condenser.length_m=3/8 in + 2 mm";
                         may be given again; a bare number for a schedule holds from start to end;
                         another charge.botanical or charge.state brings its own plant data`;
 

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { isObject } from '../scenario/json.ts';
+import { fetchUnits, readQuantity, type AskedQuantity } from '../units/index.ts';
 import { fileProblemMessage } from '../messages/problems.ts';
 import { BadInput } from './bad-input.ts';
 
@@ -47,6 +48,43 @@ function valueOf(text: string): unknown {
   }
 }
 
+/** What may be typed with a unit at a path, with bare numbers in SI; `undefined` for texts, choices and lists. */
+function askedAt(path: string): AskedQuantity | undefined {
+  const field = fieldAt(path);
+  const title = `${field?.title} (${path})`;
+  switch (field?.kind) {
+    case 'number':
+    case 'integer':
+      return { ...field, title, bareNumbers: 'SI' };
+    case 'schedule':
+      if (path.endsWith('.at_s')) return { title, unit: 's', bareNumbers: 'SI' };
+      return path === field.path || path.endsWith('.value') ? { ...field, title, bareNumbers: 'SI' } : undefined;
+    default:
+      return undefined;
+  }
+}
+
+/** A value as JSON writes it, or a quantity with its unit in SI. */
+function typedAt(path: string, text: string): unknown {
+  const given = valueOf(text);
+  const asked = typeof given === 'string' ? askedAt(path) : undefined;
+  if (asked === undefined) return given;
+  const read = readQuantity(text, asked, 'metric');
+  if (read === null) throw new BadInput(`--with: ${asked.title}: units can't be read just now; type the number in SI.`);
+  if (!read.ok) throw new BadInput(`--with: ${read.message}`);
+  return read.value;
+}
+
+/** Fetches what reads units when a changed field needs it; it is too large to wait for otherwise. */
+export async function fetchUnitsFor(args: readonly string[]): Promise<void> {
+  const needsUnits = (arg: string): boolean => {
+    const [, path = '', text = ''] = /^(?:--with=)?(?:\d+:)?([^=]+)=(.*)$/su.exec(arg) ?? [];
+    const asked = typeof valueOf(text.trim()) === 'string' ? askedAt(path.trim()) : undefined;
+    return asked !== undefined && readQuantity(text, asked, 'metric') === null;
+  };
+  if (args.some(needsUnits)) await fetchUnits();
+}
+
 /** Fields of the charge that a plant brings along, apart from its name. */
 const plantFields = (): readonly string[] =>
   Object.keys(chargeFromBotanical('lavender-true')).filter((key) => key !== 'botanical');
@@ -69,7 +107,7 @@ function withField(input: Json, assignment: string): Json {
   const path = assignment.slice(0, cut).trim();
   const keys = path.split('.');
   if (keys.length > DEEPEST_PATH) throw noField(path);
-  const given = valueOf(assignment.slice(cut + 1).trim());
+  const given = typedAt(path, assignment.slice(cut + 1).trim());
   const field = fieldAt(path);
   const value =
     field?.kind === 'schedule' && field.path === path && typeof given === 'number'
@@ -109,7 +147,7 @@ function forgetPlant(input: Json, assignments: readonly string[]): Json {
 /**
  * Reads a scenario.
  * @param source id of an example, path of a file, or `-` for standard input
- * @param assignments `path=value`, in SI units
+ * @param assignments `path=value`: a number in SI, or a quantity with its unit
  */
 export function scenarioFrom(source: string, assignments: readonly string[]): Scenario {
   const example = examples.find(({ id }) => id === source);

@@ -39,6 +39,22 @@ describe('a field of the settings', () => {
     await expect.poll(() => height.inputValue()).toBe(first);
   });
 
+  test('takes sums and products, and fetches the large file of units only for units it does not show', async () => {
+    const { page } = await openBench();
+    const fetched: string[] = [];
+    page.on('request', (request) => fetched.push(request.url()));
+    const settings = await openSettings(page);
+    const height = field(settings, 'Pot height');
+    await enter(height, '2 * (7 in + 12.2 mm)');
+    await expect.poll(() => height.inputValue()).toBe('380');
+    expect(fetched.filter((url) => url.includes('mathjs'))).toEqual([]);
+    await enter(height, '38 cm + 1 mm');
+    await expect.poll(() => height.inputValue()).toBe('381');
+    expect(fetched.filter((url) => url.includes('mathjs'))).not.toEqual([]);
+    await enter(height, '380 mm + 2 kg');
+    await settings.getByRole('alert').filter({ hasText: '“2 kg” is not a length; allowed is' }).waitFor();
+  });
+
   test('keeps what can’t be taken, says why beside it, and gives back on Escape', async () => {
     const { page } = await openBench();
     const settings = await openSettings(page);

@@ -35,6 +35,15 @@ describe('the command line', () => {
     expect(JSON.parse(stdout)).toMatchObject({ name: 'Piped', summary: { end_s: 60, endReason: 'duration' } });
   });
 
+  it('fetches the units for a field that is typed in one which the page does not show', () => {
+    const { status, stdout, stderr } = limbeck(
+      ['run', '-', '--with', 'run.duration_s=1 minute + 1 s', '--with', 'condenser.length_m=2 * 120 cm'],
+      '{}',
+    );
+    expect({ status, stderr }).toEqual({ status: 0, stderr: '' });
+    expect(JSON.parse(stdout)).toMatchObject({ summary: { end_s: 61 } });
+  });
+
   it('prints nothing but the answer while it works through many runs, and reads a log from standard input', () => {
     const short = ['--with', 'run.duration_s=2400', '--with', 'advanced.step_s=5'];
     const predicted = limbeck(['predict', 'class-glass', '--runs', '1', ...short]);

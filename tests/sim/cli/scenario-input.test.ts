@@ -1,4 +1,4 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { chargeFromBotanical, exampleScenario } from '../../../sim/index.ts';
 import { BadInput } from '../../../sim/cli/bad-input.ts';
 import { predictCommand } from '../../../sim/cli/predict-command.ts';
@@ -7,6 +7,7 @@ import { runCommand } from '../../../sim/cli/run-command.ts';
 import { scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
 import { cell, toJson, toTable } from '../../../sim/cli/print.ts';
+import { fetchUnits } from '../../../sim/units/index.ts';
 import { ownFolder } from './asking.ts';
 import { counted } from '../../../sim/cli/progress.ts';
 
@@ -81,6 +82,55 @@ describe('a field that is set', () => {
     ]);
     expect(complaints('gentle-lavender', 'pot.diameter_m=9')).toEqual([
       expect.stringMatching(/pot\.diameter_m\): 9 .* 0\.05–1\.5.m/),
+    ]);
+  });
+});
+
+describe('a field that is typed with a unit', () => {
+  beforeAll(async () => {
+    expect(await fetchUnits()).toBe(true);
+  });
+
+  it('is read in any unit, and as a sum or a product; bare numbers are in SI', () => {
+    const set = scenarioFrom('gentle-lavender', [
+      'condenser.length_m=3/8 in + 3 m',
+      'charge.mass_kg=2 * 0.75 kg',
+      'pot.diameter_m=0.3 + 0.02',
+      'site.airTemperature_K=68 °F',
+      'heat.setting=50 %',
+      'cooling.flow_kg_s.0.value=2 gpm',
+      'run.stopAtShare=open',
+    ]);
+    expect(set).toMatchObject({
+      condenser: { length_m: 3.009525 },
+      charge: { mass_kg: 1.5 },
+      pot: { diameter_m: 0.32 },
+      site: { airTemperature_K: 293.15 },
+      heat: { setting: [{ at_s: 0, value: 0.5 }] },
+      run: { stopAtShare: null },
+    });
+    expect(set.cooling.flow_kg_s[0]?.value).toBeCloseTo((2 * 3.785412) / 60, 6);
+  });
+
+  it('may have its moments typed too', () => {
+    const { heat } = scenarioFrom('gentle-lavender', [
+      'heat.setting=[{"at_s":0,"value":1},{"at_s":600,"value":0.5}]',
+      'heat.setting.1.at_s=1 h + 10 min',
+    ]);
+    expect(heat.setting.map(({ at_s }) => at_s)).toEqual([0, 4200]);
+  });
+
+  it('is refused by name with the part that does not fit and what is allowed', () => {
+    expect(complaints('gentle-lavender', 'pot.diameter_m=120 mm + 2 kg')).toEqual([
+      expect.stringMatching(
+        /^--with: .* \(pot\.diameter_m\): “120 mm \+ 2 kg” can't be read: “2 kg” is not a length; allowed is 50–1500.mm\.$/u,
+      ),
+    ]);
+    expect(complaints('gentle-lavender', 'pot.diameter_m=2 m')).toEqual([
+      expect.stringMatching(/\(pot\.diameter_m\): 2000.mm is too much; allowed is 50–1500.mm\.$/u),
+    ]);
+    expect(complaints('gentle-lavender', 'pot.diameter_m=process.exit()')).toEqual([
+      expect.stringContaining('no number could be read'),
     ]);
   });
 });

@@ -55,7 +55,8 @@ export function SettingsPanel(props: SettingsPanelProps) {
         </For>
         <div class="settings-foot">
           <p class="settings-how">
-            Numbers take any unit: 3/8 in, 2.5 gal, 1.2 kW, 65 F, 1 h 30. Arrow keys nudge, Escape gives back.
+            Numbers take any unit, sums and products: 3/8 in, 2.5 gal, 65 F, 1 h 30, 2 * 1.5 kg. Arrow keys nudge,
+            Escape gives back.
           </p>
           <Toggle on={showsAll()} onChange={setShowsAll}>
             Show all fields
