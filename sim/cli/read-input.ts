@@ -3,7 +3,8 @@ import { readFileSync } from 'node:fs';
 import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { isObject } from '../scenario/json.ts';
-import { fetchUnits, readQuantity, type AskedQuantity } from '../units/index.ts';
+import type { AskedQuantity } from '../units/index.ts';
+import { fetchUnits, readQuantity } from '../units/read-quantity.ts';
 import { fileProblemMessage } from '../messages/problems.ts';
 import { BadInput } from './bad-input.ts';
 
@@ -82,7 +83,8 @@ export async function fetchUnitsFor(args: readonly string[]): Promise<void> {
     const asked = typeof valueOf(text.trim()) === 'string' ? askedAt(path.trim()) : undefined;
     return asked !== undefined && readQuantity(text, asked, 'metric') === null;
   };
-  if (args.some(needsUnits)) await fetchUnits();
+  // Where it does not come, the field says so.
+  if (args.some(needsUnits)) await fetchUnits().catch(() => undefined);
 }
 
 /** Fields of the charge that a plant brings along, apart from its name. */

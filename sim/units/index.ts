@@ -13,13 +13,6 @@ export {
   type QuantityParts,
 } from './format.ts';
 export { formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
-export {
-  allowedWords,
-  fetchUnits,
-  fieldText,
-  parseQuantity,
-  readQuantity,
-  type AskedQuantity,
-  type ParsedQuantity,
-} from './parse.ts';
+export { allowedWords, type AskedQuantity, type ParsedQuantity } from './asked-quantity.ts';
+export { fieldText, parseQuantity } from './parse.ts';
 export { kindUnit, type KindName, type UnitLabel, type UnitSystem } from './scales.ts';

@@ -1,4 +1,5 @@
 /** One typed text, read for what one field asks. */
+import type { AskedQuantity } from './asked-quantity.ts';
 import { displayUnit, kindOf, type DisplayUnit } from './display.ts';
 import { parseExpression, type Expression } from './expression.ts';
 import { KINDS, type KindName, type UnitSystem } from './scales.ts';
@@ -8,21 +9,6 @@ import { plainText, splitTyped, type Term } from './typed-numbers.ts';
 import type * as UnitEngine from './unit-engine.ts';
 import type { Amount } from './unit-engine.ts';
 import { recapitalised, unitWords, type TemperatureReading } from './unit-words.ts';
-
-/** What is asked for; a scenario's field information fits as it is. */
-export interface AskedQuantity {
-  readonly title: string;
-  readonly unit: string;
-  /** Path of the field or name of a kind; decides the unit a bare number has. */
-  readonly path?: string;
-  readonly min?: number;
-  readonly max?: number;
-  readonly nullable?: boolean;
-  /** `integer` asks for a whole number. */
-  readonly kind?: string;
-  /** What a bare number is in: the unit that is shown when left out. */
-  readonly bareNumbers?: 'shown' | 'SI';
-}
 
 /** Weights that are water, so that a volume says as much: 1 kg per litre. */
 const WATER_KINDS: ReadonlySet<KindName> = new Set(['water', 'coolantFlow', 'distillateFlow', 'steamFlow']);
@@ -67,7 +53,7 @@ export class QuantityReader {
   readonly #engine: typeof UnitEngine | null;
   readonly #kind: KindName | null;
   readonly #si: string;
-  readonly shownAs: DisplayUnit;
+  readonly #shownAs: DisplayUnit;
 
   /** @param engine what was fetched to read units, if it was */
   constructor(text: string, asked: AskedQuantity, system: UnitSystem, engine: typeof UnitEngine | null) {
@@ -77,7 +63,7 @@ export class QuantityReader {
     this.#engine = engine;
     this.#kind = kindOf(asked.unit, asked.path);
     this.#si = this.#kind === null ? asked.unit : KINDS[this.#kind].si;
-    this.shownAs = displayUnit(asked.unit, system, asked.path);
+    this.#shownAs = displayUnit(asked.unit, system, asked.path);
   }
 
   read(): Reading {
@@ -100,7 +86,7 @@ export class QuantityReader {
   }
 
   #bare(number: number): number {
-    return this.#asked.bareNumbers === 'SI' ? number : this.shownAs.toSI(number);
+    return this.#asked.bareNumbers === 'SI' ? number : this.#shownAs.toSI(number);
   }
 
   #termsOf(typed: string): readonly Term[] {
@@ -230,7 +216,7 @@ export class QuantityReader {
   }
 
   #needsUnit(text: string): string {
-    return `“${text}” needs a unit${this.shownAs.label === '' ? '' : `, such as ${this.shownAs.label}`}`;
+    return `“${text}” needs a unit${this.#shownAs.label === '' ? '' : `, such as ${this.#shownAs.label}`}`;
   }
 
   #amount(expression: Expression): Amount {

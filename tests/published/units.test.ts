@@ -1,6 +1,6 @@
 /** Units of the page and typed units against the factors printed in NIST Special Publication 811, appendix B.8. */
 import { describe } from 'vitest';
-import { fetchUnits, readQuantity } from '../../sim/units/index.ts';
+import { fetchUnits, readQuantity } from '../../sim/units/read-quantity.ts';
 import { KINDS, type KindName, type Scale } from '../../sim/units/scales.ts';
 import { checkPrinted, work } from './printed.ts';
 

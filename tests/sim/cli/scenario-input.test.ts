@@ -7,7 +7,7 @@ import { runCommand } from '../../../sim/cli/run-command.ts';
 import { scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
 import { cell, toJson, toTable } from '../../../sim/cli/print.ts';
-import { fetchUnits } from '../../../sim/units/index.ts';
+import { fetchUnits } from '../../../sim/units/read-quantity.ts';
 import { ownFolder } from './asking.ts';
 import { counted } from '../../../sim/cli/progress.ts';
 
@@ -87,9 +87,7 @@ describe('a field that is set', () => {
 });
 
 describe('a field that is typed with a unit', () => {
-  beforeAll(async () => {
-    expect(await fetchUnits()).toBe(true);
-  });
+  beforeAll(fetchUnits);
 
   it('is read in any unit, and as a sum or a product; bare numbers are in SI', () => {
     const set = scenarioFrom('gentle-lavender', [
@@ -178,7 +176,7 @@ describe('the schema', () => {
 describe('flags', () => {
   it('that are unknown or lack their value are named', () => {
     expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow(
-      "Unknown option '--fast'; there are --csv, --help, --json, --series, --units, --with.",
+      "Unknown option '--fast'; there are --csv, --help, --json, --series, --summary, --units, --with.",
     );
     expect(() => runCommand(['gentle-lavender', '--with'])).toThrow(/--with/);
     expect(() => predictCommand(['gentle-lavender', '--seed', '-1'])).toThrow(

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { parseQuantity, readQuantity, type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
+import { parseQuantity, type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
+import { readQuantity } from '../../../sim/units/read-quantity.ts';
 
 const diameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 const length: AskedQuantity = { title: 'Tube length', unit: 'm', path: 'condenser.length_m' };
