@@ -72,11 +72,12 @@ export function VerdictPanel(props: VerdictPanelProps) {
           <p>
             <Index each={paragraph()}>
               {(sentence) => (
-                <>
+                // One element a fact: a loose row of nodes is taken out and put back when the run changes, and with it the focus.
+                <span>
                   <SentenceLink fact={sentence()} onVisit={props.onVisit} />
                   <HowSo fact={sentence()} onWorking={props.onWorking} />{' '}
                   <Show when={sentence().advice}>{(advice) => <span class="verdict-advice">{advice()} </span>}</Show>
-                </>
+                </span>
               )}
             </Index>
           </p>
