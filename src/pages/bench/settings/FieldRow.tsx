@@ -182,10 +182,7 @@ function PlantRow(props: FieldRowProps) {
       note={null}
       onSet={(value) => props.context.edit(props.field.path, value)}
     >
-      {valueWords(valueAtPath(props.context.scenario, props.field.path), props.field, props.context.units).replace(
-        /[“”]/gu,
-        '',
-      )}
+      {valueWords(valueAtPath(props.context.scenario, props.field.path), props.field, props.context.units, 'alone')}
     </FieldFrame>
   );
 }

@@ -55,8 +55,13 @@ const listWords = (value: unknown, field: FieldInfo, units: UnitSystem): string 
   return rest > 0 ? `${first.join(', ')} and ${rest} more` : first.join(' and ');
 };
 
-/** A field's value as one reads it in a sentence. */
-export function valueWords(value: unknown, field: FieldInfo, units: UnitSystem): string {
+/** A field's value as one reads it; a text stands in quotation marks within a sentence, and without them alone. */
+export function valueWords(
+  value: unknown,
+  field: FieldInfo,
+  units: UnitSystem,
+  where: 'in-a-sentence' | 'alone' = 'in-a-sentence',
+): string {
   switch (field.kind) {
     case 'number':
     case 'integer':
@@ -72,7 +77,8 @@ export function valueWords(value: unknown, field: FieldInfo, units: UnitSystem):
       const named =
         field.path === 'charge.botanical' ? (botanicals.find(({ id }) => id === text)?.name.value ?? text) : text;
       if (named === '') return 'empty';
-      return named.length > LONGEST_TEXT ? `“${named.slice(0, LONGEST_TEXT - 1)}…”` : `“${named}”`;
+      const short = named.length > LONGEST_TEXT ? `${named.slice(0, LONGEST_TEXT - 1)}…` : named;
+      return where === 'alone' ? short : `“${short}”`;
     }
   }
 }
