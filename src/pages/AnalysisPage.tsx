@@ -39,10 +39,10 @@ export function AnalysisPage(props: AnalysisPageProps) {
         <Match when={props.place === 'run-length'}>
           <RunLengthView context={props.context} />
         </Match>
-        <Match when={props.place === 'boils'}>
+        <Match when={props.place === 'compare'}>
           <CompareView context={props.context} />
         </Match>
-        <Match when={props.place === 'my-runs'}>
+        <Match when={props.place === 'run-book'}>
           <RunBookView context={props.context} />
         </Match>
       </Switch>

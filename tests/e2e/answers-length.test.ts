@@ -70,7 +70,7 @@ describe('how long to run', () => {
       .toMatch(/^The pot’s water runs low at/);
     await goTo(page, 'Size');
     await dangers.waitFor();
-    await goTo(page, 'Boils');
+    await goTo(page, 'Compare');
     await expect
       .poll(() => page.locator('.boil .answer-problem').first().textContent(), SEARCH)
       .toMatch(/water is left/);

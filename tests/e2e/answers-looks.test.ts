@@ -9,13 +9,13 @@ const LOOKS = ['paper', 'slate', 'high contrast', 'projector'] as const;
 const ready: Readonly<Record<string, (page: Page) => Promise<void>>> = {
   Size: async (page) => page.locator('.tube-table tbody tr').first().waitFor(SEARCH),
   'Run length': async (page) => page.locator('.spread-row').first().waitFor(SEARCH),
-  Boils: async (page) => page.locator('.compare-now').first().waitFor(SEARCH),
-  'My runs': async (page) => page.getByRole('heading', { name: 'Fitted stills' }).waitFor(SEARCH),
+  Compare: async (page) => page.locator('.compare-now').first().waitFor(SEARCH),
+  'Run book': async (page) => page.getByRole('heading', { name: 'Fitted stills' }).waitFor(SEARCH),
 };
 
 describe('the answers', () => {
   test('hold no fault that axe can find, in any look', async () => {
-    const { page } = await openAnswer('my-runs', { bypassCSP: true });
+    const { page } = await openAnswer('run-book', { bypassCSP: true });
     await page.getByRole('button', { name: 'New log' }).click();
     for (const [place, stands] of Object.entries(ready)) {
       await goTo(page, place);

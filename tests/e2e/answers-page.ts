@@ -11,7 +11,7 @@ export const onAnswer = (page: Page) => ({ lead: page.locator('.answer-lead').fi
 
 /** Opens a place by its address. */
 export async function openAnswer(
-  place: 'size' | 'run-length' | 'boils' | 'my-runs',
+  place: 'size' | 'run-length' | 'compare' | 'run-book',
   options: BrowserContextOptions = {},
 ): Promise<OpenAnswer> {
   const opened = await openPage(`#${place}`, options);

@@ -76,14 +76,14 @@ describe('the places of the page', () => {
     await page.locator('.verdict[aria-busy="false"]').waitFor();
     const told = await lead.textContent();
     const places = page.getByRole('navigation', { name: 'Places' });
-    for (const place of ['Size', 'Run length', 'Boils', 'My runs']) {
+    for (const place of ['Size', 'Run length', 'Compare', 'Run book']) {
       await places.getByRole('link', { name: place }).click();
       await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe(place);
       await page.locator('.answers-place h2').first().waitFor();
       expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
     }
     await page.goBack();
-    await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe('Boils');
+    await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe('Compare');
     await places.getByRole('link', { name: 'Bench' }).click();
     await expect.poll(() => lead.textContent()).toBe(told);
     expect(await typedValue(page, 'Coil').inputValue()).toBe('2.35');

@@ -74,7 +74,7 @@ describe('page and command line agree', () => {
   });
 
   test('on a gentle boil against a hard one', async () => {
-    const { page, lead } = await openAnswer('boils');
+    const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
     const { text } = await downloaded(page, () =>
@@ -88,7 +88,7 @@ describe('page and command line agree', () => {
   });
 
   test('on the fit of a log', async () => {
-    const { page } = await openAnswer('my-runs');
+    const { page } = await openAnswer('run-book');
     await page.getByRole('button', { name: 'New log' }).click();
     await page.getByText('Paste columns from a note').click();
     await page.getByRole('textbox', { name: /A line of headings/ }).fill(LOG);

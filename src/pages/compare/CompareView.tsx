@@ -1,4 +1,4 @@
-/** Boils side by side: two to four runs on shared axes with one time mark, their differences, and what to conclude. */
+/** Stills side by side: two to four runs on shared axes with one time mark, their differences, and what to conclude. */
 import { createMediaQuery } from '@solid-primitives/media';
 import { createEffect, createMemo, createSignal, For, Index, onMount, Show } from 'solid-js';
 import {

@@ -1,4 +1,4 @@
-/** My runs: what was logged, shown over the model, fitted, and kept for the next plan. */
+/** The run book: what was logged, shown over the model, fitted, and kept for the next plan. */
 import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { USUAL_FIT } from '../../../sim/index.ts';
 import { fileName, saveJson } from '../../state/downloads.ts';

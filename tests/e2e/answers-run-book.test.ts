@@ -7,7 +7,7 @@ const SLOW = 'time (min), oil (mL)\n30, 2.6\n40, 8.2\n50, 13.4\n60, 17.6\n75, 22
 
 describe('my runs', () => {
   test('are typed with the keyboard alone; a bad cell is told on its line; nothing is lost on a reload', async () => {
-    const { page } = await openAnswer('my-runs');
+    const { page } = await openAnswer('run-book');
     await page.getByRole('button', { name: 'New log' }).focus();
     await page.keyboard.press('Enter');
     const cell = (column: string, line: number) =>
@@ -40,7 +40,7 @@ describe('my runs', () => {
   });
 
   test('are pasted, fitted, kept as a still and taken along in a file that another browser opens', async () => {
-    const { page } = await openAnswer('my-runs');
+    const { page } = await openAnswer('run-book');
     await page.getByRole('button', { name: 'New log' }).click();
     await page.getByText('Paste columns from a note').click();
     await page.getByRole('textbox', { name: /A line of headings/ }).fill(`${SLOW}\n130, spilt`);
@@ -67,7 +67,7 @@ describe('my runs', () => {
     expect(csv.text.split('\n').slice(0, 2)).toEqual(['time (min),oil (mL)', '30,2.6']);
     const book = await downloaded(page, () => page.getByRole('button', { name: 'Save the run book' }).click());
 
-    const other = await openAnswer('my-runs');
+    const other = await openAnswer('run-book');
     const [chooser] = await Promise.all([
       other.page.waitForEvent('filechooser'),
       other.page.getByRole('button', { name: 'Open a file' }).click(),
@@ -80,7 +80,7 @@ describe('my runs', () => {
   });
 
   test('take over the units that are pasted, and keep the still they were begun with within reach', async () => {
-    const { page } = await openAnswer('my-runs');
+    const { page } = await openAnswer('run-book');
     await page.getByRole('combobox', { name: 'Units' }).selectOption('us');
     await page.getByRole('button', { name: 'New log' }).click();
     expect(await page.getByRole('combobox', { name: 'Temperatures in' }).inputValue()).toBe('°F');
@@ -105,7 +105,7 @@ describe('my runs', () => {
   });
 
   test('are refused where they can’t tell, and odd files leave the book as it was', async () => {
-    const { page } = await openAnswer('my-runs');
+    const { page } = await openAnswer('run-book');
     await page.getByRole('button', { name: 'New log' }).click();
     await page.getByRole('textbox', { name: /^Time.*, line 1$/ }).fill('30');
     await page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).fill('2');

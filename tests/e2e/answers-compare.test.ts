@@ -4,7 +4,7 @@ import { downloaded, enter, onBench, seconds } from './bench-page.ts';
 
 describe('boils side by side', () => {
   test('gentle against hard is one click: conclusion, differences, one time mark, and a file of it', async () => {
-    const { page, lead } = await openAnswer('boils');
+    const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/“Gentle lavender, gentle” collects the most oil/);
     expect(
@@ -35,7 +35,7 @@ describe('boils side by side', () => {
   });
 
   test('hide nothing under the time mark from the keyboard', async () => {
-    const { page, lead } = await openAnswer('boils');
+    const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
     await page.getByRole('button', { name: 'Copy boil B' }).focus();
@@ -55,7 +55,7 @@ describe('boils side by side', () => {
   });
 
   test('a copy is changed in a field, refused in words where it cannot be, and is there again after a reload', async () => {
-    const { page, lead } = await openAnswer('boils');
+    const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Copy boil A' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/All collect about the same oil/);
     const second = page.locator('.boil').nth(1);
