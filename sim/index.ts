@@ -178,7 +178,10 @@ export { englishReader, type Language, type Reader } from './messages/language.t
 export { bisect } from './maths/bisect.ts';
 export { cellAt, lerp, positionOf, valueAt, type Position } from './maths/interpolate.ts';
 export { recordCsv, toCsv } from './messages/csv.ts';
-export { quantities, spokenQuantities, type Quantities } from './messages/quantities.ts';
+export { libraryText } from './messages/library-text.ts';
+export { quantities, type Quantities } from './messages/quantities.ts';
+export { partLineMessage, partMessage, partNameMessage, spokenPartMessage, type PartFacts } from './messages/parts.ts';
+export type { PartDetail, PartLine, PartNameKind } from './messages/catalogue/parts.ts';
 export { wholeMessage, type Message } from './messages/section.ts';
 export { failureMessages } from './messages/failure.ts';
 export { sizingMessages, toldSizing, toldTubeSize } from './messages/sizing.ts';

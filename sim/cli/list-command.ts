@@ -12,10 +12,18 @@ import {
   vessels,
 } from '../index.ts';
 import { botanicalTexts } from '../library-texts.ts';
+import { englishReader } from '../messages/language.ts';
+import { libraryText } from '../messages/library-text.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { isSet, onlyWord, readWords } from './options.ts';
 import { cell, toJson, toTable } from './print.ts';
+
+/** The library's own words, in metric units as everything that is listed. */
+const written = (text: string): string => libraryText(text, englishReader('metric'));
+
+const writtenThrough = (value: unknown): unknown =>
+  JSON.parse(JSON.stringify(value), (_, each: unknown) => (typeof each === 'string' ? written(each) : each)) as unknown;
 
 interface Listing {
   readonly rows: readonly object[];
@@ -29,7 +37,7 @@ const listing = <Row extends object>(
 ): Listing => ({
   rows,
   headings: Object.keys(columns),
-  cells: rows.map((row) => Object.values(columns).map((read) => cell(read(row)))),
+  cells: rows.map((row) => Object.values(columns).map((read) => written(cell(read(row))))),
 });
 
 const listings = {
@@ -138,5 +146,5 @@ export function listCommand(args: readonly string[]): string {
       `“${wanted}” is no list; did you mean ${closestWords(wanted, listingNames, 1).join()}? There are ${listingNames.join(', ')}.`,
     );
   const { rows, headings, cells } = listings[name]();
-  return isSet(words, 'json') ? toJson(rows) : toTable(headings, cells);
+  return isSet(words, 'json') ? toJson(writtenThrough(rows)) : toTable(headings, cells);
 }

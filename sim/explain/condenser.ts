@@ -24,7 +24,6 @@ function conductanceSteps(moment: Moment, piece: number): WorkingStep[] {
   const { insideDiameter_m: D_i, outsideDiameter_m: D_o, material, fouling_m2K_W } = scenario.condenser;
   const inside = condenser.insideFilms[piece] as InsideFilm;
   const outside = condenser.outsideFilms[piece] as OutsideFilm;
-  const from = (piece * condenser.segmentLength).toFixed(2);
   return [
     ...insideFilmSteps(moment, inside),
     entryStep('cylinder-resistance', {
@@ -34,7 +33,7 @@ function conductanceSteps(moment: Moment, piece: number): WorkingStep[] {
     }),
     ...outsideFilmSteps(moment, outside),
     writtenStep(
-      `Conductance of the piece of tube from ${from} m: film, wall, fouling and film in series`,
+      `Conductance of piece ${piece + 1} of ${condenser.segments} of the tube: film, wall, fouling and film in series`,
       "g = \\frac{N\\,\\Delta z}{\\frac{1}{\\pi D_i h_i}+R'+\\frac{R_f}{\\pi D_o}+\\frac{1}{\\pi D_o h_o}}",
       [condenser.condensing[piece] as number, 'W/K', 'resistances in series, Incropera et al. 6e section 3.3'],
       ['N', condenser.tubes, '1', 'tubes', 'scenario: tubes'],
@@ -51,13 +50,12 @@ function conductanceSteps(moment: Moment, piece: number): WorkingStep[] {
 
 export function condensingLength(moment: Moment): WorkingSheet | null {
   const { still, peaks, dt, time_s } = moment;
-  const { condenser, coolant, arrivingWater, arrivingOil } = still;
+  const { condenser, coolant, arrivingWater } = still;
   const { terms, segmentLength, dewTemperature } = condenser;
   if (!(arrivingWater > 0) || !(terms.latent > 0)) return null;
   const ends = terms.possible > 0;
   const piece = Math.min(terms.whole, condenser.segments - 1);
   const conductance = condenser.condensing[piece] as number;
-  const arriving = `${(arrivingWater / dt).toExponential(3)} kg/s of steam, ${(arrivingOil / dt).toExponential(3)} kg/s of oil`;
   return sheetOf(
     ['condensing-length', 'Tube needed to condense', time_s],
     `Length that condenses at ${peaks ? 'the hardest' : 'this'} moment. Films are those that the run last worked out, at most half a minute before.`,
@@ -77,7 +75,7 @@ export function condensingLength(moment: Moment): WorkingSheet | null {
       'Heat to be taken out until all is liquid at the dew temperature',
       '\\dot Q_{lat} = \\dot H_{in}-\\dot H_{liq}',
       [terms.latent / dt, 'W', BALANCE],
-      ['\\dot H_{in}', terms.vapourEnthalpy / dt, 'W', `enthalpy of what arrives: ${arriving}`, RUN],
+      ['\\dot H_{in}', terms.vapourEnthalpy / dt, 'W', 'enthalpy of the steam and oil that arrive', RUN],
       ['\\dot H_{liq}', terms.asLiquid / dt, 'W', 'enthalpy of the same as liquid', 'IAPWS, oil’s heat capacity'],
     ),
     writtenStep(
@@ -124,7 +122,6 @@ function coolingSteps({ still, scenario }: Pick<Moment, 'still' | 'scenario'>): 
     h_o: [film.outside, STEP],
   };
   const outside = condenser.coolOutsideFilms[piece] as OutsideFilm;
-  const from = (piece * segmentLength).toFixed(2);
   return [
     ...(tube.upright
       ? [entryStep('falling-film-conductance', given, 'How well the condensate cools: a film on the whole bore')]
@@ -145,7 +142,7 @@ function coolingSteps({ still, scenario }: Pick<Moment, 'still' | 'scenario'>): 
     ),
     ...(tube.upright ? [] : [entryStep('rivulet-wall-share', given)]),
     writtenStep(
-      `Conductance of the piece of tube from ${from} m`,
+      `Conductance of piece ${piece + 1} of ${condenser.segments} of the tube`,
       tube.upright
         ? "g = \\frac{N\\,\\Delta z}{\\frac{1}{F\\,U}+R'+\\frac{1}{h_f\\,\\pi D_o}}"
         : "g = \\frac{N\\,\\Delta z}{\\frac{1}{F\\,U}+R'\\frac{\\pi}{\\varphi}+\\frac{1}{h_f\\,\\pi D_o\\,a}}",

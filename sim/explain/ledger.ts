@@ -81,7 +81,7 @@ export function energyAndWaterCost({ summary, scenario: { heat, cooling } }: Run
       [waterCost, '1'],
       ['p_w', cooling.waterPrice_m3, '1/m³', 'water price', 'scenario: water price'],
       ['m_w', water, 'kg', 'tap water used', LEDGER],
-      ['\\rho', WATER_DENSITY, 'kg/m³', 'density of tap water', 'water at about 20 °C'],
+      ['\\rho', WATER_DENSITY, 'kg/m³', 'density of tap water', 'cool water'],
     ),
     writtenStep(
       'Together',

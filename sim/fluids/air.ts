@@ -126,7 +126,7 @@ export const airCorrelations: readonly Correlation[] = [
   }),
   ofTemperature({
     name: 'air-expansivity',
-    says: 'Expansivity of air: share by which the volume grows per kelvin.',
+    says: 'Expansivity of air: share by which the volume grows per degree.',
     result: { symbol: 'β', unit: '1/K' },
     tex: '\\beta=1/T',
     source: 'ideal gas law',

@@ -107,7 +107,7 @@ export const region4Correlations: readonly Correlation[] = [
   }),
   correlation({
     name: 'saturation-slope',
-    says: 'Rise of the boiling pressure of water per kelvin.',
+    says: 'Rise of the boiling pressure of water per degree.',
     arguments: { T: temperature },
     result: { symbol: 'dp_sat/dT', unit: 'Pa/K' },
     tex: `\\frac{dp}{dT}=-4p^*\\beta^3\\,\\frac{\\partial F/\\partial\\vartheta}{\\partial F/\\partial\\beta}\\,\\frac{d\\vartheta}{dT},\\quad F:\\ ${implicit}`,

@@ -164,7 +164,7 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
     }),
     forReaders({
       name: `oil-per-steam-${entryId(constituent)}`,
-      says: `Mass of ${name} vapour with each kilogram of steam over both liquids.`,
+      says: `Mass of ${name} vapour over that of the steam with it, above both liquids.`,
       arguments: { T: temperature(WATER_MIN_TEMPERATURE, WATER_MAX_TEMPERATURE) },
       result: { symbol: 'r', unit: 'kg/kg' },
       tex: ratio,

@@ -170,7 +170,7 @@ export const transportCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'water-conductivity',
-    says: 'Thermal conductivity of water or steam, critical enhancement left out (below 0.006 % up to 105 °C at saturation).',
+    says: 'Thermal conductivity of water or steam, critical enhancement left out (below 0.006 % in an open still).',
     arguments: state,
     result: { symbol: 'λ', unit: 'W/(m K)' },
     tex: '\\bar\\lambda=\\frac{\\sqrt{\\bar T}}{\\sum_k L_k/\\bar T^k}\\exp\\Big[\\bar\\rho\\sum_i\\big(\\tfrac1{\\bar T}-1\\big)^i\\sum_j L_{ij}(\\bar\\rho-1)^j\\Big]',

@@ -146,7 +146,7 @@ export const waterCorrelations: readonly Correlation[] = [
   }),
   onSaturationLine({
     name: 'liquid-expansivity',
-    says: 'Expansivity of water: share by which the volume grows per kelvin; negative below 4 °C.',
+    says: 'Expansivity of water: share by which the volume grows per degree; negative near freezing.',
     result: { symbol: 'β', unit: '1/K' },
     tex: '\\beta=\\frac1v\\Big(\\frac{\\partial v}{\\partial T}\\Big)_p=\\frac1T\\Big(1-\\frac{\\tau\\gamma_{\\pi\\tau}}{\\gamma_\\pi}\\Big)',
     source: `${IF97}, region 1`,
@@ -155,7 +155,7 @@ export const waterCorrelations: readonly Correlation[] = [
   }),
   onSaturationLine({
     name: 'latent-heat',
-    says: 'Heat that turns a kilogram of boiling water to steam.',
+    says: 'Heat that turns boiling water to steam, by weight.',
     result: { symbol: 'h_fg', unit: 'J/kg' },
     tex: "h_{fg}=h''(T)-h'(T)",
     source: `${IF97}, regions 1, 2 and 4`,

@@ -49,7 +49,7 @@ const separator = ({ id, name, material, suits, bore, height }: Sizes): Separato
 export const separators: readonly SeparatorVessel[] = [
   separator({
     id: 'burette-separator',
-    name: 'glass measuring separator, 40 mm',
+    name: 'glass measuring separator, {40 mm}',
     material: 'borosilicate-glass',
     suits: 'floating',
     bore: 40,

@@ -63,11 +63,9 @@ interface Family {
   } | null;
   readonly handRatio: number | null;
   readonly provenance: Provenance;
-  readonly name: (row: SizeRow, outside_mm: string) => string;
+  /** As the trade calls it, whatever units its buyer reads. */
+  readonly name: (row: SizeRow) => string;
 }
-
-/** Two decimals, halves up: 9.525 reads 9.53 as in the trade. */
-const hundredths = (value: number): string => (Math.round(value * 100 + 1e-6) / 100).toFixed(2);
 
 const slug = (text: string): string => text.replaceAll(' x ', 'x').replaceAll(/[ /]/g, '-');
 
@@ -97,7 +95,7 @@ const familyOf = (
       id: `${family.prefix}-${idOf(row)}`,
       standard: family.standard,
       designation: row.designation,
-      name: family.name(row, hundredths(outsideDiameter_m / MILLIMETRE)),
+      name: family.name(row),
       material: family.material,
       outsideDiameter_m,
       wall_m,
@@ -140,7 +138,7 @@ const b88 = (type: 'K' | 'L' | 'M'): Tube[] =>
               note: `walls recalled, outside diameters seen; ${geometry}`,
             }
           : { kind: 'seen', source: 'ASTM B88 dimension table, public reproduction', note: geometry },
-      name: (row, outside) => `${row.designation} in type ${type} (${outside} mm outside)`,
+      name: (row) => `${row.designation} in type ${type}`,
     },
     astmB88[type],
   );
@@ -173,7 +171,7 @@ const b88m = (type: 'A' | 'B' | 'C'): Tube[] =>
         source: 'ASTM B88M dimension table, public reproduction',
         note: `${geometry}; tempers and packs from memory`,
       },
-      name: (row, outside) => `${row.outside} mm type ${type} (${outside} mm outside)`,
+      name: (row) => `${row.outside} mm type ${type}`,
     },
     astmB88M[type],
     (row) => String(row.outside),
@@ -187,7 +185,7 @@ const corrugatedTubes: Tube[] = corrugated.map(({ nominal, bore, crest, bendRadi
     id: `corrugated-dn${nominal}`,
     standard: 'flexible corrugated tube',
     designation: `DN ${nominal}`,
-    name: `DN ${nominal} corrugated stainless (${crest.toFixed(2)} mm outside)`,
+    name: `DN ${nominal} corrugated stainless`,
     material: 'stainless-steel',
     outsideDiameter_m: crest * MILLIMETRE,
     wall_m,
@@ -223,7 +221,7 @@ export const tubes: readonly Tube[] = [
       bender: inchBender,
       handRatio: HAND_RADIUS,
       provenance: b280,
-      name: (row, outside) => `${inches(row, 'air-conditioning tube')} (${outside} mm outside)`,
+      name: (row) => inches(row, 'air-conditioning tube'),
     },
     astmB280.annealed,
   ),
@@ -239,7 +237,7 @@ export const tubes: readonly Tube[] = [
       bender: { rows: benderRadiiDrawn, ratio: 4, source: tradeBody },
       handRatio: null,
       provenance: b280,
-      name: (row, outside) => `${row.designation} in hard air-conditioning tube (${outside} mm outside)`,
+      name: (row) => `${row.designation} in hard air-conditioning tube`,
     },
     astmB280.drawn,
   ),
@@ -259,7 +257,7 @@ export const tubes: readonly Tube[] = [
         source: 'common practice, no source: tables of makers of 15 m coils',
         note: `thinner than ASTM B280 and kinks sooner; ${geometry}, within 1 % of the printed coil masses`,
       },
-      name: (row, outside) => `${row.designation} in light coil, ${row.wall} mm wall (${outside} mm outside)`,
+      name: (row) => `${row.designation} in light coil, ${row.wall} mm wall`,
     },
     lightCoils,
     (row) => `${slug(row.designation)}-${row.wall}`,
@@ -321,7 +319,7 @@ export const tubes: readonly Tube[] = [
       bender: { rows: [], ratio: 3, source: '' },
       handRatio: 12,
       provenance: { kind: 'memory', source: 'ASTM A269 common stock sizes', note: stainless },
-      name: (row, outside) => `${inches(row, 'stainless tube')} (${outside} mm outside)`,
+      name: (row) => inches(row, 'stainless tube'),
     },
     astmA269,
   ),

@@ -18,7 +18,7 @@ const tub = (
   const volume_m3 = cylinderVolume(insideDiameter_m, height_m);
   return {
     id,
-    name: `${name}, ${(volume_m3 * 1000).toFixed(0)} L`,
+    name: `${name}, {${(volume_m3 * 1000).toFixed(0)} L}`,
     material,
     volume_m3,
     insideDiameter_m,

@@ -116,7 +116,10 @@ export interface Botanical {
   readonly hydrolysis: readonly EsterHydrolysis[];
 }
 
-/** What the literature and the trade say of a plant beside the numbers that a run takes; fetched when it is read. */
+/**
+ * What the literature and the trade say of a plant beside the numbers that a run takes; fetched when it is read. A
+ * quantity stands in braces, `{20–30 °C}`, so that it can be written in the reader's units.
+ */
 export interface BotanicalText {
   readonly oilSite: Sourced<string>;
   readonly preparation: Sourced<string>;

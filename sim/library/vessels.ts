@@ -33,7 +33,7 @@ const cateringPots = (
   const volume_m3 = cylinderVolume(side, side);
   return {
     id: `catering-pot-${centimetres}`,
-    name: `${centimetres} cm catering pot, ${litres(volume_m3)} L`,
+    name: `{${centimetres} cm} catering pot, {${litres(volume_m3)} L}`,
     kind: 'catering-pot',
     material: 'stainless-steel',
     insideDiameter_m: side,
@@ -68,7 +68,7 @@ const copperPots = (
   const shell = Math.PI * insideDiameter_m * height_m + (Math.PI / 2) * insideDiameter_m ** 2;
   return {
     id: `copper-pot-${capacity}`,
-    name: `${capacity} L copper pot with hat`,
+    name: `{${capacity} L} copper pot with hat`,
     kind: 'copper-pot',
     material: 'copper',
     insideDiameter_m,
@@ -97,7 +97,7 @@ const cans = (
   const insideDiameter_m = Math.cbrt(capacity / 1000 / ((Math.PI / 4) * CAN_SHAPE));
   return {
     id: `milk-can-${capacity}`,
-    name: `${capacity} L milk can`,
+    name: `{${capacity} L} milk can`,
     kind: 'can',
     material: 'stainless-steel',
     insideDiameter_m,
@@ -122,7 +122,7 @@ const flasks = (
   const height_m = Math.cbrt((6 * volume_m3) / Math.PI);
   return {
     id: `flask-${capacity}`,
-    name: `${capacity} L round-bottom glass flask`,
+    name: `{${capacity} L} round-bottom glass flask`,
     kind: 'flask',
     material: 'borosilicate-glass',
     insideDiameter_m: cylinderDiameter(volume_m3, height_m),
@@ -142,7 +142,7 @@ export const vessels: readonly Vessel[] = [
   ...copperPots,
   {
     id: 'rose-alembic',
-    name: '110 L historical rose alembic',
+    name: '{110 L} historical rose alembic',
     kind: 'copper-pot',
     material: 'copper',
     insideDiameter_m: 0.8,
@@ -158,7 +158,7 @@ export const vessels: readonly Vessel[] = [
   },
   {
     id: 'drum-200',
-    name: '200 L stainless drum',
+    name: '{200 L} stainless drum',
     kind: 'drum',
     material: 'stainless-steel',
     insideDiameter_m: 0.5715,
@@ -174,7 +174,7 @@ export const vessels: readonly Vessel[] = [
   },
   {
     id: 'keg-50',
-    name: '50 L keg',
+    name: '{50 L} keg',
     kind: 'keg',
     material: 'stainless-steel',
     insideDiameter_m: 0.39,

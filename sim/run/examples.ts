@@ -54,7 +54,7 @@ export const examples: readonly Example[] = [
   {
     id: 'gentle-lavender',
     title: 'Gentle lavender',
-    says: 'A 25-litre pot on an electric plate, dried lavender on a grid, a copper coil in a tub.',
+    says: 'A medium pot on an electric plate, dried lavender on a grid, a copper coil in a tub.',
     scenario: lavender,
   },
   {
@@ -80,10 +80,10 @@ export const examples: readonly Example[] = [
   },
   {
     id: 'rosemary-jacket',
-    title: 'Rosemary, fifty litres',
-    says: 'Fresh rosemary over water in a 50-litre pot on gas, a straight tube in a jacket with tap water.',
+    title: 'Rosemary in a large pot',
+    says: 'Fresh rosemary over water in a large pot on gas, a straight tube in a jacket with tap water.',
     scenario: {
-      name: 'Rosemary, fifty litres',
+      name: 'Rosemary in a large pot',
       note: 'Prunings of the long hedge, wilted overnight.',
       site: shed,
       heat: {
@@ -199,7 +199,7 @@ export const examples: readonly Example[] = [
   {
     id: 'class-glass',
     title: 'Class set-up in glass',
-    says: 'Orange peel in a two-litre flask on a hotplate, a short glass condenser, a pumped bucket with ice.',
+    says: 'Orange peel in a small flask on a hotplate, a short glass condenser, a pumped bucket with ice.',
     scenario: {
       name: 'Orange peel in glass',
       note: 'One table of the autumn class.',
@@ -328,7 +328,7 @@ export const examples: readonly Example[] = [
   {
     id: 'thyme-thin-tube',
     title: 'Thyme through a thin tube',
-    says: 'What must not be done: a hard boil through a tube of 4 mm, which holds the steam back.',
+    says: 'What must not be done: a hard boil through a very thin tube, which holds the steam back.',
     scenario: {
       name: 'Thyme through a thin tube',
       note: 'The tube was left over from a fridge. Seen in the model only.',

@@ -496,7 +496,7 @@ export const condenserSchema = z.strictObject({
   tubePrice_m: quantity({
     unit: '1/m',
     title: 'Tube price',
-    says: 'Price of a metre of tube, in your currency.',
+    says: 'Price of the tube by its length, in your currency.',
     default: 9,
     min: 0,
     max: 1000,
@@ -579,7 +579,7 @@ export const coolingSchema = z.strictObject({
   tubWallResistance_m2K_W: quantity({
     unit: 'm² K/W',
     title: 'Tub wall resistance',
-    says: 'Thermal resistance of the tub wall (3 mm plastic about 0.015, sheet metal almost zero).',
+    says: 'Thermal resistance of the tub wall: almost zero for sheet metal, more for plastic and wood.',
     default: 0.015,
     min: 0,
     max: 3,
@@ -633,7 +633,7 @@ export const coolingSchema = z.strictObject({
   waterPrice_m3: quantity({
     unit: '1/m³',
     title: 'Water price',
-    says: 'Price of a cubic metre of tap water, in your currency.',
+    says: 'Price of tap water by its volume, in your currency.',
     default: 3,
     min: 0,
     max: 1000,

@@ -54,7 +54,7 @@ export const releaseSchema = z.strictObject({
   heldRate_1_s: byGroup({
     unit: '1/s',
     title: 'Release rate',
-    says: 'First-order rate at which held oil comes free at 100 °C.',
+    says: 'First-order rate at which held oil comes free at the boiling point of water.',
     min: 0,
     max: 1,
     hydrocarbon: 0.0008,
@@ -64,7 +64,7 @@ export const releaseSchema = z.strictObject({
   activationEnergy_J_mol: quantity({
     unit: 'J/mol',
     title: 'Activation energy',
-    says: 'How strongly release depends on temperature (Arrhenius about 100 °C).',
+    says: 'How strongly release depends on temperature (Arrhenius about the boiling point of water).',
     default: 60_000,
     min: 0,
     max: 200_000,
@@ -73,7 +73,7 @@ export const releaseSchema = z.strictObject({
   takeUp: byGroup({
     unit: 'SI',
     title: 'Take-up',
-    says: 'How readily steam takes up ready oil: transfer units per metre of bed at unit steam flux.',
+    says: 'How readily steam takes up ready oil: transfer units in a bed of unit depth at unit steam flux, in SI units.',
     min: 0,
     max: 1000,
     hydrocarbon: 0.05,
@@ -92,7 +92,7 @@ export const releaseSchema = z.strictObject({
   halfCoverage_mol_kg: quantity({
     unit: 'mol/kg',
     title: 'Half coverage',
-    says: 'Ready oil on a kilogram of dry plant at which the surface is half covered; it sets how the last traces leave.',
+    says: 'Ready oil on the dry plant at which the surface is half covered; it sets how the last traces leave.',
     default: 0.006,
     min: 0,
     max: 2,
@@ -134,7 +134,7 @@ export const chargeSchema = z.strictObject({
   oilContent: quantity({
     unit: 'kg/kg',
     title: 'Oil content',
-    says: 'Oil per kilogram of dry plant.',
+    says: 'Oil in the dry plant, by weight.',
     default: 0.018,
     min: 0,
     max: 0.3,
@@ -179,7 +179,7 @@ export const chargeSchema = z.strictObject({
   holding_kg_kg: quantity({
     unit: 'kg/kg',
     title: 'Water holding',
-    says: 'Water a kilogram of dry plant holds before it drips.',
+    says: 'Water that the dry plant holds before it drips, by weight.',
     default: 2,
     min: 0,
     max: 10,

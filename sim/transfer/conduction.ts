@@ -28,7 +28,7 @@ const outside = 'exact; no limits';
 export const conductionCorrelations: readonly Correlation[] = [
   correlation({
     name: 'cylinder-resistance',
-    says: 'Thermal resistance of a tube wall or a layer of insulation, per metre of tube.',
+    says: 'Thermal resistance of a tube wall or a layer of insulation, per length of tube.',
     arguments: { ...shell, k: conductivity },
     result: { symbol: 'R′', unit: 'm K/W' },
     tex: "R' = \\frac{\\ln(D_o/D_i)}{2\\pi k}",
@@ -38,7 +38,7 @@ export const conductionCorrelations: readonly Correlation[] = [
   }),
   forReaders({
     name: 'plane-resistance',
-    says: 'Thermal resistance of a flat layer, per square metre.',
+    says: 'Thermal resistance of a flat layer, by area.',
     arguments: { thickness: { unit: 'm', says: 'thickness' }, k: conductivity },
     result: { symbol: 'R″', unit: 'm² K/W' },
     tex: "R'' = \\frac{s}{k}",

@@ -43,7 +43,7 @@ export const fallingFilmCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'falling-film-conductance',
-    says: 'Heat that condensate running down the whole bore of an upright tube gives to the wall, per metre of tube and kelvin.',
+    says: 'Heat that condensate running down the whole bore of an upright tube gives to the wall, per length of tube and degree.',
     arguments: {
       m,
       D_i: bore,

@@ -24,7 +24,7 @@ const viscosity: Argument = { unit: 'Pa s', says: 'viscosity' };
 export const packedBedCorrelations: readonly Correlation[] = [
   correlation({
     name: 'ergun-gradient',
-    says: 'Pressure lost per metre by a fluid passing through a packed bed.',
+    says: 'Pressure lost per length by a fluid passing through a packed bed.',
     arguments: {
       v: { unit: 'm/s', says: 'superficial velocity' },
       ...bed,

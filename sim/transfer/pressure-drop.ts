@@ -80,7 +80,7 @@ export const pressureDropCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'friction-gradient',
-    says: 'Pressure lost to friction per metre by one phase in a straight tube.',
+    says: 'Pressure lost to friction per length by one phase in a straight tube.',
     arguments: {
       G: massFlux,
       D: bore,
@@ -96,7 +96,7 @@ export const pressureDropCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'darcy-gradient',
-    says: 'Pressure lost to friction per metre for a known Darcy friction factor.',
+    says: 'Pressure lost to friction per length for a known Darcy friction factor.',
     arguments: { f: { unit: '1', says: 'Darcy friction factor' }, G: massFlux, D: bore, rho: density },
     result: gradient,
     tex: '\\frac{dp}{dz} = f\\,\\frac{G^2}{2\\rho D}',
@@ -106,7 +106,7 @@ export const pressureDropCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'two-phase-gradient',
-    says: 'Pressure lost to friction per metre by vapour and liquid flowing together, at one place.',
+    says: 'Pressure lost to friction per length by vapour and liquid flowing together, at one place.',
     arguments: { ...ends, x: share('vapour share of the flow') },
     result: gradient,
     tex: '\\frac{dp}{dz} = \\left[A+2(B-A)x\\right](1-x)^{1/3}+Bx^3',
@@ -117,7 +117,7 @@ export const pressureDropCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'mean-two-phase-gradient',
-    says: 'Pressure lost to friction per metre, averaged over a length in which the vapour share changes evenly.',
+    says: 'Pressure lost to friction per length, averaged over a length in which the vapour share changes evenly.',
     arguments: { ...ends, x_in: share('vapour share entering'), x_out: share('vapour share leaving') },
     result: gradient,
     tex: '\\overline{\\frac{dp}{dz}} = \\frac{1}{x_{in}-x_{out}}\\int_{x_{out}}^{x_{in}}\\left\\{\\left[A+2(B-A)x\\right](1-x)^{1/3}+Bx^3\\right\\}dx',

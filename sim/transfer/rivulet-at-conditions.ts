@@ -131,7 +131,7 @@ const lengthTex = "L = \\int\\frac{\\dot m\\,c_p}{T-T_{water}}\\left(\\frac1{UA'
 export const rivuletAtConditionsCorrelations: readonly Correlation[] = [
   forReaders({
     name: 'rivulet-conductance-water',
-    says: 'Heat that a rivulet of water gives to the wall of a straight sloping tube, per metre and kelvin.',
+    says: 'Heat that a rivulet of water gives to the wall of a straight sloping tube, per length and degree.',
     arguments: { m: rate, D_i: bore, slope, T: kelvin('temperature of the condensate') },
     result: conductance,
     tex: conductanceTex,
@@ -141,7 +141,7 @@ export const rivuletAtConditionsCorrelations: readonly Correlation[] = [
   }),
   forReaders({
     name: 'rivulet-conductance-water-coil',
-    says: 'Heat that a rivulet of water gives to the wall of a coil, per metre and kelvin.',
+    says: 'Heat that a rivulet of water gives to the wall of a coil, per length and degree.',
     arguments: { m: rate, D_i: bore, slope, ...coil, T: kelvin('temperature of the condensate') },
     result: conductance,
     tex: conductanceTex,

@@ -228,7 +228,7 @@ export const rivuletCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'rivulet-conductance',
-    says: 'Heat that a stretch of rivulet gives to the wall of a straight tube, per metre and kelvin.',
+    says: 'Heat that a stretch of rivulet gives to the wall of a straight tube, per length and degree.',
     arguments: { phi: angle, m: rate, D_i: bore, ...stretch },
     result: conductance,
     tex: `${NUSSELT_TEX},\\quad Nu = \\left[Nu_T^5+\\left(C\\frac{z_2^{2/3}-z_1^{2/3}}{z_2-z_1}(D_hRe\\,Pr)^{1/3}\\right)^5\\right]^{1/5}`,
@@ -238,7 +238,7 @@ export const rivuletCorrelations: readonly Correlation[] = [
   }),
   correlation({
     name: 'rivulet-conductance-coil',
-    says: 'Heat that a stretch of rivulet gives to the wall of a coil, per metre and kelvin.',
+    says: 'Heat that a stretch of rivulet gives to the wall of a coil, per length and degree.',
     arguments: {
       phi: angle,
       m: rate,

@@ -75,7 +75,7 @@ const gradient = { symbol: 'dp/dz', unit: 'Pa/m' };
 export const twoPhaseAlternatives: readonly Correlation[] = [
   alternative({
     name: 'two-phase-gradient-friedel',
-    says: 'Pressure lost to friction per metre by vapour and liquid flowing together.',
+    says: 'Pressure lost to friction per length by vapour and liquid flowing together.',
     arguments: {
       ...flow,
       sigma: { unit: 'N/m', says: 'surface tension' },
@@ -89,7 +89,7 @@ export const twoPhaseAlternatives: readonly Correlation[] = [
   }),
   alternative({
     name: 'two-phase-gradient-lockhart-martinelli',
-    says: 'Pressure lost to friction per metre from each phase alone.',
+    says: 'Pressure lost to friction per length from each phase alone.',
     arguments: flow,
     result: gradient,
     tex: '\\frac{dp}{dz} = \\left(\\frac{dp}{dz}\\right)_l\\left[1+\\frac{C}{X}+\\frac{1}{X^2}\\right],\\quad C=5,\\,10,\\,12,\\,20\\ \\text{(both laminar, liquid, vapour, both turbulent)}',

@@ -7,7 +7,10 @@ import { QuantityReader, Refusal, UnitsMissing, type Reading } from './quantity-
 import type { UnitSystem } from './scales.ts';
 import type * as UnitEngine from './unit-engine.ts';
 
-const AS_WATER = 'Taken as water, 1 kg to the litre.';
+const AS_WATER: Readonly<Record<UnitSystem, string>> = {
+  metric: 'Taken as water, 1 kg to the litre.',
+  us: 'Taken as water, 8.35 lb to the gallon.',
+};
 const LEFT_OPEN: ReadonlySet<string> = new Set(['', 'open', 'none', '–', '-']);
 
 let engine: typeof UnitEngine | null = null;
@@ -34,5 +37,5 @@ export function readQuantity(typed: string, asked: AskedQuantity, system: UnitSy
     throw error;
   }
   if (!Number.isFinite(read.value)) return refused(`“${text}” can't be read: the number is not finite`, asked, system);
-  return taken(read.value, asked, system, read.asWater ? AS_WATER : null);
+  return taken(read.value, asked, system, read.asWater ? AS_WATER[system] : null);
 }

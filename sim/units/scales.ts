@@ -132,7 +132,7 @@ export const KINDS = {
   share: both('1', scale('%', 0.01, 0)),
   number: both('1', scale('', 1, 2, 3)),
   oilContent: both('kg/kg', scale('%', 0.01, 2)),
-  amountPerMass: both('mol/kg', scale('mmol/kg', 1e-3, 2)),
+  amountPerMass: { si: 'mol/kg', metric: [scale('mmol/kg', 1e-3, 2)], us: [scale('mmol/lb', 1e-3 / POUND, 2)] },
   massRatio: { si: 'kg/kg', metric: [scale('kg/kg', 1, 2)], us: [scale('lb/lb', 1, 2)] },
   density: { si: 'kg/m³', metric: [fixed('kg/m³', 1, 0)], us: [fixed('lb/ft³', POUND / FOOT ** 3, 1)] },
   massPerLength: {

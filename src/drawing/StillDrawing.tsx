@@ -14,7 +14,7 @@ import { Hazard } from './parts/Hazard.tsx';
 import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
 import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
-import { partSentence } from './part-words.ts';
+import { partSentence } from './part-facts.ts';
 import { createDeferred, createVisibility } from '../ui/visibility.ts';
 import { createThrottled } from '../ui/throttled.ts';
 import { stillStateAt } from './still-state.ts';

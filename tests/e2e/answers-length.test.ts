@@ -41,7 +41,7 @@ describe('how long to run', () => {
     await page.getByRole('button', { name: 'Examples' }).click();
     await page
       .getByRole('dialog', { name: 'Start from' })
-      .getByRole('button', { name: /Rosemary, fifty litres/ })
+      .getByRole('button', { name: /Rosemary in a large pot/ })
       .click();
     await expect.poll(() => lead.textContent(), SEARCH).not.toBe(before);
     expect(await lead.textContent()).toMatch(/^Half of the \d+\smL/);

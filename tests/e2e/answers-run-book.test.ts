@@ -97,7 +97,7 @@ describe('my runs', () => {
     await page.getByRole('button', { name: 'Examples' }).click();
     await page
       .getByRole('dialog', { name: 'Start from' })
-      .getByRole('button', { name: /Rosemary, fifty litres/ })
+      .getByRole('button', { name: /Rosemary in a large pot/ })
       .click();
     await back.click();
     await expect.poll(() => page.locator('h1').textContent()).toBe('Gentle lavender');

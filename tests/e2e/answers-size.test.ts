@@ -171,9 +171,9 @@ describe('how much tube', () => {
     await page.getByRole('button', { name: 'Examples' }).click();
     await page
       .getByRole('dialog', { name: 'Start from' })
-      .getByRole('button', { name: /Rosemary, fifty litres/ })
+      .getByRole('button', { name: /Rosemary in a large pot/ })
       .click();
-    await expect.poll(() => page.locator('h1').textContent()).toBe('Rosemary, fifty litres');
+    await expect.poll(() => page.locator('h1').textContent()).toBe('Rosemary in a large pot');
     await expect
       .poll(() => page.locator('.answer-more').first().textContent(), SEARCH)
       .toMatch(/^That is [\d.]+\s\w+ of copper.*Your tube has/);

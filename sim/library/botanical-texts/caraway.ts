@@ -46,7 +46,7 @@ export const caraway: BotanicalText = {
   ),
   qualityNotes: [
     sourced(
-      'Volatility alone would send limonene (b.p. 176 °C) first and carvone (231 °C) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.',
+      'Volatility alone would send limonene (boils at {176 °C}) first and carvone ({231 °C}) late, but a measurement on whole seed found carvone richer at the start and limonene at the end, because carvone is much more water-soluble and crosses the wet tissue faster.',
       'secondary',
       'Bazata et al. 1984 as reported in a caraway monograph',
     ),
@@ -57,6 +57,10 @@ export const caraway: BotanicalText = {
     ),
   ],
   cautions: [
-    sourced('Limonene oxidises to sensitisers; carvone H317.', 'memory', 'CLP Annex VI limonene; ECHA carvone'),
+    sourced(
+      'Old oil causes skin allergy, since limonene takes up oxygen; carvone causes it fresh (H317).',
+      'memory',
+      'CLP Annex VI limonene; ECHA carvone',
+    ),
   ],
 };

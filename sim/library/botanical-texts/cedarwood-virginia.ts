@@ -57,11 +57,11 @@ export const cedarwoodVirginia: BotanicalText = {
       'USDA ARS news 17 June 1999, cedarwood oil (Eller & King)',
     ),
     sourced(
-      'Low steam pressure (under 10 psi) and hammer-milling gave better and more oil from western juniper.',
+      'Low steam pressure (under {69 kPa}) and hammer-milling gave better and more oil from western juniper.',
       'read',
       'Kurth & Ross, Oregon Forest Products Lab. Rep. C-3, 1954 (summary), western juniper wood',
     ),
-    sourced('Cedrol (m.p. 86 °C) crystallises in the condenser when rich: keep it warm.', 'memory', 'handbook'),
+    sourced('Cedrol (melts at {86 °C}) crystallises in the condenser when rich: keep it warm.', 'memory', 'handbook'),
   ],
   cautions: [
     sourced(

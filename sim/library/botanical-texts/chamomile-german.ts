@@ -62,7 +62,7 @@ export const chamomileGerman: BotanicalText = {
   ),
   qualityNotes: [
     sourced(
-      'Dried flowers: oil still rising to 6 h of hydrodistillation (12 mL/kg at 6 h, w or v basis not seen); (Z)-spiroether share highest at 3 h, bisabolol oxides and chamazulene at 5–6 h. Noon or evening harvest beat 06:00.',
+      'Dried flowers: oil still rising after 6 h of distillation in the water; (Z)-spiroether share highest at 3 h, bisabolol oxides and chamazulene at 5–6 h. Noon or evening harvest beat 06:00.',
       'read',
       'Evaluation of harvesting time and standardization of distillation duration for higher essential oil content and quality in German chamomile (Chamomilla recutita L.), abstract; authors not seen',
     ),
@@ -72,7 +72,7 @@ export const chamomileGerman: BotanicalText = {
       'ESCOP Matricariae flos monograph text, quoting Ph. Eur.',
     ),
     sourced(
-      'High-boiling sesquiterpenoids: very slow, low vapour pressure sets the steam demand; oil viscous, sticks to condenser: run condenser 30–40 °C and rinse.',
+      'High-boiling sesquiterpenoids: very slow, low vapour pressure sets the steam demand; oil viscous, sticks to condenser: run condenser {30–40 °C} and rinse.',
       'memory',
       'distilling literature',
     ),
@@ -80,7 +80,7 @@ export const chamomileGerman: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Asteraceae allergy; HMPC: bath use for adults and over 12 years.',
+      'Can cause allergy, as other plants of the daisy family do. The European committee on herbal medicines (HMPC) allows it in baths from 12 years on.',
       'read',
       'EMA/HMPC public summary matricaria oil (page read)',
     ),

@@ -67,7 +67,7 @@ export const cloveBud: BotanicalText = {
       'A Treatise on Beverages, 19th century, scan',
     ),
     sourced(
-      'Eugenyl acetate hydrolyses in boiling water, more so in long water distillation; eugenol about 2 g/L soluble: return the water.',
+      'Eugenyl acetate hydrolyses in boiling water, more so in long water distillation; eugenol dissolves to about 0.2 %: return the water.',
       'memory',
       'chemistry',
     ),
@@ -75,7 +75,7 @@ export const cloveBud: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Eugenol skin sensitiser H317, mucosa irritant; liver toxicity in small children from mL doses.',
+      'Eugenol causes skin allergy (H317) and irritates mouth and eyes. A teaspoon can poison the liver of a small child.',
       'memory',
       'CLP; case reports; EMA/HMPC clove oil',
     ),

@@ -57,7 +57,7 @@ export const eucalyptusGlobulus: BotanicalText = {
   ),
   qualityNotes: [
     sourced(
-      '1,8-Cineole dissolves about 3.5 g/L in water: hydrosol takes a noticeable share; return it or keep volume down.',
+      '1,8-Cineole dissolves in water, up to about 0.35 %: the hydrosol takes a noticeable share. Return it, or keep its volume down.',
       'memory',
       'solubility of the constituent',
     ),
@@ -65,7 +65,7 @@ export const eucalyptusGlobulus: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Poisonous by mouth in children (mL amounts); do not use on the face of young children; HMPC bars under 30 months for cineole products.',
+      'A teaspoon swallowed can poison a child. Never use it on the face of a young child; the European committee on herbal medicines (HMPC) allows no cineole products under 30 months.',
       'memory',
       'EMA/HMPC eucalyptus oil; terpenic derivatives',
     ),

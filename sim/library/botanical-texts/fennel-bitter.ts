@@ -10,7 +10,7 @@ export const fennelBitter: BotanicalText = {
   ),
   tradeMethod: sourced('direct steam, crushed seed in shallow beds or stirred water', 'memory', 'trade practice'),
   compositionNotes: [
-    'estragole: 0.04 in trans-anethole (estragole boils 18 K lower)',
+    'estragole: 0.04 in trans-anethole (estragole boils {18 K} lower)',
     'anisaldehyde: 0.01 in trans-anethole',
     'alpha-phellandrene: 0.025 in limonene',
     'camphor 0.003 and 1,8-cineole 0.002 added to fenchone to keep ten entries',
@@ -74,7 +74,7 @@ export const fennelBitter: BotanicalText = {
   ),
   qualityNotes: [
     sourced(
-      'trans-Anethole freezes at about 20–21 °C: run condenser and receiver above 25–30 °C or the tube plugs; sweet fennel worse.',
+      'trans-Anethole freezes at about {20–21 °C}: run condenser and receiver above {25–30 °C} or the tube plugs; sweet fennel worse.',
       'memory',
       'handbook',
     ),
@@ -82,7 +82,7 @@ export const fennelBitter: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Estragole genotoxic carcinogen in rodents: HMPC keeps exposure low and does not advise the oil for young children or in pregnancy.',
+      'Estragole causes cancer in rodents. The European committee on herbal medicines (HMPC) keeps its intake low and does not advise the oil for young children or in pregnancy.',
       'memory',
       'EMA/HMPC estragole public statement; fennel oil monograph',
     ),

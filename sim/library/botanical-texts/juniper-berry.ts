@@ -85,7 +85,7 @@ export const juniperBerry: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Pinene-rich: flammable, aspiration hazard H304; HMPC advises against use in severe kidney disease, pregnancy.',
+      'Rich in pinene: it burns easily, and swallowed it can get into the lungs and kill (H304). Not in severe kidney disease or pregnancy (European committee on herbal medicines, HMPC).',
       'memory',
       'CLP self-classification; EMA/HMPC juniper',
     ),

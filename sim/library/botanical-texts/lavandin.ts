@@ -49,7 +49,7 @@ export const lavandin: BotanicalText = {
       'Cerpa, Mato and Cocero, AIChE J. 54 (2008) 909–917, abstract',
     ),
     sourced(
-      'Oven drying of Super A at 60 °C lost 75 % of the oil compared with 30 °C: dry cool.',
+      'Oven drying of Super A at {60 °C} lost 75 % of the oil compared with {30 °C}: dry cool.',
       'read',
       'Erbaş and Baydar, Effects of harvest time and drying temperature … in lavandin, Turkish J. Field Crops, abstract, cultivar Super A',
     ),

@@ -110,6 +110,10 @@ export const lavenderTrue: BotanicalText = {
       'memory',
       'EU 1223/2009; SCCS/1459/11; EMA/HMPC lavender oil monograph',
     ),
-    sourced('HMPC: not for children under 12 without advice.', 'memory', 'EMA/HMPC'),
+    sourced(
+      'Not for children under 12 without medical advice (European committee on herbal medicines, HMPC).',
+      'memory',
+      'EMA/HMPC',
+    ),
   ],
 };

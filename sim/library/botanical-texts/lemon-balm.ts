@@ -20,7 +20,7 @@ export const lemonBalm: BotanicalText = {
     'geranyl acetate: 0.04 as bornyl acetate',
     '6-methyl-5-hepten-2-one: 0.03 as 1,8-cineole (boils near it)',
     'cadinols and other heavy alcohols: 0.06 as alpha-bisabolol',
-    'citronellol: 0.01 as geraniol, which boils 6 K higher',
+    'citronellol: 0.01 as geraniol, which boils {6 K} higher',
   ],
   publishedRanges: [
     {
@@ -60,7 +60,7 @@ export const lemonBalm: BotanicalText = {
   ),
   qualityNotes: [
     sourced(
-      'With about 0.15 mL/kg oil and roughly 1 L distillate per kg, most citral can stay dissolved (citral solubility order 0.5–1 g/L at 25 °C): oil layer may never appear below several kilograms.',
+      'The plant holds so little oil, and so much water comes with it, that most of the citral can stay dissolved: with a small charge a layer of oil may never appear.',
       'derived',
       '0.13 g oil per kg herb against 0.5–1 g/L solubility',
     ),
@@ -72,7 +72,7 @@ export const lemonBalm: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Citral is a strong skin sensitiser (H317); true melissa oil was prohibited, later restricted by IFRA. 2008 prohibition seen in a 2009 comment; later limits seen: 0.60 % category 4, 0.15 % category 5A.',
+      'Citral often causes skin allergy (H317). The fragrance trade (IFRA) first prohibited true melissa oil and now limits it: at most 0.60 % in fine fragrance (category 4), 0.15 % in body cream (category 5A).',
       'secondary',
       'IFRA 49th Amendment melissa oil limits as listed by a third party',
     ),

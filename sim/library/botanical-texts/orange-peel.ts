@@ -2,7 +2,7 @@ import { origin, sourced } from '../provenance.ts';
 import type { BotanicalText } from '../types.ts';
 
 export const orangePeel: BotanicalText = {
-  oilSite: sourced('internal oil glands (0.4–0.6 mm) in the flavedo', 'memory', 'plant anatomy texts'),
+  oilSite: sourced('internal oil glands ({0.4–0.6 mm}) in the flavedo', 'memory', 'plant anatomy texts'),
   preparation: sourced(
     'chopped or grated immediately before distilling',
     'memory',
@@ -56,14 +56,14 @@ export const orangePeel: BotanicalText = {
       'chemistry',
     ),
     sourced(
-      'Drying raised measured yield per kg charge, 0.59–1.05 % at 55 % moisture.',
+      'Drying raised the measured yield by weight of the charge, 0.59–1.05 % at 55 % moisture.',
       'read',
       'Yuniati et al., AIP Conf. Proc. 2024 3071 020031 (abstract), orange peel steam distillation',
     ),
   ],
   cautions: [
     sourced(
-      'Not phototoxic when distilled (no furocoumarins); limonene flammable H226, H304, H317 when oxidised; IFRA peroxide limit 20 mmol/L.',
+      'Distilled oil does not make skin sensitive to sunlight (no furocoumarins). Limonene burns easily (H226), swallowed it can get into the lungs and kill (H304), and old oil causes skin allergy (H317): the fragrance trade (IFRA) limits its peroxides.',
       'memory',
       'CLP Annex VI; IFRA citrus and limonene standards',
     ),

@@ -40,14 +40,14 @@ export const oregano: BotanicalText = {
       'Zheljazkov, Astatkie and Schlegel, HortScience 47 (2012) 777–784, abstract',
     ),
     sourced(
-      'Density close to water and phenolic: slow separation, warm receiver 35–45 °C helps; hydrosol strong.',
+      'Density close to water and phenolic: slow separation, warm receiver {35–45 °C} helps; hydrosol strong.',
       'derived',
       'density difference about 50 kg/m³',
     ),
   ],
   cautions: [
     sourced(
-      'Phenolic: skin irritant or corrosive neat (carvacrol H314/H318), dermal limit about 1 %.',
+      'Neat oil irritates or burns skin and eyes (carvacrol, H314 and H318). On skin at most about 1 %.',
       'memory',
       'CLP self-classifications; Tisserand & Young',
     ),

@@ -93,7 +93,7 @@ export const peppermint: BotanicalText = {
       'Oregon Mint Commission, process page',
     ),
     sourced(
-      'Menthol freezes out below about 20–30 °C if rich: keep condenser and receiver above 30 °C for menthol-rich cornmint; peppermint stays liquid.',
+      'Menthol freezes out below about {20–30 °C} if rich: keep condenser and receiver above {30 °C} for menthol-rich cornmint; peppermint stays liquid.',
       'memory',
       'distilling literature',
     ),
@@ -101,7 +101,7 @@ export const peppermint: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Pulegone and menthofuran hepatotoxic: Ph. Eur. pulegone at most 4 % in the edition quoted; HMPC limits intake.',
+      'Pulegone and menthofuran harm the liver: the European Pharmacopoeia allows at most 4 % of pulegone in the edition quoted, and the European committee on herbal medicines (HMPC) limits the intake.',
       'secondary',
       'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',
     ),

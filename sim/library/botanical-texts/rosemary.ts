@@ -77,6 +77,10 @@ export const rosemary: BotanicalText = {
       'memory',
       'EMA/HMPC rosemary oil; Tisserand & Young',
     ),
-    sourced('Pinene-rich: aspiration hazard H304, flammable H226.', 'memory', 'CLP self-classifications'),
+    sourced(
+      'Rich in pinene: swallowed it can get into the lungs and kill (H304), and it burns easily (H226).',
+      'memory',
+      'CLP self-classifications',
+    ),
   ],
 };

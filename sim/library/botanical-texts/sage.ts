@@ -89,7 +89,7 @@ export const sage: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Thujone and camphor are convulsant: not in pregnancy, epilepsy, children; HMPC limits thujone to 6 mg/day from sage leaf.',
+      'Thujone and camphor can cause fits: not in pregnancy, with epilepsy or for children. The European committee on herbal medicines (HMPC) allows at most 6 mg of thujone a day from sage leaf.',
       'memory',
       'EMA/HMPC Salvia officinalis folium; thujone public statement',
     ),

@@ -10,7 +10,7 @@ export const scotsPine: BotanicalText = {
   ),
   tradeMethod: sourced('direct steam on chopped needles; long', 'memory', 'trade practice'),
   compositionNotes: [
-    'delta-3-carene: 0.12 split half beta-pinene, half limonene (b.p. 171 °C)',
+    'delta-3-carene: 0.12 split half beta-pinene, half limonene (boils at {171 °C})',
     'terpinolene, beta-phellandrene: 0.02 in limonene',
     'cadinenes, germacrene D: 0.07 in beta-caryophyllene',
     'cadinols: 0.02 as cedrol',
@@ -68,7 +68,7 @@ export const scotsPine: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Pinene and carene: flammable, H304, sensitising when oxidised (delta-3-carene). IFRA: peroxide below 10 mmol/L for Pinaceae oils.',
+      'Pinene and carene burn easily, and swallowed they can get into the lungs and kill (H304). Old oil causes skin allergy (delta-3-carene): the fragrance trade (IFRA) limits its peroxides.',
       'memory',
       'IFRA standard Pinaceae; CLP',
     ),

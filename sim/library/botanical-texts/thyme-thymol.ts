@@ -68,12 +68,12 @@ export const thymeThymol: BotanicalText = {
   ),
   qualityNotes: [
     sourced(
-      'Thymol melts at 50 °C: very rich oils may crystallise in a cold condenser; usual oil stays liquid.',
+      'Thymol melts at {50 °C}: very rich oils may crystallise in a cold condenser; usual oil stays liquid.',
       'memory',
       'handbook',
     ),
     sourced(
-      'p-Cymene and gamma-terpinene come first, phenols later; phenols are 1 g/L soluble so hydrosol is rich: cohobation pays.',
+      'p-Cymene and gamma-terpinene come first, phenols later; phenols dissolve in water, to about 0.1 %, so the hydrosol is rich: returning the water pays.',
       'memory',
       'chemistry',
     ),
@@ -81,7 +81,7 @@ export const thymeThymol: BotanicalText = {
   ],
   cautions: [
     sourced(
-      'Phenolic: skin and mucosa irritant/corrosive neat. Cutaneous use up to 10 %, not recommended under 18 years; bath 0.007–0.025 g/L adults, not under 3 years.',
+      'Neat oil irritates or burns skin, mouth and eyes (phenols). On skin at most 10 %, and not under 18 years; in a bath 0.0007 to 0.0025 % for adults, and never under 3 years.',
       'read',
       'Commission Decision 2012/67/EU community list entry (HMPC)',
     ),

@@ -19,7 +19,7 @@ export const lavenderTrue: BotanicalRow = {
   kind: 'flower',
   name: sourced('true lavender', 'memory', 'general botany'),
   latinName: sourced('Lavandula angustifolia Mill.', 'memory', 'general botany'),
-  part: sourced('flowering tops (spikes with 10–20 cm stalk)', 'memory', 'trade practice'),
+  part: sourced('flowering tops (spikes with {10–20 cm} stalk)', 'memory', 'trade practice'),
   usualState: sourced('fresh or wilted 12–48 h; dried flowers possible', 'memory', 'trade practice'),
   states: {
     fresh: {

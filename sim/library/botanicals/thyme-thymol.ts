@@ -19,7 +19,11 @@ export const thymeThymol: BotanicalRow = {
   name: sourced('thyme, thymol type', 'memory', 'general botany'),
   latinName: sourced('Thymus vulgaris L. (or T. zygis L.)', 'memory', 'general botany'),
   part: sourced('flowering tops', 'memory', 'trade practice'),
-  usualState: sourced('part-dried or dried; fresh per HMPC list entry', 'memory', 'trade practice'),
+  usualState: sourced(
+    'part-dried or dried; fresh by the list of the European committee on herbal medicines',
+    'memory',
+    'trade practice',
+  ),
   states: {
     fresh: {
       moisture: sourced(

@@ -72,7 +72,7 @@ const FACTORS: Readonly<Record<FitName, FactorNames>> = {
 
 const READINGS: Readonly<Record<ReadingKind, { readonly title: string; readonly why: string }>> = {
   oil_mL: { title: 'Oil by volume', why: 'a graduated tube with a curved surface, drops clinging to glass' },
-  oil_kg: { title: 'Oil by weight', why: 'a kitchen balance to 0.1 g and wet glass' },
+  oil_kg: { title: 'Oil by weight', why: 'a fine kitchen balance and wet glass' },
   outlet_K: { title: 'Outlet', why: 'a probe in a thin stream' },
   tub_K: { title: 'Tub', why: 'a stirred tub and a household thermometer' },
   distillate_kg: { title: 'Distillate', why: 'a jug or a kitchen balance' },

@@ -102,6 +102,7 @@ export const spokenUnits: SpokenUnits = {
   '1/K': same('a degree'),
   '1/°F': same('a degree'),
   'mmol/kg': ['millimole per kilogram', 'millimoles per kilogram'],
+  'mmol/lb': ['millimole per pound', 'millimoles per pound'],
   'kg/kg': same('kilograms a kilogram'),
   'lb/lb': same('pounds a pound'),
   'kg/m³': ['kilogram a cubic metre', 'kilograms a cubic metre'],

@@ -3,7 +3,7 @@ import { createMemo, type Accessor } from 'solid-js';
 import type { Scenario, ScenarioPart, UnitSystem } from '../../../sim/index.ts';
 import type { LabelId, Place } from '../geometry/labels.ts';
 import type { StillLayout } from '../geometry/still-layout.ts';
-import { partAlarm, partLabel, partLine, partName, SCENARIO_PART } from '../part-words.ts';
+import { partAlarm, partLabel, partLine, partName, SCENARIO_PART } from '../part-facts.ts';
 import type { StillState } from '../still-state.ts';
 
 export interface PartContext {

@@ -5,6 +5,7 @@ import {
   correlations,
   englishReader,
   formatQuantity,
+  libraryText,
   quantities,
   type Botanical,
   type Constituent,
@@ -118,7 +119,10 @@ const Facts = (props: { readonly rows: readonly Row[] }) => (
         <>
           <dt>{row.says}</dt>
           <dd>
-            {row.value} <span class="reference-source">{capital(provenanceLine(row.provenance))}.</span>
+            {row.value}{' '}
+            <span class="reference-source" data-as-printed>
+              {capital(provenanceLine(row.provenance))}.
+            </span>
           </dd>
         </>
       )}
@@ -162,10 +166,10 @@ export function PlantSheet(props: { readonly plant: Botanical; readonly units: U
         <i>{props.plant.latinName.value}</i>
       </p>
       <p class="answer-quiet">
-        {capital(props.plant.part.value)}; {props.plant.usualState.value}
+        {capital(libraryText(props.plant.part.value, englishReader(props.units)))}; {props.plant.usualState.value}
       </p>
       <Facts rows={rows()} />
-      <BotanicalAbout id={props.plant.id} />
+      <BotanicalAbout id={props.plant.id} units={props.units} />
     </article>
   );
 }

@@ -135,14 +135,15 @@ export function RelationSheet(props: RelationSheetProps) {
           )}
         </For>
         <dt>Outside its range</dt>
-        <dd>{capital(props.entry.outside)}.</dd>
+        <dd data-as-printed>{capital(props.entry.outside)}.</dd>
         <dt>Source</dt>
-        <dd>{props.entry.source}.</dd>
+        <dd data-as-printed>{props.entry.source}.</dd>
         <dt>In the model</dt>
         <dd>{roleMessage(props.entry.role ?? 'engine', 'en')}</dd>
         <dt>Name at the command line</dt>
         <dd>{props.entry.name}</dd>
       </dl>
+      <p class="answer-quiet">Equation, source and what happens outside are in SI units.</p>
     </article>
   );
 }

@@ -143,6 +143,7 @@ export function LogEditor(props: LogEditorProps) {
         />
         <PasteBox
           draft={props.log.draft}
+          units={props.context.units()}
           problems={notTakenWords()}
           passedOver={notTaken().passedOver}
           onDraft={(draft) => props.onChange({ draft })}

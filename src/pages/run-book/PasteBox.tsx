@@ -1,8 +1,10 @@
 /** A box for pasted columns: what can be read becomes lines of the log, what can't stays here with the reason. */
 import { createUniqueId, For, Show } from 'solid-js';
+import { displayUnit, type UnitSystem } from '../../../sim/index.ts';
 
 export interface PasteBoxProps {
   readonly draft: string;
+  readonly units: UnitSystem;
   /** One sentence each. */
   readonly problems: readonly string[];
   /** Headings of columns that are no readings. */
@@ -13,12 +15,16 @@ export interface PasteBoxProps {
 
 export function PasteBox(props: PasteBoxProps) {
   const id = createUniqueId();
+  const headings = () => {
+    const degrees = displayUnit('K', props.units).label;
+    return `time (min), oil (mL), outlet ${degrees}, tub ${degrees}, distillate ${displayUnit('kg', props.units, 'water').label}`;
+  };
   return (
     <details class="paste-box" open={props.draft !== '' || props.passedOver.length > 0}>
       <summary>Paste columns from a note or a spreadsheet</summary>
       <label for={id} class="answer-quiet">
-        A line of headings, such as <code>time (min), oil (mL), outlet °C, tub °C, distillate L</code>, then a line a
-        reading. Without headings two columns are minutes and millilitres of oil.
+        A line of headings, such as <code>{headings()}</code>, then a line a reading. Without headings two columns are
+        minutes and millilitres of oil.
       </label>
       <textarea
         id={id}

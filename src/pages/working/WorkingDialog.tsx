@@ -112,7 +112,8 @@ export function WorkingDialog(props: WorkingDialogProps) {
               </p>
               <p class="answer-quiet">
                 {found().says}
-                <Show when={found().time_s}>{(time_s) => <> Shown at {formatDuration(time_s())}.</>}</Show>
+                <Show when={found().time_s}>{(time_s) => <> Shown at {formatDuration(time_s())}.</>}</Show> The
+                equations work in SI units.
               </p>
               <For each={found().steps}>
                 {(step, index) => <WorkingStepView step={step} number={index() + 1} units={props.units} />}

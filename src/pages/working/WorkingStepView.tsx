@@ -1,6 +1,12 @@
 /** One step of a working: the equation, the values put in, what comes out, and whether the relation holds there. */
 import { For, Show } from 'solid-js';
-import { type WorkingStep, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import {
+  displayUnit,
+  formatQuantity,
+  type UnitSystem,
+  type WorkingStep,
+  type WorkingSymbol,
+} from '../../../sim/index.ts';
 import { Formula } from './Formula.tsx';
 import { PlainNumber } from './PlainNumber.tsx';
 import { unitWords } from './working-words.ts';
@@ -10,6 +16,12 @@ export interface WorkingStepProps {
   readonly number: number;
   readonly units: UnitSystem;
 }
+
+/** A value in the reader's units, where those are not the SI units in which equations work. */
+const readersQuantity = ({ value, unit }: WorkingSymbol, units: UnitSystem): string | null =>
+  displayUnit(unit, units).label === displayUnit(unit, 'metric').label
+    ? null
+    : formatQuantity(value, unit, units, { significant: 4 });
 
 export function WorkingStepView(props: WorkingStepProps) {
   return (
@@ -37,7 +49,12 @@ export function WorkingStepView(props: WorkingStepProps) {
                 </td>
                 <th scope="row">{symbol.says}</th>
                 <td class="working-value">
-                  <PlainNumber value={symbol.value} /> {unitWords(symbol.unit)}
+                  <span data-as-printed>
+                    <PlainNumber value={symbol.value} /> {unitWords(symbol.unit)}
+                  </span>
+                  <Show when={readersQuantity(symbol, props.units)}>
+                    {(words) => <span class="working-own-unit">{words()}</span>}
+                  </Show>
                 </td>
                 <td class="working-from">{symbol.from}</td>
               </tr>

@@ -11,7 +11,7 @@ import {
 import type { LabelId } from '../../../src/drawing/geometry/labels.ts';
 import { breakLines } from '../../../src/drawing/line-breaks.ts';
 import { CAUTION_LETTERS, CAUTION_LINES } from '../../../src/drawing/caution-room.ts';
-import { partLine, partName, partSentence, spoken } from '../../../src/drawing/part-words.ts';
+import { partLine, partName, partSentence } from '../../../src/drawing/part-facts.ts';
 import { stillStateAt } from '../../../src/drawing/still-state.ts';
 import { dryRun, escapingRun, quickRun } from './runs.ts';
 import { scenarioOf } from './scenario-of.ts';
@@ -62,9 +62,14 @@ describe('words beside the parts', () => {
   });
 
   test('a screen reader hears units as words', () => {
-    expect(spoken('7.9\u202fL water, 99\u202f°C, 1.5\u202fL/min, 3\u202fm/s, 2\u202fm')).toBe(
-      '7.9 litres water, 99 °C, 1.5 litres a minute, 3 metres a second, 2 metres',
+    const { scenario } = quickRun();
+    expect(thin(partSentence('cooling', scenario, late(), 'metric'))).toMatch(
+      /^Cooling tub, 1\.50 litres a minute, 15 degrees Celsius to \d+ degrees Celsius$/u,
     );
+    expect(thin(partSentence('cooling', scenario, late(), 'us'))).toMatch(
+      /^Cooling tub, 0\.40 gallons a minute, 59 degrees Fahrenheit to \d+ degrees Fahrenheit$/u,
+    );
+    expect(thin(partSentence('neck', scenario, late(), 'us'))).toMatch(/feet a second$/u);
     expect(partSentence('charge', scenarioOf(), null, 'metric')).toContain('lavender');
   });
 

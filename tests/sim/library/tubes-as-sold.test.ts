@@ -19,8 +19,8 @@ describe('inch copper tube', () => {
   });
 
   it('shows that half an inch means 12.7 mm here and 15.9 mm in B88', () => {
-    expect(findTube('astm-b280-1-2').name).toContain('12.70 mm outside');
-    expect(findTube('astm-b88-l-1-2').name).toContain('15.88 mm outside');
+    expect(findTube('astm-b280-1-2').outsideDiameter_m).toBeCloseTo(0.0127, 6);
+    expect(findTube('astm-b88-l-1-2').outsideDiameter_m).toBeCloseTo(0.015875, 6);
   });
 });
 

@@ -1,6 +1,13 @@
 /** What is known of a plant in words, and its cautions; the texts are fetched when they are first wanted. */
 import { createResource, For, Show } from 'solid-js';
-import type { BotanicalText, Provenance, Scenario } from '../../../../sim/index.ts';
+import {
+  englishReader,
+  libraryText,
+  type BotanicalText,
+  type Provenance,
+  type Scenario,
+  type UnitSystem,
+} from '../../../../sim/index.ts';
 import { provenanceLine } from './provenance-words.ts';
 import { rangesBySource, relativeDensityWords } from './botanical-about.ts';
 
@@ -14,15 +21,21 @@ const createTexts = (id: () => string) => {
   };
 };
 
-const Source = (props: { readonly of: Provenance }) => <span class="about-source">{provenanceLine(props.of)}.</span>;
+const Source = (props: { readonly of: Provenance }) => (
+  <span class="about-source" data-as-printed>
+    {provenanceLine(props.of)}.
+  </span>
+);
 
 export interface BotanicalAboutProps {
   readonly id: string;
+  readonly units: UnitSystem;
 }
 
 /** Everything: how to prepare it, how the trade distils it, what makes good oil, what the oil holds. */
 export function BotanicalAbout(props: BotanicalAboutProps) {
   const { text, problem } = createTexts(() => props.id);
+  const read = (written: string) => libraryText(written, englishReader(props.units));
   return (
     <Show
       when={text()}
@@ -38,35 +51,35 @@ export function BotanicalAbout(props: BotanicalAboutProps) {
           <For each={found().cautions}>
             {(caution) => (
               <dd>
-                {caution.value} <Source of={caution} />
+                {read(caution.value)} <Source of={caution} />
               </dd>
             )}
           </For>
           <dt>Preparation</dt>
           <dd>
-            {found().preparation.value} <Source of={found().preparation} />
+            {read(found().preparation.value)} <Source of={found().preparation} />
           </dd>
           <dt>How the trade distils it</dt>
           <dd>
-            {found().tradeMethod.value} <Source of={found().tradeMethod} />
+            {read(found().tradeMethod.value)} <Source of={found().tradeMethod} />
           </dd>
           <dt>Where the oil sits</dt>
           <dd>
-            {found().oilSite.value} <Source of={found().oilSite} />
+            {read(found().oilSite.value)} <Source of={found().oilSite} />
           </dd>
           <Show when={found().qualityNotes.length > 0}>
             <dt>Quality</dt>
             <For each={found().qualityNotes}>
               {(note) => (
                 <dd>
-                  {note.value} <Source of={note} />
+                  {read(note.value)} <Source of={note} />
                 </dd>
               )}
             </For>
           </Show>
           <dt>Density of the oil</dt>
           <dd>
-            {relativeDensityWords(found().relativeDensity.value)} <Source of={found().relativeDensity} />
+            {relativeDensityWords(found().relativeDensity.value, props.units)} <Source of={found().relativeDensity} />
           </dd>
           <dt>Published composition</dt>
           <For each={rangesBySource(found().publishedRanges)}>
@@ -78,7 +91,7 @@ export function BotanicalAbout(props: BotanicalAboutProps) {
           </For>
           <Show when={found().compositionNotes.length > 0}>
             <dt>How the model’s oil was shortened</dt>
-            <dd>{found().compositionNotes.join('; ')}</dd>
+            <dd>{read(found().compositionNotes.join('; '))}</dd>
           </Show>
         </dl>
       )}
@@ -87,13 +100,13 @@ export function BotanicalAbout(props: BotanicalAboutProps) {
 }
 
 /** The cautions alone, for the plant that is in the still. */
-export function BotanicalCautions(props: { readonly scenario: Scenario }) {
+export function BotanicalCautions(props: { readonly scenario: Scenario; readonly units: UnitSystem }) {
   const { text } = createTexts(() => props.scenario.charge.botanical);
   return (
     <Show when={text()?.cautions}>
       {(cautions) => (
         <ul class="plant-cautions" aria-label="Cautions for this plant">
-          <For each={cautions()}>{(caution) => <li>{caution.value}</li>}</For>
+          <For each={cautions()}>{(caution) => <li>{libraryText(caution.value, englishReader(props.units))}</li>}</For>
         </ul>
       )}
     </Show>

@@ -1,6 +1,7 @@
 /** A sheet with the rows of one library and one's own entries: find, compare, pick; where each number comes from. */
 import { createMemo, createSignal, createUniqueId, For, onMount, Show, type Component } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
+import type { UnitSystem } from '../../../../sim/index.ts';
 import { Dialog } from '../../../ui/Dialog.tsx';
 import type { OwnEntry } from './own-entries.ts';
 import { matching, type PickerRow } from './picker-row.ts';
@@ -16,7 +17,8 @@ export interface LibraryPickerProps {
   readonly rows: readonly PickerRow[];
   readonly own: readonly OwnEntry[];
   /** More to read of a row. */
-  readonly about?: Component<{ readonly id: string }> | undefined;
+  readonly about?: Component<{ readonly id: string; readonly units: UnitSystem }> | undefined;
+  readonly units: UnitSystem;
   readonly isInUse: (values: Readonly<Record<string, unknown>>) => boolean;
   /** Takes a pick; a sentence in return says why it can't be used. */
   readonly onPick: (values: Readonly<Record<string, unknown>>) => string | null;
@@ -160,7 +162,9 @@ export function LibraryPicker(props: LibraryPickerProps) {
                 <Show when={row.line !== ''}>
                   <p class="picker-words">{row.line}</p>
                 </Show>
-                <Show when={props.about}>{(about) => <About of={about()} id={row.id} name={row.name} />}</Show>
+                <Show when={props.about}>
+                  {(about) => <About of={about()} id={row.id} units={props.units} name={row.name} />}
+                </Show>
                 <details class="picker-line">
                   <summary>
                     Sources<span class="visually-hidden">: {row.name}</span>
@@ -169,7 +173,7 @@ export function LibraryPicker(props: LibraryPickerProps) {
                     <For each={row.origins}>
                       {(origin) => (
                         <li>
-                          <b>{origin.what}</b>: {provenanceLine(origin.provenance)}.
+                          <b>{origin.what}</b>: <span data-as-printed>{provenanceLine(origin.provenance)}.</span>
                         </li>
                       )}
                     </For>
@@ -222,8 +226,9 @@ export function LibraryPicker(props: LibraryPickerProps) {
 }
 
 interface AboutProps {
-  readonly of: Component<{ readonly id: string }>;
+  readonly of: Component<{ readonly id: string; readonly units: UnitSystem }>;
   readonly id: string;
+  readonly units: UnitSystem;
   readonly name: string;
 }
 
@@ -236,7 +241,7 @@ function About(props: AboutProps) {
         About this plant<span class="visually-hidden">: {props.name}</span>
       </summary>
       <Show when={opened()}>
-        <Dynamic component={props.of} id={props.id} />
+        <Dynamic component={props.of} id={props.id} units={props.units} />
       </Show>
     </details>
   );

@@ -50,7 +50,9 @@ export function PartPickers(props: PartPickersProps) {
         <For each={pickers()}>
           {(picker) => (
             <Show when={picker.cautions}>
-              {(cautions) => <Dynamic component={cautions()} scenario={props.context.scenario} />}
+              {(cautions) => (
+                <Dynamic component={cautions()} scenario={props.context.scenario} units={props.context.units} />
+              )}
             </Show>
           )}
         </For>
@@ -94,6 +96,7 @@ function OpenPicker(props: OpenPickerProps) {
       groups={props.picker.groups}
       rows={rows()}
       about={props.picker.about}
+      units={props.context.units}
       own={own()}
       isInUse={(values) => isInUse(values, props.picker.knownBy, present)}
       onPick={props.onPick}

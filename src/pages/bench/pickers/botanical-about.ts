@@ -1,5 +1,11 @@
 /** Numbers of a plant's texts in words. */
-import type { BotanicalText, Provenance, PublishedRange } from '../../../../sim/index.ts';
+import {
+  formatQuantity,
+  type BotanicalText,
+  type Provenance,
+  type PublishedRange,
+  type UnitSystem,
+} from '../../../../sim/index.ts';
 
 const percent = (share: number): string => String(Number((100 * share).toPrecision(3)));
 
@@ -29,6 +35,12 @@ export function rangesBySource(ranges: readonly PublishedRange[]): readonly Rang
   return [...groups.values()];
 }
 
+/** Pharmacopoeias compare oil and water at this temperature. */
+const MEASURED_AT_K = 293.15;
+
 /** `0.878–0.892 times water`. */
-export const relativeDensityWords = ({ low, high }: BotanicalText['relativeDensity']['value']): string =>
-  `${low}–${high} times as heavy as water, both at 20\u202f°C`;
+export const relativeDensityWords = (
+  { low, high }: BotanicalText['relativeDensity']['value'],
+  units: UnitSystem,
+): string =>
+  `${low}–${high} times as heavy as water, both at ${formatQuantity(MEASURED_AT_K, 'K', units, { decimals: 0 })}`;

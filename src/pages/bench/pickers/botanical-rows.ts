@@ -4,7 +4,9 @@ import {
   chargeFromBotanical,
   type Botanical,
   type ChargeState,
+  englishReader,
   formatQuantity,
+  libraryText,
   type UnitSystem,
 } from '../../../../sim/index.ts';
 import { underPart, type Origin, type PickerRow } from './picker-row.ts';
@@ -54,7 +56,7 @@ export const botanicalRows = (units: UnitSystem): readonly PickerRow[] =>
         minutesWords(plant.distillationMinutes.home.value),
         data === undefined ? '' : provenanceShort(data.oilContent.kind),
       ],
-      line: `${sentence(plant.part.value)}; ${plant.usualState.value}.`,
+      line: `${sentence(libraryText(plant.part.value, englishReader(units)))}; ${plant.usualState.value}.`,
       origins: originsOf(plant, state),
       values: underPart('charge', chargeFromBotanical(plant.id, state)),
     };

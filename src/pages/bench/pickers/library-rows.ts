@@ -12,6 +12,8 @@ import {
   tubes,
   tubs,
   vessels,
+  englishReader,
+  libraryText,
   type Band,
   formatDuration,
   formatQuantity,
@@ -61,7 +63,7 @@ export const tubeRows = (units: UnitSystem): readonly PickerRow[] =>
 export const vesselRows = (units: UnitSystem): readonly PickerRow[] =>
   vessels.map((vessel) => ({
     id: vessel.id,
-    name: vessel.name,
+    name: libraryText(vessel.name, englishReader(units)),
     aside: '',
     group: vessel.kind.replace(/-/gu, ' '),
     facts: [
@@ -115,7 +117,7 @@ export const circuitRows = (units: UnitSystem): readonly PickerRow[] =>
 export const separatorRows = (units: UnitSystem): readonly PickerRow[] =>
   separators.map((separator) => ({
     id: separator.id,
-    name: separator.name,
+    name: libraryText(separator.name, englishReader(units)),
     aside: '',
     group: SUITS[separator.suits],
     facts: [
@@ -132,7 +134,7 @@ export const separatorRows = (units: UnitSystem): readonly PickerRow[] =>
 export const tubRows = (units: UnitSystem): readonly PickerRow[] =>
   tubs.map((tub) => ({
     id: tub.id,
-    name: tub.name,
+    name: libraryText(tub.name, englishReader(units)),
     aside: '',
     group: tub.open ? 'open' : 'closed',
     facts: [

@@ -22,9 +22,9 @@ export interface PartPicker {
   readonly knownBy: readonly string[] | null;
   readonly rows: (units: UnitSystem) => readonly PickerRow[];
   /** More to read of a row, fetched when it is opened. */
-  readonly about?: Component<{ readonly id: string }>;
+  readonly about?: Component<{ readonly id: string; readonly units: UnitSystem }>;
   /** What must be said of the row that is in use. */
-  readonly cautions?: Component<{ readonly scenario: Scenario }>;
+  readonly cautions?: Component<{ readonly scenario: Scenario; readonly units: UnitSystem }>;
 }
 
 const always = (): boolean => true;

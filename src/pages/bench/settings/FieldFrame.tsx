@@ -56,7 +56,10 @@ export function FieldFrame(props: FieldFrameProps) {
         <>
           <p>
             Default {words(standard())}
-            <Show when={props.field.source !== ''}>: {props.field.source}</Show>.
+            <Show when={props.field.source !== ''}>
+              : <span data-as-printed>{props.field.source}</span>
+            </Show>
+            .
           </p>
           <Show when={!isSame(value(), standard())}>
             <button type="button" onClick={() => props.onSet(standard())}>

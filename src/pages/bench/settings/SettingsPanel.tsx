@@ -1,6 +1,6 @@
 /** Every field of a scenario, part by part: what it is, what is allowed, where the default comes from. */
 import { createMemo, createSignal, For, Show } from 'solid-js';
-import { scenarioFields, type FieldInfo, type ScenarioPart } from '../../../../sim/index.ts';
+import { scenarioFields, type FieldInfo, type ScenarioPart, type UnitSystem } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
 import { Tabs } from '../../../ui/Tabs.tsx';
 import { Toggle } from '../../../ui/Toggle.tsx';
@@ -12,6 +12,12 @@ import { isRelevant, isRelevantPart } from './relevance.ts';
 import { sectionsOf, type Section } from './sections.ts';
 import { createSettingsContext, type SettingsContextProps, type SettingsContext } from './settings-context.ts';
 import './settings.css';
+
+/** What may be typed, beside the unit that a field shows. */
+const TYPED: Readonly<Record<UnitSystem, string>> = {
+  metric: '12 mm, 2.5 L, 65 °C, 1 h 30, 2 * 1.5 kg',
+  us: '3/8 in, 2.5 gal, 65 F, 1 h 30, 2 * 1.5 lb',
+};
 
 export interface SettingsPanelProps extends SettingsContextProps {
   readonly part: ScenarioPart;
@@ -55,8 +61,7 @@ export function SettingsPanel(props: SettingsPanelProps) {
         </For>
         <div class="settings-foot">
           <p class="settings-how">
-            Numbers take any unit, sums and products: 3/8 in, 2.5 gal, 65 F, 1 h 30, 2 * 1.5 kg. Arrow keys nudge,
-            Escape gives back.
+            Numbers take any unit, sums and products: {TYPED[context.units]}. Arrow keys nudge, Escape gives back.
           </p>
           <Toggle on={showsAll()} onChange={setShowsAll}>
             Show all fields

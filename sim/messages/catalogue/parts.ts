@@ -1,0 +1,79 @@
+/** What a language must say of the still’s parts at a moment of the run: their names, a line of numbers, and what else. */
+import type { Quantities } from '../quantities.ts';
+
+export type PartNameKind =
+  | 'electric-plate'
+  | 'immersion-element'
+  | 'induction'
+  | 'gas-ring'
+  | 'gas-burner'
+  | 'wood-fire'
+  | 'steam-generator'
+  | 'boiler'
+  | 'pot'
+  | 'charge'
+  | 'neck'
+  | 'coil'
+  | 'bundle'
+  | 'condenser'
+  | 'tub'
+  | 'barrel'
+  | 'cooling-water'
+  | 'separator'
+  | 'hydrosol';
+
+/** What the line beside each part tells; values in SI. */
+export interface PartLineValues {
+  readonly 'rated-power': { readonly rated_W: number };
+  readonly power: { readonly power_W: number; readonly rated_W: number };
+  readonly water: { readonly water_kg: number };
+  readonly 'hot-water': { readonly water_kg: number; readonly temperature_K: number };
+  readonly 'fed-with-steam': Nothing;
+  readonly 'lid-temperature': { readonly temperature_K: number };
+  readonly 'charge-empty': Nothing;
+  readonly 'charge-in-water': { readonly mass_kg: number };
+  readonly 'charge-on-grid': { readonly mass_kg: number };
+  readonly 'charge-steaming': { readonly mass_kg: number; readonly front_m: number };
+  readonly 'charge-steamed': { readonly mass_kg: number };
+  readonly 'neck-length': { readonly length_m: number };
+  readonly 'neck-vapour': { readonly temperature_K: number; readonly speed_m_s: number };
+  readonly tube: { readonly length_m: number };
+  readonly tubes: { readonly tubes: number; readonly length_m: number };
+  readonly 'tube-too-short': { readonly length_m: number };
+  readonly condensing: { readonly condensing_m: number; readonly length_m: number };
+  readonly 'coolant-start': { readonly temperature_K: number };
+  readonly 'coolant-flow': { readonly flow_kg_s: number; readonly in_K: number; readonly out_K: number };
+  readonly 'still-tub': { readonly top_K: number };
+  readonly 'still-coolant': { readonly temperature_K: number };
+  readonly 'no-oil': Nothing;
+  readonly oil: { readonly oil_kg: number; readonly density_kg_m3: number | null };
+  readonly 'receiver-empty': Nothing;
+  readonly hydrosol: { readonly water_kg: number };
+}
+
+/** What those who listen hear besides. */
+export interface PartDetailValues {
+  readonly plant: { readonly name: string };
+  readonly 'own-plant': Nothing;
+  readonly 'water-low': Nothing;
+  readonly dry: Nothing;
+  readonly pressure: { readonly gauge_Pa: number };
+  readonly escaping: Nothing;
+  readonly scalding: Nothing;
+  readonly catches: { readonly drop_m: number };
+}
+
+type Nothing = Readonly<Record<never, never>>;
+
+type Fact<Values, Kind extends keyof Values = keyof Values> = {
+  readonly [K in Kind]: { readonly kind: K; readonly values: Values[K] };
+}[Kind];
+
+export type PartLine = Fact<PartLineValues>;
+export type PartDetail = Fact<PartDetailValues>;
+
+export interface PartMessages {
+  readonly names: Readonly<Record<PartNameKind, string>>;
+  readonly lines: { readonly [K in keyof PartLineValues]: (values: PartLineValues[K], q: Quantities) => string };
+  readonly details: { readonly [K in keyof PartDetailValues]: (values: PartDetailValues[K], q: Quantities) => string };
+}
