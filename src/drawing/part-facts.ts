@@ -67,7 +67,9 @@ function chargeLine(scenario: Scenario, state: StillState | null): PartLine {
 function condenserLine({ condenser }: Scenario, state: StillState | null): PartLine {
   const { length_m, tubes } = condenser;
   if (!state || state.vapour_kg_s <= 0)
-    return isBundle(condenser) ? { kind: 'tubes', values: { tubes, length_m } } : { kind: 'tube', values: { length_m } };
+    return isBundle(condenser)
+      ? { kind: 'tubes', values: { tubes, length_m } }
+      : { kind: 'tube', values: { length_m } };
   if (state.alarms.escaping) return { kind: 'tube-too-short', values: { length_m } };
   return { kind: 'condensing', values: { condensing_m: state.condensingLength_m, length_m } };
 }

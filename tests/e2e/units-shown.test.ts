@@ -1,0 +1,253 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { botanicals, examples, exampleScenario, type UnitSystem } from '../../sim/index.ts';
+import { goTo, SEARCH } from './answers-page.ts';
+import { enter, openBench, openFile, typedValue } from './bench-page.ts';
+import { hasForeignUnit, wordsOfPage } from './foreign-units.ts';
+
+test('units of the other system are found', () => {
+  const metric = [
+    '99 °C',
+    'Bore (mm)',
+    'L',
+    '5 m of tube',
+    '1.5 L/min',
+    'a 25-litre pot',
+    '2 kg',
+    'between 1 and 40 L',
+  ];
+  const us = [
+    '210 °F',
+    'Bore (in)',
+    'gal',
+    '3/8\u202fin tube',
+    '0.4 gal/min',
+    'two quarts',
+    '4 lb',
+    '0.02 psi',
+    'in H₂O',
+  ];
+  expect(metric.map((words) => [words, hasForeignUnit(words, 'us'), hasForeignUnit(words, 'metric')])).toEqual(
+    metric.map((words) => [words, true, false]),
+  );
+  expect(us.map((words) => [words, hasForeignUnit(words, 'metric'), hasForeignUnit(words, 'us')])).toEqual(
+    us.map((words) => [words, true, false]),
+  );
+  const common = [
+    '1 h 30',
+    '2.2 kW',
+    '12 mL',
+    '80 %',
+    '30 min',
+    'My still',
+    'costs 0.06 in energy',
+    '12 × 1 mm copper',
+    '“5 kg” is not a length',
+    'in the pot',
+    'EN 1057',
+  ];
+  expect(common.filter((words) => hasForeignUnit(words, 'us') || hasForeignUnit(words, 'metric'))).toEqual([]);
+});
+
+/** Collects what speaks in the other system's units, by the place it was read in. */
+function createLedger(page: Page, system: UnitSystem) {
+  /** Each with where it was first read. */
+  const seen = new Map<string, string>();
+  const read = async (place: string, within = 'body') => {
+    for (const words of await wordsOfPage(page, within)) if (!seen.has(words)) seen.set(words, place);
+  };
+  return {
+    seen,
+    faults: () =>
+      [...seen].filter(([words]) => hasForeignUnit(words, system)).map(([words, place]) => `${place}: ${words}`),
+    /** Unfolds everything that is folded, and reads it. */
+    async read(place: string, within?: string) {
+      await page.evaluate(() => document.querySelectorAll('details').forEach((each) => (each.open = true)));
+      await read(place, within);
+    },
+    async print(place: string) {
+      await page.emulateMedia({ media: 'print' });
+      await read(`${place}, printed`);
+      await page.emulateMedia({ media: 'screen' });
+    },
+  };
+}
+
+type Ledger = ReturnType<typeof createLedger>;
+
+const SYSTEM_WORDS: Readonly<Record<UnitSystem, RegExp>> = { metric: /°C|kg|\dm?L/u, us: /°F|lb|gal/u };
+
+async function openIn(system: UnitSystem) {
+  const opened = await openBench({ viewport: { width: 1440, height: 1400 } });
+  const { page } = opened;
+  await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
+  await page.getByRole('combobox', { name: 'Units' }).selectOption(system);
+  await expect.poll(async () => (await wordsOfPage(page)).some((words) => SYSTEM_WORDS[system].test(words))).toBe(true);
+  return { ...opened, ledger: createLedger(page, system) };
+}
+
+function done({ faults, seen }: Ledger) {
+  expect(seen.size).toBeGreaterThan(50);
+  expect(faults()).toEqual([]);
+}
+
+async function readWorking(page: Page, ledger: Ledger) {
+  const buttons = page.getByRole('button', { name: /^Show the working of: / });
+  const sheet = page.getByRole('dialog', { name: 'The working' });
+  for (const button of await buttons.all()) {
+    await button.click();
+    await sheet.locator('.katex').first().waitFor(SEARCH);
+    await ledger.read(`working of ${(await button.getAttribute('aria-label')) ?? 'a number'}`);
+    await page.keyboard.press('Escape');
+    await sheet.waitFor({ state: 'hidden' });
+  }
+}
+
+const EXAMPLES = examples.map(({ id }) => id);
+const REFERENCES = ['film-coefficient-chato-steam', 'surface-tension', 'linalool', ...botanicals.map(({ id }) => id)];
+
+const PARTS = [
+  'Place',
+  'Heat',
+  'Pot',
+  'Charge',
+  'Neck',
+  'Condenser',
+  'Cooling',
+  'Separator',
+  'Run',
+  'Factors',
+  'Model',
+];
+const REFUSED = ['-400', '5 furlongs', '1e7'];
+const OFF_LIMITS = ['0', '-40', '99999', 'a lot', '5 furlongs', '5 kg', '5 J'];
+
+describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit is shown', (system) => {
+  test('on the bench: drawing, charts, controls, plans, dialogs and print', { timeout: 240_000 }, async () => {
+    const { page, ledger, lead } = await openIn(system);
+    await ledger.read('bench');
+    await ledger.print('bench');
+    for (const dialog of ['Examples', 'Keys', 'Share this still by a link']) {
+      await page.getByRole('button', { name: dialog, exact: true }).first().click({ timeout: 5000 });
+      await page.getByRole('dialog').filter({ visible: true }).waitFor();
+      await ledger.read(`dialog ${dialog}`);
+      await page.keyboard.press('Escape');
+    }
+    await readWorking(page, ledger);
+    for (const control of ['Heat', 'Tap', 'Coil', 'Charge'])
+      for (const typed of OFF_LIMITS) {
+        await enter(typedValue(page, control), typed);
+        await ledger.read(`${control} ${typed}`);
+        await page.keyboard.press('Escape');
+      }
+    await page
+      .getByRole('button', { name: 'Turn up the heat' })
+      .click()
+      .catch(() => undefined);
+    await lead.waitFor();
+    await ledger.read('bench, hard boil');
+    done(ledger);
+  });
+
+  test('in the settings: every part, picker, plant and refusal', { timeout: 240_000 }, async () => {
+    const { page, ledger } = await openIn(system);
+    const settings = page.getByRole('complementary', { name: 'Settings' });
+    for (const part of PARTS) {
+      await openFile(page, 'still.json', JSON.stringify({ ...exampleScenario('gentle-lavender'), name: part }));
+      await expect.poll(() => page.locator('h1').textContent()).toBe(part);
+      await settings.waitFor({ state: 'hidden' });
+      await page.getByRole('button', { name: /^Pot/ }).first().press('Enter');
+      await settings.getByRole('tab', { name: part, exact: true }).click();
+      await settings.getByRole('switch', { name: /Show all fields/ }).check();
+      await ledger.read(`settings, ${part}`);
+      for (const picker of await settings.getByRole('button', { name: /^Choose / }).all())
+        if (await picker.isVisible()) {
+          await picker.click();
+          await ledger.read(`picker, ${part}`);
+          await page.keyboard.press('Escape');
+        }
+      // A field that refuses says so until something else is typed.
+      const fields = await settings.locator('.quantity-input').all();
+      for (const typed of REFUSED) {
+        for (const field of fields) if (await field.isVisible()) await enter(field, typed);
+        await ledger.read(`settings, ${part}, ${typed}`, '.bench-settings');
+      }
+    }
+    done(ledger);
+  });
+
+  test('in any example: its events, cautions and verdict', { timeout: 240_000 }, async () => {
+    const { page, ledger } = await openIn(system);
+    for (const id of EXAMPLES) {
+      const scenario = exampleScenario(id);
+      await openFile(page, `${id}.json`, JSON.stringify(scenario));
+      await expect.poll(() => page.locator('h1').textContent(), SEARCH).toBe(scenario.name);
+      await page.getByRole('slider', { name: 'Time mark' }).press('End');
+      await ledger.read(`example ${id}`);
+    }
+    done(ledger);
+  });
+
+  test('where sizes, times and boils are answered', { timeout: 240_000 }, async () => {
+    const { page, ledger } = await openIn(system);
+    const lead = page.locator('.answer-lead').first();
+    await goTo(page, 'Size');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
+    await page.locator('.map-isotherm').first().waitFor(SEARCH);
+    await ledger.read('size');
+    await ledger.print('size');
+    await goTo(page, 'Run length');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
+    await page
+      .getByText(/of 10 runs/u)
+      .first()
+      .waitFor(SEARCH);
+    await ledger.read('run length');
+    await ledger.print('run length');
+    await goTo(page, 'Boils');
+    await lead.waitFor();
+    await page
+      .getByRole('button', { name: /gentle/iu })
+      .first()
+      .click();
+    await page.locator('table').first().waitFor(SEARCH);
+    await ledger.read('boils');
+    await ledger.print('boils');
+    done(ledger);
+  });
+
+  test('in the run book: log, refusals, pasting and fit', { timeout: 240_000 }, async () => {
+    const { page, ledger } = await openIn(system);
+    await goTo(page, 'My runs');
+    await ledger.read('my runs, empty');
+    await page.getByRole('button', { name: 'New log' }).click();
+    await page.getByText('Paste columns from a note').click();
+    await page
+      .getByRole('textbox', { name: /A line of headings/ })
+      .fill(
+        'time (min), oil (mL)\n30, 2.6\n40, 8.2\n50, 13.4\n60, 17.6\n75, 22.8\n90, 26.1\n105, 28.2\n120, 29.6\n130, a',
+      );
+    await page.getByRole('button', { name: 'Take these lines' }).click();
+    await ledger.read('my runs, pasted');
+    await page.getByRole('button', { name: 'Fit', exact: true }).click();
+    await page.getByRole('region', { name: /^Fitted factors/ }).waitFor(SEARCH);
+    await ledger.read('my runs, fitted');
+    await ledger.print('my runs');
+    done(ledger);
+  });
+
+  test('in the reference, but for equations and what is quoted', { timeout: 240_000 }, async () => {
+    const { page, ledger } = await openIn(system);
+    await goTo(page, 'Reference');
+    await page.getByRole('searchbox', { name: 'Look up' }).waitFor(SEARCH);
+    await ledger.read('reference');
+    for (const name of REFERENCES) {
+      await page.evaluate((to) => (location.hash = `#reference/${to}`), name);
+      await page.locator('.reference-sheet').waitFor(SEARCH);
+      if (name.includes('-')) await page.waitForTimeout(200);
+      await ledger.read(`reference ${name}`);
+    }
+    await ledger.print('reference');
+    done(ledger);
+  });
+});
