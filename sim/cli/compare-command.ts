@@ -12,10 +12,10 @@ const comparison = (scenarios: readonly Scenario[], reader: Reader) =>
   toldComparison(compareRuns(scenarios.map((scenario) => wholeRun(scenario, reader))), reader);
 
 /** What `--with` says to one of the scenarios: `2:path=value` is meant for the second alone. */
-function assignmentsFor(place: number, assignments: readonly string[]): readonly string[] {
+function assignmentsFor(nth: number, assignments: readonly string[]): readonly string[] {
   return assignments.flatMap((assignment) => {
     const [, number, rest = ''] = /^(\d+):(.*)$/s.exec(assignment) ?? [];
-    return number === undefined ? [assignment] : Number(number) === place ? [rest] : [];
+    return number === undefined ? [assignment] : Number(number) === nth ? [rest] : [];
   });
 }
 
@@ -27,12 +27,12 @@ function scenariosFrom(sources: readonly string[], assignments: readonly string[
     if (number < 1 || number > sources.length)
       problems.push(`--with: “${assignment}” is for scenario ${number}; there are ${sources.length}, counted from 1.`);
   }
-  const scenarios = sources.flatMap((source, place) => {
+  const scenarios = sources.flatMap((source, index) => {
     try {
-      return [scenarioFrom(source, assignmentsFor(place + 1, assignments))];
+      return [scenarioFrom(source, assignmentsFor(index + 1, assignments))];
     } catch (error) {
       if (!(error instanceof BadInput)) throw error;
-      problems.push(...error.lines.map((line) => `Scenario ${place + 1}, ${source}: ${line}`));
+      problems.push(...error.lines.map((line) => `Scenario ${index + 1}, ${source}: ${line}`));
       return [];
     }
   });

@@ -23,12 +23,12 @@ function factorsOf(words: Words): readonly FitName[] {
   const text = textOf(words, 'factors');
   if (text === undefined) return USUAL_FIT;
   const given = text.split(',').map((name) => name.trim());
-  const problems = given.flatMap((name, place) => {
+  const problems = given.flatMap((name, index) => {
     if (!FIT_NAMES.some((known) => known === name))
       return [
         `--factors: “${name}” is not a factor; did you mean ${closestWords(name, FIT_NAMES, 1).join()}? There are ${FIT_NAMES.join(', ')}.`,
       ];
-    return given.indexOf(name) < place ? [`--factors: ${name} is given twice.`] : [];
+    return given.indexOf(name) < index ? [`--factors: ${name} is given twice.`] : [];
   });
   if (problems.length > 0) throw new BadInput(problems);
   return given as FitName[];

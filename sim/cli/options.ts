@@ -38,8 +38,8 @@ export function readWords(words: readonly string[], flags: Flags): Words {
     });
     const given = tokens.flatMap((token) => (token.kind === 'option' ? [token.name] : []));
     const twice = given.find(
-      (name, place) =>
-        options[name]?.type === 'string' && options[name].multiple !== true && given.indexOf(name) < place,
+      (name, index) =>
+        options[name]?.type === 'string' && options[name].multiple !== true && given.indexOf(name) < index,
     );
     if (twice !== undefined) throw new BadInput(`--${twice} can only be given once.`);
     return { positionals, values };

@@ -10,14 +10,14 @@ const TO_LINE_START = '\r\u001B[K';
 export function counted<T>(
   count: number,
   what: string,
-  each: (place: number) => T,
+  each: (index: number) => T,
   watched: Watched = process.stderr,
 ): T[] {
   const tell = watched.isTTY === true ? (text: string) => void watched.write(TO_LINE_START + text) : () => undefined;
   try {
-    return Array.from({ length: count }, (_, place) => {
-      tell(`${place} of ${count} ${what}`);
-      return each(place);
+    return Array.from({ length: count }, (_, index) => {
+      tell(`${index} of ${count} ${what}`);
+      return each(index);
     });
   } finally {
     tell('');

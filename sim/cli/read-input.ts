@@ -123,11 +123,11 @@ function changed(node: unknown, keys: readonly string[], path: string, value: un
   if (key === undefined) return value;
   if (key === '' || key === '__proto__') throw noField(path);
   if (Array.isArray(node)) {
-    const place = Number(key);
-    if (!Number.isInteger(place) || place < 0 || place > node.length)
+    const index = Number(key);
+    if (!Number.isInteger(index) || index < 0 || index > node.length)
       throw new BadInput(`--with: ${path} is not a field; the list has ${node.length} entries, counted from 0.`);
     const copy = [...(node as unknown[])];
-    copy[place] = changed(copy[place], rest, path, value);
+    copy[index] = changed(copy[index], rest, path, value);
     return copy;
   }
   if (node !== undefined && !isObject(node)) throw noField(path);

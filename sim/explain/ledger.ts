@@ -38,7 +38,7 @@ export function timeToNinety({ summary, record }: RunResult): WorkingSheet | nul
     1,
     oilCollected_kg.findIndex((mass) => mass >= wanted),
   );
-  const at = (column: Float64Array, place: number): number => column[place] as number;
+  const at = (column: Float64Array, index: number): number => column[index] as number;
   return sheetOf(
     ['time-to-90', 'Time to 90 % of the oil', summary.t90_s],
     'When 90 % of the oil that this run collects is in the receiver.',

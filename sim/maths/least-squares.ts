@@ -39,8 +39,8 @@ const LEAST_WEIGHT = 1e-6;
 
 /** Slopes of the predictions by central differences: one row a parameter. */
 export const slopesOf = (predict: Predict, at: readonly number[], step: number): number[][] =>
-  at.map((_, place) => {
-    const moved = (by: number) => predict(at.map((value, k) => (k === place ? value + by : value)));
+  at.map((_, index) => {
+    const moved = (by: number) => predict(at.map((value, k) => (k === index ? value + by : value)));
     const up = moved(step);
     const down = moved(-step);
     return Array.from(up, (value, k) => (value - (down[k] as number)) / (2 * step));

@@ -16,9 +16,9 @@ import { ScheduleReader } from './schedule-value.ts';
 import { meanOilRate, OIL_WINDOW_S, runStopRule, type RunStopRule } from './stop-rules.ts';
 import { Peaks, summarise } from './summary.ts';
 
-/** Parts into which steps are cut from just before the boil, and time after the first drop until which they are, s. */
-const PUFF_PARTS = 4;
-const PUFF_TIME = 60;
+/** Sub-steps of a step from just before the boil until so long after the first drop, s. */
+const SUB_STEPS_AT_BOIL = 4;
+const FIRST_VAPOUR_S = 60;
 
 export class Run {
   readonly still: Still;
@@ -27,11 +27,11 @@ export class Run {
   private endReason: EndReason = 'duration';
   failure: NonFinite | null = null;
   private readonly dt: number;
-  /** Length of the step taken last, s: `dt`, or a part of it while the first vapour comes. */
+  /** Length of the step taken last, s: `dt`, or a sub-step's while the first vapour comes. */
   stepLength: number;
-  /** Parts in which the present step is taken, and how many of them are taken. */
-  private parts = 1;
-  private part = 0;
+  /** Sub-steps in which the present step is taken, and how many of them are taken. */
+  private subSteps = 1;
+  private subStep = 0;
   /** Time for which distillate has come, s. */
   private dripped = 0;
   private readonly steps: number;
@@ -74,7 +74,7 @@ export class Run {
 
   /** Time reached, s. */
   time(): number {
-    return (this.step + this.part / this.parts) * this.dt;
+    return (this.step + this.subStep / this.subSteps) * this.dt;
   }
 
   private setControls(time: number): void {
@@ -95,34 +95,34 @@ export class Run {
 
   /** Runs on to a time (or the end). */
   advance(until: number): void {
-    while (!this.ended && this.time() + this.dt / this.parts <= until + 1e-9) this.takeStep();
+    while (!this.ended && this.time() + this.dt / this.subSteps <= until + 1e-9) this.takeStep();
   }
 
-  /** One step of the model: a whole one, or a part of it while the first vapour comes. */
+  /** One step of the model: a whole one, or a sub-step while the first vapour comes. */
   takeStep(): void {
     const { still, peaks, events } = this;
     const start = this.time();
-    const length = this.dt / this.parts;
+    const length = this.dt / this.subSteps;
     this.setControls(start + 0.5 * length);
     this.stepLength = length;
     still.step(start, this.stepLength);
-    this.part++;
-    if (this.part === this.parts) this.finishWholeStep();
+    this.subStep++;
+    if (this.subStep === this.subSteps) this.finishWholeStep();
     const now = this.time();
     peaks.watch(still, this.stepLength);
     events.watch(now, this.stepLength, peaks.condensate);
-    if (!this.isFinite(now) || this.part > 0) return;
+    if (!this.isFinite(now) || this.subStep > 0) return;
     this.checkEnd(now);
     if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, this.stepLength, this.startEnergy);
   }
 
-  /** The first vapour carries the richest oil and meets a cold condenser: steps are parted until its puff is over. */
+  /** The first vapour carries the richest oil and meets a cold condenser: steps are cut until it is over. */
   private finishWholeStep(): void {
     const { still } = this;
-    this.part = 0;
+    this.subStep = 0;
     this.step++;
     if (still.condenser.condensate.water > 0) this.dripped += this.dt;
-    this.parts = still.nearBoil() && this.dripped < PUFF_TIME ? PUFF_PARTS : 1;
+    this.subSteps = still.nearBoil() && this.dripped < FIRST_VAPOUR_S ? SUB_STEPS_AT_BOIL : 1;
   }
 
   private checkEnd(now: number): void {

@@ -32,9 +32,9 @@ export function durationParts(seconds: number): readonly DurationPart[] {
 /** Whether a span is to be written with a minus. */
 export const isBefore = (seconds: number): boolean => seconds <= -0.5;
 
-const written = ({ value, decimals, unit }: DurationPart, place: number): string => {
+const written = ({ value, decimals, unit }: DurationPart, index: number): string => {
   const number = formatNumber(value, decimals);
-  return `${place > 0 && unit === 'min' ? number.padStart(2, '0') : number}${THIN_SPACE}${unit}`;
+  return `${index > 0 && unit === 'min' ? number.padStart(2, '0') : number}${THIN_SPACE}${unit}`;
 };
 
 /** A span in seconds. */

@@ -3,6 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
+import { UNCERTAIN_IDS } from '../../sim/answers/ensemble/factors.ts';
 import { answerTo } from '../../sim/cli/answer.ts';
 import { openAnswer, SEARCH } from './answers-page.ts';
 import { downloaded, enter } from './bench-page.ts';
@@ -42,7 +43,11 @@ describe('page and command line agree', () => {
     await enter(page.getByRole('textbox', { name: 'Seed', exact: true }), '7');
     await page.getByRole('button', { name: /Start again|Run again/ }).click();
     await page.getByText('out of 10 random runs.').waitFor(SEARCH);
-    await expect.poll(() => page.locator('.answer-progress-words').textContent(), SEARCH).toMatch(/31/);
+    // The typical run, each uncertain value alone at both ends, and the random ones.
+    const all = 1 + 2 * UNCERTAIN_IDS.length + 10;
+    await expect
+      .poll(() => page.locator('.answer-progress-words').textContent(), SEARCH)
+      .toMatch(new RegExp(`^${all} of ${all} `, 'u'));
     await page.getByRole('button', { name: /^Stop with/ }).waitFor({ ...SEARCH, state: 'detached' });
     const { text } = await downloaded(page, () =>
       page.getByRole('button', { name: 'Save JSON of how long to run' }).click(),

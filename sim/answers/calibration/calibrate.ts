@@ -162,7 +162,7 @@ class FactorModel {
     const key = logs.join(' ');
     const found = this.known.get(key);
     if (found) return found;
-    const changed = Object.fromEntries(this.names.map((name, place) => [name, Math.exp(logs[place] ?? 0)]));
+    const changed = Object.fromEntries(this.names.map((name, index) => [name, Math.exp(logs[index] ?? 0)]));
     const result = simulate({ ...this.scenario, factors: { ...this.scenario.factors, ...changed } });
     const entry = {
       result,
@@ -222,9 +222,9 @@ function notesOn(
 ): FitNote[] {
   const notes: FitNote[] = alike.map((pair) => ({ kind: 'alike', ...pair }));
   if (condition > ILL_CONDITIONED && notes.length === 0) notes.push({ kind: 'mixture', factors: names });
-  names.forEach((factor, place) => {
+  names.forEach((factor, index) => {
     const [least, most] = boundsOf(factor);
-    const log = logs[place] ?? 0;
+    const log = logs[index] ?? 0;
     if (log <= least + 1e-9 || log >= most - 1e-9)
       notes.push({ kind: 'at-limit', factor, value: valueAt(factor, log) });
   });
@@ -260,7 +260,7 @@ export function calibrate(
   const { failure } = first.result(start);
   if (failure !== null) return refuse({ kind: 'broke-off', ...failure });
   const influence = first.slopes(start).map((row) => Math.LN2 * Math.hypot(...row));
-  const free = chosen.filter((_, place) => (influence[place] ?? 0) >= LEAST_INFLUENCE);
+  const free = chosen.filter((_, index) => (influence[index] ?? 0) >= LEAST_INFLUENCE);
   const held = chosen.filter((name) => !free.includes(name));
   if (free.length === 0) return refuse({ kind: 'nothing-shown', factors: chosen });
 
@@ -290,11 +290,11 @@ export function calibrate(
   // Stated uncertainties may prove too small, but good luck does not make them smaller.
   const widening = studentHalfWidth(0.9, degrees) * Math.sqrt(Math.max(1, reduced));
   const factors = chosen.map((name): FittedFactor => {
-    const place = free.indexOf(name);
+    const index = free.indexOf(name);
     const was = scenario.factors[name];
-    if (place < 0) return { name, start: was, value: was, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
-    const log = logs[place] ?? 0;
-    const half = widening * Math.sqrt(covariance[place]?.[place] ?? 0);
+    if (index < 0) return { name, start: was, value: was, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
+    const log = logs[index] ?? 0;
+    const half = widening * Math.sqrt(covariance[index]?.[index] ?? 0);
     return {
       name,
       start: was,

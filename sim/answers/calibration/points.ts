@@ -234,12 +234,12 @@ export function readPoints(text: string): ReadPoints {
     const cells = headerCells(first.content, separator);
     const read = cells.map(readHeader);
     passedOver.push(
-      ...cells.filter((cell, place) => read[place] === null && cell.trim() !== '').map((cell) => cell.trim()),
+      ...cells.filter((cell, index) => read[index] === null && cell.trim() !== '').map((cell) => cell.trim()),
     );
     for (const found of read) if (isProblem(found)) problems.push({ line: first.line, ...found });
     columns = read.map((found) => (isProblem(found) ? null : found));
     const named = columns.flatMap((found) => (found === null ? [] : [found.column]));
-    const twice = named.find((column, place) => named.indexOf(column) < place);
+    const twice = named.find((column, index) => named.indexOf(column) < index);
     if (twice !== undefined) problems.push({ line: first.line, kind: 'column-twice', column: twice });
     const missing = !named.includes('time_s') ? 'no-time-column' : named.length === 1 ? 'no-reading-column' : null;
     if (missing !== null)

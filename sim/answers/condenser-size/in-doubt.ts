@@ -55,8 +55,8 @@ function standardised(numbers: readonly number[]): readonly number[] | null {
 /** The doubt with the steepest slope, per spread of its own, in a plane laid through the logarithms of the lengths. */
 function mostMoving(ids: readonly UncertainId[], values: Matrix, needs: readonly number[]): UncertainId | null {
   const lengths = standardised(needs.map((need) => Math.log(need)));
-  const columns = ids.flatMap((id, place) => {
-    const column = standardised(values.map((drawn) => drawn[place] as number));
+  const columns = ids.flatMap((id, index) => {
+    const column = standardised(values.map((drawn) => drawn[index] as number));
     return column === null ? [] : [{ id, column }];
   });
   if (lengths === null || columns.length === 0) return null;
@@ -75,7 +75,7 @@ export function lengthInDoubt(scenario: Scenario, options: SizeOptions = {}, own
   const { doubts, rows } = ensembleDesign(scenario, SIZING_DRAWS, USUAL_SEED, own);
   const values = rows.filter(({ kind }) => kind === 'draw').map((row) => row.values);
   const draws = values.map((drawn): Draw =>
-    Object.fromEntries(doubts.map(({ id }, place) => [id, drawn[place] as number])),
+    Object.fromEntries(doubts.map(({ id }, index) => [id, drawn[index] as number])),
   );
   const look = Math.min(LONGEST_TUBE, FIRST_LOOK * planned.length_m);
   const step = Math.min(LONGEST_STEP, COARSER * searchStep(scenario));
@@ -83,11 +83,11 @@ export function lengthInDoubt(scenario: Scenario, options: SizeOptions = {}, own
     const trial = tryCondenser(withLength(withDrawn(scenario, draw), look), step);
     return trial.holds ? trial.cooledBy_m : BEYOND * look;
   });
-  const order = draws.map((_, place) => place).sort((a, b) => (needs[a] as number) - (needs[b] as number));
+  const order = draws.map((_, index) => index).sort((a, b) => (needs[a] as number) - (needs[b] as number));
   const rank = Math.ceil(NINE_IN_TEN * draws.length) - 1;
-  const near = order.slice(rank - NEIGHBOURS, rank + NEIGHBOURS + 1).map((place) => {
-    const start_m = 1.02 * (needs[place] as number);
-    const draw = draws[place] as Draw;
+  const near = order.slice(rank - NEIGHBOURS, rank + NEIGHBOURS + 1).map((index) => {
+    const start_m = 1.02 * (needs[index] as number);
+    const draw = draws[index] as Draw;
     return { draw, size: sizeCondenser(withDrawn(scenario, draw), { confirm: false, start_m }) };
   });
   near.sort((a, b) => (a.size.length_m ?? Infinity) - (b.size.length_m ?? Infinity));

@@ -291,14 +291,14 @@ export function sizeTubes(
 ): TubeSize[] {
   const hopeless = coolantFails(own.verdict);
   const order = list
-    .map((tube, place) => ({ tube, place }))
+    .map((tube, index) => ({ tube, index }))
     .sort(
       (a, b) =>
         a.tube.outsideDiameter_m - b.tube.outsideDiameter_m || a.tube.insideDiameter_m - b.tube.insideDiameter_m,
     );
   const rows = new Array<TubeSize>(list.length);
   let before: TubeSize | null = null;
-  for (const { tube, place } of order) {
+  for (const { tube, index } of order) {
     const guess: number | null = before?.length_m ?? null;
     const search: SizeOptions = hopeless
       ? { start_m: LONGEST_TUBE }
@@ -307,7 +307,7 @@ export function sizeTubes(
         : { start_m: 1.5 * (own.length_m ?? scenario.condenser.length_m) };
     const row = sizeTube(scenario, tube, { ...options, ...search, deciding: own.deciding });
     if (row.length_m !== null) before = row;
-    rows[place] = row;
+    rows[index] = row;
   }
   return rows;
 }

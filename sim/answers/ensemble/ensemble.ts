@@ -107,17 +107,17 @@ export function ensembleDesign(scenario: Scenario, members: number, seed: number
     throw new RangeError(`ensemble: ${members} members; 1 to ${MOST_MEMBERS} are possible`);
   const doubts = uncertainties(scenario, own);
   const unchanged = doubts.map(unchangedValue);
-  const swings = doubts.flatMap((doubt, place) =>
+  const swings = doubts.flatMap((doubt, index) =>
     (['low', 'high'] as const).map((side): DesignRow => ({
       kind: 'swing',
       swing: { id: doubt.id, side },
-      values: unchanged.map((value, at) => (at === place ? valueAtShare(doubt, SWING_SHARES[side]) : value)),
+      values: unchanged.map((value, at) => (at === index ? valueAtShare(doubt, SWING_SHARES[side]) : value)),
     })),
   );
   const draws = latinHypercube(members, doubts.length, Xoshiro128.fromSeed(seed)).map((point): DesignRow => ({
     kind: 'draw',
     swing: null,
-    values: doubts.map((doubt, place) => valueAtShare(doubt, point[place] as number)),
+    values: doubts.map((doubt, index) => valueAtShare(doubt, point[index] as number)),
   }));
   return {
     scenario,
@@ -134,7 +134,7 @@ export function memberScenario(design: Design, index: number): Scenario {
   if (!row) throw new RangeError(`ensemble: member ${index} is not among the ${design.rows.length} rows of the design`);
   return withDrawn(
     design.scenario,
-    Object.fromEntries(design.doubts.map(({ id }, place) => [id, row.values[place] as number])),
+    Object.fromEntries(design.doubts.map(({ id }, index) => [id, row.values[index] as number])),
   );
 }
 

@@ -60,14 +60,14 @@ const differ = (a: number, b: number): boolean => Math.abs(a - b) > ROUNDING * M
 
 /** Quantile of sorted numbers, straight line between order statistics (Hyndman and Fan's definition 7). */
 export function quantile(sorted: ArrayLike<number>, share: number): number {
-  const place = share * (sorted.length - 1);
-  const row = Math.floor(place);
-  return valueAt(sorted, { row, share: place - row });
+  const rank = share * (sorted.length - 1);
+  const row = Math.floor(rank);
+  return valueAt(sorted, { row, share: rank - row });
 }
 
 /** Ranks from 1; equal values share the mean of their ranks. */
 function ranks(values: readonly number[]): number[] {
-  const order = values.map((_, place) => place).sort((a, b) => (values[a] as number) - (values[b] as number));
+  const order = values.map((_, index) => index).sort((a, b) => (values[a] as number) - (values[b] as number));
   const rank = new Array<number>(values.length).fill(0);
   for (let from = 0; from < order.length;) {
     let to = from;
@@ -87,9 +87,9 @@ export function spearman(x: readonly number[], y: readonly number[]): number | n
   let cross = 0;
   let aa = 0;
   let bb = 0;
-  a.forEach((rank, place) => {
+  a.forEach((rank, index) => {
     const da = rank - middle;
-    const db = (b[place] as number) - middle;
+    const db = (b[index] as number) - middle;
     cross += da * db;
     aa += da * da;
     bb += db * db;
@@ -132,7 +132,7 @@ function influencesOn(
   const reached = draws.filter((member) => member.headline[name] !== null);
   const numbers = reached.map((member) => member.headline[name] as number);
   const varies = differ(Math.min(...numbers), Math.max(...numbers));
-  const found = design.doubts.map(({ id }, place): Influence => {
+  const found = design.doubts.map(({ id }, index): Influence => {
     const alone = (side: 'low' | 'high'): number | null => {
       const row = design.rows.findIndex(({ swing }) => swing?.id === id && swing.side === side);
       return byRow.get(row)?.headline[name] ?? null;
@@ -146,7 +146,7 @@ function influencesOn(
       swing: atLow === null || atHigh === null ? null : differ(atLow, atHigh) ? atHigh - atLow : 0,
       spearman: varies
         ? spearman(
-            reached.map((member) => design.rows[member.index]?.values[place] ?? NaN),
+            reached.map((member) => design.rows[member.index]?.values[index] ?? NaN),
             numbers,
           )
         : null,

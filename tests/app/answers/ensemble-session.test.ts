@@ -18,9 +18,9 @@ describe('the likely runs', () => {
   test('come in an order that shows the spread early and leaves no run out', () => {
     const { rows } = ensembleDesign(still(), 40, 1);
     const order = orderOfRows({ rows });
-    expect([...order].sort((a, b) => a - b)).toEqual(rows.map((_, place) => place));
+    expect([...order].sort((a, b) => a - b)).toEqual(rows.map((_, index) => index));
     expect(order[0]).toBe(0);
-    expect(order.slice(1, 25).every((place) => rows[place]?.kind === 'draw')).toBe(true);
+    expect(order.slice(1, 25).every((index) => rows[index]?.kind === 'draw')).toBe(true);
   });
 
   test('are all run, and sum up to what the model itself makes of them', async () => {
@@ -34,7 +34,7 @@ describe('the likely runs', () => {
     const design = ensembleDesign(scenario, 8, 3);
     const whole = summariseEnsemble(
       design,
-      design.rows.map((_, place) => runMember(design, place)),
+      design.rows.map((_, index) => runMember(design, index)),
     );
     expect(session.summary()?.headline).toEqual(whole.headline);
     expect(session.summary()?.influences.oil_mL).toEqual(whole.influences.oil_mL);

@@ -26,13 +26,13 @@ function askedClient() {
     run: (scenario, fidelity = 'full') => new Promise((reply) => asked.push({ scenario, fidelity, reply })),
     examples: () => Promise.resolve([]),
   };
-  const answer = async (place: number, reply: RunReply) => {
-    asked[place]?.reply(reply);
+  const answer = async (index: number, reply: RunReply) => {
+    asked[index]?.reply(reply);
     await Promise.resolve();
     await Promise.resolve();
   };
-  const ran = (place: number, scenario: Scenario, fidelity: Fidelity = 'full') =>
-    answer(place, { kind: 'ran', result: madeUpRun({ scenario }), fidelity });
+  const ran = (index: number, scenario: Scenario, fidelity: Fidelity = 'full') =>
+    answer(index, { kind: 'ran', result: madeUpRun({ scenario }), fidelity });
   return { client, asked, answer, ran };
 }
 

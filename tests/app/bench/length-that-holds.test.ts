@@ -45,7 +45,7 @@ function leakyBench(
   check: (parts: {
     bench: ReturnType<typeof createBench>;
     searches: AbortSignal[];
-    answer: (place: number) => Promise<void>;
+    answer: (index: number) => Promise<void>;
   }) => Promise<void>,
 ) {
   return createRoot(async (dispose) => {
@@ -75,8 +75,8 @@ function leakyBench(
     await check({
       bench,
       searches,
-      answer: async (place) => {
-        answers[place]?.(found);
+      answer: async (index) => {
+        answers[index]?.(found);
         await vi.advanceTimersByTimeAsync(0);
       },
     });

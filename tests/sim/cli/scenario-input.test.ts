@@ -220,15 +220,15 @@ describe('a count of what is done', () => {
   const onto = (isTTY: boolean) => ({ isTTY, write: (text: string) => written.push(text) });
 
   it('is told to whoever watches a terminal, and wiped at the end', () => {
-    expect(counted(2, 'runs', (place) => 10 * place, onto(true))).toEqual([0, 10]);
+    expect(counted(2, 'runs', (index) => 10 * index, onto(true))).toEqual([0, 10]);
     expect(written.splice(0)).toEqual(['\r\u001B[K0 of 2 runs', '\r\u001B[K1 of 2 runs', '\r\u001B[K']);
     expect(() => counted(2, 'runs', () => JSON.parse('{') as unknown, onto(true))).toThrow(SyntaxError);
     expect(written.splice(0).at(-1)).toBe('\r\u001B[K');
   });
 
   it('is told to no file and no pipe', () => {
-    expect(counted(2, 'runs', (place) => place, onto(false))).toEqual([0, 1]);
-    expect(counted(1, 'runs', (place) => place, { write: (text: string) => written.push(text) })).toEqual([0]);
+    expect(counted(2, 'runs', (index) => index, onto(false))).toEqual([0, 1]);
+    expect(counted(1, 'runs', (index) => index, { write: (text: string) => written.push(text) })).toEqual([0]);
     expect(written).toEqual([]);
   });
 });

@@ -40,7 +40,7 @@ const conclude = (
 const two = [run('Slow'), run('Fast')];
 
 describe('the conclusion of a comparison', () => {
-  const at = (place: number, value: number) => ({ run: place, value });
+  const at = (index: number, value: number) => ({ run: index, value });
 
   it('is two facts when nothing differs', () => {
     expect(conclude(two, {})).toEqual([

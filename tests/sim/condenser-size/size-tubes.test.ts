@@ -60,7 +60,7 @@ describe('the length that nine runs in ten need', () => {
     const { doubts, rows } = ensembleDesign(gentle, SIZING_DRAWS, USUAL_SEED);
     const draws = rows
       .filter(({ kind }) => kind === 'draw')
-      .map(({ values }) => Object.fromEntries(doubts.map(({ id }, place) => [id, values[place] as number])));
+      .map(({ values }) => Object.fromEntries(doubts.map(({ id }, index) => [id, values[index] as number])));
     const share = (length: number): number =>
       draws.filter((draw) => tryCondenser(withLength(withDrawn(gentle, draw), length), 5).holds).length / draws.length;
     expect(share(1.01 * (length_m as number))).toBeGreaterThanOrEqual(0.9);
@@ -166,8 +166,8 @@ describe('a list of tubes', () => {
     const own = sizeOwnTube(gentle, { confirm: false });
     const rows = sizeTubes(gentle, list, {}, own);
     expect(rows.map(({ id }) => id)).toEqual(list.map(({ id }) => id));
-    rows.forEach((row, place) => {
-      const alone = sizeTube(gentle, list[place] as (typeof list)[number], { deciding: own.deciding });
+    rows.forEach((row, index) => {
+      const alone = sizeTube(gentle, list[index] as (typeof list)[number], { deciding: own.deciding });
       expect(row.verdict).toBe(alone.verdict);
       if (row.length_m !== null) expect(Math.abs(row.length_m / (alone.length_m as number) - 1)).toBeLessThan(0.03);
     });

@@ -19,7 +19,7 @@ const us = comparisonMessages(englishReader('us'));
 const run = (name: string, number: number | null = null): CompareRun => ({ name, number, worst: null, cautions: [] });
 const two = [run('Slow'), run('Fast')];
 const told = (fact: Conclusion, runs = two, messages = metric) => plain(wholeMessage(messages.conclusion(fact, runs)));
-const at = (place: number, value: number) => ({ run: place, value });
+const at = (index: number, value: number) => ({ run: index, value });
 
 describe('a conclusion', () => {
   test.each<[Conclusion, string]>([

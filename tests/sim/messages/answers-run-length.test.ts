@@ -38,8 +38,8 @@ const run = (times: readonly (number | null)[], obtainable_mL = 10): CarriedOnRu
     obtainable_mL,
     stillToCome_kg: 0,
     ranOut: true,
-    shares: OIL_SHARES.map((share, place) => {
-      const time = times[place] ?? null;
+    shares: OIL_SHARES.map((share, index) => {
+      const time = times[index] ?? null;
       return { share, at: time === null ? null : spent(time, 10 * share) };
     }),
   },

@@ -32,7 +32,7 @@ describe('a table as comma-separated values', () => {
 
 describe('the record as a table', () => {
   const columns = Object.fromEntries(
-    COLUMN_NAMES.map((name, place) => [name, Float64Array.of(place, 1 / 3, Number.NaN)]),
+    COLUMN_NAMES.map((name, index) => [name, Float64Array.of(index, 1 / 3, Number.NaN)]),
   ) as Record<ColumnName, Float64Array>;
   const table = csvParse(recordCsv({ rows: 3, columns, grids: {}, constituents: [] } as unknown as RunRecord));
 
