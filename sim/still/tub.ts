@@ -38,6 +38,8 @@ import { TubMixing } from './tub-mixing.ts';
 export const ICE_MELTING = 333_600;
 /** Time after which losses are worked out anew, s. */
 const LOSS_REFRESH = 5;
+/** Share of the top layer's heat, counted from 0 °C, that evaporation takes in a step at most: it never freezes. */
+const DRYING_SHARE = 0.25;
 /** Heat capacity of water for following the enthalpy with the temperature, J/kgK; within 1 % from 0 to 100 °C. */
 const WATER_HEAT_CAPACITY = 4190;
 
@@ -289,7 +291,8 @@ export class Tub {
   private evaporate(dt: number): number {
     const T = Math.min(this.temperature[0] as number, this.boiling);
     const layer = this.layerMass();
-    let vapour = this.evaporationRate * dt;
+    const most = (DRYING_SHARE * Math.max(0, this.enthalpies[0] as number)) / tableVapourEnthalpy(T);
+    let vapour = Math.min(this.evaporationRate * dt, most);
     const excess = (this.enthalpies[0] as number) - layer * this.boilingEnthalpy;
     if (excess > 0) vapour += excess / tableLatentHeat(this.boiling);
     vapour = Math.min(vapour, Math.max(0, 0.5 * (layer - (0.02 * this.fullMass) / this.layerCount)));

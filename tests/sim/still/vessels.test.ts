@@ -306,6 +306,19 @@ describe('a tub', () => {
     expect(depth(1 / 60, { inlet: 'top' })).toBeCloseTo(0.5, 9);
   });
 
+  it('never freezes, however shallow the water and however strong the draught', () => {
+    const dry = { ...site, airSpeed_m_s: 5, relativeHumidity: 0 };
+    const tub = new Tub(
+      { ...cooling, tubHeight_m: 0.05, tubFill: 0.1, startTemperature_K: 353 },
+      dry,
+      P,
+      { heatLoss: 10, evaporation: 10, jetMixing: 1 },
+      6,
+    );
+    for (let step = 0; step < 60; step++) tub.step(10 * step, 0, AIR, 10);
+    for (const T of tub.temperature) expect(T).toBeGreaterThan(273);
+  });
+
   it('melts the ice that is put on it, and is cooler for it by 333.6 kJ a kilogram', () => {
     const tub = tubOf(1, { startTemperature_K: 323.15, tubFill: 0.8, ice: [{ at_s: 10, mass_kg: 2 }] });
     const water = tub.water;
