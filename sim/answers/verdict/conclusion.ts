@@ -45,6 +45,14 @@ export interface ConclusionValues {
     readonly supply: 'tap' | 'tub' | 'barrel' | 'none';
   };
   'separator-catches': { readonly share: number; readonly dissolved_kg: number; readonly density_kg_m3: number | null };
+  /** Oil that makes the kept hydrosol cloudy, and the time in which nine tenths of it leave a jar; `null` for over a month. */
+  'cloudy-hydrosol': {
+    readonly haze_kg: number;
+    readonly density_kg_m3: number | null;
+    readonly depth_m: number;
+    readonly clears_s: number | null;
+    readonly sinks: boolean;
+  };
   'run-length': { readonly duration_s: number; readonly reason: EndReason };
   energy: { readonly fuel_J: number; readonly cost: number };
   'pot-water': { readonly water_kg: number; readonly vessel: BoilingVessel };

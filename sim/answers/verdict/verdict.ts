@@ -5,6 +5,8 @@
  */
 import { waterSource } from '../../geometry/condenser-kind.ts';
 import { ZERO_CELSIUS } from '../../constants.ts';
+import { tableLiquidDensity } from '../../fluids/water-table.ts';
+import { JAR_DEPTH, timeToStand } from '../../products/standing.ts';
 import { LIMITS } from '../../run/limits.ts';
 import type { RunRecord } from '../../run/record.ts';
 import type { EventKind, RunEvent, RunResult, Severity } from '../../run/result.ts';
@@ -129,6 +131,23 @@ function separator({ summary }: RunResult): Conclusion[] {
   ];
 }
 
+/** A share of the oil that reached the separator below which its haze is not worth telling. */
+const LEAST_HAZE = 0.002;
+
+function haze(result: RunResult): Conclusion[] {
+  const { oilHaze_kg, oilCollected_kg, oilDensity_kg_m3 } = result.summary;
+  if (!(oilHaze_kg > LEAST_HAZE * (oilHaze_kg + oilCollected_kg))) return [];
+  return [
+    conclude('cloudy-hydrosol', 'note', 'separator', null, {
+      haze_kg: oilHaze_kg,
+      density_kg_m3: oilDensity_kg_m3,
+      depth_m: JAR_DEPTH,
+      clears_s: timeToStand(result),
+      sinks: oilDensity_kg_m3 !== null && oilDensity_kg_m3 > tableLiquidDensity(result.scenario.site.airTemperature_K),
+    }),
+  ];
+}
+
 function runConclusions({ summary, scenario }: RunResult): Conclusion[] {
   const vessel = scenario.pot.layout === 'steam' ? 'boiler' : 'pot';
   return [
@@ -170,7 +189,7 @@ export function verdictOf(result: RunResult, enough: EnoughLength | null = null)
     ? []
     : [
         oilConclusions(result),
-        [coolingWater(result), ...distillate(result), ...separator(result)],
+        [coolingWater(result), ...distillate(result), ...separator(result), ...haze(result)],
         runConclusions(result),
       ].filter((paragraph) => paragraph.length > 0);
   const used = result.summary.coolantUsed_kg > 0 ? [coolingWater(result)] : [];

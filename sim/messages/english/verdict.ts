@@ -140,6 +140,14 @@ export const englishVerdict: VerdictMessages = {
       sentence: ({ values }, q) =>
         `Over the whole run the separator catches ${shareCaught(values.share, q)} of the oil drops. ${q.oil(values.dissolved_kg, values.density_kg_m3)} of oil stays dissolved in the hydrosol.`,
     },
+    'cloudy-hydrosol': {
+      sentence: ({ values }, q) => {
+        const { haze_kg, density_kg_m3, depth_m, clears_s, sinks } = values;
+        const cloudy = `Another ${q.oil(haze_kg, density_kg_m3)} hangs in it as fine drops and makes it cloudy (haze).`;
+        if (clears_s === null) return `${cloudy} Standing hardly clears it.`;
+        return `${cloudy} Left to stand ${q.size(depth_m)} deep, nine tenths of that ${sinks ? 'sinks' : 'rises'} out in about ${q.time(clears_s)}.`;
+      },
+    },
     'run-length': {
       sentence: ({ values }, q) => `The run ends at ${q.time(values.duration_s)}${END_REASONS[values.reason]}.`,
     },

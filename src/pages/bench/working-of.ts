@@ -12,6 +12,7 @@ const WORKING_OF: Readonly<Partial<Record<SaidFact['kind'], WorkingId>>> = {
   'distillate-warm': 'outlet-temperature',
   'distillate-cool': 'outlet-temperature',
   'separator-catches': 'captured-share',
+  'cloudy-hydrosol': 'captured-share',
   energy: 'cost',
 };
 

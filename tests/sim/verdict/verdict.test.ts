@@ -54,6 +54,7 @@ describe('the verdict of a run that goes well', () => {
       'Cooling takes 34 L of tap water. It leaves at up to 44 °C.',
       'The distillate comes out at 27 °C at most.',
       'Over the whole run the separator catches 98 % of the oil drops. 0.67 mL of oil stays dissolved in the hydrosol.',
+      expect.stringMatching(/^Another 0\.22 mL hangs in it as fine drops and makes it cloudy \(haze\)\./),
     ]);
     expect(find(verdict, 'cooling-water').time_s).toBe(8000);
   });
@@ -205,6 +206,18 @@ test('a separator that catches too little over the whole run is held against it'
   const fact = find(judge({ summary: { oilHaze_kg: 0.003 } }), 'separator-catches');
   expect(read(fact.sentence)).toContain('75 % of the oil drops');
   expect(fact.severity).toBe('care');
+});
+
+test('haze is told apart from what is dissolved, with the time in which it clears', () => {
+  const fact = (haze: number, units: 'metric' | 'us' = 'metric') =>
+    judge({ summary: { oilHaze_kg: haze } }, null, units)
+      .paragraphs.flat()
+      .find(({ kind }) => kind === 'cloudy-hydrosol');
+  expect(read(fact(0.003)?.sentence ?? '')).toMatch(
+    /^Another 3\.4 mL hangs in it as fine drops and makes it cloudy \(haze\)\. (Standing hardly clears it|Left to stand 200 mm deep, nine tenths of that rises out in about .+)\.$/,
+  );
+  expect(read(fact(0.003, 'us')?.sentence ?? '')).toMatch(/ in deep|hardly/);
+  expect(fact(0)).toBe(undefined);
 });
 
 test('a share that rounds to the whole is not said to be the whole', () => {
