@@ -165,7 +165,7 @@ export const examples: readonly Example[] = [
     says: 'Fresh lemon balm with little oil, most of it in the water: the distillate runs back to the pot.',
     scenario: {
       name: 'Lemon balm, cohobated',
-      note: 'From the shady border, cut before flowering.',
+      note: 'From the shady border, cut before flowering. A small pump keeps the water of the tub moving.',
       site: shed,
       heat: {
         ...heatFromSource('induction'),
@@ -191,7 +191,7 @@ export const examples: readonly Example[] = [
         coilDiameter_m: 0.28,
         coilPitch_m: 0.055,
       },
-      cooling: { flow_kg_s: [{ at_s: 0, value: 0.012 }], tubDiameter_m: 0.45, tubHeight_m: 0.45 },
+      cooling: { flow_kg_s: [{ at_s: 0, value: 0.012 }], stir_m_s: 0.1, tubDiameter_m: 0.45, tubHeight_m: 0.45 },
       separator: { bore_m: 0.07, height_m: 0.2, returnShare: 0.85 },
       run: { duration_s: 10_800 },
     },
@@ -354,7 +354,7 @@ export const examples: readonly Example[] = [
     says: 'Crushed caraway over an immersion element that takes more than its circuit carries.',
     scenario: {
       name: 'Caraway on a garden socket',
-      note: 'The long lead to the shed has a ten-ampere breaker.',
+      note: 'The long lead to the shed has a ten-ampere breaker. The hose hangs over the rim of the tub.',
       site: shed,
       heat: {
         ...heatFromSource('immersion-element'),
@@ -383,7 +383,7 @@ export const examples: readonly Example[] = [
         coilDiameter_m: 0.25,
         coilPitch_m: 0.05,
       },
-      cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }], tubDiameter_m: 0.4, tubHeight_m: 0.45 },
+      cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }], inlet: 'top', tubDiameter_m: 0.4, tubHeight_m: 0.45 },
       separator: { bore_m: 0.08, height_m: 0.25 },
       run: { duration_s: 9000 },
     },

@@ -22,6 +22,11 @@ import { Tub } from './tub.ts';
 
 /** Heat capacity of water for its rise past the segments, J/kgK; within 1 % from 0 to 100 °C. */
 const WATER_HEAT_CAPACITY = 4190;
+/**
+ * How many more layers a hose from above asks for: where its column lands is told to a layer, and the edge of the water
+ * that it mixes lies there.
+ */
+const FINER_BELOW_COLUMN = 2;
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
 const TOUCHING_SHARE = 0.7;
 
@@ -45,7 +50,9 @@ export class CoilTub extends Coolant {
   constructor(scenario: Scenario, airPressure: number) {
     const { condenser, cooling, factors, advanced } = scenario;
     super(advanced.segments, cooling.startTemperature_K);
-    this.tub = new Tub(cooling, scenario.site, airPressure, factors, advanced.tubLayers);
+    const fromAbove = cooling.inlet === 'top' && advanced.tubLayers > 1;
+    const layers = fromAbove ? FINER_BELOW_COLUMN * advanced.tubLayers : advanced.tubLayers;
+    this.tub = new Tub(cooling, scenario.site, airPressure, factors, layers);
     this.diameter = condenser.outsideDiameter_m;
     this.stir = cooling.stir_m_s;
     const spacing = condenser.coilPitch_m / condenser.outsideDiameter_m;
@@ -60,8 +67,8 @@ export class CoilTub extends Coolant {
     );
     this.segmentLayer = new Int32Array(advanced.segments);
     this.segmentPlace = new Float64Array(advanced.segments);
-    this.layerHeat = new Float64Array(advanced.tubLayers);
-    this.layerConductance = new Float64Array(advanced.tubLayers);
+    this.layerHeat = new Float64Array(layers);
+    this.layerConductance = new Float64Array(layers);
     this.place();
   }
 
