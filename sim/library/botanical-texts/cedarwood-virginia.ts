@@ -61,6 +61,11 @@ export const cedarwoodVirginia: BotanicalText = {
       'read',
       'Kurth & Ross, Oregon Forest Products Lab. Rep. C-3, 1954 (summary), western juniper wood',
     ),
+    sourced(
+      'Here 95 % of the oil is not over before a home pot runs dry: diffusion through the chips goes on for many hours. Return the water, use a boiler that can be refilled, or be content with about two thirds of it.',
+      'derived',
+      'run of this plant at a usual boil; its rates are estimates bounded by published runs',
+    ),
     sourced('Cedrol (melts at {86 °C}) crystallises in the condenser when rich: keep it warm.', 'memory', 'handbook'),
   ],
   cautions: [
