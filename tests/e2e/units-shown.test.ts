@@ -97,7 +97,7 @@ async function readWorking(page: Page, ledger: Ledger) {
   for (const button of await buttons.all()) {
     await button.click();
     await sheet.locator('.katex').first().waitFor(SEARCH);
-    await ledger.read(`working of ${(await button.getAttribute('aria-label')) ?? 'a number'}`);
+    await ledger.read('working', 'dialog');
     await page.keyboard.press('Escape');
     await sheet.waitFor({ state: 'hidden' });
   }
@@ -119,8 +119,8 @@ const PARTS = [
   'Factors',
   'Model',
 ];
-const REFUSED = ['-400', '5 furlongs', '1e7'];
-const OFF_LIMITS = ['0', '-40', '99999', 'a lot', '5 furlongs', '5 kg', '5 J'];
+const REFUSED = ['-400', '5 furlongs'];
+const OFF_LIMITS = ['-40', '99999', 'a lot', '5 furlongs', '5 J'];
 
 describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit is shown', (system) => {
   test('on the bench: drawing, charts, controls, plans, dialogs and print', { timeout: 240_000 }, async () => {
@@ -134,12 +134,10 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
       await page.keyboard.press('Escape');
     }
     await readWorking(page, ledger);
-    for (const control of ['Heat', 'Tap', 'Coil', 'Charge'])
-      for (const typed of OFF_LIMITS) {
-        await enter(typedValue(page, control), typed);
-        await ledger.read(`${control} ${typed}`);
-        await page.keyboard.press('Escape');
-      }
+    for (const typed of OFF_LIMITS) {
+      for (const control of ['Heat', 'Tap', 'Coil', 'Charge']) await enter(typedValue(page, control), typed);
+      await ledger.read(`controls, ${typed}`);
+    }
     await page
       .getByRole('button', { name: 'Turn up the heat' })
       .click()
@@ -188,7 +186,7 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
     done(ledger);
   });
 
-  test('where sizes, times and boils are answered', { timeout: 240_000 }, async () => {
+  test('where sizes and times are answered and runs compared', { timeout: 240_000 }, async () => {
     const { page, ledger } = await openIn(system);
     const lead = page.locator('.answer-lead').first();
     await goTo(page, 'Size');
@@ -204,22 +202,22 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
       .waitFor(SEARCH);
     await ledger.read('run length');
     await ledger.print('run length');
-    await goTo(page, 'Boils');
+    await goTo(page, 'Compare');
     await lead.waitFor();
     await page
       .getByRole('button', { name: /gentle/iu })
       .first()
       .click();
     await page.locator('table').first().waitFor(SEARCH);
-    await ledger.read('boils');
-    await ledger.print('boils');
+    await ledger.read('compare');
+    await ledger.print('compare');
     done(ledger);
   });
 
   test('in the run book: log, refusals, pasting and fit', { timeout: 240_000 }, async () => {
     const { page, ledger } = await openIn(system);
-    await goTo(page, 'My runs');
-    await ledger.read('my runs, empty');
+    await goTo(page, 'Run book');
+    await ledger.read('run book, empty');
     await page.getByRole('button', { name: 'New log' }).click();
     await page.getByText('Paste columns from a note').click();
     await page
@@ -228,11 +226,11 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
         'time (min), oil (mL)\n30, 2.6\n40, 8.2\n50, 13.4\n60, 17.6\n75, 22.8\n90, 26.1\n105, 28.2\n120, 29.6\n130, a',
       );
     await page.getByRole('button', { name: 'Take these lines' }).click();
-    await ledger.read('my runs, pasted');
+    await ledger.read('run book, pasted');
     await page.getByRole('button', { name: 'Fit', exact: true }).click();
     await page.getByRole('region', { name: /^Fitted factors/ }).waitFor(SEARCH);
-    await ledger.read('my runs, fitted');
-    await ledger.print('my runs');
+    await ledger.read('run book, fitted');
+    await ledger.print('run book');
     done(ledger);
   });
 
