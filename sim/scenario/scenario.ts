@@ -4,16 +4,10 @@
  */
 import * as z from 'zod/mini';
 import { text } from './field.ts';
-import {
-  boilerSchema,
-  condenserSchema,
-  coolingSchema,
-  heatSchema,
-  neckSchema,
-  potSchema,
-  separatorSchema,
-  siteSchema,
-} from './apparatus-fields.ts';
+import { condenserSchema, coolingSchema } from './condenser-fields.ts';
+import { heatSchema, siteSchema } from './heat-fields.ts';
+import { separatorSchema } from './separator-fields.ts';
+import { boilerSchema, neckSchema, potSchema } from './vessel-fields.ts';
 import { advancedSchema, chargeSchema, factorsSchema, runSchema } from './charge-fields.ts';
 
 // Schemas are interpreted, not compiled: the page's content policy forbids generated code.
