@@ -354,7 +354,7 @@ export const examples: readonly Example[] = [
     says: 'Crushed caraway over an immersion element that takes more than its circuit carries.',
     scenario: {
       name: 'Caraway on a garden socket',
-      note: 'The long lead to the shed has a ten-ampere breaker. The hose hangs over the rim of the tub.',
+      note: 'The long lead to the shed has a ten-ampere breaker.',
       site: shed,
       heat: {
         ...heatFromSource('immersion-element'),
@@ -383,7 +383,7 @@ export const examples: readonly Example[] = [
         coilDiameter_m: 0.25,
         coilPitch_m: 0.05,
       },
-      cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }], inlet: 'top', tubDiameter_m: 0.4, tubHeight_m: 0.45 },
+      cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }], tubDiameter_m: 0.4, tubHeight_m: 0.45 },
       separator: { bore_m: 0.08, height_m: 0.25 },
       run: { duration_s: 9000 },
     },
@@ -394,7 +394,7 @@ export const examples: readonly Example[] = [
     says: 'What must not happen: crushed berries in the water of a pot that runs dry on a gas burner.',
     scenario: {
       name: 'Juniper, too little water',
-      note: 'Nobody looked for an hour. Seen in the model only.',
+      note: 'Nobody looked for an hour. The hose hangs over the rim of the tub. Seen in the model only.',
       site: shed,
       heat: {
         ...heatFromSource('outdoor-gas-burner'),
@@ -413,7 +413,7 @@ export const examples: readonly Example[] = [
         coilDiameter_m: 0.3,
         coilPitch_m: 0.06,
       },
-      cooling: { flow_kg_s: [{ at_s: 0, value: 0.03 }], tubDiameter_m: 0.45, tubHeight_m: 0.5 },
+      cooling: { flow_kg_s: [{ at_s: 0, value: 0.03 }], inlet: 'top', tubDiameter_m: 0.45, tubHeight_m: 0.5 },
       separator: { bore_m: 0.1, height_m: 0.25 },
       run: { duration_s: 7200 },
     },
