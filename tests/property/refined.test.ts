@@ -17,7 +17,17 @@ const LIMIT = 0.01;
 const KNOWN: Readonly<
   Partial<Record<string, Readonly<Partial<Record<Refinement, Readonly<Record<string, number>>>>>>>
 > = {
-  'hard-boiled-lavender': { tub: { oilLost_kg: 0.02, t90_s: 0.015, hydrosol_kg: 0.025, escaped_kg: 0.1 } },
+  'hard-boiled-lavender': {
+    bed: { oilEscaped_kg: 0.015 },
+    tub: {
+      oilDissolved_kg: 0.015,
+      oilHaze_kg: 0.015,
+      oilEscaped_kg: 0.15,
+      t90_s: 0.015,
+      hydrosol_kg: 0.025,
+      escaped_kg: 0.1,
+    },
+  },
   'eucalyptus-wood-fire': { tub: { condensingLength_m: 0.07, coolantWarmest_K: 5 } },
   'caraway-immersion': { tub: { condensingLength_m: 0.02, coolantWarmest_K: 2 } },
   // The first vapour through a bed of twenty layers comes a little sharper than through ten.

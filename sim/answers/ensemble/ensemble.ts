@@ -57,8 +57,10 @@ export const HEADLINE_UNITS = {
   oil_mL: 'mL',
   /** Oil collected as a share of the oil in the charge. */
   recovery: '1',
-  /** Oil dissolved, left as haze or gone as vapour. */
-  oilLost_kg: 'kg',
+  /** Oil dissolved in the hydrosol, that which makes it cloudy, and that gone as vapour. */
+  oilDissolved_kg: 'kg',
+  oilHaze_kg: 'kg',
+  oilEscaped_kg: 'kg',
   firstDrop_s: 's',
   /** Times to half and to 90 % of the oil that the run collects. */
   t50_s: 's',
@@ -197,7 +199,9 @@ export function headlineOf({ record, summary }: RunResult, times: Float64Array):
   return {
     oil_mL: summary.oilCollected_mL,
     recovery: summary.recovery,
-    oilLost_kg: summary.oilDissolved_kg + summary.oilHaze_kg + summary.oilUncondensed_kg,
+    oilDissolved_kg: summary.oilDissolved_kg,
+    oilHaze_kg: summary.oilHaze_kg,
+    oilEscaped_kg: summary.oilUncondensed_kg,
     firstDrop_s: summary.firstDrop_s,
     t50_s: summary.t50_s,
     t90_s: summary.t90_s,

@@ -44,7 +44,9 @@ const RULE_NEVER_MET: Readonly<Record<StopRule['kind'], string>> = {
 const HEADLINES: Readonly<Record<HeadlineName, string>> = {
   oil_mL: 'Oil',
   recovery: 'Share of the oil in the charge',
-  oilLost_kg: 'Oil lost',
+  oilDissolved_kg: 'Oil dissolved in the hydrosol',
+  oilHaze_kg: 'Oil that makes the hydrosol cloudy (haze)',
+  oilEscaped_kg: 'Oil lost as vapour',
   firstDrop_s: 'First drop',
   t50_s: 'Half of it by',
   t90_s: '90 % of it by',
@@ -114,7 +116,9 @@ export function runLength(q: Quantities) {
         return oil(value);
       case 'recovery':
         return q.share(value);
-      case 'oilLost_kg':
+      case 'oilDissolved_kg':
+      case 'oilHaze_kg':
+      case 'oilEscaped_kg':
         return q.oilMass(value);
       case 'firstDrop_s':
       case 't50_s':
