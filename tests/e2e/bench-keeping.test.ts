@@ -12,7 +12,7 @@ describe('work on the bench', () => {
     await page.locator('h1').click();
     await page.keyboard.press('Home');
     await page.keyboard.press('Shift+ArrowRight');
-    await expect.poll(() => lead.textContent()).toMatch(/of its [\d.]+\sft;/);
+    await expect.poll(() => lead.textContent()).toMatch(/of its [\d.]+\sft\./);
     const told = await lead.textContent();
     await page.waitForTimeout(900);
     await page.reload();
@@ -46,7 +46,9 @@ describe('work on the bench', () => {
 
   test('is passed on as a link, which puts it on another bench and can be undone there', async () => {
     const first = await openBench();
-    await enter(typedValue(first.page, 'Coil'), '2.35 m');
+    const coil = typedValue(first.page, 'Coil');
+    await enter(coil, '2.35 m');
+    await expect.poll(() => coil.inputValue()).toBe('2.35');
     await first.page.getByRole('button', { name: 'Share' }).click();
     const field = first.page.getByRole('textbox', { name: 'Link to this still' });
     await expect.poll(() => field.inputValue()).toContain('#still=1.');
@@ -89,7 +91,7 @@ describe('work on the bench', () => {
     const odd: readonly (readonly [string, RegExp])[] = [
       ['hello', /not JSON/],
       ['{"type":"FeatureCollection","features":[]}', /type/],
-      ['{"pot":{"diameter_m":-3}}', /pot\.diameter_m/],
+      ['{"pot":{"diameter_m":-3}}', /Pot diameter: −3000\smm is not possible; allowed is 50–1500\smm/],
       ['[1,2,3]', /JSON object/],
       ['{"charge":{"release":{"readyShare":{"hydrocarbon":"many"}}}}', /hydrocarbon/],
     ];
