@@ -1,7 +1,11 @@
 import { describe, expect, test } from 'vitest';
+import { UNCERTAIN_IDS } from '../../sim/answers/ensemble/factors.ts';
 import { goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { exampleScenario } from '../../sim/index.ts';
 import { downloaded, enter, openFile } from './bench-page.ts';
+
+/** The typical run, each uncertain value alone at both ends, and 2000 random ones. */
+const ALL = 1 + 2 * UNCERTAIN_IDS.length + 2000;
 
 describe('how long to run', () => {
   test('is answered by shares of the oil, and by a rule of one’s own that ends the run', async () => {
@@ -108,10 +112,10 @@ describe('how long to run', () => {
         SEARCH,
       )
       .toBeGreaterThan(24);
-    await page.getByRole('button', { name: /^Stop with \d+ of 2021 runs$/ }).click();
+    await page.getByRole('button', { name: new RegExp(`^Stop with \\d+ of ${ALL} runs$`, 'u') }).click();
     await expect
       .poll(() => page.locator('.answer-progress').getByRole('status').textContent())
-      .toMatch(/^Stopped with \d+ of 2021 runs; what was found stays\.$/);
+      .toMatch(new RegExp(`^Stopped with \\d+ of ${ALL} runs; what was found stays\\.$`, 'u'));
     expect(await page.locator('.spread-row').first().textContent()).toMatch(/^Oil\d+\smL\d+\smL to \d+\smL$/);
     expect(await page.locator('.influence').count()).toBeGreaterThanOrEqual(0);
     const saved = await downloaded(page, () =>
