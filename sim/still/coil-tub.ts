@@ -14,6 +14,7 @@ import {
   tableLiquidViscosity,
 } from '../fluids/water-table.ts';
 import { coilFall } from '../geometry/coil.ts';
+import { tubVolume } from '../geometry/tub.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltCrossFlowCylinder } from '../transfer/cross-flow.ts';
 import { combineForcedAndNatural, nusseltHorizontalCylinder, rayleighNumber } from '../transfer/natural-convection.ts';
@@ -27,8 +28,25 @@ const WATER_HEAT_CAPACITY = 4190;
  * that it mixes lies there.
  */
 const FINER_BELOW_COLUMN = 2;
+/** Least layers of a tub whose water is not changed once in a run. */
+const LAYERS_OF_STANDING_WATER = 96;
+/** Water in a cubic metre, kg, to tell a tub that stands. */
+const KG_PER_CUBIC_METRE = 1000;
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
 const TOUCHING_SHARE = 0.7;
+
+/**
+ * Layers of the tub. Water that stands keeps a boundary between warmed and cold that is sharper than a twelfth of a tub;
+ * a layer of a hundredth is thinner than the two or three centimetres by which the turns' own plumes would blur it.
+ */
+function layersOf({ cooling, advanced, run }: Scenario): number {
+  const { tubLayers } = advanced;
+  if (tubLayers === 1) return 1;
+  const most = Math.max(...cooling.flow_kg_s.map(({ value }) => value));
+  if (most * run.duration_s < KG_PER_CUBIC_METRE * tubVolume(cooling))
+    return Math.max(tubLayers, LAYERS_OF_STANDING_WATER);
+  return cooling.inlet === 'top' ? FINER_BELOW_COLUMN * tubLayers : tubLayers;
+}
 
 export class CoilTub extends Coolant {
   override readonly foresees = false;
@@ -50,8 +68,7 @@ export class CoilTub extends Coolant {
   constructor(scenario: Scenario, airPressure: number) {
     const { condenser, cooling, factors, advanced } = scenario;
     super(advanced.segments, cooling.startTemperature_K);
-    const fromAbove = cooling.inlet === 'top' && advanced.tubLayers > 1;
-    const layers = fromAbove ? FINER_BELOW_COLUMN * advanced.tubLayers : advanced.tubLayers;
+    const layers = layersOf(scenario);
     this.tub = new Tub(cooling, scenario.site, airPressure, factors, layers);
     this.diameter = condenser.outsideDiameter_m;
     this.stir = cooling.stir_m_s;

@@ -9,26 +9,14 @@ const WHOLE_RUNS = 120_000;
 const LIMIT = 0.01;
 
 /**
- * What moves further, and how far it may (a share, or kelvin). In a tub that stands still, or whose few first turns do
- * the work, the boundary between warmed and cold water is sharper than a layer is thick; nothing but the turns' own
- * plumes, which rise two to three centimetres, would smear it. Twelve layers so hold a little more heat near the turns
- * than ninety-six do: the still barrel of the wood fire is the worst of them.
+ * What moves further, and how far it may (a share, or kelvin). Where a few first turns do the work in little water, the
+ * boundary between warmed and cold water is sharper than a layer is thick, and twelve layers hold a little more heat near
+ * the turns than ninety-six do.
  */
 const KNOWN: Readonly<
   Partial<Record<string, Readonly<Partial<Record<Refinement, Readonly<Record<string, number>>>>>>>
 > = {
-  'hard-boiled-lavender': {
-    bed: { oilEscaped_kg: 0.015 },
-    tub: {
-      oilDissolved_kg: 0.015,
-      oilHaze_kg: 0.015,
-      oilEscaped_kg: 0.15,
-      t90_s: 0.015,
-      hydrosol_kg: 0.025,
-      escaped_kg: 0.1,
-    },
-  },
-  'eucalyptus-wood-fire': { tub: { condensingLength_m: 0.07, coolantWarmest_K: 5 } },
+  'hard-boiled-lavender': { bed: { oilEscaped_kg: 0.015 } },
   'caraway-immersion': { tub: { condensingLength_m: 0.02, coolantWarmest_K: 2 } },
   // The first vapour through a bed of twenty layers comes a little sharper than through ten.
   'gentle-lavender': { bed: { distillateWarmest_K: 1.1 } },
