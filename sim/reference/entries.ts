@@ -1,7 +1,7 @@
 /** Every property and relation of the model, by name and by topic. */
 import type { Correlation, Topic } from '../correlation.ts';
 import { fluidTopics } from '../fluids/index.ts';
-import { coilGeometryCorrelations } from '../geometry/coil.ts';
+import { coilGeometryCorrelations } from '../geometry/coil-entries.ts';
 import { blockedOutletCorrelations } from '../still/blocked-outlet.ts';
 import { transferTopics } from '../transfer/index.ts';
 

@@ -21,6 +21,12 @@ export const limitSources: Readonly<Record<LimitName, LimitSource>> = {
     says: 'pressure-vessel law begins; the run stops',
     source: 'Directive 2014/68/EU (pressure equipment), article 1: maximum allowable pressure over 0.5 bar',
   },
+  jarDepth_m: {
+    kind: 'common-practice',
+    unit: 'm',
+    says: 'clearing takes longer, in proportion to the depth',
+    source: 'common practice, no source: a jar of two litres or so',
+  },
   tubeDrop_Pa: {
     kind: 'estimated',
     unit: 'Pa',

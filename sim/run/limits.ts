@@ -27,6 +27,8 @@ export const LIMITS = {
   separatesWell_kg_m3: 20,
   /** Share of the vapour from which on it counts as escaping. */
   escapeShare: 0.002,
+  /** Depth of hydrosol that stands in a jar of two litres or so; judgement, and the time to clear is in proportion to it. */
+  jarDepth_m: 0.2,
   /** Distillate that makes the first drop. */
   firstDrop_kg: 0.000_05,
   /** A pot with less water counts as dry, and the run stops. */

@@ -97,6 +97,8 @@ export interface Summary {
   readonly hydrosol_kg: number;
   readonly oilDissolved_kg: number;
   readonly oilHaze_kg: number;
+  /** Time in which nine tenths of the haze leave a standing jar; `null` where a month does not do or nothing is known. */
+  readonly hazeClears_s: number | null;
   readonly oilUncondensed_kg: number;
   readonly oilHydrolysed_kg: number;
   readonly oilLeft_kg: number;

@@ -7,6 +7,7 @@ import type { Still } from '../still/still.ts';
 import type { RunRecord } from './record.ts';
 import { sum } from './recorder.ts';
 import type { EndReason, Summary } from './result.ts';
+import { timeToStand } from './standing.ts';
 
 /** Time at which the collected oil first reaches an amount, in a straight line between rows; `null` when never. */
 export function timeToCollect(record: RunRecord, amount_kg: number): number | null {
@@ -101,6 +102,7 @@ export function summarise(input: SummaryInput): Summary {
   const collected = sum(separator.collected);
   const density = collected > 0 ? oil.mixtureDensity(separator.collected, 293.15) : null;
   const reached = (share: number) => (collected > 0 ? timeToCollect(record, share * collected) : null);
+  const half = reached(0.5);
   const { heat, cooling } = scenario;
   const peakSetting = heat.control === 'hold-rate' ? 1 : Math.max(...heat.setting.map((knot) => knot.value));
   return {
@@ -114,7 +116,7 @@ export function summarise(input: SummaryInput): Summary {
     oilDensity_kg_m3: density,
     oilByConstituent_kg: Object.fromEntries(oil.ids.map((id, i) => [id, separator.collected[i] as number])),
     recovery: oilAtStart > 0 ? collected / oilAtStart : null,
-    t50_s: reached(0.5),
+    t50_s: half,
     t80_s: reached(0.8),
     t90_s: reached(0.9),
     t95_s: reached(0.95),
@@ -122,6 +124,7 @@ export function summarise(input: SummaryInput): Summary {
     hydrosol_kg: still.keptWater,
     oilDissolved_kg: sum(separator.dissolved),
     oilHaze_kg: sum(separator.haze),
+    hazeClears_s: timeToStand(record, scenario, density, half),
     oilUncondensed_kg: sum(still.escapedOil),
     oilHydrolysed_kg: release.hydrolysed - release.alcoholFormed,
     oilLeft_kg: oil.ids.reduce((total, _, i) => total + still.storedOil(i), 0),

@@ -5,8 +5,6 @@
  */
 import { waterSource } from '../../geometry/condenser-kind.ts';
 import { ZERO_CELSIUS } from '../../constants.ts';
-import { tableLiquidDensity } from '../../fluids/water-table.ts';
-import { JAR_DEPTH, timeToStand } from '../../products/standing.ts';
 import { LIMITS } from '../../run/limits.ts';
 import type { RunRecord } from '../../run/record.ts';
 import type { EventKind, RunEvent, RunResult, Severity } from '../../run/result.ts';
@@ -134,16 +132,16 @@ function separator({ summary }: RunResult): Conclusion[] {
 /** A share of the oil that reached the separator below which its haze is not worth telling. */
 const LEAST_HAZE = 0.002;
 
-function haze(result: RunResult): Conclusion[] {
-  const { oilHaze_kg, oilCollected_kg, oilDensity_kg_m3 } = result.summary;
+function haze({ summary }: RunResult): Conclusion[] {
+  const { oilHaze_kg, oilCollected_kg, oilDensity_kg_m3, hazeClears_s, oilSinks } = summary;
   if (!(oilHaze_kg > LEAST_HAZE * (oilHaze_kg + oilCollected_kg))) return [];
   return [
     conclude('cloudy-hydrosol', 'note', 'separator', null, {
       haze_kg: oilHaze_kg,
       density_kg_m3: oilDensity_kg_m3,
-      depth_m: JAR_DEPTH,
-      clears_s: timeToStand(result),
-      sinks: oilDensity_kg_m3 !== null && oilDensity_kg_m3 > tableLiquidDensity(result.scenario.site.airTemperature_K),
+      depth_m: LIMITS.jarDepth_m,
+      clears_s: hazeClears_s,
+      sinks: oilSinks,
     }),
   ];
 }

@@ -36,6 +36,7 @@ const summary: Summary = {
   hydrosol_kg: 2.41,
   oilDissolved_kg: 0.0006,
   oilHaze_kg: 0.0002,
+  hazeClears_s: 7200,
   oilUncondensed_kg: 0,
   oilHydrolysed_kg: 0,
   oilLeft_kg: 0.0015,

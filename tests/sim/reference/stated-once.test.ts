@@ -6,7 +6,7 @@ import { declarationsIn, reachedFrom, root, type Declaration } from './declarati
 
 const all = declarationsIn('sim');
 const WITH_ENTRIES =
-  /^sim\/(?:fluids|transfer)\/[^/]*\.ts$|^sim\/geometry\/coil\.ts$|^sim\/maths\/error-function\.ts$|^sim\/still\/blocked-outlet\.ts$/u;
+  /^sim\/(?:fluids|transfer)\/[^/]*\.ts$|^sim\/geometry\/coil(?:-entries)?\.ts$|^sim\/maths\/error-function\.ts$|^sim\/still\/blocked-outlet\.ts$/u;
 const isListOfEntries = ({ name }: Declaration): boolean => /Correlations$|Alternatives$|AtConditions$/u.test(name);
 
 /** What a function may export without an entry, and why. */
@@ -29,6 +29,7 @@ const WITHOUT_ENTRY: readonly (readonly [pattern: RegExp, why: string])[] = [
     /^sim\/transfer\/rivulet\.ts#rivulet(?:Depth|Area|HydraulicDiameter|EntryConstant|NusseltStretch|NusseltCoil)$/u,
     'a step on the way to the conductance of a rivulet of water, which has its entries',
   ],
+  [/^sim\/transfer\/haze\.ts#/u, 'takes the sizes of drops and a vessel, not scalars'],
   [/^sim\/transfer\/tub-(?:inlets|layers)\.ts#/u, 'moves the contents of layers'],
   [/#boundary23Pressure$/u, 'a limit of region 2'],
 ];

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { hazeLeft, timeToClear, type DropSizes } from '../../../sim/products/haze.ts';
+import { hazeLeft, timeToClear, type DropSizes } from '../../../sim/transfer/haze.ts';
 import { shareBelowSize } from '../../../sim/transfer/drop-sizes.ts';
 import { stokesVelocity } from '../../../sim/transfer/settling.ts';
 

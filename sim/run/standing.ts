@@ -1,11 +1,10 @@
 /** How long the hydrosol of a run takes to clear when it stands. */
-import { columnAt } from '../run/record.ts';
-import type { RunResult } from '../run/result.ts';
 import { tableLiquidDensity, tableLiquidViscosity } from '../fluids/water-table.ts';
-import { timeToClear } from './haze.ts';
+import type { Scenario } from '../scenario/scenario.ts';
+import { timeToClear } from '../transfer/haze.ts';
+import { LIMITS } from './limits.ts';
+import { columnAt, type RunRecord } from './record.ts';
 
-/** A jar of two litres or so: depth of the water, m. Judgement; the time is in proportion to it. */
-export const JAR_DEPTH = 0.2;
 /** Share of the haze after which the water counts as clear. */
 export const STILL_CLOUDY = 0.1;
 
@@ -13,8 +12,12 @@ export const STILL_CLOUDY = 0.1;
  * Time in which nine tenths of the haze leave a jar at the air's temperature, s; `null` where a month does not do or
  * nothing is known of the oil. The drops are those that passed the separator when half the oil had come.
  */
-export function timeToStand({ record, summary, scenario }: RunResult): number | null {
-  const { oilDensity_kg_m3, t50_s } = summary;
+export function timeToStand(
+  record: RunRecord,
+  scenario: Scenario,
+  oilDensity_kg_m3: number | null,
+  t50_s: number | null,
+): number | null {
   if (oilDensity_kg_m3 === null || t50_s === null) return null;
   const cut_m = columnAt(record, 'cutSize_m', t50_s);
   if (!(cut_m > 0)) return null;
@@ -22,7 +25,7 @@ export function timeToStand({ record, summary, scenario }: RunResult): number | 
   return timeToClear(
     { median_m: separator.dropMedian_m * factors.dropSize, spread: separator.dropSpread, cut_m },
     {
-      height_m: JAR_DEPTH,
+      height_m: LIMITS.jarDepth_m,
       densityDifference_kg_m3: tableLiquidDensity(site.airTemperature_K) - oilDensity_kg_m3,
       viscosity_Pa_s: tableLiquidViscosity(site.airTemperature_K),
     },

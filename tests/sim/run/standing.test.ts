@@ -1,11 +1,10 @@
 /** What a run says of how long its hydrosol must stand. */
 import { describe, expect, it } from 'vitest';
 import { exampleScenario, simulate, verdictOf, type Scenario } from '../../../sim/index.ts';
-import { timeToStand } from '../../../sim/products/standing.ts';
 
 const lavender = exampleScenario('gentle-lavender');
 const clears = (change: Partial<Scenario['factors']>): number => {
-  const time = timeToStand(simulate({ ...lavender, factors: { ...lavender.factors, ...change } }));
+  const time = simulate({ ...lavender, factors: { ...lavender.factors, ...change } }).summary.hazeClears_s;
   if (time === null) throw new Error('it did not clear');
   return time;
 };
@@ -22,9 +21,13 @@ describe('hydrosol of a run, left to stand', () => {
     const found = verdictOf(run)
       .paragraphs.flat()
       .find(({ kind }) => kind === 'cloudy-hydrosol');
-    expect(found?.values).toMatchObject({ haze_kg: run.summary.oilHaze_kg, sinks: false, clears_s: timeToStand(run) });
+    expect(found?.values).toMatchObject({
+      haze_kg: run.summary.oilHaze_kg,
+      sinks: false,
+      clears_s: run.summary.hazeClears_s,
+    });
     const without = simulate({ ...lavender, charge: { ...lavender.charge, mass_kg: 0 } });
-    expect(timeToStand(without)).toBe(null);
+    expect(without.summary.hazeClears_s).toBe(null);
     expect(
       verdictOf(without)
         .paragraphs.flat()

@@ -4,7 +4,7 @@
  */
 import { STANDARD_GRAVITY } from '../constants.ts';
 import { normalShareBelow } from '../maths/error-function.ts';
-import { cutDiameter } from '../transfer/settling.ts';
+import { cutDiameter } from './settling.ts';
 
 export interface DropSizes {
   /** Median size by volume of the drops that came to the separator, m. */
