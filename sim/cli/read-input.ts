@@ -154,8 +154,23 @@ function forgetPlant(input: Json, assignments: readonly string[]): Json {
 export function scenarioFrom(source: string, assignments: readonly string[]): Scenario {
   const example = examples.find(({ id }) => id === source);
   let input: unknown = example ? example.scenario : readJson(source, () => neitherExampleNorFile(source));
-  if (isObject(input)) input = assignments.reduce(withField, forgetPlant(input, assignments));
+  const complaints: string[] = [];
+  if (isObject(input)) {
+    input = assignments.reduce<Json>(
+      (changing, assignment) => {
+        try {
+          return withField(changing, assignment);
+        } catch (error) {
+          if (!(error instanceof BadInput)) throw error;
+          complaints.push(...error.lines);
+          return changing;
+        }
+      },
+      forgetPlant(input, assignments),
+    );
+  }
   const read = readScenario(input);
-  if (!read.ok) throw new BadInput(read.problems.map((problem) => fileProblemMessage(problem, 'en')));
+  if (!read.ok) complaints.push(...read.problems.map((problem) => fileProblemMessage(problem, 'en')));
+  if (!read.ok || complaints.length > 0) throw new BadInput(complaints);
   return read.scenario;
 }
