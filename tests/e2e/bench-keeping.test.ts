@@ -27,7 +27,9 @@ describe('work on the bench', () => {
 
   test('is saved as a file and opened again elsewhere', async () => {
     const first = await openBench();
-    await enter(typedValue(first.page, 'Coil'), '2.35 m');
+    const coil = typedValue(first.page, 'Coil');
+    await enter(coil, '2.35 m');
+    await expect.poll(() => coil.inputValue()).toBe('2.35');
     const saved = await downloaded(first.page, () =>
       first.page
         .getByRole('button', { name: /^Save this|^Save$/ })
