@@ -1,4 +1,4 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { parseQuantity, type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
 import { readQuantity } from '../../../sim/units/read-quantity.ts';
 
@@ -37,9 +37,12 @@ describe('before anything is fetched', () => {
     expect(parsed).toMatchObject({ ok: true, value: expected });
   });
 
-  test('other units, and products of units, are to be fetched first', () => {
-    expect(readQuantity('2 furlongs', length, 'metric')).toBeNull();
-    expect(readQuantity('2 kW * 3 h', { title: 'Energy', unit: 'J' }, 'metric')).toBeNull();
+  test('other units, and products of units, are to be fetched first', async () => {
+    // Whatever other tests have fetched, a fresh copy has fetched nothing.
+    vi.resetModules();
+    const fresh = await import('../../../sim/units/read-quantity.ts');
+    expect(fresh.readQuantity('2 furlongs', length, 'metric')).toBeNull();
+    expect(fresh.readQuantity('2 kW * 3 h', { title: 'Energy', unit: 'J' }, 'metric')).toBeNull();
   });
 });
 
