@@ -1,5 +1,4 @@
 import { expect, test, vi } from 'vitest';
-import { parseQuantity } from '../../../sim/units/index.ts';
 
 vi.mock('../../../sim/units/unit-engine.ts', () => {
   throw new Error('offline');
@@ -8,6 +7,9 @@ vi.mock('../../../sim/units/unit-engine.ts', () => {
 const diameter = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 
 test('when the file that knows units can\u2019t be fetched, the field says so and still takes numbers and shown units', async () => {
+  // Whatever other tests have fetched, a fresh copy has fetched nothing.
+  vi.resetModules();
+  const { parseQuantity } = await import('../../../sim/units/index.ts');
   const parsed = await parseQuantity('12 cm', diameter, 'metric');
   expect(parsed).toEqual({
     ok: false,
