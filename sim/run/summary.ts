@@ -124,7 +124,7 @@ export function summarise(input: SummaryInput): Summary {
     hydrosol_kg: still.keptWater,
     oilDissolved_kg: sum(separator.dissolved),
     oilHaze_kg: sum(separator.haze),
-    hazeClears_s: timeToStand(record, scenario, density, half),
+    hazeClears_s: timeToStand(record, scenario, density),
     oilUncondensed_kg: sum(still.escapedOil),
     oilHydrolysed_kg: release.hydrolysed - release.alcoholFormed,
     oilLeft_kg: oil.ids.reduce((total, _, i) => total + still.storedOil(i), 0),
