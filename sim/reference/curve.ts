@@ -24,11 +24,16 @@ function spanOf(range: readonly [number, number] | undefined, value: number): re
   return range[1] < Number.MAX_VALUE ? range : [range[0], Math.max(10 * Math.abs(range[0]), 2 * value)];
 }
 
-export function curveOver(entry: Correlation, values: Readonly<Record<string, number>>, symbol: string): Curve {
+export function curveOver(
+  entry: Correlation,
+  values: Readonly<Record<string, number>>,
+  symbol: string,
+  points = POINTS,
+): Curve {
   const [from, to] = spanOf(entry.arguments[symbol]?.range, values[symbol] ?? 0);
   const isLogarithmic = from > 0 && to > WIDE * from;
   const at = (share: number): number =>
     share === 1 ? to : isLogarithmic ? from * (to / from) ** share : from + (to - from) * share;
-  const xs = Array.from({ length: POINTS }, (_, place) => at(place / (POINTS - 1)));
+  const xs = Array.from({ length: points }, (_, place) => at(place / (points - 1)));
   return { symbol, from, to, isLogarithmic, xs, ys: xs.map((x) => evaluateAt(entry, { ...values, [symbol]: x })) };
 }

@@ -14,7 +14,7 @@ import {
   tableLiquidViscosity,
 } from '../fluids/water-table.ts';
 import { coilFall } from '../geometry/coil.ts';
-import { tubVolume } from '../geometry/tub.ts';
+import { isCoil } from '../geometry/condenser-kind.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { nusseltCrossFlowCylinder } from '../transfer/cross-flow.ts';
 import { combineForcedAndNatural, nusseltHorizontalCylinder, rayleighNumber } from '../transfer/natural-convection.ts';
@@ -28,24 +28,24 @@ const WATER_HEAT_CAPACITY = 4190;
  * that it mixes lies there.
  */
 const FINER_BELOW_COLUMN = 2;
-/** Least layers of a tub whose water is not changed once in a run. */
-const LAYERS_OF_STANDING_WATER = 96;
-/** Water in a cubic metre, kg, to tell a tub that stands. */
-const KG_PER_CUBIC_METRE = 1000;
+/** Thickest layer of standing water, m: well under the two or three centimetres that plumes of the turns rise. */
+const STANDING_LAYER_m = 1 / 125;
+const MOST_STANDING_LAYERS = 96;
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
 const TOUCHING_SHARE = 0.7;
 
-/**
- * Layers of the tub. Water that stands keeps a boundary between warmed and cold that is sharper than a twelfth of a tub;
- * a layer of a hundredth is thinner than the two or three centimetres by which the turns' own plumes would blur it.
- */
-function layersOf({ cooling, advanced, run }: Scenario): number {
+/** Whether a coil stands in a tub that no water flows through. */
+export const waterStands = ({ condenser, cooling }: Scenario): boolean =>
+  isCoil(condenser) && cooling.flow_kg_s.every(({ value }) => value === 0);
+
+/** Layers of the tub. Standing water keeps a boundary between warmed and cold that is sharper than a twelfth of a tub. */
+function layersOf(scenario: Scenario): number {
+  const { cooling, advanced } = scenario;
   const { tubLayers } = advanced;
   if (tubLayers === 1) return 1;
-  const most = Math.max(...cooling.flow_kg_s.map(({ value }) => value));
-  if (most * run.duration_s < KG_PER_CUBIC_METRE * tubVolume(cooling))
-    return Math.max(tubLayers, LAYERS_OF_STANDING_WATER);
-  return cooling.inlet === 'top' ? FINER_BELOW_COLUMN * tubLayers : tubLayers;
+  if (!waterStands(scenario)) return cooling.inlet === 'top' ? FINER_BELOW_COLUMN * tubLayers : tubLayers;
+  const thin = Math.ceil((cooling.tubHeight_m * cooling.tubFill) / STANDING_LAYER_m);
+  return Math.max(tubLayers, Math.min(MOST_STANDING_LAYERS, thin));
 }
 
 export class CoilTub extends Coolant {

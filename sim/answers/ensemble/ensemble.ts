@@ -19,6 +19,7 @@ import {
   type Uncertain,
   type UncertainId,
 } from './factors.ts';
+import { waterStands } from '../../still/coil-tub.ts';
 import { latinHypercube, Xoshiro128 } from './random.ts';
 
 export interface DesignRow {
@@ -157,7 +158,8 @@ export function coarseScenario(scenario: Scenario): Scenario {
       ...advanced,
       step_s: interval / Math.ceil(interval / wanted),
       recordEvery_s: interval,
-      segments: Math.min(advanced.segments, MEMBER_SEGMENTS),
+      // The thin layers of standing water would each be met by a part of a long segment only.
+      segments: waterStands(scenario) ? advanced.segments : Math.min(advanced.segments, MEMBER_SEGMENTS),
     },
   };
 }
