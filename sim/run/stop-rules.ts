@@ -1,22 +1,22 @@
 /**
  * When a run stops by rule: the rules that a scenario sets for its own run, and those that a reader may ask of a
- * finished one. Both judge oil by the same window.
+ * finished one. Both judge a rate of oil over the same ten minutes.
  */
 import type { Scenario } from '../scenario/scenario.ts';
 
 /** Time over which a rate of oil is judged, s: ten minutes. */
-export const OIL_WINDOW_S = 600;
+export const OIL_RATE_SPAN_S = 600;
 
-/** Mean rate of oil over the window, kg/s. @param collected oil now, @param before oil a window ago, kg */
-export const meanOilRate = (collected: number, before: number): number => (collected - before) / OIL_WINDOW_S;
+/** Mean rate of oil over the ten minutes, kg/s. @param collected oil now, @param before oil ten minutes ago, kg */
+export const meanOilRate = (collected: number, before: number): number => (collected - before) / OIL_RATE_SPAN_S;
 
 /** A scenario's rule that stops its run, by the name of the end it gives. */
 export type RunStopRule = 'stop-share' | 'stop-distillate' | 'stop-oil-rate';
 
 /**
- * The scenario's rule that holds now, if one does. The rule on the rate waits until oil has come for a full window.
+ * The scenario's rule that holds now, if one does. The rule on the rate waits until oil has come for ten minutes.
  * @param collected oil collected, @param inCharge oil in the charge at the start, @param distillate water come over,
- * kept or returned, kg; @param before oil collected a window ago, kg, zero in the first window
+ * kept or returned, kg; @param before oil collected ten minutes ago, kg, zero in the first ten
  */
 export function runStopRule(
   { stopAtShare, stopAtDistillate_kg, stopAtOilRate_kg_s }: Scenario['run'],

@@ -11,7 +11,7 @@
 import { columnAt, type RunRecord } from '../../run/record.ts';
 import type { RunResult } from '../../run/result.ts';
 import { Run } from '../../run/simulate.ts';
-import { OIL_WINDOW_S } from '../../run/stop-rules.ts';
+import { OIL_RATE_SPAN_S } from '../../run/stop-rules.ts';
 import { timeToCollect } from '../../run/summary.ts';
 import { LONGEST_RUN_S } from '../../scenario/limits.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -86,7 +86,7 @@ export function runOn(scenario: Scenario): RunResult {
   const run = new Run(carriedOn(scenario));
   const collected = (): number => run.still.separator.collected.reduce((sum, mass) => sum + mass, 0);
   let before = 0;
-  for (let until = OIL_WINDOW_S; !run.ended; until += OIL_WINDOW_S) {
+  for (let until = OIL_RATE_SPAN_S; !run.ended; until += OIL_RATE_SPAN_S) {
     run.advance(until);
     const now = collected();
     if (until >= scenario.run.duration_s && now > 0 && now - before < SPENT_SHARE * now) break;
@@ -134,7 +134,7 @@ const inPlant = (record: RunRecord, time_s: number): number =>
  */
 function oilToCome(record: RunRecord): number {
   const last = end(record);
-  const from = Math.max(timeToCollect(record, Number.MIN_VALUE) ?? last, last - 3 * OIL_WINDOW_S);
+  const from = Math.max(timeToCollect(record, Number.MIN_VALUE) ?? last, last - 3 * OIL_RATE_SPAN_S);
   const released = inPlant(record, from) - inPlant(record, last);
   const caught = columnAt(record, 'oilCollected_kg', last) - columnAt(record, 'oilCollected_kg', from);
   if (!(released > 0) || !(caught > 0)) return 0;
@@ -146,7 +146,7 @@ export function runLength(result: RunResult): RunLength {
   const { record, summary } = result;
   const last = end(record);
   const collected = summary.oilCollected_kg;
-  const inLastTen = collected - columnAt(record, 'oilCollected_kg', last - OIL_WINDOW_S);
+  const inLastTen = collected - columnAt(record, 'oilCollected_kg', last - OIL_RATE_SPAN_S);
   const ranOut = collected > 0 && inLastTen < SPENT_SHARE * collected;
   const toCome = ranOut ? 0 : oilToCome(record);
   const obtainable = collected + toCome;

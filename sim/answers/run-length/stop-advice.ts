@@ -4,7 +4,7 @@
  */
 import { columnAt, type RunRecord } from '../../run/record.ts';
 import type { EventKind, RunResult } from '../../run/result.ts';
-import { OIL_WINDOW_S, type StopRule } from '../../run/stop-rules.ts';
+import { OIL_RATE_SPAN_S, type StopRule } from '../../run/stop-rules.ts';
 import { timeToCollect } from '../../run/summary.ts';
 import { runLength, spentAt, type Spent } from './run-length.ts';
 
@@ -31,18 +31,19 @@ export interface StopAdvice {
 
 /** Oil of the ten minutes up to a time, kg. */
 const inTenMinutes = (record: RunRecord, time_s: number): number =>
-  columnAt(record, 'oilCollected_kg', time_s) - columnAt(record, 'oilCollected_kg', Math.max(0, time_s - OIL_WINDOW_S));
+  columnAt(record, 'oilCollected_kg', time_s) -
+  columnAt(record, 'oilCollected_kg', Math.max(0, time_s - OIL_RATE_SPAN_S));
 
 /** Price of a millilitre over the ten minutes after a time; `null` when none comes. */
 function costOfNext(result: RunResult, time_s: number): number | null {
   const last = result.record.columns.time_s[result.record.rows - 1] as number;
   const from = spentAt(result, time_s);
-  const to = spentAt(result, Math.min(last, time_s + OIL_WINDOW_S));
+  const to = spentAt(result, Math.min(last, time_s + OIL_RATE_SPAN_S));
   const gained = to.oil_mL - from.oil_mL;
   return gained > 0 ? (to.cost - from.cost) / gained : null;
 }
 
-/** First row from which the oil is past its best ten minutes, with a full window of oil behind it. */
+/** First row from which the oil is past its best ten minutes, with ten minutes of oil behind it. */
 function pastTheBest(record: RunRecord): number {
   const first = timeToCollect(record, Number.MIN_VALUE);
   if (first === null) return record.rows;
@@ -50,7 +51,7 @@ function pastTheBest(record: RunRecord): number {
   let most = -Infinity;
   for (let row = 0; row < record.rows; row++) {
     const time = record.columns.time_s[row] as number;
-    if (time < first + OIL_WINDOW_S) continue;
+    if (time < first + OIL_RATE_SPAN_S) continue;
     const amount = inTenMinutes(record, time);
     if (amount > most) {
       most = amount;
@@ -66,7 +67,7 @@ function stopTime(result: RunResult, rule: StopRule): number | null {
   for (let row = pastTheBest(record); row < record.rows; row++) {
     const time = record.columns.time_s[row] as number;
     if (rule.kind === 'oil-in-ten-minutes') {
-      const volume = spentAt(result, time).oil_mL - spentAt(result, Math.max(0, time - OIL_WINDOW_S)).oil_mL;
+      const volume = spentAt(result, time).oil_mL - spentAt(result, Math.max(0, time - OIL_RATE_SPAN_S)).oil_mL;
       if (volume < rule.below_mL) return time;
     } else {
       const last = row === record.rows - 1;
@@ -90,7 +91,7 @@ export function stopAdvice(result: RunResult, rule: StopRule): StopAdvice {
   const { obtainable_kg } = runLength(result);
   const potLow = firstOf(result, ['pot-low', 'pot-dry']);
   const escapes = firstOf(result, ['vapour-escapes', 'cooling-boils']);
-  const before = spentAt(result, Math.max(0, then - OIL_WINDOW_S));
+  const before = spentAt(result, Math.max(0, then - OIL_RATE_SPAN_S));
   return {
     rule,
     stop: time === null ? null : spent,
