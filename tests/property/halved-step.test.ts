@@ -6,8 +6,8 @@ import { movements } from './halved-step.ts';
 import { anyScenario } from './random-scenario.ts';
 
 const WHOLE_RUNS = 60_000;
-/** Enough to tell one still in sixteen from one in ten. */
-const STILLS = 240;
+/** Enough to see what one still in sixteen does. */
+const STILLS = 90;
 
 /** Twenty minutes from nearly boiling water: heating up, first vapour, the tub filling with heat. */
 const shortRun = (drawn: Scenario): Scenario => ({
@@ -25,7 +25,7 @@ describe('halving the step', () => {
     WHOLE_RUNS,
   );
 
-  // Measured on these: one in sixteen moves by more than half a percent, the largest movement was 2.7 %.
+  // Measured on 240 stills: one in sixteen moves by more than half a percent, the largest movement was 2.7 %.
   it(
     'moves a number by more than half a percent in at most one ordinary still of fifteen, and none by more than five',
     () => {
