@@ -13,7 +13,7 @@ import { LIMITS } from './limits.ts';
 import { Recorder, sum } from './recorder.ts';
 import type { EndReason, NonFinite, RunResult, StateVariable } from './result.ts';
 import { ScheduleReader } from './schedule-value.ts';
-import { meanOilRate, OIL_WINDOW_S, runStopRule, type RunStopRule } from './stop-rules.ts';
+import { meanOilRate, OIL_RATE_SPAN_S, runStopRule, type RunStopRule } from './stop-rules.ts';
 import { Peaks, summarise } from './summary.ts';
 
 /** Sub-steps of a step from just before the boil until so long after the first drop, s. */
@@ -66,7 +66,7 @@ export class Run {
     this.tap = new ScheduleReader(cooling.tapTemperature_K);
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
-    this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_WINDOW_S / this.dt)));
+    this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_RATE_SPAN_S / this.dt)));
     this.lastPotTemperature = this.still.pot.temperature;
     this.setControls(0);
     this.recorder.take(0, this.stepLength, this.startEnergy);
@@ -162,7 +162,7 @@ export class Run {
       events.raise('stop-rule', now, { rule, distillate_kg, limit_kg: run.stopAtDistillate_kg as number });
     } else {
       const values = { oilRate_kg_s: meanOilRate(collected, before), limit_kg_s: run.stopAtOilRate_kg_s as number };
-      events.raise('oil-rate-low', now, { ...values, over_s: OIL_WINDOW_S });
+      events.raise('oil-rate-low', now, { ...values, over_s: OIL_RATE_SPAN_S });
       events.raise('stop-rule', now, { rule, ...values });
     }
     this.finishBecause(rule);

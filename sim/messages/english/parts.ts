@@ -47,7 +47,8 @@ export const englishParts: PartMessages = {
     tube: ({ length_m }, q) => `${length(q, length_m)} of tube`,
     tubes: ({ tubes, length_m }, q) => `${tubes} tubes of ${length(q, length_m)}`,
     'tube-too-short': ({ length_m }, q) => `all ${length(q, length_m)} are not enough`,
-    condensing: ({ condensing_m, length_m }, q) => `condenses in ${length(q, condensing_m)} of ${length(q, length_m)}`,
+    condensing: ({ condensing_m, length_m }, q) =>
+      `condenses in ${q.tubeLength(condensing_m, { decimals: 2 })} of ${length(q, length_m)}`,
     'coolant-start': ({ temperature_K }, q) => q.temperature(temperature_K),
     'coolant-flow': ({ flow_kg_s, in_K, out_K }, q) =>
       `${q.waterFlow(flow_kg_s, { decimals: 2 })}, ${q.temperature(in_K)} to ${q.temperature(out_K)}`,

@@ -41,7 +41,7 @@ describe('words beside the parts', () => {
   test('with a run they say the moment', () => {
     expect(thin(partLine('pot', quickRun().scenario, late(), 'metric'))).toMatch(/^\d+(\.\d+)? (L|mL) water, 100 °C$/u);
     expect(thin(partLine('condenser', quickRun().scenario, late(), 'metric'))).toMatch(
-      /^condenses in \d\.\d m of 5\.0 m$/u,
+      /^condenses in \d\.\d\d m of 5\.0 m$/u,
     );
     expect(thin(partLine('cooling', quickRun().scenario, late(), 'metric'))).toMatch(
       /^1\.50 L\/min, 15 °C to \d+ °C$/u,

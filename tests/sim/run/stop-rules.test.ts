@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleScenario } from '../../../sim/run/examples.ts';
-import { meanOilRate, OIL_WINDOW_S, runStopRule, stopRule, STOP_RULES } from '../../../sim/run/stop-rules.ts';
+import { meanOilRate, OIL_RATE_SPAN_S, runStopRule, stopRule, STOP_RULES } from '../../../sim/run/stop-rules.ts';
 
 const { run } = exampleScenario('gentle-lavender');
 const rules = { ...run, stopAtShare: 0.75, stopAtDistillate_kg: 2, stopAtOilRate_kg_s: 1e-6 };
@@ -14,11 +14,11 @@ describe('the rules that a scenario sets for its run', () => {
   });
 
   it('judge the rate over ten minutes once oil has come for so long', () => {
-    const slow = 0.99e-6 * OIL_WINDOW_S;
-    expect(OIL_WINDOW_S).toBe(600);
+    const slow = 0.99e-6 * OIL_RATE_SPAN_S;
+    expect(OIL_RATE_SPAN_S).toBe(600);
     expect(meanOilRate(0.004 + slow, 0.004)).toBeCloseTo(0.99e-6, 12);
     expect(runStopRule(rules, 0.004 + slow, 1, 1, 0.004)).toBe('stop-oil-rate');
-    expect(runStopRule(rules, 0.004 + 1.01e-6 * OIL_WINDOW_S, 1, 1, 0.004)).toBe(null);
+    expect(runStopRule(rules, 0.004 + 1.01e-6 * OIL_RATE_SPAN_S, 1, 1, 0.004)).toBe(null);
     expect(runStopRule(rules, slow, 1, 1, 0)).toBe(null);
   });
 

@@ -36,7 +36,7 @@ describe('the verdict of a run that goes well', () => {
 
   test('leads with the coil and how much of it condenses, and points to the moment when most does', () => {
     expect(read(verdict.lead.sentence)).toBe(
-      'The coil condenses everything, in at most 3.2 m of its 5.0 m. The rest cools the distillate.',
+      'The coil condenses everything, in at most 3.2 m of its 5.0 m averaged over half a minute. The rest cools the distillate.',
     );
     expect(verdict.lead).toMatchObject({ part: 'condenser', time_s: 6000, severity: 'good' });
   });
