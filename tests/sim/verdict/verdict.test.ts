@@ -85,7 +85,7 @@ describe('the verdict of a run that goes well', () => {
 
   test('speaks US units when asked', () => {
     const words = said({}, 'us');
-    expect(words).toContain('in at most 10 ft of its 16 ft.');
+    expect(words).toContain('in at most 10 ft of its 16 ft averaged over half a minute.');
     expect(words).toContain('10 mL of oil');
     expect(words).toContain('2.5 qt of hydrosol');
     expect(words).toContain('at up to 111 °F');
