@@ -5,31 +5,29 @@
  * Equations: in the condensing zone each segment takes g (T_s − T_c), g from film inside, wall, fouling and film
  * outside in series; water and oil condense in the proportion in which they arrive; where the latent heat is spent the
  * condensate cools by its own conductance, as `condensate-cooling.ts` says. What is not condensed at the end leaves as vapour.
- * Pressure drop by Müller-Steinhagen–Heck. The condensate's temperature follows from the heat taken out, so energy
+ * The condensate's temperature follows from the heat taken out, so energy
  * closes by construction.
  * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
  * film coefficients follow the wall temperature with a lag of at most `REFRESH_TIME`.
  */
 import {
-  tableLiquidDensity,
   tableLiquidEnthalpy,
   tableLiquidHeatCapacity,
-  tableLiquidViscosity,
   tableSaturationTemperature,
   tableVapourDensity,
-  tableVapourViscosity,
 } from '../fluids/water-table.ts';
 import { cylinderVolume } from '../geometry/cylinder.ts';
 import { tubeCount } from '../geometry/jacket.ts';
 import { findMaterial } from '../library/materials.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { cylinderResistance } from '../transfer/conduction.ts';
-import { frictionGradient, meanTwoPhaseGradient } from '../transfer/pressure-drop.ts';
 import { CondensateCooling, CondensateFilm } from './condensate-cooling.ts';
+import { CondenserTerms } from './condenser-terms.ts';
 import { OutsideFilm, type Coolant } from './coolant.ts';
 import type { Oil } from './oil.ts';
-import { HIGHEST_GAUGE, PRESSURE_MEMORY } from './pot.ts';
+import { PRESSURE_MEMORY } from './pot.ts';
 import { ENTHALPY_ZERO, liquidTemperature, LiquidStream, VapourStream } from './stream.ts';
+import { TubeFriction } from './tube-friction.ts';
 import { InsideFilm } from './tube-inside.ts';
 
 /** Longest age of a segment's film coefficients, s. */
@@ -49,30 +47,6 @@ const meanHeatCapacity = (hot: number, cold: number): number =>
   hot - cold > 0.5
     ? (tableLiquidEnthalpy(hot) - tableLiquidEnthalpy(cold)) / (hot - cold)
     : tableLiquidHeatCapacity(hot);
-
-/** Terms of the last step in which vapour or condensate arrived; amounts are of the whole step and of all tubes. */
-export class CondenserTerms {
-  /** Enthalpy of what arrives: vapour, and condensate of the neck, J. */
-  vapourEnthalpy = NaN;
-  liquidEnthalpy = NaN;
-  /** Enthalpy of the vapour's water and oil as liquid at the dew temperature, J, and what it lies above that. */
-  asLiquid = NaN;
-  latent = NaN;
-  /** Vapour flux at the inlet of the tubes, kg/m²s. */
-  massFlux = NaN;
-  /** Pieces of tube that condense along their whole length. */
-  whole = 0;
-  /** Latent heat left for the piece after them and what that piece could take, J; zero where none is left. */
-  left = 0;
-  possible = 0;
-  /** Temperature of the water at that piece, or at the last where vapour escapes, K. */
-  water = NaN;
-  /** Friction gradient if all ran as liquid and if all ran as steam, Pa/m; share of the vapour that escapes. */
-  liquidGradient = NaN;
-  steamGradient = NaN;
-  meanGradient = NaN;
-  escapingShare = NaN;
-}
 
 /** 1 − e^(−u): what a stream of u transfer units gives; by a quotient good to 5e-6 where u is small. */
 const shareGiven = (u: number): number => (u < 0.25 ? u / (1 + u * (0.5 + u / 12)) : -Math.expm1(-u));
@@ -134,6 +108,7 @@ export class Condenser {
   private lastUncovered = 0;
   private tick = 0;
 
+  private readonly friction: TubeFriction;
   private readonly oil: Oil;
 
   constructor(scenario: Scenario, oil: Oil) {
@@ -152,6 +127,7 @@ export class Condenser {
     this.foulingResistance = (condenser.fouling_m2K_W * factors.fouling) / (Math.PI * this.D_o);
     this.filmFactor = factors.condensingFilm * (charge.mass_kg > 0 ? condenser.oilFilmFactor : 1);
     this.coolantFactor = factors.coolantFilm;
+    this.friction = new TubeFriction(this.tubes, this.D_i, this.length());
     this.condensateCooling = new CondensateCooling(scenario);
     this.upright = this.condensateCooling.upright;
     const cells = () => new Float64Array(this.segments);
@@ -280,7 +256,7 @@ export class Condenser {
     const left = this.march(latent, T_s, T_l, capacity, coolant, dt);
     const escapingShare = latent > 0 ? left / latent : 0;
     this.split(vapour, liquid, T_s, escapingShare, left);
-    this.updateDrop(vapour.water / dt, T_s, escapingShare);
+    this.drop = this.friction.drop(vapour.water / dt, T_s, escapingShare, this.condensingLength, terms);
   }
 
   /** No vapour: nothing happens; profiles show the water's temperature. */
@@ -304,7 +280,7 @@ export class Condenser {
     coolant: Coolant,
     dt: number,
   ): void {
-    const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
+    const G = this.friction.massFlux(rate);
     this.terms.massFlux = G;
     const m = arriving / this.tubes;
     const starting = this.lastRate === 0 && rate > 0;
@@ -440,28 +416,8 @@ export class Condenser {
       );
   }
 
-  private updateDrop(rate: number, T_s: number, escapingShare: number): void {
-    if (!(rate > 0)) {
-      this.drop = 0;
-      return;
-    }
-    const G = rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2);
-    const liquid = frictionGradient(G, this.D_i, tableLiquidDensity(T_s), tableLiquidViscosity(T_s), 0);
-    const steam = frictionGradient(G, this.D_i, tableVapourDensity(T_s), tableVapourViscosity(T_s), 0);
-    const mean = meanTwoPhaseGradient(liquid, steam, 1, escapingShare);
-    this.drop = Math.min(
-      HIGHEST_GAUGE,
-      this.condensingLength * mean + (this.length() - this.condensingLength) * liquid,
-    );
-    const { terms } = this;
-    terms.liquidGradient = liquid;
-    terms.steamGradient = steam;
-    terms.meanGradient = mean;
-    terms.escapingShare = escapingShare;
-  }
-
   /** Vapour speed at the inlet of the tubes for a rate, m/s. */
   inletSpeed(rate: number): number {
-    return rate / (this.tubes * (Math.PI / 4) * this.D_i ** 2 * tableVapourDensity(this.dewTemperature));
+    return this.friction.massFlux(rate) / tableVapourDensity(this.dewTemperature);
   }
 }
