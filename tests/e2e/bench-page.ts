@@ -72,3 +72,18 @@ export async function axeFaults(page: Page): Promise<readonly string[]> {
     );
   });
 }
+
+/** The sections of the settings, as their tabs name them. */
+export const SETTINGS_PARTS = [
+  'Place',
+  'Heat',
+  'Pot',
+  'Charge',
+  'Neck',
+  'Condenser',
+  'Cooling',
+  'Separator',
+  'Run',
+  'Factors',
+  'Model',
+];

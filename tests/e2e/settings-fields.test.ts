@@ -1,20 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { axeFaults, changedFrom, enter, openBench } from './bench-page.ts';
-
-const PARTS = [
-  'Place',
-  'Heat',
-  'Pot',
-  'Charge',
-  'Neck',
-  'Condenser',
-  'Cooling',
-  'Separator',
-  'Run',
-  'Factors',
-  'Model',
-];
+import { axeFaults, changedFrom, enter, openBench, SETTINGS_PARTS } from './bench-page.ts';
 
 async function openSettings(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: /^Pot/ }).first().press('Enter');
@@ -96,7 +82,7 @@ describe('the parts of the settings', () => {
     const settings = await openSettings(page);
     await settings.getByRole('tab', { name: 'Pot' }).focus();
     await page.keyboard.press('Home');
-    for (const part of PARTS) {
+    for (const part of SETTINGS_PARTS) {
       await expect
         .poll(async () => (await settings.getByRole('tab', { selected: true }).textContent())?.trim())
         .toBe(part);

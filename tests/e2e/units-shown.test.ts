@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { botanicals, examples, exampleScenario, type UnitSystem } from '../../sim/index.ts';
 import { goTo, SEARCH } from './answers-page.ts';
-import { enter, openBench, openFile, typedValue } from './bench-page.ts';
+import { enter, openBench, openFile, typedValue, SETTINGS_PARTS } from './bench-page.ts';
 import { hasForeignUnit, wordsOfPage } from './foreign-units.ts';
 
 test('units of the other system are found', () => {
@@ -106,19 +106,6 @@ async function readWorking(page: Page, ledger: Ledger) {
 const EXAMPLES = examples.map(({ id }) => id);
 const REFERENCES = ['film-coefficient-chato-steam', 'surface-tension', 'linalool', ...botanicals.map(({ id }) => id)];
 
-const PARTS = [
-  'Place',
-  'Heat',
-  'Pot',
-  'Charge',
-  'Neck',
-  'Condenser',
-  'Cooling',
-  'Separator',
-  'Run',
-  'Factors',
-  'Model',
-];
 const REFUSED = ['-400', '5 furlongs'];
 const OFF_LIMITS = ['-40', '99999', 'a lot', '5 furlongs', '5 J'];
 
@@ -150,7 +137,7 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
   test('in the settings: every part, picker, plant and refusal', { timeout: 240_000 }, async () => {
     const { page, ledger } = await openIn(system);
     const settings = page.getByRole('complementary', { name: 'Settings' });
-    for (const part of PARTS) {
+    for (const part of SETTINGS_PARTS) {
       await openFile(page, 'still.json', JSON.stringify({ ...exampleScenario('gentle-lavender'), name: part }));
       await expect.poll(() => page.locator('h1').textContent()).toBe(part);
       await settings.waitFor({ state: 'hidden' });

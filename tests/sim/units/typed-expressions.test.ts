@@ -1,6 +1,7 @@
 import { describe, expect, test, vi } from 'vitest';
-import { parseQuantity, type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
+import { type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
 import { readQuantity } from '../../../sim/units/read-quantity.ts';
+import { read, refusal } from './typing.ts';
 
 const diameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 const length: AskedQuantity = { title: 'Tube length', unit: 'm', path: 'condenser.length_m' };
@@ -13,17 +14,6 @@ const share: AskedQuantity = { title: 'Tub filled to', unit: '1', path: 'cooling
 const air: AskedQuantity = { title: 'Air temperature', unit: 'K', path: 'site.airTemperature_K' };
 const rise: AskedQuantity = { title: 'Rise', unit: 'K', path: 'temperatureDifference' };
 const conductance: AskedQuantity = { title: 'Heat', unit: 'W/K' };
-
-const read = async (typed: string, asked: AskedQuantity, system: UnitSystem = 'metric') => {
-  const parsed = await parseQuantity(typed, asked, system);
-  if (!parsed.ok) throw new Error(parsed.message);
-  return parsed;
-};
-const refusal = async (typed: string, asked: AskedQuantity, system: UnitSystem = 'metric'): Promise<string> => {
-  const parsed = await parseQuantity(typed, asked, system);
-  if (parsed.ok) throw new Error(`“${typed}” was read as ${parsed.value}`);
-  return parsed.message.replace(/\u202f/gu, ' ');
-};
 
 describe('before anything is fetched', () => {
   test.each<[string, AskedQuantity, number]>([

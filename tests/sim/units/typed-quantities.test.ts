@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseQuantity, type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
+import { read, refusal } from './typing.ts';
 
 const potDiameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 const length: AskedQuantity = { title: 'Length', unit: 'm', path: 'size' };
@@ -27,17 +28,6 @@ const barometer: AskedQuantity = {
   min: 55_000,
   max: 108_000,
   nullable: true,
-};
-
-const read = async (typed: string, asked: AskedQuantity, system: UnitSystem = 'metric') => {
-  const parsed = await parseQuantity(typed, asked, system);
-  if (!parsed.ok) throw new Error(parsed.message);
-  return parsed;
-};
-const refusal = async (typed: string, asked: AskedQuantity, system: UnitSystem = 'metric'): Promise<string> => {
-  const parsed = await parseQuantity(typed, asked, system);
-  if (parsed.ok) throw new Error(`“${typed}” was read as ${parsed.value}`);
-  return parsed.message.replace(/\u202f/gu, ' ');
 };
 
 describe('typed quantities are read in any unit (values by hand)', () => {
