@@ -65,6 +65,9 @@ function coolingSentence({ values }: ConclusionSaid<'cooling-water'>, q: Quantit
 
 const TWO_DIGITS = { significant: 2 } as const;
 
+/** No finer than a guessed drop size allows, s. */
+const toHalfHours = (time_s: number): number => Math.max(1, Math.round(time_s / 1800)) * 1800;
+
 export const englishVerdict: VerdictMessages = {
   conclusions: {
     'run-failed': {
@@ -145,7 +148,7 @@ export const englishVerdict: VerdictMessages = {
         const { haze_kg, density_kg_m3, depth_m, clears_s, sinks } = values;
         const cloudy = `Another ${q.oil(haze_kg, density_kg_m3)} hangs in it as fine drops and makes it cloudy (haze).`;
         if (clears_s === null) return `${cloudy} Standing hardly clears it.`;
-        return `${cloudy} Left to stand ${q.size(depth_m)} deep, nine tenths of that ${sinks ? 'sinks' : 'rises'} out in about ${q.time(clears_s)}.`;
+        return `${cloudy} Left to stand ${q.size(depth_m, { significant: 1 })} deep, nine tenths of that ${sinks ? 'sinks' : 'rises'} out in about ${q.time(toHalfHours(clears_s))}.`;
       },
     },
     'run-length': {
