@@ -5,7 +5,7 @@ describe('someone who has never been here', () => {
   test('sees a still at work and, in one sentence, what its run comes to', async () => {
     const { page, lead, timeMark } = await openBench();
     expect(await lead.textContent()).toMatch(
-      /^The coil condenses everything, in at most [\d.]+\sm of its [\d.]+\sm averaged over half a minute\. The rest cools the distillate\.$/,
+      /^The coil condenses everything in the first [\d.]+\sm of its [\d.]+\sm, even in its busiest half minute\. The rest cools the distillate\.$/,
     );
     expect(await page.locator('.headline-facts').textContent()).toMatch(
       /first drop at \d+\smin · 90\s% of \d+\smL of oil by .+ · \d+\sL of cooling water/,

@@ -71,7 +71,7 @@ describe('the places of the page', () => {
   test('are reached from its head, and the bench is as it was when one comes back', async () => {
     const { page, lead } = await openBench();
     await enter(typedValue(page, 'Coil'), '2.35 m');
-    await expect.poll(() => lead.textContent()).toMatch(/of its 2\.4\sm\./);
+    await expect.poll(() => lead.textContent()).toMatch(/of its 2\.4\sm,/);
     // The first answer is a quick look; the full run follows.
     await page.locator('.verdict[aria-busy="false"]').waitFor();
     const told = await lead.textContent();

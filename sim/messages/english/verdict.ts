@@ -106,7 +106,7 @@ export const englishVerdict: VerdictMessages = {
     },
     'condenser-enough': {
       sentence: ({ values: { condenser, peak_m, length_m } }, q) =>
-        `The ${CONDENSER[condenser]} condenses everything, in at most ${q.tubeLength(peak_m, TWO_DIGITS)} of its ${q.tubeLength(length_m, TWO_DIGITS)} averaged over half a minute. The rest cools the distillate.`,
+        `The ${CONDENSER[condenser]} condenses everything in the first ${q.tubeLength(peak_m, TWO_DIGITS)} of its ${q.tubeLength(length_m, TWO_DIGITS)}, even in its busiest half minute. The rest cools the distillate.`,
     },
     'distillate-warm': {
       sentence: ({ values }, q) => {

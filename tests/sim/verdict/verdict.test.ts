@@ -36,7 +36,7 @@ describe('the verdict of a run that goes well', () => {
 
   test('leads with the coil and how much of it condenses, and points to the moment when most does', () => {
     expect(read(verdict.lead.sentence)).toBe(
-      'The coil condenses everything, in at most 3.2 m of its 5.0 m averaged over half a minute. The rest cools the distillate.',
+      'The coil condenses everything in the first 3.2 m of its 5.0 m, even in its busiest half minute. The rest cools the distillate.',
     );
     expect(verdict.lead).toMatchObject({ part: 'condenser', time_s: 6000, severity: 'good' });
   });
@@ -85,7 +85,7 @@ describe('the verdict of a run that goes well', () => {
 
   test('speaks US units when asked', () => {
     const words = said({}, 'us');
-    expect(words).toContain('in at most 10 ft of its 16 ft averaged over half a minute.');
+    expect(words).toContain('in the first 10 ft of its 16 ft, even in its busiest half minute.');
     expect(words).toContain('10 mL of oil');
     expect(words).toContain('2.5 qt of hydrosol');
     expect(words).toContain('at up to 111 °F');
