@@ -34,6 +34,6 @@ export function curveOver(
   const isLogarithmic = from > 0 && to > WIDE * from;
   const at = (share: number): number =>
     share === 1 ? to : isLogarithmic ? from * (to / from) ** share : from + (to - from) * share;
-  const xs = Array.from({ length: points }, (_, place) => at(place / (points - 1)));
+  const xs = Array.from({ length: points }, (_, index) => at(index / (points - 1)));
   return { symbol, from, to, isLogarithmic, xs, ys: xs.map((x) => evaluateAt(entry, { ...values, [symbol]: x })) };
 }

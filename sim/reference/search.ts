@@ -167,8 +167,8 @@ function ranked(words: readonly string[]): readonly ReferenceItem[] {
   const rarity = weights.map((row) => Math.log(1 + indexed.length / (1 + row.filter((weight) => weight > 0).length)));
   const asked = sum(rarity);
   const answers = indexed
-    .map((entry, place) => {
-      const here = weights.map((row) => row[place] as number);
+    .map((entry, index) => {
+      const here = weights.map((row) => row[index] as number);
       const spoken = sum(rarity.map((rare, word) => ((here[word] as number) > 0 ? rare : 0)));
       const score = sum(rarity.map((rare, word) => rare * (here[word] as number))) / asked;
       return {
@@ -218,7 +218,7 @@ export function searchReference(typed: string): SearchAnswer {
   const items = ranked(words);
   if (items.length > 0) return { items, readAs: null };
   const meant = words.map(respelt);
-  return meant.every((word, place) => word === words[place])
+  return meant.every((word, index) => word === words[index])
     ? { items: [], readAs: null }
     : { items: ranked(meant), readAs: meant.join(' ') };
 }

@@ -49,7 +49,7 @@ function layersOf(scenario: Scenario): number {
 }
 
 export class CoilTub extends Coolant {
-  override readonly foresees = false;
+  override readonly predictsTemperature = false;
   readonly tub: Tub;
   private readonly diameter: number;
   private readonly plumeShare: number;
@@ -59,10 +59,10 @@ export class CoilTub extends Coolant {
   private readonly fullDepth: number;
   private readonly segmentLayer: Int32Array;
   /** Height of each segment above the middle of its layer, in thicknesses of a layer. */
-  private readonly segmentPlace: Float64Array;
+  private readonly segmentOffset: Float64Array;
   /** Heat that the segments in each layer gave in the last step, J, without what any took. */
   private readonly layerHeat: Float64Array;
-  private placedDepth = -1;
+  private locatedDepth = -1;
   private readonly layerConductance: Float64Array;
 
   constructor(scenario: Scenario, airPressure: number) {
@@ -83,10 +83,10 @@ export class CoilTub extends Coolant {
       ),
     );
     this.segmentLayer = new Int32Array(advanced.segments);
-    this.segmentPlace = new Float64Array(advanced.segments);
+    this.segmentOffset = new Float64Array(advanced.segments);
     this.layerHeat = new Float64Array(layers);
     this.layerConductance = new Float64Array(layers);
-    this.place();
+    this.locateSegments();
   }
 
   /**
@@ -96,11 +96,11 @@ export class CoilTub extends Coolant {
    * the water stands still and turns over. So a short coil in a thick layer is met by the cold water that it is met by
    * in a tub.
    */
-  private place(): void {
+  private locateSegments(): void {
     const depth = this.tub.depth();
-    if (depth !== this.placedDepth) this.findLayers(depth);
+    if (depth !== this.locatedDepth) this.findLayers(depth);
     const { temperature, rise } = this.tub;
-    const { segmentLayer, segmentHeat, segmentPlace, segmentTemperature, layerHeat } = this;
+    const { segmentLayer, segmentHeat, segmentOffset, segmentTemperature, layerHeat } = this;
     const lowest = temperature.length - 1;
     let last = -1;
     let below = 0;
@@ -122,7 +122,7 @@ export class CoilTub extends Coolant {
         last = layer;
       }
       const heat = Math.max(0, segmentHeat[s] as number);
-      const line = cold + ((segmentPlace[s] as number) + 0.5) * (warm - cold);
+      const line = cold + ((segmentOffset[s] as number) + 0.5) * (warm - cold);
       const all = layerHeat[layer] as number;
       if (all > 0 && warm > cold) {
         const perHeat = 1 / (through * WATER_HEAT_CAPACITY);
@@ -137,18 +137,18 @@ export class CoilTub extends Coolant {
 
   /** Finds the layer each segment lies in, −1 above the water. */
   private findLayers(depth: number): void {
-    this.placedDepth = depth;
+    this.locatedDepth = depth;
     const surface = this.fullDepth - depth;
     const thickness = depth / this.tub.layerCount;
     this.uncovered = 0;
     for (let s = 0; s < this.segmentLayer.length; s++) {
       const below = (this.segmentDepth[s] as number) - surface;
-      const place = Math.max(0, below) / thickness;
-      const layer = Math.min(this.tub.layerCount - 1, Math.floor(place));
+      const position = Math.max(0, below) / thickness;
+      const layer = Math.min(this.tub.layerCount - 1, Math.floor(position));
       const covered = below >= -1e-9;
       if (!covered) this.uncovered++;
       this.segmentLayer[s] = covered ? layer : -1;
-      this.segmentPlace[s] = covered ? layer + 0.5 - Math.min(this.tub.layerCount, place) : 0.5;
+      this.segmentOffset[s] = covered ? layer + 0.5 - Math.min(this.tub.layerCount, position) : 0.5;
     }
   }
 
@@ -186,10 +186,10 @@ export class CoilTub extends Coolant {
     return film.coefficient;
   }
 
-  /** The layers hold the heat of a step; `relief` is foresight enough. */
-  foresee(): void {}
+  /** The layers hold the heat of a step; `implicitFactor` stands for a prediction. */
+  predictTemperature(): void {}
 
-  prepare(conductance: Float64Array, dt: number): void {
+  updateImplicitFactor(conductance: Float64Array, dt: number): void {
     const { layerConductance, segmentLayer } = this;
     layerConductance.fill(0);
     for (let s = 0; s < segmentLayer.length; s++) {
@@ -203,7 +203,7 @@ export class CoilTub extends Coolant {
     }
     for (let s = 0; s < segmentLayer.length; s++) {
       const layer = segmentLayer[s] as number;
-      this.relief[s] = layer < 0 ? 0 : (layerConductance[layer] as number);
+      this.implicitFactor[s] = layer < 0 ? 0 : (layerConductance[layer] as number);
     }
   }
 
@@ -230,7 +230,7 @@ export class CoilTub extends Coolant {
     this.iceLeft = tub.ice;
     this.iceAdded = tub.iceAdded;
     this.outletTemperature = tub.surface();
-    this.place();
+    this.locateSegments();
   }
 
   mass(): number {

@@ -248,7 +248,7 @@ export class Condenser {
     terms.asLiquid = asLiquid;
     terms.latent = latent;
     this.updateCoefficients(vapour.water / dt, arriving / dt, latent / dt, T_s, coolant, dt);
-    coolant.foresee(this.effective, this.upstream, dt);
+    coolant.predictTemperature(this.effective, this.upstream, dt);
     const oilHeat = (oilMass + liquid.oilTotal()) * oil.heatCapacity;
     const T_l = liquid.water > 0 ? liquidTemperature(asLiquid + liquid.enthalpy, arriving, oilHeat) : T_s;
     const capacity =
@@ -301,28 +301,28 @@ export class Condenser {
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, m, starting ? SETTLING_PASSES : 2);
-      if (starting) this.expectFirstVapour(latentPower, T_s, coolant, dt);
+      if (starting) this.estimateFirstCondensation(latentPower, T_s, coolant, dt);
       this.lastRate = rate;
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
       this.lastUncovered = coolant.uncovered;
-      coolant.prepare(this.condensing, dt);
+      coolant.updateImplicitFactor(this.condensing, dt);
     } else if (this.tick % batch === 0) {
       const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));
       for (let s = (this.tick / batch) % stride; s < this.segments; s += stride)
         this.refresh(s, coolant, T_s, G, m, false);
-      coolant.prepare(this.condensing, dt);
+      coolant.updateImplicitFactor(this.condensing, dt);
     }
     this.tick++;
   }
 
   /**
    * For the first step with vapour: only the segments that will condense it warm the water. How far they reach is told
-   * from water as warm as if all did, so that no segment is met by vapour unforeseen.
+   * from water as warm as if all did, so that vapour meets no segment whose water is not predicted yet.
    */
-  private expectFirstVapour(latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
+  private estimateFirstCondensation(latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
     this.upstream.fill(T_s);
-    coolant.foresee(this.condensing, this.upstream, dt);
+    coolant.predictTemperature(this.condensing, this.upstream, dt);
     let left = latentPower;
     for (let s = 0; s < this.segments; s++) {
       const dT = Math.max(0, T_s - (coolant.segmentTemperature[s] as number));
@@ -334,7 +334,7 @@ export class Condenser {
 
   /** Marches the segments, the condensate setting out at T_l; returns the latent heat left at the end, J. */
   private march(latent: number, T_s: number, T_l: number, capacity: number, coolant: Coolant, dt: number): number {
-    const { segmentHeat, segmentTemperature, relief } = coolant;
+    const { segmentHeat, segmentTemperature, implicitFactor } = coolant;
     const { terms } = this;
     terms.whole = this.segments;
     terms.left = 0;
@@ -352,7 +352,7 @@ export class Condenser {
       let remaining = 1;
       const arriving = left > 0 ? T_s : T;
       if (left > 0) {
-        const possible = (this.condensing[s] as number) * (relief[s] as number) * Math.max(0, T_s - T_c) * dt;
+        const possible = (this.condensing[s] as number) * (implicitFactor[s] as number) * Math.max(0, T_s - T_c) * dt;
         if (possible < left) {
           heat = possible;
           left -= possible;
@@ -372,7 +372,7 @@ export class Condenser {
       }
       if (left === 0 && remaining > 0) {
         const units = ((this.cooling[s] as number) * remaining * dt) / capacity;
-        const fall = (T - T_c) * (relief[s] as number) * shareGiven(units);
+        const fall = (T - T_c) * (implicitFactor[s] as number) * shareGiven(units);
         T -= fall;
         heat += fall * capacity;
       }
@@ -383,7 +383,8 @@ export class Condenser {
       this.wall[s] = Math.min(Math.max(T_s, T_c), T_c + heat * perMetre * (this.outerResistance[s] as number));
       this.inside[s] = T;
       this.upstream[s] = arriving;
-      if (coolant.foresees) this.effective[s] = Math.abs(arriving - T_c) > 0.01 ? heat / (dt * (arriving - T_c)) : 0;
+      if (coolant.predictsTemperature)
+        this.effective[s] = Math.abs(arriving - T_c) > 0.01 ? heat / (dt * (arriving - T_c)) : 0;
       this.vapourShare[s] = left * perLatent;
     }
     return left;

@@ -36,9 +36,9 @@ export abstract class Coolant {
   readonly segmentHeat: Float64Array;
   /**
    * Share by which each segment's conductance counts in this step (backward Euler): water that warms while it cools
-   * takes less heat than its first temperature says.
+   * takes less heat than its first temperature says; 1 where the coolant predicts its temperature.
    */
-  readonly relief: Float64Array;
+  readonly implicitFactor: Float64Array;
   /** Flow let in or pumped, kg/s. */
   flow = 0;
   /** Temperature of the water coming in, K. */
@@ -57,15 +57,15 @@ export abstract class Coolant {
   lossEnergy = 0;
   iceLeft = 0;
   iceAdded = 0;
-  /** Whether `foresee` asks for the segments’ conductances. */
-  readonly foresees: boolean = true;
+  /** Whether `predictTemperature` asks for the segments’ conductances. */
+  readonly predictsTemperature: boolean = true;
   /** Segments of the tube that stand above the water. */
   uncovered = 0;
 
   constructor(segments: number, startTemperature: number) {
     this.segmentTemperature = new Float64Array(segments).fill(startTemperature);
     this.segmentHeat = new Float64Array(segments);
-    this.relief = new Float64Array(segments).fill(1);
+    this.implicitFactor = new Float64Array(segments).fill(1);
     this.outletTemperature = startTemperature;
   }
 
@@ -75,9 +75,9 @@ export abstract class Coolant {
    * Sets `segmentTemperature` to what the water will be at the end of the step, given each segment's conductance, W/K,
    * and the temperature inside where it begins, K. Water that streams past many segments in a step needs this; a tub does not.
    */
-  abstract foresee(conductance: Float64Array, inside: Float64Array, dt: number): void;
-  /** Prepares `relief` from the segments' conductances, W/K. */
-  abstract prepare(conductance: Float64Array, dt: number): void;
+  abstract predictTemperature(conductance: Float64Array, inside: Float64Array, dt: number): void;
+  /** Sets `implicitFactor` from the segments' conductances, W/K. */
+  abstract updateImplicitFactor(conductance: Float64Array, dt: number): void;
   /** Takes up the heat of the step. */
   abstract step(time: number, dt: number): void;
   /** Water held, kg, its enthalpy with ice, J, its mean temperature, K, and its depth, m. */

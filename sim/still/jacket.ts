@@ -21,7 +21,7 @@ import { nusseltAnnulus } from '../transfer/annulus.ts';
 import { Coolant, type OutsideFilm } from './coolant.ts';
 import { Tub } from './tub.ts';
 
-/** Heat capacity of cooling water for foreseeing its temperature, J/kgK; the heat itself goes by enthalpy. */
+/** Heat capacity of cooling water for predicting its temperature, J/kgK; the heat itself goes by enthalpy. */
 const WATER_HEAT_CAPACITY = 4186;
 
 export class Jacket extends Coolant {
@@ -34,7 +34,7 @@ export class Jacket extends Coolant {
   private readonly length: number;
   private readonly counterflow: boolean;
   private readonly cellEnthalpy: Float64Array;
-  /** Temperature of each cell, K; `segmentTemperature` holds what the coming step is foreseen to make of it. */
+  /** Temperature of each cell, K; `segmentTemperature` holds what the coming step is predicted to make of it. */
   private readonly cellTemperature: Float64Array;
 
   constructor(scenario: Scenario, airPressure: number) {
@@ -74,7 +74,7 @@ export class Jacket extends Coolant {
     return film.coefficient;
   }
 
-  foresee(conductance: Float64Array, inside: Float64Array, dt: number): void {
+  predictTemperature(conductance: Float64Array, inside: Float64Array, dt: number): void {
     const count = this.cellEnthalpy.length;
     const held = this.cellMass / dt;
     let upstream = this.barrel ? (this.barrel.temperature[0] as number) : this.inletTemperature;
@@ -87,8 +87,8 @@ export class Jacket extends Coolant {
     }
   }
 
-  /** Foresight does what relief does for a tub. */
-  prepare(): void {}
+  /** Predicted temperatures do what `implicitFactor` does for a tub. */
+  updateImplicitFactor(): void {}
 
   /** Passes water of a supply enthalpy through the cells for a step; returns what leaves, J/kg. */
   private pass(through: number, supply: number, keep: boolean): number {

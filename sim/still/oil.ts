@@ -80,10 +80,10 @@ export class Oil {
   }
 
   private lookUp(table: Float64Array, i: number, T: number): number {
-    const place = (T - TABLE_START) / TABLE_STEP;
-    const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
+    const position = (T - TABLE_START) / TABLE_STEP;
+    const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(position)));
     const at = k * this.count + i;
-    return lerp(table[at] as number, table[at + this.count] as number, place - k);
+    return lerp(table[at] as number, table[at + this.count] as number, position - k);
   }
 
   /** Vapour pressure of constituent i over that of water at T, pure number. */
@@ -94,9 +94,9 @@ export class Oil {
   /** Writes `pressureRatio` of every constituent at T. */
   pressureRatios(T: number, out: Float64Array): void {
     const table = this.partialRatio;
-    const place = (T - TABLE_START) / TABLE_STEP;
-    const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(place)));
-    const share = place - k;
+    const position = (T - TABLE_START) / TABLE_STEP;
+    const k = Math.min(TABLE_POINTS - 2, Math.max(0, Math.floor(position)));
+    const share = position - k;
     const at = k * this.count;
     for (let i = 0; i < this.count; i++)
       out[i] = lerp(table[at + i] as number, table[at + this.count + i] as number, share);

@@ -23,7 +23,7 @@ import { RunBack } from './run-back.ts';
 import { Separator } from './separator.ts';
 import { LiquidStream, VapourStream } from './stream.ts';
 import { buildBody, type StillBody } from './still-body.ts';
-import { VapourHold } from './vapour-space.ts';
+import { VapourSpace } from './vapour-space.ts';
 import type { WallCell } from './wall-cell.ts';
 
 /** Distance from the boil from which steam is about to come, K. */
@@ -37,7 +37,7 @@ export class Still {
   readonly bed: Bed | null;
   readonly head: WallCell;
   readonly neck: WallCell;
-  readonly hold: VapourHold;
+  readonly vapourSpace: VapourSpace;
   readonly condenser: Condenser;
   readonly coolant: Coolant;
   readonly separator: Separator;
@@ -108,7 +108,7 @@ export class Still {
       ? new CoilTub(scenario, this.airPressure)
       : new Jacket(scenario, this.airPressure);
     this.separator = new Separator(scenario, this.oil, body.separatorLoss);
-    this.hold = new VapourHold(body.freeVolume + this.condenser.boreVolume(), this.oil.count);
+    this.vapourSpace = new VapourSpace(body.freeVolume + this.condenser.boreVolume(), this.oil.count);
     this.lidTemperature = site.airTemperature_K;
     const stream = () => new LiquidStream(this.oil.count);
     this.stream = new VapourStream(this.oil.count);
@@ -166,7 +166,7 @@ export class Still {
     this.head.step(stream, headPressure, this.headDrip, dt);
     this.lossEnergy += this.head.loss;
     this.lidTemperature = stream.water > 0 ? stream.temperature : this.head.temperature;
-    this.hold.pass(stream);
+    this.vapourSpace.pass(stream);
     this.passNeck(headPressure, dt);
     this.returnDrips();
     this.arrivingWater = stream.water;
@@ -278,14 +278,14 @@ export class Still {
 
   /** Energy stored in source, pot, bed, lid, neck, vapour space and liquid on its way back, J. */
   storedEnergy(): number {
-    let sum = this.source.stored + this.pot.enthalpy + this.head.heat() + this.neck.heat() + this.hold.enthalpy;
+    let sum = this.source.stored + this.pot.enthalpy + this.head.heat() + this.neck.heat() + this.vapourSpace.enthalpy;
     if (this.bed) for (let j = 0; j < this.bed.layers; j++) sum += this.bed.enthalpy[j] as number;
     return sum + this.toBed.held.enthalpy + this.toPot.held.enthalpy;
   }
 
   /** Water in pot, bed and vapour space and on its way back, kg. */
   storedWater(): number {
-    let sum = this.pot.water + this.hold.water;
+    let sum = this.pot.water + this.vapourSpace.water;
     if (this.bed) for (let j = 0; j < this.bed.layers; j++) sum += this.bed.water[j] as number;
     return sum + this.toBed.held.water + this.toPot.held.water;
   }
@@ -294,7 +294,7 @@ export class Still {
   storedOil(i: number): number {
     let sum =
       (this.pot.oil[i] as number) +
-      (this.hold.oil[i] as number) +
+      (this.vapourSpace.oil[i] as number) +
       (this.toBed.held.oil[i] as number) +
       (this.toPot.held.oil[i] as number);
     for (let j = 0; j < this.release.cells; j++)

@@ -138,8 +138,8 @@ export class LossTable {
     };
   }
 
-  private below(place: number): number {
-    return Math.min(POINTS - 2, Math.max(0, Math.floor(place)));
+  private below(position: number): number {
+    return Math.min(POINTS - 2, Math.max(0, Math.floor(position)));
   }
 
   /**
@@ -147,9 +147,9 @@ export class LossTable {
    * within the last kelvin above the enthalpy zero a loss dies away.
    */
   at(T: number): number {
-    const place = (T - this.start) / this.step;
-    const k = this.below(place);
-    const loss = lerp(this.loss[k] as number, this.loss[k + 1] as number, place - k);
+    const position = (T - this.start) / this.step;
+    const k = this.below(position);
+    const loss = lerp(this.loss[k] as number, this.loss[k + 1] as number, position - k);
     return loss > 0 && T < ENTHALPY_ZERO + 1 ? loss * Math.max(0, T - ENTHALPY_ZERO) : loss;
   }
 

@@ -8,7 +8,7 @@
 import { tableVapourDensity } from '../fluids/water-table.ts';
 import type { VapourStream } from './stream.ts';
 
-export class VapourHold {
+export class VapourSpace {
   water = 0;
   enthalpy = 0;
   readonly oil: Float64Array;

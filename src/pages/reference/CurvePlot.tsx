@@ -56,8 +56,8 @@ export function CurvePlot(props: CurvePlotProps) {
     return displayUnit(result.unit, props.units, kindShown(result, largest), largest);
   });
   const points = createMemo(() =>
-    curve().xs.map((x, place): readonly [number, number | null] => {
-      const y = curve().ys[place] ?? null;
+    curve().xs.map((x, index): readonly [number, number | null] => {
+      const y = curve().ys[index] ?? null;
       return [xUnit().fromSI(x), y === null ? null : yUnit().fromSI(y)];
     }),
   );
@@ -81,17 +81,17 @@ export function CurvePlot(props: CurvePlotProps) {
     if (!curve().isLogarithmic) return ticks;
     const decades = ticks.filter((tick) => Math.abs(Math.log10(tick) - Math.round(Math.log10(tick))) < 1e-9);
     const step = Math.ceil(decades.length / MOST_TICKS);
-    return decades.filter((_, place) => place % step === 0);
+    return decades.filter((_, index) => index % step === 0);
   });
   const yTicks = createMemo(() => valueTicks(yDomain(), HEIGHT - TOP - BOTTOM));
   /** Pieces of the curve in pixels: it breaks off where there is no value, and where it jumps. */
   const path = createMemo(() => {
     const [across, up] = [x(), y()];
     const jump = JUMP * (HEIGHT - TOP - BOTTOM);
-    const pixels = points().flatMap(([at, value], place, all) => {
+    const pixels = points().flatMap(([at, value], index, all) => {
       if (value === null) return [null];
       const point = [across(at), up(value)] as const;
-      const before = all[place - 1]?.[1] ?? null;
+      const before = all[index - 1]?.[1] ?? null;
       const isJump = (before === 0 || value === 0) && before !== null && Math.abs(up(before) - point[1]) > jump;
       return isJump ? [null, point] : [point];
     });

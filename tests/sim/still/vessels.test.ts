@@ -14,7 +14,7 @@ import { Oil } from '../../../sim/still/oil.ts';
 import { LiquidStream, VapourStream } from '../../../sim/still/stream.ts';
 import { LossTable, surfaceFlux, surfaceLoss, type LossSurface } from '../../../sim/still/surface-loss.ts';
 import { ICE_MELTING, Tub } from '../../../sim/still/tub.ts';
-import { VapourHold } from '../../../sim/still/vapour-space.ts';
+import { VapourSpace } from '../../../sim/still/vapour-space.ts';
 import { WallCell } from '../../../sim/still/wall-cell.ts';
 import { scenarioOf } from './ideal-still.ts';
 
@@ -174,18 +174,18 @@ describe('the vapour space', () => {
   const oil = new Oil([{ constituent: 'limonene', share: 1 }]);
 
   it('lets nothing out until it is full, then as much as comes, and forgets what was in it', () => {
-    const hold = new VapourHold(0.02, 1);
+    const space = new VapourSpace(0.02, 1);
     const T = saturationTemperature(P);
     const full = 0.02 * vapourDensity(T);
     let out = 0;
     for (let step = 0; step < 300; step++) {
       const passing = steam(oil, 0.0005, T, step < 10 ? 0.0003 : 0);
-      hold.pass(passing);
+      space.pass(passing);
       out += passing.water;
     }
-    expect(hold.water / full).toBeCloseTo(1, 5);
+    expect(space.water / full).toBeCloseTo(1, 5);
     expect(out).toBeCloseTo(300 * 0.0005 - full, 6);
-    expect(hold.oil[0] as number).toBeLessThan(1e-3 * 0.003);
+    expect(space.oil[0] as number).toBeLessThan(1e-3 * 0.003);
   });
 });
 
