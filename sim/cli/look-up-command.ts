@@ -1,7 +1,7 @@
 /** `limbeck look-up`: one property or relation by name, or which there are. */
 import type { Correlation } from '../correlation.ts';
-import type { Language } from '../messages/language.ts';
-import { lookUpProblem, rangeInSI, roleMessage } from '../messages/look-up.ts';
+import { englishReader } from '../messages/language.ts';
+import { lookUpMessages, lookUpProblem } from '../messages/look-up.ts';
 import { correlations } from '../reference/entries.ts';
 import { lookUp, type LookUpAnswer } from '../reference/look-up.ts';
 import { searchReference } from '../reference/search.ts';
@@ -9,7 +9,9 @@ import { BadInput } from './bad-input.ts';
 import { isSet, readWords } from './options.ts';
 import { toJson } from './print.ts';
 
-const LANGUAGE: Language = 'en';
+/** The desk reference speaks SI to every reader. */
+const READER = englishReader('metric');
+const { range: rangeInSI, roles } = lookUpMessages(READER);
 
 const GREEK: Readonly<Record<string, string>> = {
   Delta: 'Δ',
@@ -40,7 +42,7 @@ const rangeWords = ({
 }: {
   readonly range?: readonly [number, number] | null;
   readonly unit: string;
-}): string => rangeInSI(range ?? null, unit, LANGUAGE);
+}): string => rangeInSI(range ?? null, unit);
 
 const unitWords = (unit: string): string => (unit === '1' ? '' : ` ${unit}`);
 
@@ -103,7 +105,7 @@ function answerText({
     ...lines,
     inRange ? '  in range' : `  out of range: ${out.join(', ')} (outside its range: ${outside})`,
     `  source: ${source}`,
-    `  ${roleMessage(role, LANGUAGE)}`,
+    `  ${roles[role]}`,
     `  equation: ${tex}`,
   ].join('\n');
 }
@@ -139,6 +141,6 @@ export function lookUpCommand(args: readonly string[]): string {
       'The name of a property or relation is missing; “look-up --list” names them all, “look-up --search word” finds some.',
     );
   const answer = lookUp(name, typedValues(given));
-  if (!answer.ok) throw new BadInput(answer.problems.map((problem) => lookUpProblem(problem, LANGUAGE)));
+  if (!answer.ok) throw new BadInput(answer.problems.map((problem) => lookUpProblem(problem, READER)));
   return json ? toJson(answer.answer) : answerText(answer.answer);
 }

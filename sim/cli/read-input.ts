@@ -5,6 +5,7 @@ import { closestWords } from '../reference/closest-words.ts';
 import { isObject } from '../scenario/json.ts';
 import type { AskedQuantity } from '../units/index.ts';
 import { fetchUnits, readQuantity } from '../units/read-quantity.ts';
+import { englishReader } from '../messages/language.ts';
 import { fileProblemMessage } from '../messages/problems.ts';
 import { BadInput } from './bad-input.ts';
 
@@ -170,7 +171,8 @@ export function scenarioFrom(source: string, assignments: readonly string[]): Sc
     );
   }
   const read = readScenario(input);
-  if (!read.ok) complaints.push(...read.problems.map((problem) => fileProblemMessage(problem, 'en')));
+  if (!read.ok)
+    complaints.push(...read.problems.map((problem) => fileProblemMessage(problem, englishReader('metric'))));
   if (!read.ok || complaints.length > 0) throw new BadInput(complaints);
   return read.scenario;
 }

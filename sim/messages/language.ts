@@ -1,7 +1,7 @@
 /**
  * Who reads a message. Facts carry numbers in SI and no words; a section of `sim/messages` turns a fact into sentences
- * for a reader. What a section must say stands in `catalogue/`, the words in `english/`, and each section joins them in a
- * `Record<Language, …>`, so that a second language that lacks a message does not compile.
+ * for a reader. English stands in `english/`, one function a section, and what it says is what every language must say:
+ * `section()` joins them, so that a second language that lacks a message does not compile.
  */
 import type { UnitSystem } from '../units/index.ts';
 

@@ -1,20 +1,12 @@
 /** What the desk reference says. */
-import type { Role } from '../correlation.ts';
 import type { LookUpProblem } from '../reference/look-up.ts';
-import type { LookUpMessages } from './catalogue/look-up.ts';
-import { englishLookUp } from './english/look-up.ts';
-import type { Language } from './language.ts';
+import { lookUp } from './english/look-up.ts';
+import type { Reader } from './language.ts';
+import { section } from './section.ts';
 
-const MESSAGES: Readonly<Record<Language, LookUpMessages>> = { en: englishLookUp };
+export const lookUpMessages = section<ReturnType<typeof lookUp>>({ en: lookUp });
 
-export function lookUpProblem(problem: LookUpProblem, language: Language): string {
-  const say = MESSAGES[language].problems[problem.kind] as (problem: LookUpProblem) => string;
+export function lookUpProblem(problem: LookUpProblem, reader: Reader): string {
+  const say = lookUpMessages(reader).problems[problem.kind] as (problem: LookUpProblem) => string;
   return say(problem);
 }
-
-/** How runs use a relation. */
-export const roleMessage = (role: Role, language: Language): string => MESSAGES[language].roles[role];
-
-/** A range in SI. */
-export const rangeInSI = (range: readonly [number, number] | null, unit: string, language: Language): string =>
-  MESSAGES[language].range(range, unit);

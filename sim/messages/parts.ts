@@ -1,47 +1,35 @@
 /** The still’s parts at a moment of the run, in words to read and to hear. */
-import type {
-  PartDetail,
-  PartDetailValues,
-  PartLine,
-  PartLineValues,
-  PartMessages,
-  PartNameKind,
-} from './catalogue/parts.ts';
-import { englishParts } from './english/parts.ts';
-import type { Language, Reader } from './language.ts';
-import { quantities, spokenQuantities, type Quantities } from './quantities.ts';
+import { parts } from './english/parts.ts';
+import type { Reader } from './language.ts';
+import type { PartDetail, PartDetailValues, PartFacts, PartLine, PartLineValues, PartNameKind } from './part-facts.ts';
+import { spokenQuantities } from './quantities.ts';
+import { section } from './section.ts';
 
-const MESSAGES: Readonly<Record<Language, PartMessages>> = { en: englishParts };
+export type PartMessages = ReturnType<typeof parts>;
 
-/** What is to be said of a part. */
-export interface PartFacts {
-  readonly name: PartNameKind;
-  readonly line: PartLine;
-  readonly details: readonly PartDetail[];
+const partMessages = section<PartMessages>({ en: parts });
+
+function lineIn<K extends keyof PartLineValues>({ kind, values }: PartLine, messages: PartMessages): string {
+  const say = messages.lines[kind as K];
+  return say(values as PartLineValues[K]);
 }
 
-const messagesFor = ({ language }: Reader): PartMessages => MESSAGES[language];
-
-function lineIn<K extends keyof PartLineValues>({ kind, values }: PartLine, q: Quantities): string {
-  const write = messagesFor(q.reader).lines[kind as K];
-  return write(values as PartLineValues[K], q);
+function detailIn<K extends keyof PartDetailValues>({ kind, values }: PartDetail, messages: PartMessages): string {
+  const say = messages.details[kind as K];
+  return say(values as PartDetailValues[K]);
 }
 
-function detailIn<K extends keyof PartDetailValues>({ kind, values }: PartDetail, q: Quantities): string {
-  const write = messagesFor(q.reader).details[kind as K];
-  return write(values as PartDetailValues[K], q);
-}
+const whole = ({ name, line, details }: PartFacts, messages: PartMessages): string =>
+  [messages.names[name], lineIn(line, messages), ...details.map((detail) => detailIn(detail, messages))].join(', ');
 
-const whole = ({ name, line, details }: PartFacts, q: Quantities): string =>
-  [messagesFor(q.reader).names[name], lineIn(line, q), ...details.map((detail) => detailIn(detail, q))].join(', ');
-
-export const partNameMessage = (name: PartNameKind, reader: Reader): string => messagesFor(reader).names[name];
+export const partNameMessage = (name: PartNameKind, reader: Reader): string => partMessages(reader).names[name];
 
 /** The one line of numbers beside a part. */
-export const partLineMessage = (line: PartLine, reader: Reader): string => lineIn(line, quantities(reader));
+export const partLineMessage = (line: PartLine, reader: Reader): string => lineIn(line, partMessages(reader));
 
 /** Name and line in the very words that are seen, and what else there is to say. */
-export const partMessage = (facts: PartFacts, reader: Reader): string => whole(facts, quantities(reader));
+export const partMessage = (facts: PartFacts, reader: Reader): string => whole(facts, partMessages(reader));
 
 /** The same with its units in whole words, to be read out. */
-export const spokenPartMessage = (facts: PartFacts, reader: Reader): string => whole(facts, spokenQuantities(reader));
+export const spokenPartMessage = (facts: PartFacts, reader: Reader): string =>
+  whole(facts, partMessages(reader, spokenQuantities(reader)));

@@ -4,25 +4,31 @@
  */
 import type { Problem, ProblemKind, ProblemValues } from '../scenario/problem.ts';
 import { THIN_SPACE } from '../units/index.ts';
-import type { FieldFigures, ProblemWords } from './catalogue/problems.ts';
-import { englishProblems } from './english/problems.ts';
-import type { Language, Reader } from './language.ts';
+import { problems, type FieldFigures } from './english/problems.ts';
+import type { Reader } from './language.ts';
 import { quantities } from './quantities.ts';
+import { section } from './section.ts';
 
-const WORDS: Readonly<Record<Language, ProblemWords>> = { en: englishProblems };
+export type ProblemMessages = ReturnType<typeof problems>;
+
+const problemMessages = section<ProblemMessages>({ en: problems });
 
 const LONGEST_VALUE = 60;
 const shortened = (text: string): string =>
   text.length > LONGEST_VALUE ? `${text.slice(0, LONGEST_VALUE - 3)}…` : text;
 
-const allowedOf = <K extends ProblemKind>(problem: Problem<K>, words: ProblemWords, figures: FieldFigures): string => {
+const allowedOf = <K extends ProblemKind>(
+  problem: Problem<K>,
+  words: ProblemMessages,
+  figures: FieldFigures,
+): string => {
   const { kind, values } = problem as { readonly kind: K; readonly values: ProblemValues[K] };
   return words.allowed[kind](values, figures);
 };
 
 /** A problem as it is said beside the field. */
 export function problemMessage(problem: Problem, reader: Reader): string {
-  const words = WORDS[reader.language];
+  const words = problemMessages(reader);
   const q = quantities(reader);
   const { path, title, unit, value } = problem;
   const given = (): string => {
@@ -52,8 +58,8 @@ const asJson = (value: unknown): string => {
 };
 
 /** A problem as it stands in a file: with the path, and every number in SI. */
-export function fileProblemMessage(problem: Problem, language: Language): string {
-  const words = WORDS[language];
+export function fileProblemMessage(problem: Problem, reader: Reader): string {
+  const words = problemMessages(reader);
   const { path, title, unit, value } = problem;
   const stored = (number: number): string => (unit === '1' ? String(number) : `${number}${THIN_SPACE}${unit}`);
   const given = (): string => {

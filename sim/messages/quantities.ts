@@ -21,9 +21,10 @@ import {
   type KindName,
   type UnitSystem,
 } from '../units/index.ts';
-import type { SpokenUnits } from './catalogue/units.ts';
 import { spokenUnits } from './english/units.ts';
 import type { Language, Reader } from './language.ts';
+
+type SpokenUnits = typeof spokenUnits;
 
 const SPOKEN: Readonly<Record<Language, SpokenUnits>> = { en: spokenUnits };
 

@@ -1,21 +1,21 @@
 /** A whole run as readable text: the verdict, what happens when, and what holds at any still. */
 import { verdictOf } from '../answers/verdict/verdict.ts';
 import type { RunResult } from '../run/result.ts';
-import { englishRunSummary } from './english/run-summary.ts';
+import { runSummaryWords } from './english/run-summary.ts';
 import { eventMessage } from './events.ts';
-import type { Language, Reader } from './language.ts';
+import type { Reader } from './language.ts';
 import { quantities } from './quantities.ts';
 import { safetyMessages } from './safety.ts';
-import { wholeMessage } from './section.ts';
+import { section, wholeMessage } from './section.ts';
 import { verdictMessages } from './verdict.ts';
 
-const WORDS: Readonly<Record<Language, typeof englishRunSummary>> = { en: englishRunSummary };
+const headings = section<ReturnType<typeof runSummaryWords>>({ en: runSummaryWords });
 
 const paragraph = (lines: readonly string[], indent = ''): string => lines.map((line) => indent + line).join('\n');
 
 export function runSummary(result: RunResult, reader: Reader): string {
   const q = quantities(reader);
-  const words = WORDS[reader.language];
+  const words = headings(reader);
   const { lead, paragraphs } = verdictMessages(verdictOf(result), reader);
   const safety = safetyMessages(reader);
   const events = result.events.map((event) => `${q.time(event.time_s)}: ${wholeMessage(eventMessage(event, reader))}`);

@@ -12,13 +12,15 @@ export interface Message {
 export const wholeMessage = ({ sentence, advice }: Message): string =>
   advice === null ? sentence : `${sentence} ${advice}`;
 
-/** The messages of a section for a reader; a language that lacks one of them does not compile. */
+/**
+ * The messages of a section for a reader, who hears them where `q` speaks; what English says is what every language must
+ * say, so that one that lacks a message does not compile.
+ */
 export function section<Messages>(
   languages: Readonly<Record<Language, (q: Quantities) => Messages>>,
-): (reader: Reader) => Messages {
+): (reader: Reader, q?: Quantities) => Messages {
   const made = new Map<Quantities, Messages>();
-  return (reader) => {
-    const q = quantities(reader);
+  return (reader, q = quantities(reader)) => {
     const messages = made.get(q) ?? languages[reader.language](q);
     made.set(q, messages);
     return messages;

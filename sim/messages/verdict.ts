@@ -4,13 +4,14 @@ import type { Suggestion } from '../answers/verdict/suggestion.ts';
 import type { Verdict } from '../answers/verdict/verdict.ts';
 import type { EventKind, RunEvent, Severity } from '../run/result.ts';
 import type { ScenarioPart } from '../scenario/scenario.ts';
-import type { ConclusionWords, VerdictMessages } from './catalogue/verdict.ts';
-import { englishVerdict } from './english/verdict.ts';
+import { verdict } from './english/verdict.ts';
 import { eventMessage } from './events.ts';
-import type { Language, Reader } from './language.ts';
-import { quantities } from './quantities.ts';
+import type { Reader } from './language.ts';
+import { section } from './section.ts';
 
-const MESSAGES: Readonly<Record<Language, VerdictMessages>> = { en: englishVerdict };
+export type VerdictMessages = ReturnType<typeof verdict>;
+
+const messagesFor = section<VerdictMessages>({ en: verdict });
 
 /** A fact of the verdict, said. */
 export interface SaidFact {
@@ -36,11 +37,10 @@ function sayConclusion<K extends ConclusionKind>(conclusion: Conclusion<K>, read
     readonly kind: K;
     readonly values: ConclusionValues[K];
   };
-  const words: ConclusionWords<K> = MESSAGES[reader.language].conclusions[kind];
-  const q = quantities(reader);
+  const words: VerdictMessages['conclusions'][K] = messagesFor(reader).conclusions[kind];
   const said = { values, time_s };
-  const sentence = (briefly && words.brief ? words.brief : words.sentence)(said, q);
-  return { kind, part, time_s, severity, sentence, advice: words.advice?.(said, q) ?? null };
+  const sentence = (briefly && words.brief ? words.brief : words.sentence)(said);
+  return { kind, part, time_s, severity, sentence, advice: words.advice?.(said) ?? null };
 }
 
 const sayEvent = (event: RunEvent, reader: Reader): SaidFact => {
@@ -49,11 +49,11 @@ const sayEvent = (event: RunEvent, reader: Reader): SaidFact => {
 };
 
 /** Every fact of a verdict, said for a reader. */
-export const verdictMessages = (verdict: Verdict, reader: Reader): SaidVerdict => ({
-  lead: sayConclusion(verdict.lead, reader),
-  briefs: verdict.briefs.map((brief) => sayConclusion(brief, reader, true)),
-  paragraphs: verdict.paragraphs.map((paragraph) => paragraph.map((fact) => sayConclusion(fact, reader))),
-  warnings: verdict.warnings.map((warning) => sayEvent(warning, reader)),
+export const verdictMessages = (facts: Verdict, reader: Reader): SaidVerdict => ({
+  lead: sayConclusion(facts.lead, reader),
+  briefs: facts.briefs.map((brief) => sayConclusion(brief, reader, true)),
+  paragraphs: facts.paragraphs.map((paragraph) => paragraph.map((fact) => sayConclusion(fact, reader))),
+  warnings: facts.warnings.map((warning) => sayEvent(warning, reader)),
 });
 
 /** The one thing worth trying, as words on a button. */
@@ -62,5 +62,5 @@ export function suggestionMessage<K extends Suggestion['kind']>(
   reader: Reader,
 ): string {
   const kind: K = wish.kind;
-  return MESSAGES[reader.language].suggestions[kind](wish, quantities(reader));
+  return messagesFor(reader).suggestions[kind](wish);
 }

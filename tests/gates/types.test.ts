@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { PlantedProject } from './planted-project.ts';
 
@@ -50,10 +51,27 @@ const anywhere: readonly Planted[] = [
   },
   { what: 'an unused variable', path: 'src/app/unused.ts', text: 'const left = 1;\nexport const right = 2;' },
   { what: 'a wrong type in a test', path: 'tests/sim/wrong.test.ts', text: "export const expected: number = 'one';" },
+  {
+    what: 'a language that lacks a message',
+    path: 'sim/messages/half.ts',
+    text: "import { section } from './section.ts';\nconst en = () => ({ one: 'One.', two: 'Two.' });\nexport const half = section<ReturnType<typeof en>>({ en, other: () => ({ one: 'Un.' }) });",
+  },
+  {
+    what: 'a section that a language lacks',
+    path: 'sim/messages/none.ts',
+    text: "import { section } from './section.ts';\nconst en = () => ({ one: 'One.' });\nexport const none = section<ReturnType<typeof en>>({ en });",
+  },
   { what: 'a wrong type at the command line', path: 'sim/cli.ts', text: "export const exitCode: number = 'one';" },
 ];
 
 const innocent: Readonly<Record<string, string>> = {
+  'sim/messages/section.ts': readFileSync(new URL('../../sim/messages/section.ts', import.meta.url), 'utf8'),
+  'sim/messages/language.ts':
+    "export type Language = 'en' | 'other';\nexport interface Reader { readonly language: Language }",
+  'sim/messages/quantities.ts':
+    "import type { Reader } from './language.ts';\nexport type Quantities = Reader;\nexport const quantities = (reader: Reader): Quantities => reader;",
+  'sim/messages/whole.ts':
+    "import { section } from './section.ts';\nconst en = () => ({ one: 'One.', two: 'Two.' });\nexport const whole = section<ReturnType<typeof en>>({ en, other: () => ({ one: 'Un.', two: 'Deux.' }) });",
   'sim/fluids/innocent.ts':
     "import { z } from 'zod';\nexport const row = z.object({ density: z.number() });\nexport const root = Math.sqrt(2);",
   'sim/cli/innocent.ts':

@@ -82,7 +82,7 @@ describe('readScenario', () => {
           for (const said of [
             problemMessage(problem, englishReader('metric')),
             problemMessage(problem, englishReader('us')),
-            fileProblemMessage(problem, 'en'),
+            fileProblemMessage(problem, englishReader('metric')),
           ])
             expect(said).toMatch(/^.+: .+ is not possible; .+\.$/su);
           expect(

@@ -1,2 +1,2 @@
 /** Headings of a run as text, in English. */
-export const englishRunSummary = { events: 'What happens', noEvents: 'Nothing to report.' };
+export const runSummaryWords = () => ({ events: 'What happens', noEvents: 'Nothing to report.' });

@@ -1,5 +1,5 @@
 /** Units as they are read out: after one, and after any other number. */
-import type { SpokenUnits } from '../catalogue/units.ts';
+import type { DurationPart, UnitLabel } from '../../units/index.ts';
 
 const same = (words: string): readonly [string, string] => [words, words];
 
@@ -9,7 +9,7 @@ function many(words: string): readonly [string, string] {
   return [words, [`${first}s`, ...rest].join(' ')];
 }
 
-export const spokenUnits: SpokenUnits = {
+export const spokenUnits: Readonly<Record<UnitLabel | DurationPart['unit'], readonly [one: string, many: string]>> = {
   '': same(''),
   '°': many('degree'),
   '%': same('per cent'),

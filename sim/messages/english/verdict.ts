@@ -1,10 +1,23 @@
 /** The verdict on a run, in English. */
 import type { CondenserKind, EndReason } from '../../run/result.ts';
-import type { EnoughLength } from '../../answers/verdict/conclusion.ts';
-import type { ConclusionSaid, VerdictMessages } from '../catalogue/verdict.ts';
+import type { ConclusionKind, ConclusionValues, EnoughLength } from '../../answers/verdict/conclusion.ts';
+import type { Suggestion } from '../../answers/verdict/suggestion.ts';
 import { THIN_SPACE } from '../../units/index.ts';
 import type { Quantities } from '../quantities.ts';
-import { AFTER_DRY, AFTER_PRESSURE, englishEvents } from './events.ts';
+import { AFTER_DRY, AFTER_PRESSURE, VARIABLES } from './events.ts';
+
+interface ConclusionSaid<K extends ConclusionKind> {
+  readonly values: ConclusionValues[K];
+  readonly time_s: number | null;
+}
+
+interface ConclusionWords<K extends ConclusionKind> {
+  readonly sentence: (said: ConclusionSaid<K>) => string;
+  /** What to do, where there is something to do. */
+  readonly advice?: (said: ConclusionSaid<K>) => string;
+  /** The same in few words, for those that stand in the head line. */
+  readonly brief?: (said: ConclusionSaid<K>) => string;
+}
 
 const CONDENSER: Readonly<Record<CondenserKind, string>> = {
   'coil-in-tub': 'coil',
@@ -68,83 +81,83 @@ const TWO_DIGITS = { significant: 2 } as const;
 /** No finer than a guessed drop size allows, s. */
 const toHalfHours = (time_s: number): number => Math.max(1, Math.round(time_s / 1800)) * 1800;
 
-export const englishVerdict: VerdictMessages = {
-  conclusions: {
+export function verdict(q: Quantities) {
+  const conclusions: { readonly [K in ConclusionKind]: ConclusionWords<K> } = {
     'run-failed': {
-      sentence: ({ values, time_s }, q) =>
-        `The calculation failed at ${q.time(time_s)} (${englishEvents.variables[values.variable]}). There is no result.`,
+      sentence: ({ values, time_s }) =>
+        `The calculation failed at ${q.time(time_s)} (${VARIABLES[values.variable]}). There is no result.`,
       advice: () => 'Undo the last change, or choose a shorter time step. Save the file if you want to report it.',
     },
     'ran-dry': {
-      sentence: ({ values, time_s }, q) => `The ${values.vessel} runs dry at ${q.time(time_s)}. The run stops there.`,
+      sentence: ({ values, time_s }) => `The ${values.vessel} runs dry at ${q.time(time_s)}. The run stops there.`,
       advice: () => AFTER_DRY,
     },
     'too-much-pressure': {
-      sentence: ({ values, time_s }, q) =>
+      sentence: ({ values, time_s }) =>
         `At ${q.time(time_s)} the pressure in the pot passes ${q.pressure(values.limit_Pa)} above the air. The run stops there.`,
       advice: () => AFTER_PRESSURE,
     },
     'never-boils': {
-      sentence: ({ values }, q) => `The pot does not boil in ${q.time(values.duration_s)}: nothing comes over.`,
+      sentence: ({ values }) => `The pot does not boil in ${q.time(values.duration_s)}: nothing comes over.`,
       advice: () => 'Turn up the heat, fill in less water, or run longer.',
     },
     'never-drips': {
-      sentence: ({ values }, q) =>
+      sentence: ({ values }) =>
         `The pot boils from ${q.time(values.firstBoil_s)}, but nothing drips from the outlet before the end.`,
       advice: () => 'Turn up the heat, or run longer.',
     },
     'condenser-fails': {
-      sentence: failsSentence,
+      sentence: (said) => failsSentence(said, q),
       advice: () => 'It scalds, and oil is lost. Use less heat, more cooling water or a longer tube.',
     },
     'condenser-scant': {
-      sentence: ({ values: { condenser, reserve_m } }, q) =>
+      sentence: ({ values: { condenser, reserve_m } }) =>
         `The ${CONDENSER[condenser]} condenses everything, with ${
           reserve_m < NO_RESERVE ? 'no reserve' : `only ${q.tubeLength(reserve_m)} in reserve`
         }.`,
       advice: () => 'Warmer tap water or scale in the tube would let steam through. Add length or turn down the heat.',
     },
     'condenser-enough': {
-      sentence: ({ values: { condenser, peak_m, length_m } }, q) =>
+      sentence: ({ values: { condenser, peak_m, length_m } }) =>
         `The ${CONDENSER[condenser]} condenses everything in the first ${q.tubeLength(peak_m, TWO_DIGITS)} of its ${q.tubeLength(length_m, TWO_DIGITS)}, even in its busiest half minute. The rest cools the distillate.`,
     },
     'distillate-warm': {
-      sentence: ({ values }, q) => {
+      sentence: ({ values }) => {
         const [peak, limit] = q.apart('temperature', values.peak_K, values.limit_K);
         return `The distillate comes out at up to ${peak}. Your limit is ${limit}.`;
       },
       advice: () => 'Use more cooling water, a longer tube or less heat.',
     },
     'distillate-cool': {
-      sentence: ({ values }, q) => `The distillate comes out at ${q.temperature(values.peak_K)} at most.`,
+      sentence: ({ values }) => `The distillate comes out at ${q.temperature(values.peak_K)} at most.`,
     },
     'first-drop': {
-      sentence: ({ time_s }, q) => `The first drop falls at ${q.time(time_s)}.`,
-      brief: ({ time_s }, q) => `first drop at ${q.time(time_s)}`,
+      sentence: ({ time_s }) => `The first drop falls at ${q.time(time_s)}.`,
+      brief: ({ time_s }) => `first drop at ${q.time(time_s)}`,
     },
     'no-oil': { sentence: () => 'No oil comes over in this run.' },
     'most-oil': {
-      sentence: ({ values, time_s }, q) => `${q.share(values.share)} of the oil is collected by ${q.time(time_s)}.`,
-      brief: ({ values, time_s }, q) =>
+      sentence: ({ values, time_s }) => `${q.share(values.share)} of the oil is collected by ${q.time(time_s)}.`,
+      brief: ({ values, time_s }) =>
         `${q.share(values.share)} of ${q.oil(values.oil_kg, values.density_kg_m3)} of oil by ${q.time(time_s)}`,
     },
     products: {
-      sentence: ({ values }, q) => {
+      sentence: ({ values }) => {
         const oil = q.oil(values.oil_kg, values.density_kg_m3);
         const share = values.recovery === null ? '' : `, ${q.share(values.recovery)} of what the plant holds`;
         return `In the end you have ${oil} of oil${share}, and ${q.water(values.hydrosol_kg)} of hydrosol.`;
       },
     },
     'cooling-water': {
-      sentence: coolingSentence,
-      brief: ({ values }, q) => `${q.water(values.used_kg)} of cooling water`,
+      sentence: (said) => coolingSentence(said, q),
+      brief: ({ values }) => `${q.water(values.used_kg)} of cooling water`,
     },
     'separator-catches': {
-      sentence: ({ values }, q) =>
+      sentence: ({ values }) =>
         `Over the whole run the separator catches ${shareCaught(values.share, q)} of the oil drops. ${q.oil(values.dissolved_kg, values.density_kg_m3)} of oil stays dissolved in the hydrosol.`,
     },
     'cloudy-hydrosol': {
-      sentence: ({ values }, q) => {
+      sentence: ({ values }) => {
         const { haze_kg, density_kg_m3, depth_m, clears_s, sinks } = values;
         const cloudy = `Another ${q.oil(haze_kg, density_kg_m3)} hangs in it as fine drops and makes it cloudy (haze).`;
         if (clears_s === null) return `${cloudy} Standing hardly clears it.`;
@@ -152,23 +165,22 @@ export const englishVerdict: VerdictMessages = {
       },
     },
     'run-length': {
-      sentence: ({ values }, q) => `The run ends at ${q.time(values.duration_s)}${END_REASONS[values.reason]}.`,
+      sentence: ({ values }) => `The run ends at ${q.time(values.duration_s)}${END_REASONS[values.reason]}.`,
     },
     energy: {
-      sentence: ({ values }, q) => {
+      sentence: ({ values }) => {
         const cost =
           values.cost > 0 ? ` With the water that costs ${q.cost(values.cost)} at the prices in the settings.` : '';
         return `The run takes ${q.energy(values.fuel_J)} of heat from the source.${cost}`;
       },
     },
-    'pot-water': {
-      sentence: ({ values }, q) => `${q.water(values.water_kg)} of water is left in the ${values.vessel}.`,
-    },
-  },
-  suggestions: {
+    'pot-water': { sentence: ({ values }) => `${q.water(values.water_kg)} of water is left in the ${values.vessel}.` },
+  };
+  const suggestions: { readonly [K in Suggestion['kind']]: (wish: Extract<Suggestion, { kind: K }>) => string } = {
     'heat-up': () => 'Turn up the heat',
     'heat-down': () => 'Turn down the heat',
     'tap-down': () => 'Turn the tap down by half',
-    lengthen: ({ length_m }, q) => `Make it ${q.tubeLength(length_m)} long`,
-  },
-};
+    lengthen: ({ length_m }) => `Make it ${q.tubeLength(length_m)} long`,
+  };
+  return { conclusions, suggestions };
+}

@@ -5,8 +5,8 @@ import {
   evaluateAt,
   formatQuantity,
   limitsOf,
+  lookUpMessages,
   quantities,
-  roleMessage,
   symbolTex,
   usualValues,
   type Argument,
@@ -139,7 +139,7 @@ export function RelationSheet(props: RelationSheetProps) {
         <dt>Source</dt>
         <dd data-as-printed>{props.entry.source}.</dd>
         <dt>In the model</dt>
-        <dd>{roleMessage(props.entry.role ?? 'engine', 'en')}</dd>
+        <dd>{lookUpMessages(englishReader(props.units)).roles[props.entry.role ?? 'engine']}</dd>
         <dt>Name at the command line</dt>
         <dd>{props.entry.name}</dd>
       </dl>

@@ -65,7 +65,7 @@ describe('a problem of a file', () => {
   test('stands in the names and the SI numbers of the file', () => {
     const [problem] = problemsOf({ pot: { diameter_m: 9 } });
     if (!problem) throw new Error('no problem');
-    expect(plain(fileProblemMessage(problem, 'en'))).toBe(
+    expect(plain(fileProblemMessage(problem, englishReader('metric')))).toBe(
       'Pot diameter (pot.diameter_m): 9 is not possible; allowed is 0.05–1.5 m.',
     );
   });

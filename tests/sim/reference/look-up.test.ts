@@ -1,16 +1,19 @@
 import katex from 'katex';
 import { describe, expect, it } from 'vitest';
 import type { Correlation } from '../../../sim/correlation.ts';
-import { lookUpProblem, rangeInSI } from '../../../sim/messages/look-up.ts';
+import { englishReader } from '../../../sim/messages/language.ts';
+import { lookUpMessages, lookUpProblem } from '../../../sim/messages/look-up.ts';
 import { closestWords } from '../../../sim/reference/closest-words.ts';
 import { correlations } from '../../../sim/reference/entries.ts';
 import { lookUp, readValue, type LookUp } from '../../../sim/reference/look-up.ts';
 import { usualValues } from '../../../sim/reference/usual-values.ts';
 
+const READER = englishReader('metric');
+
 const inputsFor = (entry: Correlation): Record<string, string> =>
   Object.fromEntries(Object.entries(usualValues(entry)).map(([symbol, value]) => [symbol, String(value)]));
 const messages = (found: LookUp): string[] =>
-  found.ok ? [] : found.problems.map((problem) => lookUpProblem(problem, 'en'));
+  found.ok ? [] : found.problems.map((problem) => lookUpProblem(problem, READER));
 
 describe('the desk reference', () => {
   it('names every entry once, in kebab-case', () => {
@@ -30,7 +33,7 @@ describe('the desk reference', () => {
       expect(found.answer.outside.length).toBeGreaterThan(5);
       for (const argument of Object.values(entry.arguments)) {
         expect(argument.unit.length).toBeGreaterThan(0);
-        expect(rangeInSI(argument.range ?? null, argument.unit, 'en')).toMatch(
+        expect(lookUpMessages(READER).range(argument.range ?? null, argument.unit)).toMatch(
           /^(no limits given|(at least )?-?\d.*)$/,
         );
       }

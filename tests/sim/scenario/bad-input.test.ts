@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { exampleScenario, examples, readScenario, THIN_SPACE, type Problem } from '../../../sim/index.ts';
+import { englishReader } from '../../../sim/messages/language.ts';
 import { fileProblemMessage } from '../../../sim/messages/problems.ts';
 
 const problemsOf = (input: unknown): readonly Problem[] => {
@@ -8,7 +9,8 @@ const problemsOf = (input: unknown): readonly Problem[] => {
   return read.problems;
 };
 
-const inFile = (problem: Problem): string => fileProblemMessage(problem, 'en').replaceAll(THIN_SPACE, ' ');
+const inFile = (problem: Problem): string =>
+  fileProblemMessage(problem, englishReader('metric')).replaceAll(THIN_SPACE, ' ');
 
 type Row = readonly [what: string, input: unknown, path: string, value: unknown, allowed: string];
 

@@ -1,5 +1,4 @@
-/** What a language must say of the still’s parts at a moment of the run: their names, a line of numbers, and what else. */
-import type { Quantities } from '../quantities.ts';
+/** What there is to say of the still’s parts at a moment of the run: a line of numbers, and what else; values in SI. */
 
 export type PartNameKind =
   | 'electric-plate'
@@ -22,7 +21,7 @@ export type PartNameKind =
   | 'separator'
   | 'hydrosol';
 
-/** What the line beside each part tells; values in SI. */
+/** What the line beside each part tells. */
 export interface PartLineValues {
   readonly 'rated-power': { readonly rated_W: number };
   readonly power: { readonly power_W: number; readonly rated_W: number };
@@ -72,8 +71,9 @@ type Fact<Values, Kind extends keyof Values = keyof Values> = {
 export type PartLine = Fact<PartLineValues>;
 export type PartDetail = Fact<PartDetailValues>;
 
-export interface PartMessages {
-  readonly names: Readonly<Record<PartNameKind, string>>;
-  readonly lines: { readonly [K in keyof PartLineValues]: (values: PartLineValues[K], q: Quantities) => string };
-  readonly details: { readonly [K in keyof PartDetailValues]: (values: PartDetailValues[K], q: Quantities) => string };
+/** What is to be said of a part. */
+export interface PartFacts {
+  readonly name: PartNameKind;
+  readonly line: PartLine;
+  readonly details: readonly PartDetail[];
 }
