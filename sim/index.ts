@@ -22,10 +22,10 @@ export {
   tubFrom,
 } from './scenario/presets.ts';
 export {
-  COLUMNS,
   COLUMN_NAMES,
-  GRIDS,
+  COLUMN_UNITS,
   GRID_NAMES,
+  GRID_UNITS,
   columnAt,
   positionAt,
   recordBuffers,
@@ -127,6 +127,7 @@ export { closestWords } from './reference/closest-words.ts';
 export { correlations, findCorrelation, topics } from './reference/entries.ts';
 export { evaluateAt, limitsOf, type LimitCheck } from './reference/look-up.ts';
 export { searchReference, MOST_FOUND, type ReferenceItem, type SearchAnswer } from './reference/search.ts';
+export { columnMessages } from './messages/columns.ts';
 export { lookUpMessages } from './messages/look-up.ts';
 export { usualValues } from './reference/usual-values.ts';
 export { curveOver, type Curve } from './reference/curve.ts';

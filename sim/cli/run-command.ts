@@ -1,10 +1,10 @@
 /** `limbeck run`: what came of a run, as data or as text, and on request its whole record. */
 import {
   COLUMN_NAMES,
-  COLUMNS,
+  COLUMN_UNITS,
   eventMessage,
   GRID_NAMES,
-  GRIDS,
+  GRID_UNITS,
   recordCsv,
   safetyMessages,
   verdictMessages,
@@ -20,8 +20,8 @@ import { wholeRun } from './whole-run.ts';
 function seriesOf({ record }: RunResult) {
   return {
     units: Object.fromEntries([
-      ...COLUMN_NAMES.map((name) => [name, COLUMNS[name].unit]),
-      ...GRID_NAMES.map((name) => [name, GRIDS[name].unit]),
+      ...COLUMN_NAMES.map((name) => [name, COLUMN_UNITS[name]]),
+      ...GRID_NAMES.map((name) => [name, GRID_UNITS[name]]),
     ]) as Record<string, string>,
     series: Object.fromEntries(
       COLUMN_NAMES.map((name) => [name, Array.from(record.columns[name].subarray(0, record.rows))]),

@@ -1,9 +1,9 @@
 /** Heat climbing through the bed: time across, height up, warmth as colour, the steam front as a line. */
-import { COLUMNS, type Grid } from '../../../sim/index.ts';
+import type { Grid } from '../../../sim/index.ts';
 import type { Chart, Series } from '../model/chart.ts';
 import { extentOf } from '../model/domain.ts';
 import { gridColumn } from '../model/sample.ts';
-import { columnOf, timesOf, type NamedRun } from './runs.ts';
+import { columnOf, columnSays, timesOf, type NamedRun } from './runs.ts';
 
 export function bedChart(runs: readonly NamedRun[], bedHeight_m: number): Chart {
   const run = runs[0];
@@ -45,7 +45,7 @@ function frontOf(run: NamedRun, cells: number): readonly Series[] {
     {
       key: 'frontHeight_m',
       label: 'Steam front',
-      says: COLUMNS.frontHeight_m.says,
+      says: columnSays('frontHeight_m'),
       measure: 'height',
       run: 0,
       runName: run.name,

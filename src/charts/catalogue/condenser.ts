@@ -1,12 +1,12 @@
 /** The condenser along its tube at one moment: temperatures, heat, and where condensing ends. */
-import { formatQuantity, GRIDS, positionAt, type GridName, type RunResult } from '../../../sim/index.ts';
+import { formatQuantity, positionAt, type GridName, type RunResult } from '../../../sim/index.ts';
 import type { Chart, LinesLane, Series } from '../model/chart.ts';
 import { extentOf, type Domain } from '../model/domain.ts';
 import type { Flag } from '../model/event-words.ts';
 import type { Measure, UnitSystem } from '../model/measure.ts';
 import type { Ink } from '../model/palette.ts';
 import { gridRowAt, readLine } from '../model/sample.ts';
-import { columnOf, LONG_DASH, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
+import { columnOf, columnSays, LONG_DASH, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
 
 const TEMPERATURES: readonly {
   readonly grid: GridName;
@@ -97,7 +97,7 @@ function profile(
   return {
     key: grid,
     label: words.label,
-    says: GRIDS[grid].says,
+    says: columnSays(grid),
     measure,
     run,
     runName: name,

@@ -1,5 +1,5 @@
 /** Lines from the columns of one or several runs. */
-import { COLUMNS, type ColumnName, type RunResult } from '../../../sim/index.ts';
+import { columnMessages, englishReader, type ColumnName, type GridName, type RunResult } from '../../../sim/index.ts';
 import type { Series } from '../model/chart.ts';
 import type { Measure } from '../model/measure.ts';
 import type { Ink } from '../model/palette.ts';
@@ -64,12 +64,15 @@ export function lineInRuns(
   });
 }
 
+/** What a column or grid holds; the same in any units. */
+export const columnSays = (name: ColumnName | GridName): string => columnMessages(englishReader('metric'))[name];
+
 export interface ColumnLine extends Omit<LineWords, 'key' | 'says'> {
   readonly column: ColumnName;
 }
 
 export const columnInRuns = (runs: readonly NamedRun[], { column, ...words }: ColumnLine): readonly Series[] =>
-  lineInRuns(runs, { ...words, key: column, says: COLUMNS[column].says }, (result) => columnOf(result, column));
+  lineInRuns(runs, { ...words, key: column, says: columnSays(column) }, (result) => columnOf(result, column));
 
 /** Whether a column has something to show; a line that stays at zero says nothing. */
 export const hasAny = (values: Float64Array): boolean => values.some((value) => value > 0);

@@ -1,7 +1,6 @@
 /** Temperatures along the way: pot, lid, outlet, tub, cooling water. */
-import { COLUMNS } from '../../../sim/index.ts';
 import type { Chart } from '../model/chart.ts';
-import { columnInRuns, columnOf, DOTS, lineInRuns, LONG_DASH, SOLID, type NamedRun } from './runs.ts';
+import { columnInRuns, columnOf, columnSays, DOTS, lineInRuns, LONG_DASH, SOLID, type NamedRun } from './runs.ts';
 
 export const temperaturesChart = (runs: readonly NamedRun[]): Chart => ({
   id: 'temperatures',
@@ -48,7 +47,7 @@ export const temperaturesChart = (runs: readonly NamedRun[]): Chart => ({
           {
             key: 'condensateTemperature_K',
             label: 'Distillate',
-            says: COLUMNS.condensateTemperature_K.says,
+            says: columnSays('condensateTemperature_K'),
             measure: 'temperature',
             ink: 'ink',
           },

@@ -1,7 +1,7 @@
 /** Our own table of shown units against mathjs, an independent implementation. */
 import { all, create } from 'mathjs';
 import { describe, expect, test } from 'vitest';
-import { COLUMNS, GRIDS } from '../../../sim/run/record.ts';
+import { COLUMN_UNITS, GRID_UNITS } from '../../../sim/run/record.ts';
 import { displayUnit, type UnitSystem } from '../../../sim/units/index.ts';
 import { KINDS, type Kind } from '../../../sim/units/scales.ts';
 
@@ -111,7 +111,7 @@ describe('temperatures agree with mathjs, zero included', () => {
 });
 
 describe('every column and grid of a record has a unit in both systems', () => {
-  test.each(Object.entries({ ...COLUMNS, ...GRIDS }))('%s', (name, { unit }) => {
+  test.each(Object.entries({ ...COLUMN_UNITS, ...GRID_UNITS }))('%s', (name, unit) => {
     for (const system of ['metric', 'us'] satisfies UnitSystem[]) {
       const shown = displayUnit(unit, system, name);
       expect(shown.label).not.toBe(unit === 'kg/s' || unit === 'K' || unit === 's' ? unit : '');
