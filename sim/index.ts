@@ -175,6 +175,7 @@ export { verdictOf, type Verdict } from './answers/verdict/verdict.ts';
 export { suggestionMessage, verdictMessages, type SaidFact, type SaidVerdict } from './messages/verdict.ts';
 export { safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
+export { readEntry } from './messages/read-entry.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
 export { bisect } from './maths/bisect.ts';
 export { cellAt, lerp, positionOf, valueAt, type Position } from './maths/interpolate.ts';

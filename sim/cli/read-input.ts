@@ -4,12 +4,15 @@ import { chargeFromBotanical, examples, fieldAt, readScenario, type Scenario } f
 import { closestWords } from '../reference/closest-words.ts';
 import { isObject } from '../scenario/json.ts';
 import type { AskedQuantity } from '../units/index.ts';
-import { fetchUnits, readQuantity } from '../units/read-quantity.ts';
 import { englishReader } from '../messages/language.ts';
 import { fileProblemMessage } from '../messages/problems.ts';
+import { fetchUnits, readTyped } from '../messages/typed-reading.ts';
 import { BadInput } from './bad-input.ts';
 
 type Json = Record<string, unknown>;
+
+/** Who types files and options: SI. */
+const READER = englishReader('metric');
 
 const place = (source: string): string => (source === '-' ? 'Standard input' : `The file ${source}`);
 
@@ -71,7 +74,7 @@ function typedAt(path: string, text: string): unknown {
   const given = valueOf(text);
   const asked = typeof given === 'string' ? askedAt(path) : undefined;
   if (asked === undefined) return given;
-  const read = readQuantity(text, asked, 'metric');
+  const read = readTyped(text, asked, READER);
   if (read === null) throw new BadInput(`--with: ${asked.title}: units can't be read just now; type the number in SI.`);
   if (!read.ok) throw new BadInput(`--with: ${read.message}`);
   return read.value;
@@ -82,7 +85,7 @@ export async function fetchUnitsFor(args: readonly string[]): Promise<void> {
   const needsUnits = (arg: string): boolean => {
     const [, path = '', text = ''] = /^(?:--with=)?(?:\d+:)?([^=]+)=(.*)$/su.exec(arg) ?? [];
     const asked = typeof valueOf(text.trim()) === 'string' ? askedAt(path.trim()) : undefined;
-    return asked !== undefined && readQuantity(text, asked, 'metric') === null;
+    return asked !== undefined && readTyped(text, asked, READER) === null;
   };
   // Where it does not come, the field says so.
   if (args.some(needsUnits)) await fetchUnits().catch(() => undefined);
@@ -171,8 +174,7 @@ export function scenarioFrom(source: string, assignments: readonly string[]): Sc
     );
   }
   const read = readScenario(input);
-  if (!read.ok)
-    complaints.push(...read.problems.map((problem) => fileProblemMessage(problem, englishReader('metric'))));
+  if (!read.ok) complaints.push(...read.problems.map((problem) => fileProblemMessage(problem, READER)));
   if (!read.ok || complaints.length > 0) throw new BadInput(complaints);
   return read.scenario;
 }

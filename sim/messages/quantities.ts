@@ -9,6 +9,7 @@ import {
   fieldText,
   formatDuration,
   formatNumber,
+  groupedDigits,
   isBefore,
   kindUnit,
   limitParts,
@@ -100,7 +101,7 @@ export interface Quantities {
   /** A number as a field, column or headline stores it: `hint` is its path or name. */
   readonly stored: (value: Value, unit: string, hint?: string, options?: WriteOptions) => string;
   /** A number in the unit in which its field is typed, with the field's digits. */
-  readonly typed: (value: number, unit: string, path: string) => string;
+  readonly typed: (value: number, unit: string, path?: string) => string;
   /** `50–1500 mm`, each end rounded inward so that what is printed is allowed. */
   readonly range: (min: number, max: number, unit: string, hint?: string) => string;
   /** The least or most that is allowed, rounded to the allowed side. */
@@ -179,7 +180,10 @@ function build(reader: Reader, join: Join, time: WriteTime): Quantities {
     cost: (amount) => (amount === null || amount === undefined ? NO_NUMBER : formatNumber(amount, 2)),
     of,
     stored,
-    typed: (value, unit, path) => join(fieldText(value, { unit, path }, units), displayUnit(unit, units, path).label),
+    typed: (value, unit, path) => {
+      const asked = path === undefined ? { unit } : { unit, path };
+      return join(groupedDigits(fieldText(value, asked, units)), displayUnit(unit, units, path).label);
+    },
     range: (min, max, unit, hint) => {
       const { number, label } = rangeParts(min, max, unit, units, hint);
       return join(number, label);

@@ -2,6 +2,7 @@
  * Sums and products of typed quantities: `3/8 in + 2 mm`, `2 * 1.5 kg`, `(4 + 2) * 30 cm`. Only numbers, units,
  * + − * / and brackets are read. What stands between two operators is left as it was typed; `typed-numbers.ts` reads it.
  */
+import type { Unreadable } from './typed-fault.ts';
 
 export type Operator = '+' | '-' | '*' | '/';
 
@@ -10,7 +11,7 @@ export type Expression =
   | { readonly kind: Operator; readonly left: Expression; readonly right: Expression; readonly text: string };
 
 export type ParsedExpression =
-  { readonly ok: true; readonly expression: Expression } | { readonly ok: false; readonly because: string };
+  { readonly ok: true; readonly expression: Expression } | { readonly ok: false; readonly because: Unreadable };
 
 /** Longer texts are no quantity that anybody types. */
 const LONGEST = 200;
@@ -35,7 +36,13 @@ const OPERATORS: Readonly<Record<string, Operator>> = {
   '/': '/',
 };
 
-class Unreadable extends Error {}
+class CannotRead extends Error {
+  readonly because: Unreadable;
+  constructor(because: Unreadable) {
+    super(because.kind);
+    this.because = because;
+  }
+}
 
 const matchesAt = (pattern: RegExp, text: string, at: number): boolean => {
   pattern.lastIndex = at;
@@ -94,7 +101,7 @@ export function parseExpression(text: string): ParsedExpression {
       .slice(at, end)
       .trim()
       .replace(/^([+-]) /u, '$1');
-    if (typed === '' || typed === '+' || typed === '-') throw new Unreadable('a number is missing');
+    if (typed === '' || typed === '+' || typed === '-') throw new CannotRead({ kind: 'number-missing' });
     at = end;
     return { kind: 'quantity', text: typed };
   };
@@ -112,12 +119,12 @@ export function parseExpression(text: string): ParsedExpression {
     at += 1;
     const inner = sum();
     skipSpace();
-    if (text[at] !== ')') throw new Unreadable('a closing bracket is missing');
+    if (text[at] !== ')') throw new CannotRead({ kind: 'closing-bracket-missing' });
     at += 1;
     skipSpace();
     const next = text[at];
     if (next === undefined || next === ')' || OPERATORS[next] !== undefined) return inner;
-    if (next === '(' || /[\d.]/u.test(next)) throw new Unreadable('a sign is missing between two of its numbers');
+    if (next === '(' || /[\d.]/u.test(next)) throw new CannotRead({ kind: 'sign-missing' });
     // A unit behind the bracket holds for all of it: (3/8 + 1/4) in.
     const end = endOfQuantity(text, at);
     const unit: Expression = { kind: 'quantity', text: `1 ${text.slice(at, end).trim()}` };
@@ -141,14 +148,14 @@ export function parseExpression(text: string): ParsedExpression {
   const product = (): Expression => chain('*/', factor);
   const sum = (): Expression => chain('+-', () => product());
 
-  if (text.length > LONGEST) return { ok: false, because: 'it is too long' };
+  if (text.length > LONGEST) return { ok: false, because: { kind: 'too-long' } };
   try {
     const expression = sum();
     if (at < text.length)
-      throw new Unreadable(text[at] === ')' ? 'an opening bracket is missing' : 'a sign is missing before a bracket');
+      throw new CannotRead({ kind: text[at] === ')' ? 'opening-bracket-missing' : 'sign-before-bracket-missing' });
     return { ok: true, expression };
   } catch (error) {
-    if (error instanceof Unreadable) return { ok: false, because: error.message };
+    if (error instanceof CannotRead) return { ok: false, because: error.because };
     throw error;
   }
 }

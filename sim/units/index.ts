@@ -12,7 +12,9 @@ export {
   type FormatOptions,
   type QuantityParts,
 } from './format.ts';
-export { formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
-export { allowedWords, type AskedQuantity, type ParsedQuantity } from './asked-quantity.ts';
-export { fieldText, parseQuantity } from './parse.ts';
+export { formatNumber, groupedDigits, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
+export type { AskedQuantity } from './asked-quantity.ts';
+export { fieldText, readBareNumber } from './parse.ts';
+export type { StoredUnit } from './stored-units.ts';
+export type { NumberFault, ReadingFault, Unreadable } from './typed-fault.ts';
 export { kindUnit, type KindName, type UnitLabel, type UnitSystem } from './scales.ts';

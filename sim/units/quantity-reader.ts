@@ -4,7 +4,8 @@ import { displayUnit, kindOf, type DisplayUnit } from './display.ts';
 import { parseExpression, type Expression } from './expression.ts';
 import { KINDS, type KindName, type UnitSystem } from './scales.ts';
 import { fromDegrees, fromShownUnit } from './shown-units.ts';
-import { STORED } from './stored-units.ts';
+import { isStoredUnit, STORED_UNITS, type StoredUnit } from './stored-units.ts';
+import type { ReadingFault, Unreadable } from './typed-fault.ts';
 import { plainText, splitTyped, type Term } from './typed-numbers.ts';
 import type * as UnitEngine from './unit-engine.ts';
 import type { Amount } from './unit-engine.ts';
@@ -35,14 +36,25 @@ const withImpliedUnit = (terms: readonly Term[]): readonly Term[] => {
   return implied === undefined ? terms : [...terms.slice(0, -1), { number: last.number, unit: implied }];
 };
 
-/** Why a text is refused; the caller puts the field's name in front and its range behind. */
-export class Refusal extends Error {}
+/** Why a text is refused. */
+export class Refusal extends Error {
+  readonly fault: ReadingFault;
+  constructor(fault: ReadingFault) {
+    super(fault.kind);
+    this.fault = fault;
+  }
+}
 /** The file that knows units is needed first. */
 export class UnitsMissing extends Error {}
 
-export interface Reading {
+interface Amounts {
   readonly value: number;
   readonly asWater: boolean;
+}
+
+export interface Reading extends Amounts {
+  /** Whether it is a sum or a product of what was typed. */
+  readonly isWorkedOut: boolean;
 }
 
 /** Reads one text for one field; refuses by throwing. */
@@ -70,19 +82,25 @@ export class QuantityReader {
     const parsed = parseExpression(plainText(this.#text));
     if (!parsed.ok) throw this.#unreadable(parsed.because);
     const { expression } = parsed;
-    if (expression.kind === 'quantity') return this.#quantity(this.#termsOf(expression.text), this.#text);
-    if (!this.#hasUnits(expression)) return { value: this.#bare(this.#number(expression)), asWater: false };
-    if (this.#kind === 'temperature') throw this.#unreadable('one temperature is needed');
-    return this.#combined(expression);
+    const isWorkedOut = expression.kind !== 'quantity';
+    if (!isWorkedOut) return { ...this.#quantity(this.#termsOf(expression.text), this.#text), isWorkedOut };
+    if (!this.#hasUnits(expression))
+      return { value: this.#bare(this.#number(expression)), asWater: false, isWorkedOut };
+    if (this.#kind === 'temperature') throw this.#unreadable({ kind: 'several-temperatures' });
+    return { ...this.#combined(expression), isWorkedOut };
   }
 
-  #unreadable(because: string): Refusal {
-    return new Refusal(`“${this.#text}” can't be read: ${because}`);
+  #unreadable(because: Unreadable): Refusal {
+    return new Refusal({ kind: 'unreadable', typed: this.#text, because });
   }
 
-  #notAsked(text: string): Refusal {
-    const because = `“${text}” is not ${STORED[this.#si]?.called ?? 'a plain number'}`;
-    return text === this.#text ? new Refusal(because) : this.#unreadable(because);
+  get #stored(): StoredUnit | null {
+    return isStoredUnit(this.#si) ? this.#si : null;
+  }
+
+  #notAsked(part: string): Refusal {
+    const fault = { kind: 'other-quantity', part, asked: this.#stored } as const;
+    return part === this.#text ? new Refusal(fault) : this.#unreadable(fault);
   }
 
   #bare(number: number): number {
@@ -96,16 +114,16 @@ export class QuantityReader {
   }
 
   /** `3/8 in`, `5 ft 3 in`, or a bare number. @param text what was typed for it */
-  #quantity(terms: readonly Term[], text: string): Reading {
+  #quantity(terms: readonly Term[], text: string): Amounts {
     let value = 0;
     let asWater = false;
     for (const term of terms) {
       if (term.unit === '' || (term.unit === '°' && this.#si === 'K')) {
-        if (terms.length > 1) throw this.#unreadable('one of its numbers has no unit');
+        if (terms.length > 1) throw this.#unreadable({ kind: 'unit-missing' });
         return { value: this.#bare(term.number), asWater: false };
       }
       const read = this.#shownTerm(term) ?? this.#anyTerm(term, text);
-      if (terms.length > 1 && this.#si === 'K') throw this.#unreadable('one temperature is needed');
+      if (terms.length > 1 && this.#si === 'K') throw this.#unreadable({ kind: 'several-temperatures' });
       value += read.value;
       asWater ||= read.asWater;
     }
@@ -113,7 +131,7 @@ export class QuantityReader {
   }
 
   /** A unit that the page shows. */
-  #shownTerm({ number, unit }: Term): Reading | null {
+  #shownTerm({ number, unit }: Term): Amounts | null {
     if (this.#si === '1' || this.#si === 'kg/kg') {
       const share = PERCENT[unit.toLowerCase()];
       if (share !== undefined) return { value: number * share, asWater: false };
@@ -125,8 +143,8 @@ export class QuantityReader {
     return volume === null ? null : { value: volume * WATER_DENSITY, asWater: true };
   }
 
-  #anyTerm({ number, unit }: Term, text: string): Reading {
-    if (STORED[this.#si] === undefined) throw this.#notAsked(text);
+  #anyTerm({ number, unit }: Term, text: string): Amounts {
+    if (this.#stored === null) throw this.#notAsked(text);
     return this.#inAsked(this.#amountOf(number, unit), text);
   }
 
@@ -143,16 +161,16 @@ export class QuantityReader {
     const { amountOf } = this.#units;
     const unit = unitWords(typed, temperatureReading(this.#kind, this.#si));
     const found = amountOf(number, unit) ?? amountOf(number, recapitalised(unit));
-    if (found === null) throw new Refusal(`the unit “${typed}” is not known here`);
+    if (found === null) throw new Refusal({ kind: 'unit-unknown', unit: typed });
     return found;
   }
 
   /** @param text what the amount was typed as */
-  #inAsked(amount: Amount, text: string): Reading {
+  #inAsked(amount: Amount, text: string): Amounts {
     const { amountIn } = this.#units;
-    const stored = this.#si === '1' ? 'kg/kg' : STORED[this.#si]?.as;
-    if (stored === undefined) throw this.#notAsked(text);
-    const value = amountIn(amount, this.#kind === 'temperatureDifference' ? 'K' : stored);
+    const stored = this.#si === '1' ? 'kg/kg' : this.#stored;
+    if (stored === null) throw this.#notAsked(text);
+    const value = amountIn(amount, this.#kind === 'temperatureDifference' ? 'K' : STORED_UNITS[stored]);
     if (value !== null) return { value, asWater: false };
     const volume = this.#isWater ? amountIn(amount, this.#si === 'kg' ? 'm^3' : 'm^3/s') : null;
     if (volume === null) throw this.#notAsked(text);
@@ -169,7 +187,7 @@ export class QuantityReader {
   #number(expression: Expression): number {
     if (expression.kind === 'quantity') {
       const terms = this.#termsOf(expression.text);
-      if (terms.length > 1) throw this.#unreadable('a sign is missing between two of its numbers');
+      if (terms.length > 1) throw this.#unreadable({ kind: 'sign-missing' });
       return terms[0]?.number ?? 0;
     }
     const [left, right] = [this.#number(expression.left), this.#number(expression.right)];
@@ -186,7 +204,7 @@ export class QuantityReader {
   }
 
   #divided(left: number, right: number): number {
-    if (right === 0) throw this.#unreadable('it divides by zero');
+    if (right === 0) throw this.#unreadable({ kind: 'division-by-zero' });
     return left / right;
   }
 
@@ -194,9 +212,9 @@ export class QuantityReader {
    * A sum, whose parts must each be what is asked for, so that the odd one can be named, or a multiple of what is asked
    * for. Only products of units need the units.
    */
-  #combined(expression: Expression): Reading {
+  #combined(expression: Expression): Amounts {
     const { kind, text } = expression;
-    if (!this.#hasUnits(expression)) throw this.#unreadable(this.#needsUnit(text));
+    if (!this.#hasUnits(expression)) throw this.#unreadable({ kind: 'unit-needed', part: text });
     if (kind === 'quantity') return this.#quantity(this.#termsOf(text), text);
     const { left, right } = expression;
     if (kind === '+' || kind === '-') {
@@ -206,7 +224,7 @@ export class QuantityReader {
         asWater: one.asWater || other.asWater,
       };
     }
-    const scaled = ({ value, asWater }: Reading, by: number): Reading => ({ value: value * by, asWater });
+    const scaled = ({ value, asWater }: Amounts, by: number): Amounts => ({ value: value * by, asWater });
     if (!this.#hasUnits(right)) {
       const number = this.#number(right);
       return scaled(this.#combined(left), kind === '*' ? number : this.#divided(1, number));
@@ -215,16 +233,11 @@ export class QuantityReader {
     return this.#inAsked(this.#amount(expression), text);
   }
 
-  #needsUnit(text: string): string {
-    return `“${text}” needs a unit${this.#shownAs.label === '' ? '' : `, such as ${this.#shownAs.label}`}`;
-  }
-
   #amount(expression: Expression): Amount {
     const { sumOf, productOf, quotientOf } = this.#units;
     if (expression.kind === 'quantity') {
       const terms = this.#termsOf(expression.text);
-      if (terms.length > 1 && terms.some(({ unit }) => unit === ''))
-        throw this.#unreadable('one of its numbers has no unit');
+      if (terms.length > 1 && terms.some(({ unit }) => unit === '')) throw this.#unreadable({ kind: 'unit-missing' });
       return terms
         .map(({ number, unit }): Amount => {
           const share = unit === '' ? 1 : PERCENT[unit.toLowerCase()];
@@ -237,14 +250,15 @@ export class QuantityReader {
     if (expression.kind === '/') {
       const divisor = this.#amount(right);
       if (divisor === 0 || (typeof divisor !== 'number' && divisor.value === 0))
-        throw this.#unreadable('it divides by zero');
+        throw this.#unreadable({ kind: 'division-by-zero' });
       return quotientOf(this.#amount(left), divisor);
     }
     for (const [one, other] of [
       [left, right],
       [right, left],
     ] as const)
-      if (!this.#hasUnits(one) && this.#hasUnits(other)) throw this.#unreadable(this.#needsUnit(one.text));
+      if (!this.#hasUnits(one) && this.#hasUnits(other))
+        throw this.#unreadable({ kind: 'unit-needed', part: one.text });
     const second = this.#amount(right);
     return this.#added(
       sumOf(this.#amount(left), expression.kind === '+' ? second : productOf(-1, second)),
@@ -254,7 +268,7 @@ export class QuantityReader {
   }
 
   #added(sum: Amount | null, left: string, right: string): Amount {
-    if (sum === null) throw this.#unreadable(`“${left}” and “${right}” can't be added up`);
+    if (sum === null) throw this.#unreadable({ kind: 'not-addable', left, right });
     return sum;
   }
 }

@@ -3,6 +3,7 @@
  * `10 000 W`. Units stay words; their meaning is mathjs's business.
  */
 import type { UnitSystem } from './scales.ts';
+import type { Unreadable } from './typed-fault.ts';
 
 export interface Term {
   readonly number: number;
@@ -11,7 +12,8 @@ export interface Term {
 }
 
 export type SplitText =
-  { readonly ok: true; readonly terms: readonly [Term, ...Term[]] } | { readonly ok: false; readonly because: string };
+  | { readonly ok: true; readonly terms: readonly [Term, ...Term[]] }
+  | { readonly ok: false; readonly because: Unreadable };
 
 const VULGAR: Readonly<Record<string, string>> = {
   '½': '1/2',
@@ -85,8 +87,7 @@ export function splitTyped(typed: string, system: UnitSystem, isTime: boolean): 
       .replace(GROUPED, (group) => group.replace(/ /gu, '')),
     system,
   );
-  if (commas === null)
-    return { ok: false, because: 'the comma could mark decimals or thousands; leave it out or use a point' };
+  if (commas === null) return { ok: false, because: { kind: 'comma-unclear' } };
   const clock = isTime ? clockTerms(commas) : null;
   const spaced = (isTime ? commas.replace(/(?<=[a-z])(?=\d)/giu, ' ') : commas)
     .replace(/(?<=\d) 1 ?(?=\/ ?[A-Za-z])/gu, ' ')
@@ -101,10 +102,10 @@ export function splitTyped(typed: string, system: UnitSystem, isTime: boolean): 
       if (spaced[at] === ' ') TERM.lastIndex = at += 1;
       if (at >= spaced.length) break;
     }
-    if (at < spaced.length) return { ok: false, because: 'no number could be read' };
+    if (at < spaced.length) return { ok: false, because: { kind: 'no-number' } };
   }
   const [first, ...rest] = terms;
-  if (first === undefined) return { ok: false, because: 'no number could be read' };
-  if (!terms.every((term) => Number.isFinite(term.number))) return { ok: false, because: 'the number is not finite' };
+  if (first === undefined) return { ok: false, because: { kind: 'no-number' } };
+  if (!terms.every((term) => Number.isFinite(term.number))) return { ok: false, because: { kind: 'not-finite' } };
   return { ok: true, terms: [first, ...rest] };
 }

@@ -3,7 +3,14 @@
  * wrong with it; and what was made of it. A refused text stays where it is.
  */
 import { createSignal, type Accessor } from 'solid-js';
-import { displayUnit, fieldText, parseQuantity, type AskedQuantity, type UnitSystem } from '../../sim/index.ts';
+import {
+  displayUnit,
+  englishReader,
+  fieldText,
+  readEntry,
+  type AskedQuantity,
+  type UnitSystem,
+} from '../../sim/index.ts';
 import { nudged } from './nudge.ts';
 
 export interface QuantityEntryProps {
@@ -60,14 +67,14 @@ export function createQuantityEntry(props: QuantityEntryProps): QuantityEntry {
         return;
       }
       const mine = (latest += 1);
-      const parsed = await parseQuantity(typed, props.asked, props.system);
+      const read = await readEntry(typed, props.asked, englishReader(props.system));
       if (mine !== latest) return;
-      if (!parsed.ok) {
-        setError(parsed.message);
+      if (!read.ok) {
+        setError(read.message);
         return;
       }
-      setNote(parsed.note);
-      if (hand(parsed.value, false)) setDraft(null);
+      setNote(read.note);
+      if (hand(read.value, false)) setDraft(null);
     },
     revert: () => {
       const had = draft() !== null || error() !== null;

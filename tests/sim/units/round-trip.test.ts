@@ -2,10 +2,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { fieldAt, scenarioFields } from '../../../sim/scenario/fields.ts';
-import { fieldText, formatQuantity, parseQuantity, type UnitSystem } from '../../../sim/units/index.ts';
+import { fieldText, formatQuantity, type UnitSystem } from '../../../sim/units/index.ts';
 import { KINDS } from '../../../sim/units/scales.ts';
 import { displayUnit } from '../../../sim/units/display.ts';
 import { FIELD_KINDS } from '../../../sim/units/field-kinds.ts';
+import { entry } from './typing.ts';
 
 const numeric = scenarioFields.filter((field) => field.min !== undefined && field.max !== undefined);
 const systems = ['metric', 'us'] satisfies UnitSystem[];
@@ -45,7 +46,7 @@ describe('a field typed back as it is shown', () => {
         const number = fieldText(value, field, system);
         const typed = shown.label === '' ? [number] : [number, `${number} ${shown.label}`];
         for (const text of typed) {
-          const parsed = await parseQuantity(text, field, system);
+          const parsed = await entry(text, field, system);
           if (!parsed.ok) throw new Error(`${text}: ${parsed.message}`);
           // Four digits are shown at least, so half a unit of the fourth may be lost, of the shown number.
           const lost = Math.abs(shown.fromSI(parsed.value ?? Number.NaN) - shown.fromSI(value));
@@ -63,7 +64,7 @@ describe('a field typed back as it is shown', () => {
       fc.asyncProperty(within(min, max), async (drawn) => {
         const value = field.kind === 'integer' ? Math.round(drawn) : drawn;
         const text = formatQuantity(value, field.unit, system, { hint: field.path });
-        const parsed = await parseQuantity(text, { ...field, min: -Infinity, max: Infinity, kind: 'number' }, system);
+        const parsed = await entry(text, { ...field, min: -Infinity, max: Infinity, kind: 'number' }, system);
         if (!parsed.ok) throw new Error(parsed.message);
         const shown = displayUnit(field.unit, system, field.path, value);
         const lost = Math.abs(shown.fromSI(parsed.value ?? Number.NaN) - shown.fromSI(value));

@@ -117,7 +117,13 @@ describe('a refusal names the field, the odd part and what is allowed', () => {
     ['2 m * 3 m', diameter, 'Pot diameter: “2 m * 3 m” is not a length; allowed is 50–1500 mm.'],
     ['6 in / 2 in', diameter, 'Pot diameter: “6 in / 2 in” is not a length; allowed is 50–1500 mm.'],
     ['2 parsnips + 3 mm', diameter, 'Pot diameter: the unit “parsnips” is not known here; allowed is 50–1500 mm.'],
-    ['2 * 1 m', diameter, 'Pot diameter: 2000 mm is too much; allowed is 50–1500 mm.'],
+    ['2 * 1 m', diameter, 'Pot diameter: “2 * 1 m” comes to 2000 mm, which is too much; allowed is 50–1500 mm.'],
+    ['50-120', diameter, 'Pot diameter: “50-120” comes to −70 mm, which is too little; allowed is 50–1500 mm.'],
+    [
+      '10-12 in',
+      diameter,
+      "Pot diameter: “10-12 in” can't be read: “10” needs a unit, such as mm; allowed is 50–1500 mm.",
+    ],
     ['2 gal + 1 kg', charge, "Charge: “2 gal + 1 kg” can't be read: “2 gal” is not a weight; allowed is 0–1000 kg."],
     ['2 kg / 0', charge, "Charge: “2 kg / 0” can't be read: it divides by zero; allowed is 0–1000 kg."],
     [

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { parseQuantity, type AskedQuantity, type UnitSystem } from '../../../sim/units/index.ts';
-import { read, refusal } from './typing.ts';
+import type { AskedQuantity, UnitSystem } from '../../../sim/units/index.ts';
+import { entry, read, refusal } from './typing.ts';
 
 const potDiameter: AskedQuantity = { title: 'Pot diameter', unit: 'm', path: 'pot.diameter_m', min: 0.05, max: 1.5 };
 const length: AskedQuantity = { title: 'Length', unit: 'm', path: 'size' };
@@ -188,7 +188,7 @@ describe('whatever is typed', () => {
         ),
         fc.constantFrom(potDiameter, power, air, runLength, fill),
         async (typed, asked) => {
-          const parsed = await parseQuantity(typed, asked, 'metric');
+          const parsed = await entry(typed, asked);
           if (parsed.ok)
             expect(parsed.value).toSatisfy(
               (value: number) => value >= (asked.min ?? -Infinity) && value <= (asked.max ?? Infinity),
