@@ -71,6 +71,25 @@ type Fact<Values, Kind extends keyof Values = keyof Values> = {
 export type PartLine = Fact<PartLineValues>;
 export type PartDetail = Fact<PartDetailValues>;
 
+/** What a caution at a hazard tells. */
+export interface CautionValues {
+  readonly 'pot-dry': Nothing;
+  readonly 'pot-low': Nothing;
+  readonly flame: Nothing;
+  readonly mains: Nothing;
+  readonly pressure: { readonly gauge_Pa: number };
+  readonly 'hot-steam': Nothing;
+  readonly escaping: { readonly vapour_kg_s: number };
+  readonly outlet: Nothing;
+  readonly 'neat-oil': Nothing;
+  readonly 'tub-hot': { readonly water_K: number };
+  readonly 'tub-warms': Nothing;
+  readonly 'coil-too-deep': { readonly turns: number; readonly depth_m: number; readonly tub_m: number };
+  readonly 'coil-too-wide': { readonly width_m: number; readonly tub_m: number };
+}
+
+export type CautionFact = Fact<CautionValues>;
+
 /** What is to be said of a part. */
 export interface PartFacts {
   readonly name: PartNameKind;

@@ -2,8 +2,8 @@
 import * as z from 'zod/mini';
 import { between, choice, count, optionalQuantity, quantity, text } from './field.ts';
 import { LIVE_RANGES, LONGEST_RUN_S } from './limits.ts';
+import { practice } from './material-fields.ts';
 
-const practice = 'common practice, no source';
 const botanical = 'the chosen botanical';
 
 const byGroup = (words: {

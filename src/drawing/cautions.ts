@@ -1,5 +1,14 @@
-/** Small words where the hazard is: when the part is picked, or when the danger is there. */
-import { isCoil, coilFit, formatQuantity, type Scenario, type ScenarioPart, type UnitSystem } from '../../sim/index.ts';
+/** What to watch for where the hazard is: when the part is picked, or when the danger is there. */
+import {
+  cautionMessage,
+  coilFit,
+  englishReader,
+  isCoil,
+  type CautionFact,
+  type Scenario,
+  type ScenarioPart,
+  type UnitSystem,
+} from '../../sim/index.ts';
 import type { HazardId } from './geometry/labels.ts';
 import type { StillState } from './still-state.ts';
 
@@ -9,71 +18,64 @@ export interface Caution {
   readonly level: 'general' | 'care' | 'alarm';
 }
 
+type Found = CautionFact & Pick<Caution, 'level'>;
+
 const FLAMES: readonly Scenario['heat']['kind'][] = ['gas-ring', 'gas-burner', 'wood-fire'];
 
-function flameCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Caution | null {
-  if (state?.alarms.potDry)
-    return { words: 'The pot is dry. Heat off, and let it cool before you add water.', level: 'alarm' };
-  if (state?.alarms.potLow) return { words: 'Water is low: heat off now, before the base runs dry.', level: 'alarm' };
+/** Parts under whose lid steam stands. */
+const CLOSED: readonly (ScenarioPart | null)[] = ['pot', 'charge', 'neck', 'boiler'];
+
+function flameCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
+  if (state?.alarms.potDry) return { kind: 'pot-dry', values: {}, level: 'alarm' };
+  if (state?.alarms.potLow) return { kind: 'pot-low', values: {}, level: 'alarm' };
   if (selected !== 'heat') return null;
-  return FLAMES.includes(scenario.heat.kind)
-    ? { words: 'Keep flame and sparks well away from the receiver: oil vapour burns.', level: 'general' }
-    : { words: 'Never let it boil dry, and keep the mains away from the water.', level: 'general' };
+  return { kind: FLAMES.includes(scenario.heat.kind) ? 'flame' : 'mains', values: {}, level: 'general' };
 }
 
-function lidCaution(state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
-  if (state?.alarms.pressure)
-    return {
-      words: `${formatQuantity(state.potGauge_Pa, 'Pa', units)} under the lid: it can lift. Heat down, clear the way out.`,
-      level: 'alarm',
-    };
-  if (selected === 'pot' || selected === 'charge' || selected === 'neck' || selected === 'boiler')
-    return { words: 'Steam scalds: open the lid only when the pot has cooled.', level: 'general' };
-  return null;
+function lidCaution(state: StillState | null, selected: ScenarioPart | null): Found | null {
+  if (state?.alarms.pressure) return { kind: 'pressure', values: { gauge_Pa: state.potGauge_Pa }, level: 'alarm' };
+  return CLOSED.includes(selected) ? { kind: 'hot-steam', values: {}, level: 'general' } : null;
 }
 
-function outletCaution(state: StillState | null, selected: ScenarioPart | null, units: UnitSystem): Caution | null {
-  if (state?.alarms.escaping)
-    return {
-      words: `Vapour is escaping, ${formatQuantity(state.escaping_kg_s, 'kg/s', units)}. It scalds and burns: heat down, water up.`,
-      level: 'alarm',
-    };
-  if (selected === 'condenser') return { words: 'Never close the outlet: the still breathes here.', level: 'general' };
-  if (selected === 'separator')
-    return { words: 'Neat oil irritates and burns: gloves on, no flame near.', level: 'general' };
-  return null;
+function outletCaution(state: StillState | null, selected: ScenarioPart | null): Found | null {
+  if (state?.alarms.escaping) return { kind: 'escaping', values: { vapour_kg_s: state.escaping_kg_s }, level: 'alarm' };
+  if (selected === 'condenser') return { kind: 'outlet', values: {}, level: 'general' };
+  return selected === 'separator' ? { kind: 'neat-oil', values: {}, level: 'general' } : null;
 }
 
-/** A coil that does not fit its tub is drawn squeezed into it; the words say what it would need. */
-function squeezedCoil({ condenser, cooling }: Scenario, units: UnitSystem): Caution | null {
+/** A coil that does not fit its tub is drawn squeezed into it; the caution says what it would need. */
+function squeezedCoil({ condenser, cooling }: Scenario): Found | null {
   if (!isCoil(condenser)) return null;
-  const fit = coilFit(condenser, cooling);
-  const size = (length_m: number) => formatQuantity(length_m, 'm', units, { hint: 'size' });
-  if (fit.isTooDeep)
-    return {
-      words: `${fit.turns.toFixed(1)} turns need ${size(fit.depth_m)} of water; the tub has ${size(cooling.tubHeight_m)}.`,
-      level: 'care',
-    };
-  return fit.isTooWide
-    ? { words: `The coil is ${size(fit.width_m)} across; the tub is ${size(cooling.tubDiameter_m)}.`, level: 'care' }
-    : null;
+  const { isTooDeep, isTooWide, turns, depth_m, width_m } = coilFit(condenser, cooling);
+  if (isTooDeep)
+    return { kind: 'coil-too-deep', values: { turns, depth_m, tub_m: cooling.tubHeight_m }, level: 'care' };
+  return isTooWide ? { kind: 'coil-too-wide', values: { width_m, tub_m: cooling.tubDiameter_m }, level: 'care' } : null;
 }
 
-function tubCaution(
+function tubCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
+  if (state?.alarms.tubHot)
+    return { kind: 'tub-hot', values: { water_K: state.tubTemperature_K[0] ?? state.coolantOut_K }, level: 'care' };
+  return (
+    squeezedCoil(scenario) ?? (selected === 'cooling' ? { kind: 'tub-warms', values: {}, level: 'general' } : null)
+  );
+}
+
+function found(
+  hazard: HazardId,
   scenario: Scenario,
   state: StillState | null,
   selected: ScenarioPart | null,
-  units: UnitSystem,
-): Caution | null {
-  if (state?.alarms.tubHot)
-    return {
-      words: `The water here is ${formatQuantity(state.tubTemperature_K[0] ?? state.coolantOut_K, 'K', units, { decimals: 0 })}: it scalds.`,
-      level: 'care',
-    };
-  const squeezed = squeezedCoil(scenario, units);
-  if (squeezed) return squeezed;
-  if (selected === 'cooling') return { words: 'The top of the water grows hot enough to scald.', level: 'general' };
-  return null;
+): Found | null {
+  switch (hazard) {
+    case 'flame':
+      return flameCaution(scenario, state, selected);
+    case 'lid':
+      return lidCaution(state, selected);
+    case 'outlet':
+      return outletCaution(state, selected);
+    case 'tub':
+      return tubCaution(scenario, state, selected);
+  }
 }
 
 export function cautionAt(
@@ -83,14 +85,6 @@ export function cautionAt(
   selected: ScenarioPart | null,
   units: UnitSystem,
 ): Caution | null {
-  switch (hazard) {
-    case 'flame':
-      return flameCaution(scenario, state, selected);
-    case 'lid':
-      return lidCaution(state, selected, units);
-    case 'outlet':
-      return outletCaution(state, selected, units);
-    case 'tub':
-      return tubCaution(scenario, state, selected, units);
-  }
+  const fact = found(hazard, scenario, state, selected);
+  return fact && { words: cautionMessage(fact, englishReader(units)), level: fact.level };
 }

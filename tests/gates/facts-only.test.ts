@@ -1,4 +1,4 @@
-/** Results are facts: no sentence is made in the engine and the answers; what reads like one is metadata or data. */
+/** Results are facts: no sentence is made where they come from; what reads like one is metadata or data. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
@@ -15,17 +15,20 @@ const SENTENCE = /(?:[A-Za-z’'-]{2,} ){2,}[A-Za-z]/u;
 const isText = (node: ts.Node): node is ts.StringLiteralLike | ts.TemplateExpression =>
   ts.isStringLiteralLike(node) || ts.isTemplateExpression(node);
 
-/** Calls and shared constants in which a relation states itself for the reference. */
-const STATES_A_RELATION = new Set(['correlation', 'forReaders', 'alternative', 'withProperties']);
-const SHARED_BY_RELATIONS = new Set(['source', 'outside']);
+/** Calls and shared constants in which a relation states itself for the reference, and a field for forms and schema. */
+const STATES_ITSELF = new Set([
+  ...['correlation', 'forReaders', 'alternative', 'withProperties'],
+  ...['quantity', 'count', 'optionalQuantity', 'choice', 'text', 'schedule', 'meta', 'part'],
+  ...['factor', 'byGroup', 'materialOf'],
+]);
+const SHARED_SOURCES = new Set(['source', 'outside', 'botanical']);
 
-/** A programmer's error, and what a relation states of itself, are said of no run. */
+/** A programmer's error, and what a relation or a field states of itself, are said of no run. */
 const isPassedOver = (node: ts.Node): boolean =>
   ts.isThrowStatement(node) ||
   ts.isImportDeclaration(node) ||
-  (ts.isCallExpression(node) && STATES_A_RELATION.has(node.expression.getText())) ||
-  (ts.isVariableDeclaration(node) &&
-    (node.type?.getText() === 'Argument' || SHARED_BY_RELATIONS.has(node.name.getText())));
+  (ts.isCallExpression(node) && STATES_ITSELF.has(node.expression.getText().replace(/^z\./u, ''))) ||
+  (ts.isVariableDeclaration(node) && (node.type?.getText() === 'Argument' || SHARED_SOURCES.has(node.name.getText())));
 
 function sentencesIn(source: string): readonly string[] {
   const found: string[] = [];
@@ -38,15 +41,15 @@ function sentencesIn(source: string): readonly string[] {
   return found;
 }
 
-const files = ['sim/run', 'sim/still', 'sim/answers'].flatMap((folder) =>
+const files = ['sim/units', 'sim/scenario', 'sim/still', 'sim/run', 'sim/answers'].flatMap((folder) =>
   readdirSync(`${root}/${folder}`, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.ts'))
     .map((name) => `${folder}/${name}`),
 );
 
-describe('the engine and the answers', () => {
+describe('the units, the scenario, the engine and the answers', () => {
   it('are found', () => {
-    expect(files.length).toBeGreaterThan(40);
+    expect(files.length).toBeGreaterThan(80);
     for (const file of DATA) expect(files).toContain(file);
   });
 
@@ -57,6 +60,8 @@ describe('the engine and the answers', () => {
   it.each([
     ['a string', `const advice = 'Turn the heat down now.';`],
     ['a template', 'const told = `The pot is dry at ${time_s} s.`;'],
+    ['a refusal', 'return { ok: false, because: `“${text}” has no unit that fits` };'],
+    ['a word beside a field', `const told = count(words) ?? 'only whole numbers count';`],
     ['a text within a fact', `events.push({ kind: 'pot-dry', words: 'The pot ran dry' });`],
   ])('would be caught at %s', (_, planted) => {
     expect(sentencesIn(planted)).toHaveLength(1);
@@ -64,6 +69,7 @@ describe('the engine and the answers', () => {
 
   it.each([
     ['a kind', `const kind = 'vapour-escapes';`],
+    ['a field that states itself', `const step = quantity({ title: 'Time step', says: 'Step of the model.' });`],
     ['a name of a value', `const key = 'condensingLength_m';`],
     ["a programmer's error", `if (!found) throw new RangeError('this id is not known');`],
   ])('would not be blamed for %s', (_, allowed) => {

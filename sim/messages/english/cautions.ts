@@ -1,0 +1,24 @@
+/** Cautions in English, few words each: they stand in the drawing beside the hazard. */
+import type { CautionValues } from '../part-facts.ts';
+import type { Quantities } from '../quantities.ts';
+
+export function cautions(q: Quantities) {
+  const told: { readonly [K in keyof CautionValues]: (values: CautionValues[K]) => string } = {
+    'pot-dry': () => 'The pot is dry. Heat off, and let it cool before you add water.',
+    'pot-low': () => 'Water is low: heat off now, before the base runs dry.',
+    flame: () => 'Keep flame and sparks well away from the receiver: oil vapour burns.',
+    mains: () => 'Never let it boil dry, and keep the mains away from the water.',
+    pressure: ({ gauge_Pa }) => `${q.pressure(gauge_Pa)} under the lid: it can lift. Heat down, clear the way out.`,
+    'hot-steam': () => 'Steam scalds: open the lid only when the pot has cooled.',
+    escaping: ({ vapour_kg_s }) =>
+      `Vapour is escaping, ${q.stored(vapour_kg_s, 'kg/s')}. It scalds and burns: heat down, water up.`,
+    outlet: () => 'Never close the outlet: the still breathes here.',
+    'neat-oil': () => 'Neat oil irritates and burns: gloves on, no flame near.',
+    'tub-hot': ({ water_K }) => `The water here is ${q.temperature(water_K)}: it scalds.`,
+    'tub-warms': () => 'The top of the water grows hot enough to scald.',
+    'coil-too-deep': ({ turns, depth_m, tub_m }) =>
+      `${q.number(turns, { decimals: 1 })} turns need ${q.size(depth_m)} of water; the tub has ${q.size(tub_m)}.`,
+    'coil-too-wide': ({ width_m, tub_m }) => `The coil is ${q.size(width_m)} across; the tub is ${q.size(tub_m)}.`,
+  };
+  return told;
+}
