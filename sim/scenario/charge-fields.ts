@@ -340,7 +340,7 @@ export const advancedSchema = z.strictObject({
     unit: '1',
     title: 'Tub layers',
     says: 'Layers the tub is divided into; one is a tub that is mixed through.',
-    default: 12,
+    default: 24,
     min: 1,
     max: 100,
     source: 'layer study in the tests',

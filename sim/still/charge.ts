@@ -5,7 +5,8 @@
  * Equations, from the bottom layer up: the layer takes all vapour that enters; what its enthalpy exceeds that of
  * liquid at the local boiling point leaves again as vapour. So a cold layer condenses everything and a steam front
  * climbs the bed. The local boiling point is that of water at its partial pressure beside the oil vapour. Water above
- * the holding capacity drains to the layer below in the same step.
+ * the holding capacity drains to the layer below in the same step. Liquid from lid and neck is soaked up by the top
+ * tenth, however many layers that is.
  * Assumptions: one temperature per layer, no conduction between layers, plant and water in equilibrium.
  */
 import { WATER_MOLAR_MASS } from '../constants.ts';
@@ -29,6 +30,11 @@ import type { LossTable } from './surface-loss.ts';
 const WATER_HEAT_CAPACITY = 4217;
 /** Pressure ratios nearer to one than this move the boiling point in a straight line, to 0.002 K. */
 const NEAR_ONE = 0.99;
+/**
+ * Share of the bed's height over which liquid falling from lid and neck spreads its water and oil; an estimate. On one
+ * thin layer alone the oil that falls back would lie where hardly any steam passes it.
+ */
+const WETTED_SHARE = 0.1;
 
 export class Bed {
   readonly layers: number;
@@ -56,6 +62,9 @@ export class Bed {
   private readonly molarRatio: Float64Array;
   private readonly oilLatent: Float64Array;
   private readonly passing: VapourStream;
+  /** Share of the liquid falling on the bed that each layer soaks up, and the lowest layer that has one. */
+  private readonly dripShare: Float64Array;
+  private readonly lowestWetted: number;
 
   private readonly oil: Oil;
   readonly release: Release;
@@ -80,6 +89,12 @@ export class Bed {
     this.oilLatent = new Float64Array(this.layers);
     this.out = new VapourStream(oil.count);
     this.passing = new VapourStream(oil.count);
+    const wettedLayers = Math.max(1, WETTED_SHARE * this.layers);
+    this.dripShare = Float64Array.from({ length: this.layers }, (_, j) => {
+      const layersAbove = this.layers - 1 - j;
+      return Math.min(1, Math.max(0, wettedLayers - layersAbove)) / wettedLayers;
+    });
+    this.lowestWetted = this.dripShare.findIndex((share) => share > 0);
     this.enthalpy = Float64Array.from({ length: this.layers }, (_, j) => this.enthalpyAt(j, this.startTemperature));
   }
 
@@ -194,12 +209,14 @@ export class Bed {
     return sum;
   }
 
-  /** Liquid falling on the top layer. */
+  /** Liquid falling on the bed, which the top tenth soaks up. */
   receive(drip: LiquidStream): void {
-    const top = this.layers - 1;
-    this.water[top] = (this.water[top] as number) + drip.water;
-    this.enthalpy[top] = (this.enthalpy[top] as number) + drip.enthalpy;
-    this.release.deposit(top, drip.oil);
+    for (let j = this.layers - 1; j >= this.lowestWetted; j--) {
+      const share = this.dripShare[j] as number;
+      this.water[j] = (this.water[j] as number) + share * drip.water;
+      this.enthalpy[j] = (this.enthalpy[j] as number) + share * drip.enthalpy;
+      this.release.deposit(j, drip.oil, share);
+    }
   }
 
   /** Water above the holding capacity runs down; writes what leaves the bottom. */

@@ -24,10 +24,10 @@ import { Tub } from './tub.ts';
 /** Heat capacity of water for its rise past the segments, J/kgK; within 1 % from 0 to 100 °C. */
 const WATER_HEAT_CAPACITY = 4190;
 /**
- * How many more layers a hose from above asks for: where its column lands is told to a layer, and the edge of the water
- * that it mixes lies there.
+ * Fewest layers under a hose from above: where its column lands is told to a layer, and the edge of the water that it
+ * mixes lies there.
  */
-const FINER_BELOW_COLUMN = 2;
+const LEAST_BELOW_COLUMN = 24;
 /** Thickest layer of standing water, m: well under the two or three centimetres that plumes of the turns rise. */
 const STANDING_LAYER_m = 1 / 125;
 const MOST_STANDING_LAYERS = 96;
@@ -43,7 +43,7 @@ function layersOf(scenario: Scenario): number {
   const { cooling, advanced } = scenario;
   const { tubLayers } = advanced;
   if (tubLayers === 1) return 1;
-  if (!waterStands(scenario)) return cooling.inlet === 'top' ? FINER_BELOW_COLUMN * tubLayers : tubLayers;
+  if (!waterStands(scenario)) return cooling.inlet === 'top' ? Math.max(LEAST_BELOW_COLUMN, tubLayers) : tubLayers;
   const thin = Math.ceil((cooling.tubHeight_m * cooling.tubFill) / STANDING_LAYER_m);
   return Math.max(tubLayers, Math.min(MOST_STANDING_LAYERS, thin));
 }

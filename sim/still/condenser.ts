@@ -8,7 +8,8 @@
  * The condensate's temperature follows from the heat taken out, so energy
  * closes by construction.
  * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
- * film coefficients follow the wall temperature with a lag of at most `REFRESH_TIME`.
+ * film coefficients follow the wall temperature with a lag of at most `REFRESH_TIME`, and are worked out anew when rates
+ * change or the end of the vapour moves.
  */
 import {
   tableLiquidEnthalpy,
@@ -36,6 +37,8 @@ const REFRESH_TIME = 30;
 const REFRESH_BATCH = 5;
 /** Relative change of the vapour rate at which every coefficient is worked out anew. */
 const REFRESH_CHANGE = 0.05;
+/** Segments by which the end of the vapour may move before every coefficient is worked out anew. */
+const REFRESH_SHIFT = 1;
 const SETTLING_PASSES = 12;
 /** Segments before and after the end of the vapour in which both ways of giving heat are kept up to date. */
 const FRONT_MARGIN = 2;
@@ -106,6 +109,7 @@ export class Condenser {
   private lastArriving = 0;
   private lastFlow = -1;
   private lastUncovered = 0;
+  private lastLength = 0;
   private tick = 0;
 
   private readonly friction: TubeFriction;
@@ -297,7 +301,8 @@ export class Condenser {
       Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate ||
       Math.abs(arriving - this.lastArriving) > REFRESH_CHANGE * this.lastArriving ||
       Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow ||
-      coolant.uncovered !== this.lastUncovered;
+      coolant.uncovered !== this.lastUncovered ||
+      Math.abs(this.condensingLength - this.lastLength) > REFRESH_SHIFT * this.segmentLength;
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, m, starting ? SETTLING_PASSES : 2);
@@ -306,6 +311,7 @@ export class Condenser {
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
       this.lastUncovered = coolant.uncovered;
+      this.lastLength = this.condensingLength;
       coolant.updateImplicitFactor(this.condensing, dt);
     } else if (this.tick % batch === 0) {
       const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));

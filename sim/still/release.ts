@@ -267,10 +267,11 @@ export class Release {
     return (moles > LEAST_MOLES ? taken / moles : 0) + (steam > 0 ? (brought * WATER_MOLAR_MASS) / steam : 0);
   }
 
-  /** Oil carried into a cell by vapour that condensed there whole, kg by constituent. */
-  deposit(cell: number, oil: Float64Array): void {
+  /** A share of an oil, kg by constituent, that vapour condensing or liquid falling leaves in a cell. */
+  deposit(cell: number, oil: Float64Array, share = 1): void {
     const first = cell * this.count;
-    for (let i = 0; i < this.count; i++) this.ready[first + i] = (this.ready[first + i] as number) + (oil[i] as number);
+    for (let i = 0; i < this.count; i++)
+      this.ready[first + i] = (this.ready[first + i] as number) + share * (oil[i] as number);
     this.weigh(cell);
   }
 
