@@ -339,7 +339,7 @@ export const advancedSchema = z.strictObject({
   tubLayers: count({
     unit: '1',
     title: 'Tub layers',
-    says: 'Layers the tub is divided into; one is a tub that is mixed through.',
+    says: 'Layers the tub is divided into; one is a tub that is mixed through. A tub without flow takes layers of 8 mm.',
     default: 24,
     min: 1,
     max: 100,

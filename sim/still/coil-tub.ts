@@ -30,6 +30,7 @@ const WATER_HEAT_CAPACITY = 4190;
 const LEAST_BELOW_COLUMN = 24;
 /** Thickest layer of standing water, m: well under the two or three centimetres that plumes of the turns rise. */
 const STANDING_LAYER_m = 1 / 125;
+const LEAST_STANDING_LAYERS = 12;
 const MOST_STANDING_LAYERS = 96;
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
 const TOUCHING_SHARE = 0.7;
@@ -38,14 +39,17 @@ const TOUCHING_SHARE = 0.7;
 export const waterStands = ({ condenser, cooling }: Scenario): boolean =>
   isCoil(condenser) && cooling.flow_kg_s.every(({ value }) => value === 0);
 
-/** Layers of the tub. Standing water keeps a boundary between warmed and cold that is sharper than a twelfth of a tub. */
+/**
+ * Layers of the tub. Standing water keeps a boundary between warmed and cold that is sharper than a twelfth of a tub, and
+ * layers much thinner than its plumes would say nothing more: so their thickness is given, not their number.
+ */
 function layersOf(scenario: Scenario): number {
   const { cooling, advanced } = scenario;
   const { tubLayers } = advanced;
   if (tubLayers === 1) return 1;
   if (!waterStands(scenario)) return cooling.inlet === 'top' ? Math.max(LEAST_BELOW_COLUMN, tubLayers) : tubLayers;
   const thin = Math.ceil((cooling.tubHeight_m * cooling.tubFill) / STANDING_LAYER_m);
-  return Math.max(tubLayers, Math.min(MOST_STANDING_LAYERS, thin));
+  return Math.min(MOST_STANDING_LAYERS, Math.max(LEAST_STANDING_LAYERS, thin));
 }
 
 export class CoilTub extends Coolant {

@@ -40,6 +40,8 @@ const REFRESH_CHANGE = 0.05;
 /** Segments by which the end of the vapour may move before every coefficient is worked out anew. */
 const REFRESH_SHIFT = 1;
 const SETTLING_PASSES = 12;
+/** Time after the first vapour in which every coefficient is worked out in every step, s: walls and condensate settle. */
+const SETTLING_TIME = 10;
 /** Segments before and after the end of the vapour in which both ways of giving heat are kept up to date. */
 const FRONT_MARGIN = 2;
 /** Least share of the difference between water and vapour by which the wall under a rivulet counts as warmed. */
@@ -110,6 +112,8 @@ export class Condenser {
   private lastFlow = -1;
   private lastUncovered = 0;
   private lastLength = 0;
+  /** Time since the first vapour, s. */
+  private sinceStart = 0;
   private tick = 0;
 
   private readonly friction: TubeFriction;
@@ -297,7 +301,9 @@ export class Condenser {
         this.upstream[s] = this.inside[s] as number;
       }
     }
+    this.sinceStart = starting ? 0 : this.sinceStart + dt;
     const changed =
+      this.sinceStart < SETTLING_TIME ||
       Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate ||
       Math.abs(arriving - this.lastArriving) > REFRESH_CHANGE * this.lastArriving ||
       Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow ||
