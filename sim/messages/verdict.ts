@@ -1,7 +1,7 @@
 /** The verdict on a run in words: each fact with the part and the minute that it comes from. */
 import type { Conclusion, ConclusionKind, ConclusionValues } from '../answers/verdict/conclusion.ts';
 import type { Suggestion } from '../answers/verdict/suggestion.ts';
-import type { Verdict } from '../answers/verdict/verdict.ts';
+import { isEvent, type Fact, type Verdict } from '../answers/verdict/verdict.ts';
 import type { EventKind, RunEvent, Severity } from '../run/result.ts';
 import type { ScenarioPart } from '../scenario/scenario.ts';
 import { verdict } from './english/verdict.ts';
@@ -48,9 +48,12 @@ const sayEvent = (event: RunEvent, reader: Reader): SaidFact => {
   return { kind, part, time_s, severity, ...eventMessage(event, reader) };
 };
 
+const sayFact = (fact: Fact, reader: Reader): SaidFact =>
+  isEvent(fact) ? sayEvent(fact, reader) : sayConclusion(fact, reader);
+
 /** Every fact of a verdict, said for a reader. */
 export const verdictMessages = (facts: Verdict, reader: Reader): SaidVerdict => ({
-  lead: sayConclusion(facts.lead, reader),
+  lead: sayFact(facts.lead, reader),
   briefs: facts.briefs.map((brief) => sayConclusion(brief, reader, true)),
   paragraphs: facts.paragraphs.map((paragraph) => paragraph.map((fact) => sayConclusion(fact, reader))),
   warnings: facts.warnings.map((warning) => sayEvent(warning, reader)),

@@ -16,6 +16,12 @@ export interface ConclusionValues {
   'run-failed': { readonly variable: StateVariable };
   'ran-dry': { readonly vessel: BoilingVessel };
   'too-much-pressure': { readonly limit_Pa: number };
+  /** Cooling water that runs off hot enough to scald. */
+  'overflow-scalds': { readonly peak_K: number };
+  'little-oil': { readonly recovery: number; readonly oil_kg: number; readonly density_kg_m3: number | null };
+  /** What the coil needs of its tub, and what the tub has, m. */
+  'coil-too-deep': { readonly turns: number; readonly needs_m: number; readonly has_m: number };
+  'coil-too-wide': { readonly needs_m: number; readonly has_m: number };
   'never-boils': { readonly duration_s: number };
   'never-drips': { readonly firstBoil_s: number };
   /** `enough` is `null` while the length that is enough is not known. */

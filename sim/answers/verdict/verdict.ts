@@ -3,16 +3,20 @@
  * of. Facts of a moment (events) and of the whole run (conclusions) stay apart: no sentence joins a number of the one to
  * the other.
  */
-import { waterSource } from '../../geometry/condenser-kind.ts';
+import { coilFit } from '../../geometry/coil.ts';
+import { isCoil, isTapFed, waterSource } from '../../geometry/condenser-kind.ts';
 import { ZERO_CELSIUS } from '../../constants.ts';
+import { EVENT_KINDS } from '../../run/event-kinds.ts';
 import { LIMITS } from '../../run/limits.ts';
 import type { RunRecord } from '../../run/record.ts';
 import type { EventKind, RunEvent, RunResult, Severity } from '../../run/result.ts';
 import { conclude, type Conclusion, type ConclusionKind, type EnoughLength } from './conclusion.ts';
 
+export type Fact = Conclusion | RunEvent;
+
 export interface Verdict {
-  /** The one conclusion that matters most. */
-  readonly lead: Conclusion;
+  /** What matters most: of the whole run, or the first of its kind at a moment. */
+  readonly lead: Fact;
   /** The next few things to know, to be said in few words. */
   readonly briefs: readonly Conclusion[];
   /** What else can be concluded: oil, cooling and separator, the run. */
@@ -35,32 +39,75 @@ const SCANT = 0.1;
 /** Share of the collected oil whose time is told. */
 const MOST = 0.9;
 
-function condenserLead(result: RunResult, enough: EnoughLength | null): Conclusion {
-  const { condenser } = result.scenario;
-  const { kind, length_m } = condenser;
-  const escape = result.events.find(({ kind }) => kind === 'vapour-escapes');
-  if (escape)
-    return conclude('condenser-fails', 'alarm', 'condenser', escape.time_s, { condenser: kind, length_m, enough });
-  const peak_m = result.summary.condensingLengthPeak_m;
+/** A run that gets less than this share of the oil in the plant is hardly worth its water. */
+const LITTLE = 0.5;
+
+function escapes({ scenario, events }: RunResult, enough: EnoughLength | null): Conclusion[] {
+  const { kind, length_m } = scenario.condenser;
+  const escape = events.find((event) => event.kind === 'vapour-escapes');
+  if (!escape) return [];
+  return [conclude('condenser-fails', 'alarm', 'condenser', escape.time_s, { condenser: kind, length_m, enough })];
+}
+
+function ranDry({ events }: RunResult): Conclusion[] {
+  const dry = events.find((event) => event.kind === 'pot-dry');
+  return dry ? [conclude('ran-dry', 'alarm', 'pot', dry.time_s, { vessel: dry.values.vessel })] : [];
+}
+
+function burst({ events }: RunResult): Conclusion[] {
+  const over = events.find((event) => event.kind === 'over-pressure');
+  return over ? [conclude('too-much-pressure', 'alarm', 'pot', over.time_s, { limit_Pa: over.values.limit_Pa })] : [];
+}
+
+/** The warmest cooling water that runs off; what stands in a tub does not. */
+function overflow({ record, scenario }: RunResult): Conclusion[] {
+  if (!isTapFed(scenario)) return [];
+  const { coolantFlow_kg_s: flow, coolantOut_K: out, time_s } = record.columns;
+  let peak = -1;
+  for (let row = 0; row < record.rows; row++) {
+    if ((flow[row] as number) > 0 && (peak < 0 || (out[row] as number) > (out[peak] as number))) peak = row;
+  }
+  if (peak < 0 || (out[peak] as number) < LIMITS.scaldingWater_K) return [];
+  return [conclude('overflow-scalds', 'care', 'cooling', time_s[peak] as number, { peak_K: out[peak] as number })];
+}
+
+function noSteam({ summary }: RunResult): Conclusion[] {
+  const { firstBoil_s, firstDrop_s, end_s } = summary;
+  if (firstBoil_s === null) return [conclude('never-boils', 'care', 'heat', end_s, { duration_s: end_s })];
+  if (firstDrop_s === null) return [conclude('never-drips', 'care', 'condenser', end_s, { firstBoil_s })];
+  return [];
+}
+
+function littleOil({ summary }: RunResult): Conclusion[] {
+  const { recovery, oilCollected_kg: oil_kg, oilDensity_kg_m3: density_kg_m3, end_s } = summary;
+  if (recovery === null || recovery >= LITTLE || !(oil_kg > 0)) return [];
+  return [conclude('little-oil', 'care', 'heat', end_s, { recovery, oil_kg, density_kg_m3 })];
+}
+
+function coilInTub({ scenario }: RunResult): Conclusion[] {
+  const { condenser, cooling } = scenario;
+  if (!isCoil(condenser)) return [];
+  const { turns, depth_m, width_m, isTooDeep, isTooWide } = coilFit(condenser, cooling);
+  if (isTooDeep)
+    return [
+      conclude('coil-too-deep', 'care', 'cooling', null, { turns, needs_m: depth_m, has_m: cooling.tubHeight_m }),
+    ];
+  return isTooWide
+    ? [conclude('coil-too-wide', 'care', 'cooling', null, { needs_m: width_m, has_m: cooling.tubDiameter_m })]
+    : [];
+}
+
+/** How much of the tube condenses, where it is enough. */
+function reserve(result: RunResult): Conclusion[] {
+  const { summary, scenario, events } = result;
+  if (summary.firstDrop_s === null || events.some((event) => event.kind === 'vapour-escapes')) return [];
+  const { kind: condenser, length_m } = scenario.condenser;
+  const peak_m = summary.condensingLengthPeak_m;
   const peak_s = timeOfPeak(result.record, 'condensingLength_m');
   const reserve_m = length_m - peak_m;
   if (reserve_m < SCANT * length_m)
-    return conclude('condenser-scant', 'care', 'condenser', peak_s, { condenser: kind, reserve_m });
-  return conclude('condenser-enough', 'good', 'condenser', peak_s, { condenser: kind, peak_m, length_m });
-}
-
-function leadOf(result: RunResult, enough: EnoughLength | null): Conclusion {
-  const { summary, failure } = result;
-  if (failure) return conclude('run-failed', 'alarm', 'advanced', failure.time_s, { variable: failure.variable });
-  const dry = result.events.find((event) => event.kind === 'pot-dry');
-  if (dry) return conclude('ran-dry', 'alarm', 'pot', dry.time_s, { vessel: dry.values.vessel });
-  const burst = result.events.find((event) => event.kind === 'over-pressure');
-  if (burst) return conclude('too-much-pressure', 'alarm', 'pot', burst.time_s, { limit_Pa: burst.values.limit_Pa });
-  if (summary.firstBoil_s === null)
-    return conclude('never-boils', 'care', 'heat', summary.end_s, { duration_s: summary.end_s });
-  if (summary.firstDrop_s === null)
-    return conclude('never-drips', 'care', 'condenser', summary.end_s, { firstBoil_s: summary.firstBoil_s });
-  return condenserLead(result, enough);
+    return [conclude('condenser-scant', 'care', 'condenser', peak_s, { condenser, reserve_m })];
+  return [conclude('condenser-enough', 'good', 'condenser', peak_s, { condenser, peak_m, length_m })];
 }
 
 const firstDrop = ({ summary }: RunResult): Conclusion[] =>
@@ -161,15 +208,17 @@ function runConclusions({ summary, scenario }: RunResult): Conclusion[] {
 /** Events that a conclusion already tells. */
 const TOLD_BY: Readonly<Partial<Record<ConclusionKind, readonly EventKind[]>>> = {
   'condenser-fails': ['vapour-escapes', 'vapour-held-again'],
-  'ran-dry': ['pot-dry'],
-  'too-much-pressure': ['over-pressure'],
+  'ran-dry': ['pot-dry', 'pot-low'],
+  'too-much-pressure': ['over-pressure', 'pressure-high'],
+  'overflow-scalds': ['tub-warm'],
   'distillate-warm': ['outlet-warm'],
 };
 
 const rank: Readonly<Record<Severity, number>> = { alarm: 0, care: 1, note: 2 };
 
-function warningsOf({ events }: RunResult, told: ReadonlySet<EventKind>): RunEvent[] {
-  const seen = new Set(told);
+/** What the run warned of and no conclusion tells, one of a kind, the dangerous ones first. */
+function warningsOf({ events }: RunResult, conclusions: readonly Conclusion[]): readonly RunEvent[] {
+  const seen = new Set(conclusions.flatMap(({ kind }) => TOLD_BY[kind] ?? []));
   const warnings: RunEvent[] = [];
   for (const event of events) {
     if (event.severity === 'note' || seen.has(event.kind)) continue;
@@ -179,23 +228,62 @@ function warningsOf({ events }: RunResult, told: ReadonlySet<EventKind>): RunEve
   return warnings.sort((a, b) => rank[a.severity] - rank[b.severity] || a.time_s - b.time_s);
 }
 
+const isCare = ({ severity }: Conclusion): boolean => severity === 'care';
+
+/** Every fact that may lead, by whom it hurts and then by what it costs; that all is well comes last. */
+function ranked(result: RunResult, enough: EnoughLength | null): readonly Fact[] {
+  const { failure, summary } = result;
+  if (failure) return [conclude('run-failed', 'alarm', 'advanced', failure.time_s, { variable: failure.variable })];
+  const dangers = [...escapes(result, enough), ...ranDry(result), ...burst(result)];
+  const scalds = overflow(result);
+  const faults = [
+    ...noSteam(result),
+    ...distillate(result).filter(isCare),
+    ...littleOil(result),
+    ...coilInTub(result),
+    ...separator(result).filter(isCare),
+  ];
+  const warnings = warningsOf(result, [...dangers, ...scalds, ...faults]);
+  const alarms = warnings.filter(({ severity }) => severity === 'alarm');
+  const cares = warnings.filter(({ severity }) => severity !== 'alarm');
+  const hot = cares.filter(({ kind }) => kind === 'tub-warm');
+  const facts = [
+    ...dangers,
+    ...alarms,
+    ...scalds,
+    ...hot,
+    ...faults,
+    ...cares.filter((event) => !hot.includes(event)),
+    ...reserve(result),
+  ];
+  return facts.length > 0
+    ? facts
+    : [conclude('run-length', 'note', 'run', summary.end_s, { duration_s: summary.end_s, reason: summary.endReason })];
+}
+
+export const isEvent = (fact: Fact): fact is RunEvent => EVENT_KINDS.some((kind) => kind === fact.kind);
+const isConclusion = (fact: Fact): fact is Conclusion => !isEvent(fact);
+
 /** The whole verdict. `enough` is the length that is enough, once it is known, where the condenser fails. */
 export function verdictOf(result: RunResult, enough: EnoughLength | null = null): Verdict {
-  const lead = leadOf(result, enough);
+  const [lead, ...others] = ranked(result, enough) as readonly [Fact, ...Fact[]];
+  const whole = [
+    oilConclusions(result),
+    [coolingWater(result), ...distillate(result), ...separator(result), ...haze(result)],
+    runConclusions(result),
+  ];
+  const inWhole = new Set(whole.flat().map(({ kind }) => kind));
   // Sums over a run that could not be calculated to its end say nothing.
   const paragraphs = result.failure
     ? []
-    : [
-        oilConclusions(result),
-        [coolingWater(result), ...distillate(result), ...separator(result), ...haze(result)],
-        runConclusions(result),
-      ].filter((paragraph) => paragraph.length > 0);
+    : [others.filter(isConclusion).filter(({ kind }) => !inWhole.has(kind)), ...whole]
+        .map((paragraph) => paragraph.filter(({ kind }) => kind !== lead.kind))
+        .filter((paragraph) => paragraph.length > 0);
   const used = result.summary.coolantUsed_kg > 0 ? [coolingWater(result)] : [];
-  const told = new Set([lead, ...paragraphs.flat()].flatMap(({ kind }) => TOLD_BY[kind] ?? []));
   return {
     lead,
     briefs: result.failure ? [] : [...firstDrop(result), ...mostOil(result), ...used],
     paragraphs,
-    warnings: warningsOf(result, told),
+    warnings: others.filter(isEvent),
   };
 }

@@ -97,6 +97,25 @@ export function verdict(q: Quantities) {
         `At ${q.time(time_s)} the pressure in the pot passes ${q.pressure(values.limit_Pa)} above the air. The run stops there.`,
       advice: () => AFTER_PRESSURE,
     },
+    'overflow-scalds': {
+      sentence: ({ values }) => `The cooling water runs off at up to ${q.temperature(values.peak_K)}: it scalds.`,
+      advice: () => 'Turn up the tap or turn down the heat. Lead the water where nobody can touch it.',
+    },
+    'little-oil': {
+      sentence: ({ values }) =>
+        `Only ${q.share(values.recovery, { decimals: 0 })} of the oil in the plant is collected: ${q.oil(values.oil_kg, values.density_kg_m3)}.`,
+      advice: () => 'Turn up the heat, fill in less water, or run longer.',
+    },
+    'coil-too-deep': {
+      sentence: ({ values }) =>
+        `The coil does not fit the tub: its ${values.turns.toFixed(1)} turns need ${q.size(values.needs_m)} of water, and the tub has ${q.size(values.has_m)}.`,
+      advice: () => 'Use a shorter tube, a wider coil or a deeper tub.',
+    },
+    'coil-too-wide': {
+      sentence: ({ values }) =>
+        `The coil does not fit the tub: it is ${q.size(values.needs_m)} wide, and the tub is ${q.size(values.has_m)}.`,
+      advice: () => 'Use a narrower coil or a wider tub.',
+    },
     'never-boils': {
       sentence: ({ values }) => `The pot does not boil in ${q.time(values.duration_s)}: nothing comes over.`,
       advice: () => 'Turn up the heat, fill in less water, or run longer.',

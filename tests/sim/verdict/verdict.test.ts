@@ -2,12 +2,16 @@ import { describe, expect, test } from 'vitest';
 import {
   englishReader,
   eventMessage,
+  examples,
+  exampleScenario,
+  simulate,
   verdictMessages,
   verdictOf,
   type EnoughLength,
   type EventKind,
   type SaidFact,
   type SaidVerdict,
+  type Scenario,
 } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith, type MadeUp } from '../../app/bench/made-up-run.ts';
 
@@ -158,12 +162,15 @@ describe('a run that does not get far', () => {
     expect(words).not.toMatch(/first drop|collected|separator|distillate/);
   });
 
-  test('a pot that runs dry is told before the condenser', () => {
-    const events = [eventOf('vapour-escapes', 2000), eventOf('pot-dry', 4320)];
-    const verdict = judge({ events, summary: { endReason: 'pot-dry', end_s: 4320 } });
+  test('a pot that runs dry is told at once, but after vapour that escapes, which can hurt somebody before', () => {
+    const end = { endReason: 'pot-dry', end_s: 4320 } as const;
+    const both = judge({ events: [eventOf('vapour-escapes', 2000), eventOf('pot-dry', 4320)], summary: end });
+    expect(both.lead.kind).toBe('condenser-fails');
+    expect(both.paragraphs[0]?.map(({ kind }) => kind)).toEqual(['ran-dry']);
+    const verdict = judge({ events: [eventOf('pot-low', 4000), eventOf('pot-dry', 4320)], summary: end });
     expect(read(verdict.lead.sentence)).toBe('The pot runs dry at 1 h 12 min. The run stops there.');
     expect(verdict.lead.advice).toBe(adviceFor('pot-dry'));
-    expect(verdict.warnings.map(({ kind }) => kind)).toEqual(['vapour-escapes']);
+    expect(verdict.warnings).toEqual([]);
     expect(read(find(verdict, 'run-length').sentence)).toBe('The run ends at 1 h 12 min, because the pot is dry.');
   });
 
@@ -197,8 +204,9 @@ test('what the separator catches at a moment and over the whole run stands in se
   expect(read(find(verdict, 'separator-catches').sentence)).toMatch(
     /^Over the whole run the separator catches 99 % of the oil drops\./,
   );
-  expect(verdict.warnings.map(({ kind, sentence }) => [kind, read(sentence).split('.')[0]])).toEqual([
-    ['separator-overrun', 'At 1 h the separator catches 89 % of the oil drops'],
+  expect([verdict.lead.kind, read(verdict.lead.sentence).split('.')[0]]).toEqual([
+    'separator-overrun',
+    'At 1 h the separator catches 89 % of the oil drops',
   ]);
 });
 
@@ -247,9 +255,74 @@ test('warnings come once each, the dangerous ones first, with what to do', () =>
     eventOf('pressure-high', 4000),
     eventOf('first-boil', 1320),
   ];
-  const { warnings } = judge({ events });
+  const { lead, warnings } = judge({ events });
+  expect([lead.kind, lead.advice]).toEqual(['pressure-high', adviceFor('pressure-high')]);
   expect(warnings.map(({ kind, time_s, advice }) => [kind, time_s, advice])).toEqual([
-    ['pressure-high', 4000, adviceFor('pressure-high')],
     ['neck-fast', 1500, adviceFor('neck-fast')],
   ]);
+});
+
+describe('the lead of a real run is its worst fact', () => {
+  const gentle = exampleScenario('gentle-lavender');
+  const leadOf = (change: (scenario: Scenario) => Scenario): SaidFact =>
+    verdictMessages(verdictOf(simulate(change(gentle))), englishReader('metric')).lead;
+
+  test.each<[string, (scenario: Scenario) => Scenario, RegExp]>([
+    [
+      'a coil too short to condense everything',
+      (scenario) => ({ ...scenario, condenser: { ...scenario.condenser, length_m: 0.3 } }),
+      /^The coil does not condense everything: steam escapes from the outlet from \d+ min\.$/,
+    ],
+    [
+      'a coil that condenses everything and leaves the distillate hot',
+      (scenario) => ({ ...scenario, condenser: { ...scenario.condenser, length_m: 0.7 } }),
+      /^The distillate comes out at up to \d+ °C\. Your limit is 35 °C\.$/,
+    ],
+    [
+      'a hob ring too small for the pot',
+      (scenario) => ({ ...scenario, heat: { ...scenario.heat, ratedPower_W: 1200 } }),
+      /^Only \d+ % of the oil in the plant is collected: [\d.]+ mL\.$/,
+    ],
+    [
+      'a coil of 20 m in a tub for a few turns',
+      (scenario) => ({ ...scenario, condenser: { ...scenario.condenser, length_m: 20 } }),
+      /^The coil does not fit the tub: its 25\.\d turns need 1333 mm of water, and the tub has 360 mm\.$/,
+    ],
+    [
+      'a tap closed at 45 min',
+      (scenario) => ({
+        ...scenario,
+        cooling: {
+          ...scenario.cooling,
+          flow_kg_s: [
+            { at_s: 0, value: 0.0055, shape: 'step' },
+            { at_s: 2700, value: 0, shape: 'step' },
+          ],
+        },
+      }),
+      /scald|^The (tub|water|top)/,
+    ],
+    [
+      'a tap turned down so far that the overflow scalds',
+      (scenario) => ({
+        ...scenario,
+        cooling: { ...scenario.cooling, flow_kg_s: [{ at_s: 0, value: 0.003, shape: 'step' }] },
+      }),
+      /^The cooling water runs off at up to \d+ °C: it scalds\.$/,
+    ],
+  ])('%s', (_what, change, words) => {
+    const lead = leadOf(change);
+    expect(read(lead.sentence)).toMatch(words);
+    expect(lead.severity).not.toBe('good');
+  });
+
+  test('all is said to be well only where the run warns of nothing', () => {
+    for (const { id } of examples) {
+      const result = simulate(exampleScenario(id));
+      const { lead, warnings } = verdictOf(result);
+      if (lead.severity === 'good') expect([id, warnings]).toEqual([id, []]);
+      const worst = result.events.some(({ severity }) => severity === 'alarm');
+      if (worst) expect([id, lead.severity]).toEqual([id, 'alarm']);
+    }
+  });
 });
