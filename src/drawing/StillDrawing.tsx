@@ -6,7 +6,7 @@ import { makeResizeObserver } from '@solid-primitives/resize-observer';
 import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor } from 'solid-js';
 import type { RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
 import { cautionAt, type Caution } from './cautions.ts';
-import type { HazardId } from './geometry/labels.ts';
+import type { HazardId, LabelId } from './geometry/labels.ts';
 import { layoutStill } from './geometry/still-layout.ts';
 import { MarksCanvas } from './marks/MarksCanvas.tsx';
 import { EndParts } from './parts/EndParts.tsx';
@@ -27,31 +27,49 @@ export interface StillDrawingProps {
   readonly result: RunResult | undefined;
   readonly time_s: Accessor<number>;
   readonly selected: ScenarioPart | null;
+  /** The part that is being changed from elsewhere: its general cautions show too. */
+  readonly touched?: ScenarioPart | null;
   readonly onSelect: (part: ScenarioPart) => void;
   readonly units: UnitSystem;
   readonly reducedMotion: boolean;
   /** The run shown is older than the scenario. */
   readonly stale: boolean;
+  /** Whether the drawing fills the height it is given, instead of growing to what it needs. */
+  readonly fills?: boolean;
 }
 
 const FIRST_WIDTH = 1280;
 const TEXT_SIZE = 15;
 const WORDS_EVERY_MS = 120;
 const LIST_EVERY_MS = 1000;
+const PARTS: readonly LabelId[] = [
+  'heat',
+  'boiler',
+  'pot',
+  'charge',
+  'neck',
+  'condenser',
+  'cooling',
+  'separator',
+  'receiver',
+];
 const HAZARDS: readonly HazardId[] = ['lid', 'flame', 'tub', 'outlet'];
 
 export function StillDrawing(props: StillDrawingProps) {
   let root!: HTMLDivElement;
   const [width, setWidth] = createSignal(FIRST_WIDTH);
+  const [height, setHeight] = createSignal<number>();
   const [textScale, setTextScale] = createSignal(1);
-  const layout = createMemo(() => layoutStill(props.scenario, { width: width(), textScale: textScale() }));
+  const layout = createMemo(() =>
+    layoutStill(props.scenario, { width: width(), height: height(), textScale: textScale() }),
+  );
   const { near, watch } = createVisibility();
   const shown_s = createDeferred(() => props.time_s(), near);
   const state = createMemo(() => (props.result ? stillStateAt(props.result, shown_s()) : null));
   const said = createThrottled(() => state(), WORDS_EVERY_MS);
   const heard_s = createThrottled(() => props.time_s(), LIST_EVERY_MS);
   const heard = createMemo(() => (props.result ? stillStateAt(props.result, heard_s()) : null));
-  const listed = createMemo(() => layout().labels.map(({ id }) => id));
+  const listed = createMemo(() => PARTS.filter((id) => id !== 'boiler' || layout().shapes.boiler));
   const shared = {
     layout,
     state,
@@ -65,6 +83,7 @@ export function StillDrawing(props: StillDrawingProps) {
   onMount(() => {
     const measure = () => {
       setWidth(Math.round(root.clientWidth));
+      if (props.fills) setHeight(Math.round(root.clientHeight));
       setTextScale(Math.round((parseFloat(getComputedStyle(root).fontSize) / TEXT_SIZE) * 100) / 100 || 1);
     };
     measure();
@@ -75,13 +94,11 @@ export function StillDrawing(props: StillDrawingProps) {
   });
 
   const caution = (hazard: HazardId): Caution | null =>
-    cautionAt(hazard, props.scenario, said(), props.selected, props.units);
-  const homeless = createMemo(() => HAZARDS.filter((hazard) => !layout().hazards.some(({ id }) => id === hazard)));
-
+    cautionAt(hazard, props.scenario, said(), props.selected ?? props.touched ?? null, props.units);
   return (
     <div
       class="drawing"
-      classList={{ 'is-stale': props.stale }}
+      classList={{ 'is-stale': props.stale, 'fills-its-place': props.fills === true }}
       ref={(element) => {
         root = element;
         watch(element);
@@ -97,7 +114,7 @@ export function StillDrawing(props: StillDrawingProps) {
           height={layout().height}
         >
           <Patterns />
-          <For each={layout().grounds}>{(ground) => <Floor ground={ground} />}</For>
+          <Floor ground={layout().ground} />
           <Stands stands={layout().shapes.potStands} />
           <Stands stands={layout().shapes.endStands} />
           <PotParts {...shared} />
@@ -115,20 +132,6 @@ export function StillDrawing(props: StillDrawingProps) {
         </svg>
         <MarksCanvas layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
       </div>
-      <For each={homeless()}>
-        {(hazard) => (
-          <Show when={caution(hazard)}>
-            {(words) => (
-              <p
-                class="drawing-note"
-                classList={{ 'is-care': words().level === 'care', 'is-alarm': words().level === 'alarm' }}
-              >
-                {words().words}
-              </p>
-            )}
-          </Show>
-        )}
-      </For>
       <ul class="visually-hidden" aria-label="State of each part">
         <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, heard(), props.units)}</li>}</For>
         <For each={HAZARDS}>

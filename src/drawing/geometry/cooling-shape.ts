@@ -1,5 +1,6 @@
 /** Cooling water in pixels: the tub or barrel, the way in, the way out. */
 import type { Scenario } from '../../../sim/index.ts';
+import type { Arrangement } from './along.ts';
 import type { CondenserShape } from './condenser-shape.ts';
 import { TUB_WALL } from './line-weights.ts';
 import { bottom, boxesAlong, right, roundCorners, subdivide, type Box, type Point } from './shapes.ts';
@@ -51,6 +52,8 @@ export const tubShape = (
 };
 
 const HOSE_CORNER = 9;
+/** From the tub's wall to the tap, px. */
+const TAP_AWAY: Readonly<Record<Arrangement, number>> = { along: 62, upright: 38 };
 
 type Inlet = Scenario['cooling']['inlet'];
 
@@ -83,18 +86,19 @@ function hoseIn({ water, outer, rimY }: TubShape, inlet: Inlet, foot: number): r
 }
 
 /** A coil's tub: water in from a tap standing left of it, over the brim to a gully on the right. */
-export function tubCooling(tub: TubShape, inlet: Inlet | null, floorY: number): CoolingShape {
+export function tubCooling(tub: TubShape, inlet: Inlet | null, floorY: number, arrangement: Arrangement): CoolingShape {
   const mixes = inlet === 'top' ? 'downward' : 'upward';
   if (inlet === null)
     return { tub, supply: [], holes: [], mixes, drain: [], source: null, gully: null, box: tub.outer };
   const low = bottom(tub.water) - Math.min(6, 0.05 * tub.water.height);
   const inside = hoseIn(tub, inlet, low);
   const foot = (inside[0] as Point).y;
-  const tapX = tub.outer.x - 62;
+  const away = TAP_AWAY[arrangement];
+  const tapX = tub.outer.x - away;
   const tapY = Math.min(low, floorY - 26);
   const hoseX = right(tub.outer) + 13;
   const supply = roundCorners(
-    [{ x: tapX, y: tapY }, { x: tapX + 26, y: tapY }, { x: tapX + 26, y: foot }, ...inside],
+    [{ x: tapX, y: tapY }, { x: tapX + 0.42 * away, y: tapY }, { x: tapX + 0.42 * away, y: foot }, ...inside],
     HOSE_CORNER,
   );
   const holes =

@@ -34,6 +34,8 @@ export const SEPARATOR_RIM = 1.1;
 /** Water crest of a floating-oil separator as a share of the spout's height; a few millimetres lower in life. */
 export const CREST_SHARE = 0.96;
 const JUG_CLEARANCE = 1.1;
+/** Between a jug and the table over it, m. */
+const UNDER_TABLE = 0.02;
 const TAIL_SLOPE = 0.12;
 const FEET = 0.02;
 
@@ -61,8 +63,6 @@ interface Neck {
 
 const STEEPEST = Math.sin((84 * Math.PI) / 180);
 const FLATTEST = Math.sin((38 * Math.PI) / 180);
-/** Rise of a neck that need not meet its condenser in the same row. */
-const ALONE = Math.sin((72 * Math.PI) / 180);
 
 /**
  * A neck of true length from lid to inlet. The falling part drops by a third of its length where it is free to; the
@@ -91,9 +91,9 @@ function bendNeck(lid: number, inlet: number, rising: number, falling: number): 
 
 /**
  * @param tubeDrawn length at which a straight condenser is drawn, m (its own unless a break shortens it)
- * @param joined false where pot and condenser stand in separate rows and each keeps its own floor
+ * @param tucked the jug stands under the tub
  */
-export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): Heights {
+export function heightsOf(sizes: TrueSizes, tubeDrawn: number, tucked: boolean): Heights {
   const { separator, jug, neck, condenser, pot, heat } = sizes;
   const spill = JUG_CLEARANCE * jug.height_m + 0.3 * separator.bore_m;
   const separatorFoot = Math.max(0, spill - CREST_SHARE * separator.height_m);
@@ -103,7 +103,10 @@ export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): H
   const isCoil = condenser.kind === 'coil';
   const least =
     isCoil && tub
-      ? Math.max(0, lowestTip + TAIL_SLOPE * tub.diameter_m - coilEnd(condenser, tub.height_m))
+      ? Math.max(
+          tucked ? JUG_CLEARANCE * jug.height_m + UNDER_TABLE : 0,
+          lowestTip + TAIL_SLOPE * tub.diameter_m - coilEnd(condenser, tub.height_m),
+        )
       : lowestTip + stub(condenser as StraightSize);
   const inletAbove =
     isCoil && tub
@@ -112,8 +115,8 @@ export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): H
   const potBase = sizes.boiler ? Math.max(FEET, 0.08 * pot.diameter_m) : heat.height_m;
   const lid = potBase + pot.height_m + pot.lid_m;
   const bent = bendNeck(lid, least + inletAbove, neck.rising_m, neck.falling_m);
-  const potLift = joined ? bent.potLift : 0;
-  const condenserFoot = joined ? least + bent.condenserLift : least;
+  const { potLift } = bent;
+  const condenserFoot = least + bent.condenserLift;
   return {
     separator: separatorFoot,
     crest: separatorFoot + CREST_SHARE * separator.height_m,
@@ -124,8 +127,8 @@ export function heightsOf(sizes: TrueSizes, tubeDrawn: number, joined = true): H
     potStand: potLift,
     pot: potLift + potBase,
     lid: potLift + lid,
-    apex: joined ? bent.apex : lid + neck.rising_m * ALONE,
-    riseAcross: joined ? bent.riseAcross : neck.rising_m * Math.sqrt(1 - ALONE ** 2),
+    apex: bent.apex,
+    riseAcross: bent.riseAcross,
     fallAcross: bent.fallAcross,
   };
 }

@@ -37,8 +37,11 @@ export const labelSize = (id: LabelId, textScale: number): { width: number; heig
   };
 };
 
-const HAZARD_WIDTH = CAUTION_LETTERS * LINE_SIZE * LINE_LETTER;
-const HAZARD_HEIGHT = CAUTION_LINES * LINE_HEIGHT + 1;
+/** Words of an alarm are as large as the name of their part. */
+export const HAZARD_LINE_HEIGHT = 19;
+const HAZARD_LETTER = 0.48;
+const HAZARD_WIDTH = CAUTION_LETTERS * NAME_SIZE * HAZARD_LETTER;
+const HAZARD_HEIGHT = CAUTION_LINES * HAZARD_LINE_HEIGHT + 1;
 
 const leftOf = (x: number, y: number, slide = 120): Candidate => ({ x, y, align: 'end', slide });
 const rightOf = (x: number, y: number, slide = 120): Candidate => ({ x, y, align: 'start', slide });

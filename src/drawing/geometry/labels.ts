@@ -39,6 +39,8 @@ export interface Place<Id extends string> {
   readonly align: Align;
   readonly leader: { readonly from: Point; readonly to: Point } | null;
   readonly caption: boolean;
+  /** Stands over the drawing, on a slip of paper, as there is no free place by its part. */
+  readonly covers?: boolean;
 }
 
 const STEP = 4;
@@ -89,10 +91,12 @@ export interface Placed<Id extends string> {
   readonly left: readonly Wish<Id>[];
 }
 
+/** @param longestLeader words farther from what they name than this are left out, px */
 export function placeLabels<Id extends string>(
   wishes: readonly Wish<Id>[],
   obstacles: readonly Box[],
   bounds: Box,
+  longestLeader = Infinity,
 ): Placed<Id> {
   const places: Place<Id>[] = [];
   const left: Wish<Id>[] = [];
@@ -112,18 +116,13 @@ export function placeLabels<Id extends string>(
       }
     });
     const found = best as Found | null;
-    if (!found) {
+    const leader = found && leaderFor(found.anchor, found.box, found.align);
+    if (!found || (leader && Math.hypot(leader.from.x - leader.to.x, leader.from.y - leader.to.y) > longestLeader)) {
       left.push(wish);
       continue;
     }
     taken.push(found.box);
-    places.push({
-      id: wish.id,
-      box: found.box,
-      align: found.align,
-      leader: leaderFor(found.anchor, found.box, found.align),
-      caption: false,
-    });
+    places.push({ id: wish.id, box: found.box, align: found.align, leader, caption: false });
   }
   return { places, left };
 }
@@ -136,31 +135,38 @@ export interface Captions<Id extends string> {
   readonly height: number;
 }
 
-/** Puts captions in even columns, in the order given; on the narrowest sheets a short one goes beside a long one. */
-export function captionColumns<Id extends string>(wishes: readonly Wish<Id>[], bounds: Box): Captions<Id> {
-  if (wishes.length === 0) return { places: [], height: 0 };
-  const widest = Math.min(bounds.width, Math.max(...wishes.map((wish) => wish.width)));
-  const count = Math.max(2, Math.floor((bounds.width + CAPTION_GAP) / (widest + CAPTION_GAP)));
-  const step = Math.max(...wishes.map((wish) => wish.height)) + CAPTION_LEADING;
-  const places: Place<Id>[] = [];
-  let row = 0;
-  let column = 0;
-  for (const wish of wishes) {
+/** Puts words that find no free place over the drawing, as near to what they name as other words leave room. */
+export function placeOver<Id extends string>(
+  wishes: readonly Wish<Id>[],
+  words: readonly Box[],
+  bounds: Box,
+): readonly Place<Id>[] {
+  const taken = [...words];
+  return wishes.map((wish) => {
     const width = Math.min(wish.width, bounds.width);
-    if (column >= count || column * (widest + CAPTION_GAP) + width > bounds.width) {
-      row++;
-      column = 0;
+    const x = clamp(wish.anchor.x + wish.anchor.width / 2 - width / 2, bounds.x, right(bounds) - width);
+    const highest = Math.max(bounds.y, bottom(bounds) - wish.height);
+    const wanted = clamp(wish.anchor.y - wish.height - LEADER_FROM, bounds.y, highest);
+    const at = (y: number): Box => ({ x, y: clamp(y, bounds.y, highest), width, height: wish.height });
+    let box = at(wanted);
+    for (let shift = 0; shift <= bounds.height; shift += STEP) {
+      const free = [wanted + shift, wanted - shift]
+        .map(at)
+        .find((each) => !taken.some((other) => boxesOverlap(each, other)));
+      if (!free) continue;
+      box = free;
+      break;
     }
-    places.push({
+    taken.push(box);
+    return {
       id: wish.id,
-      box: { x: bounds.x + column * (widest + CAPTION_GAP), y: bounds.y + row * step, width, height: wish.height },
+      box,
       align: 'start',
-      leader: null,
-      caption: true,
-    });
-    column++;
-  }
-  return { places, height: (row + 1) * step - CAPTION_LEADING };
+      leader: leaderFor(wish.anchor, box, 'middle'),
+      caption: false,
+      covers: true,
+    };
+  });
 }
 
 /** Puts captions in rows, each as near under its part as those before it leave room. */

@@ -6,8 +6,8 @@ import { cutPath, roundCorners, type Point } from './shapes.ts';
 export interface NeckShape {
   readonly width: number;
   readonly insulation: number;
-  /** From the lid; in two pieces where the drawing stands in two rows. */
-  readonly pieces: readonly (readonly Point[])[];
+  /** From the lid to the condenser. */
+  readonly run: readonly Point[];
   /** Marks where the run is not drawn at its length, with the direction of the run there. */
   readonly breaks: readonly { readonly at: Point; readonly dx: number; readonly dy: number }[];
   /** The words' side of the neck: a point on the middle of the run. */
@@ -41,31 +41,10 @@ export function neckShape(
   s: number,
   place: NeckPlace,
   along: Along['neck'],
-  rowEnd: number | null,
 ): NeckShape {
   const width = neckWidth(bore_m, s);
   const insulation = insulationWidth(insulation_m, s);
   const radius = Math.max(26, 3 * width);
-  if (rowEnd !== null) {
-    const over = { x: rowEnd, y: place.apex.y };
-    const first = roundCorners([...riseCorners(place), over], radius);
-    const drop = Math.min(34, Math.max(18, 0.2 * s));
-    const start = { x: Math.max(6, place.inlet.x - 58), y: place.inlet.y - drop };
-    const turned = place.endsUpright
-      ? [start, { x: place.inlet.x, y: start.y + 3 }, place.inlet]
-      : [start, place.inlet];
-    const second = roundCorners(turned, radius);
-    return {
-      width,
-      insulation,
-      pieces: [first, second],
-      breaks: [
-        { at: over, dx: 1, dy: 0 },
-        { at: start, dx: 1, dy: 0 },
-      ],
-      midRun: { x: (place.apex.x + over.x) / 2, y: over.y },
-    };
-  }
   const elbow = {
     x: place.inlet.x,
     y: place.inlet.y - Math.min(Math.max(8, 1.1 * width), Math.max(1, place.inlet.y - place.apex.y)),
@@ -75,5 +54,5 @@ export function neckShape(
     : [...riseCorners(place), place.inlet];
   const points = roundCorners(corners, radius);
   const mid = sampleAt(points, 0.62);
-  return { width, insulation, pieces: [points], breaks: along === 'true' ? [] : [mid], midRun: mid.at };
+  return { width, insulation, run: points, breaks: along === 'true' ? [] : [mid], midRun: mid.at };
 }

@@ -93,6 +93,30 @@ export function separatorShape(
   };
 }
 
+const mirrorPoint = ({ x, y }: Point, about: number): Point => ({ x: 2 * about - x, y });
+const mirrorBox = (box: Box, about: number): Box => ({ ...box, x: 2 * about - right(box) });
+
+/** The same with its legs on the left, where the jug stands. */
+export function tuckedSeparator(
+  sizes: TrueSizes,
+  heights: Heights,
+  frame: Frame,
+  centreX: number,
+  jug: JugShape,
+): SeparatorShape {
+  const shape = separatorShape(sizes, heights, frame, centreX, { ...jug, glass: mirrorBox(jug.glass, centreX) });
+  const turned = (points: readonly Point[]) => points.map((point) => mirrorPoint(point, centreX));
+  return {
+    ...shape,
+    spout: turned(shape.spout),
+    waterLeg: turned(shape.waterLeg),
+    overTop: turned(shape.overTop),
+    bottomTap: turned(shape.bottomTap),
+    spill: mirrorPoint(shape.spill, centreX),
+    box: mirrorBox(shape.box, centreX),
+  };
+}
+
 export interface JugShape {
   readonly glass: Box;
   /** Pixels of height that a kilogram of water fills. */

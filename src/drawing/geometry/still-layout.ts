@@ -1,22 +1,32 @@
 /**
- * The whole drawing for a width: one row from fire to receiver where there is room, two rows on narrow screens, with
- * every label placed. A pure function of the scenario, the width and the size of the type.
+ * The whole drawing for a sheet, in one piece, with every label and caution placed. A pure function of the scenario,
+ * the sheet and the size of the type.
  */
 import type { Scenario } from '../../../sim/index.ts';
+import { arrange, greatestOn, type Arranged, type Margins } from './arrangement.ts';
 import { hazardWishes, labelWishes } from './label-wishes.ts';
 import {
-  captionColumns,
   captionRows,
   placeLabels,
+  placeOver,
+  type Captions,
   type HazardId,
   type LabelId,
   type Place,
   type Wish,
 } from './labels.ts';
-import { GROUND_DEPTH, MARGIN, oneRow, twoRows, type LayoutOptions } from './rows.ts';
 import type { Box } from './shapes.ts';
 import type { StillShapes } from './still-shapes.ts';
 import { trueSizes, type TrueSizes } from './true-sizes.ts';
+
+export interface LayoutOptions {
+  /** CSS pixels available. */
+  readonly width: number;
+  /** Height of a sheet that does not grow with the drawing. */
+  readonly height?: number | undefined;
+  /** Size of the type against 13/15 px. */
+  readonly textScale: number;
+}
 
 export interface Ground {
   readonly x: number;
@@ -28,93 +38,153 @@ export interface StillLayout {
   readonly width: number;
   readonly height: number;
   readonly pxPerMetre: number;
-  readonly compact: boolean;
   readonly textScale: number;
   readonly sizes: TrueSizes;
   readonly shapes: StillShapes;
+  /** Of every part, but on a narrow sheet only of those that find room. */
   readonly labels: readonly Place<LabelId>[];
+  /** Of every hazard. */
   readonly hazards: readonly Place<HazardId>[];
-  readonly grounds: readonly Ground[];
+  readonly ground: Ground;
   /** Right end of the scale bar. */
   readonly scaleBar: { readonly x: number; readonly y: number };
   readonly obstacles: readonly Box[];
 }
 
-export const LEAST_WIDTH = 320;
-const ONE_ROW_FROM = 900;
+export const LEAST_WIDTH = 240;
+/** Narrower than this the still is drawn upright. */
+const ALONG_FROM = 560;
+const MARGIN = 10;
+const GROUND_DEPTH = 14;
 const BAR_ROOM = 34;
 const BAR_WORDS = 150;
 const EDGE = 4;
 
-interface Words {
+/** Where words may stand: on both sides of the still, on one, or in the gap right of the pot. */
+const ALONG: readonly Margins[] = [
+  { left: 172, right: 152, besidePot: 0 },
+  { left: 172, right: 16, besidePot: 0 },
+  { left: 16, right: 152, besidePot: 176 },
+  { left: 16, right: 16, besidePot: 176 },
+];
+const UPRIGHT: readonly Margins[] = [{ left: 8, right: 4, besidePot: 0 }];
+/** Beside these the words of the pot find no room on the left. */
+const NO_ROOM_LEFT: readonly Margins[] = [
+  { left: 172, right: 152, besidePot: 176 },
+  { left: 16, right: 152, besidePot: 176 },
+];
+/** On a narrow sheet words stand by their part or not at all, px. */
+const LONGEST_LEADER = 56;
+const MOST_ROUNDS = 6;
+/** What a caption under the floor takes from the liking for a drawing, as a share of its scale. */
+const CAPTION_COST = 0.08;
+
+interface Candidate {
+  readonly arranged: Arranged;
   readonly labels: readonly Place<LabelId>[];
+  readonly captions: Captions<LabelId>;
   readonly hazards: readonly Place<HazardId>[];
-  readonly left: readonly Wish<LabelId>[];
+  /** From the floor to the lower edge. */
+  readonly below: number;
+  readonly liking: number;
 }
 
-function placeWords(
-  wishes: readonly Wish<LabelId>[],
-  hazards: readonly Wish<HazardId>[],
-  obstacles: readonly Box[],
-  bounds: Box,
-): Words {
-  const labels = placeLabels(wishes, obstacles, bounds);
-  const cautions = placeLabels(hazards, [...obstacles, ...labels.places.map((place) => place.box)], bounds);
-  return { labels: labels.places, left: labels.left, hazards: cautions.places };
+/** From the floor to the lower edge where no caption stands. */
+const usualBelow = (textScale: number): number => GROUND_DEPTH + 6 + BAR_ROOM * textScale;
+
+const noCaptions: Captions<LabelId> = { places: [], height: 0 };
+
+function candidate(
+  sizes: TrueSizes,
+  scenario: Scenario,
+  { width, height, textScale }: LayoutOptions,
+  isUpright: boolean,
+  margins: Margins,
+): Candidate {
+  const bar = BAR_ROOM * textScale;
+  const settle = (below: number): Candidate => {
+    const arranged = arrange(
+      sizes,
+      scenario.pot.minimumDepth_m,
+      { width, height: height === undefined ? null : height - below, textScale },
+      isUpright ? 'upright' : 'along',
+      margins,
+    );
+    const { shapes, obstacles, floorY } = arranged;
+    const bounds: Box = { x: EDGE, y: 2, width: width - 2 * EDGE, height: floorY - 4 };
+    const wishes = labelWishes(shapes, textScale);
+    const { places, left } = placeLabels(
+      [...wishes.pot, ...wishes.condenser],
+      obstacles,
+      bounds,
+      isUpright ? LONGEST_LEADER : Infinity,
+    );
+    const captions = isUpright ? noCaptions : captionsFor(left, floorY, width, textScale);
+    const taken = [...places, ...captions.places].map(({ box }) => box);
+    const dangers = hazardWishes(shapes, textScale);
+    const beside = placeLabels([...dangers.pot, ...dangers.condenser], [...obstacles, ...taken], bounds);
+    const over = placeOver(beside.left, [...taken, ...beside.places.map(({ box }) => box)], bounds);
+    return {
+      arranged,
+      labels: [...places, ...captions.places],
+      captions,
+      hazards: [...beside.places, ...over],
+      below: GROUND_DEPTH + 6 + Math.max(bar, captions.height > 0 ? captions.height + 8 : 0),
+      liking: arranged.settled.frame.pxPerMetre * (1 - CAPTION_COST * captions.places.length),
+    };
+  };
+  let below = usualBelow(textScale);
+  let settled = settle(below);
+  // Captions take their height from the drawing, which may ask for more of them.
+  for (let round = 0; height !== undefined && settled.below > below && round < MOST_ROUNDS; round++) {
+    below = settled.below;
+    settled = settle(below);
+  }
+  return settled;
 }
+
+const captionsFor = (left: readonly Wish<LabelId>[], floorY: number, width: number, textScale: number) =>
+  captionRows(left, {
+    x: MARGIN + 4,
+    y: floorY + GROUND_DEPTH + 6,
+    width: width - 2 * MARGIN - 8 - BAR_WORDS * textScale,
+    height: 0,
+  });
 
 export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLayout {
   const width = Math.max(LEAST_WIDTH, Math.round(options.width));
   const { textScale } = options;
   const sizes = trueSizes(scenario);
-  const compact = width < ONE_ROW_FROM * textScale;
-  const { settled, shapes, obstacles, floors } = (compact ? twoRows : oneRow)(sizes, scenario.pot.minimumDepth_m, {
+  const isUpright = width < ALONG_FROM * textScale;
+  const steamed = sizes.boiler !== null || sizes.heat.kind === 'steam-generator';
+  const margins = isUpright ? UPRIGHT : steamed ? NO_ROOM_LEFT : ALONG;
+  const sheet = {
     width,
+    height: options.height === undefined ? null : options.height - usualBelow(textScale),
     textScale,
-  });
-  const wishes = labelWishes(shapes, textScale);
-  const hazards = hazardWishes(shapes, textScale);
-  const everything = [...obstacles.pot, ...obstacles.end];
-  const potFloor = floors[0] as number;
-  const lowest = floors[floors.length - 1] as number;
-  const within = (from: number, to: number): Box => ({
-    x: EDGE,
-    y: from + 2,
-    width: width - 2 * EDGE,
-    height: to - from - 4,
-  });
-  const rows = compact
-    ? [
-        placeWords(wishes.pot, hazards.pot, everything, within(0, potFloor)),
-        placeWords(wishes.condenser, hazards.condenser, everything, within(potFloor + GROUND_DEPTH, lowest)),
-      ]
-    : [
-        placeWords(
-          [...wishes.pot, ...wishes.condenser],
-          [...hazards.pot, ...hazards.condenser],
-          everything,
-          within(0, potFloor),
-        ),
-      ];
-  const below = lowest + GROUND_DEPTH + 6;
-  const left = rows.flatMap((row) => row.left);
-  const captions = compact
-    ? captionColumns(left, { x: MARGIN + 4, y: below + BAR_ROOM - 4, width: width - 2 * MARGIN - 8, height: 0 })
-    : captionRows(left, { x: MARGIN + 4, y: below, width: width - 2 * MARGIN - 8 - BAR_WORDS * textScale, height: 0 });
+  };
+  const byScale = margins
+    .map((each) => ({ each, greatest: greatestOn(sizes, sheet, isUpright ? 'upright' : 'along', each) }))
+    .sort((a, b) => b.greatest - a.greatest);
+  let best: Candidate | null = null;
+  for (const { each, greatest } of byScale) {
+    if (best && best.liking >= greatest) break;
+    const tried: Candidate = candidate(sizes, scenario, { ...options, width }, isUpright, each);
+    if (!best || tried.liking > best.liking) best = tried;
+  }
+  if (!best) throw new Error('there is no way to arrange a still');
+  const { shapes, obstacles, settled, floorY } = best.arranged;
   return {
     width,
-    height: Math.ceil(
-      below + Math.max(BAR_ROOM * textScale, captions.height + (compact && captions.height > 0 ? BAR_ROOM : 8)),
-    ),
-    pxPerMetre: settled.potFrame.pxPerMetre,
-    compact,
+    height: Math.ceil(options.height ?? floorY + best.below),
+    pxPerMetre: settled.frame.pxPerMetre,
     textScale,
     sizes,
     shapes,
-    labels: [...rows.flatMap((row) => row.labels), ...captions.places],
-    hazards: rows.flatMap((row) => row.hazards),
-    grounds: floors.map((y) => ({ x: MARGIN, y, width: width - 2 * MARGIN })),
-    scaleBar: { x: width - MARGIN - 6, y: below + 4 },
-    obstacles: everything,
+    labels: best.labels,
+    hazards: best.hazards,
+    ground: { x: MARGIN, y: floorY, width: width - 2 * MARGIN },
+    scaleBar: { x: width - MARGIN - 6, y: floorY + GROUND_DEPTH + 10 },
+    obstacles,
   };
 }

@@ -1,12 +1,19 @@
 /** Every part of the still as shapes in pixels, once it is settled where and how high each stands. */
-import { cabinetWidth, type Along } from './along.ts';
+import { cabinetWidth, isTucked, type Along, type Arrangement } from './along.ts';
 import { coilShape, condenserBoxes, straightShape, type CondenserShape } from './condenser-shape.ts';
 import { barrelCooling, coolingBoxes, tapCooling, tubCooling, tubShape, type CoolingShape } from './cooling-shape.ts';
 import { heatShape, type HeatShape } from './heat-shape.ts';
 import type { Heights } from './heights.ts';
 import { GLASS_WALL } from './line-weights.ts';
 import { neckShape, type NeckShape } from './neck-shape.ts';
-import { jugBox, jugShape, separatorShape, type JugShape, type SeparatorShape } from './separator-shape.ts';
+import {
+  jugBox,
+  jugShape,
+  separatorShape,
+  tuckedSeparator,
+  type JugShape,
+  type SeparatorShape,
+} from './separator-shape.ts';
 import { bottom, boxesAlong, right, roundCorners, subdivide, yAt, type Box, type Frame, type Point } from './shapes.ts';
 import type { TrueSizes } from './true-sizes.ts';
 import { bedShape, vesselShape, type BedShape, type VesselShape } from './vessel-shape.ts';
@@ -42,10 +49,8 @@ export interface Settled {
   readonly along: Along;
   readonly tubeDrawn: number;
   readonly minimumDepth_m: number;
-  readonly potFrame: Frame;
-  readonly endFrame: Frame;
-  /** Where the neck breaks off at the end of the pot's row; null where both rows are one. */
-  readonly rowEnd: number | null;
+  readonly frame: Frame;
+  readonly arrangement: Arrangement;
 }
 
 const LEAST_STAND = 4;
@@ -55,19 +60,19 @@ const table = (x: number, width: number, topY: number, floorY: number): Stand[] 
     ? [{ kind: 'table', box: { x: x - 6, y: topY, width: width + 12, height: floorY - topY } }]
     : [];
 
-function potShapes({ sizes, heights, along, potFrame, minimumDepth_m }: Settled) {
-  const s = potFrame.pxPerMetre;
+function potShapes({ sizes, heights, along, frame, minimumDepth_m }: Settled) {
+  const s = frame.pxPerMetre;
   const centre = along.potX + along.pot.pot;
-  const pot = vesselShape(sizes.pot, potFrame, centre, heights.pot);
-  const standY = yAt(potFrame, heights.potStand);
+  const pot = vesselShape(sizes.pot, frame, centre, heights.pot);
+  const standY = yAt(frame, heights.potStand);
   const boiler =
     sizes.boiler && along.pot.boiler !== null
-      ? vesselShape(sizes.boiler, potFrame, along.potX + along.pot.boiler, sizes.heat.height_m)
+      ? vesselShape(sizes.boiler, frame, along.potX + along.pot.boiler, sizes.heat.height_m)
       : null;
   const cabinet =
     along.pot.cabinet === null ? null : { centreX: along.potX + along.pot.cabinet, width: cabinetWidth(sizes, s) };
   const heated = boiler ?? pot;
-  const heatFloor = boiler ? potFrame.floorY : standY;
+  const heatFloor = boiler ? frame.floorY : standY;
   const heat = heatShape(sizes.heat, heated, heatFloor, s, minimumDepth_m * s, cabinet);
   const bed = bedShape(sizes.bed, pot, sizes.pot.depth_m, s);
   const stands: Stand[] = [];
@@ -82,15 +87,15 @@ function potShapes({ sizes, heights, along, potFrame, minimumDepth_m }: Settled)
         height: Math.max(3, standY - bottom(pot.outer)),
       },
     });
-    stands.push(...table(pot.outer.x, pot.outer.width, standY, potFrame.floorY));
+    stands.push(...table(pot.outer.x, pot.outer.width, standY, frame.floorY));
   } else {
     const x = cabinet || heat.kind === 'immersion-element' ? pot.outer.x : Math.min(pot.outer.x, heat.body.x);
     const end =
       cabinet || heat.kind === 'immersion-element' ? right(pot.outer) : Math.max(right(pot.outer), right(heat.body));
-    stands.push(...table(x, end - x, standY, potFrame.floorY));
-    if (cabinet) stands.push(...table(heat.body.x, heat.body.width, standY, potFrame.floorY));
+    stands.push(...table(x, end - x, standY, frame.floorY));
+    if (cabinet) stands.push(...table(heat.body.x, heat.body.width, standY, frame.floorY));
   }
-  return { pot, boiler, bed, heat, potStands: stands, ...steamWays(sizes, pot, boiler, potFrame.floorY) };
+  return { pot, boiler, bed, heat, potStands: stands, ...steamWays(sizes, pot, boiler, frame.floorY) };
 }
 
 function steamWays(
@@ -125,50 +130,50 @@ function steamWays(
   return { steamPipe, bedDrain };
 }
 
-function condenserParts({ sizes, heights, along, tubeDrawn, endFrame }: Settled) {
-  const s = endFrame.pxPerMetre;
+function condenserParts({ sizes, heights, along, tubeDrawn, frame, arrangement }: Settled) {
+  const s = frame.pxPerMetre;
   const { condenser, tub } = sizes;
   const group = along.condenser;
   const x0 = along.condenserX;
-  const inlet = { x: x0 + group.inlet, y: yAt(endFrame, heights.inlet) };
-  const tip = { x: x0 + group.separator, y: yAt(endFrame, heights.tip) };
-  const baseY = yAt(endFrame, heights.condenser);
+  const inlet = { x: x0 + group.inlet, y: yAt(frame, heights.inlet) };
+  const tip = { x: x0 + group.separator, y: yAt(frame, heights.tip) };
+  const baseY = yAt(frame, heights.condenser);
   if (condenser.kind === 'coil' && tub) {
     const centreX = x0 + (group.left + group.right) / 2;
     const shape = tubShape(
       centreX,
-      yAt(endFrame, heights.condenser + tub.height_m),
+      yAt(frame, heights.condenser + tub.height_m),
       baseY,
       tub.diameter_m * s,
       tub.freeboard_m * s,
       s,
     );
     return {
-      condenser: coilShape(condenser, tub, endFrame, {
+      condenser: coilShape(condenser, tub, frame, {
         centreX,
         overflowY: shape.water.y,
         tubBaseY: bottom(shape.water),
         inletTop: inlet,
         tip,
       }),
-      cooling: tubCooling(shape, sizes.inlet, endFrame.floorY),
-      stands: table(shape.outer.x, shape.outer.width, baseY, endFrame.floorY),
+      cooling: tubCooling(shape, sizes.inlet, frame.floorY, arrangement),
+      stands: table(shape.outer.x, shape.outer.width, baseY, frame.floorY),
     };
   }
   if (condenser.kind !== 'straight') throw new Error('a coil needs a tub to stand in');
-  const tube = straightShape(condenser, tubeDrawn, endFrame, { inlet, tip, hosesAbove: tub !== null });
+  const tube = straightShape(condenser, tubeDrawn, frame, { inlet, tip, hosesAbove: tub !== null });
   const place = {
     condenser: tube,
     counterflow: condenser.counterflow,
     upright: condenser.upright,
-    floorY: endFrame.floorY,
+    floorY: frame.floorY,
   };
   const barrel =
     tub && group.barrel !== null
       ? tubShape(
           x0 + group.barrel,
-          endFrame.floorY - tub.height_m * s,
-          endFrame.floorY,
+          frame.floorY - tub.height_m * s,
+          frame.floorY,
           tub.diameter_m * s,
           tub.freeboard_m * s,
           s,
@@ -177,7 +182,7 @@ function condenserParts({ sizes, heights, along, tubeDrawn, endFrame }: Settled)
   return {
     condenser: tube,
     cooling: barrel ? barrelCooling(place, barrel) : tapCooling(place),
-    stands: rodsUnder(tube, condenser.upright, endFrame.floorY),
+    stands: rodsUnder(tube, condenser.upright, frame.floorY),
   };
 }
 
@@ -206,13 +211,12 @@ function rodsUnder(tube: CondenserShape, upright: boolean, floorY: number): Stan
 /** Along the floor from the separator's water to the pot (or boiler), when water is run back. */
 function returnLine(settled: Settled, separator: SeparatorShape, jug: JugShape, vessel: VesselShape): Point[] {
   if (!settled.sizes.returns) return [];
-  const floor = settled.endFrame.floorY + 12;
-  const x = jug.glass.x - GLASS_WALL - 5;
+  const floor = settled.frame.floorY + 12;
+  const x = jug.glass.x < separator.centreX ? right(jug.glass) + GLASS_WALL + 5 : jug.glass.x - GLASS_WALL - 5;
   const down = [
     { x, y: separator.surfaceY },
     { x, y: floor },
   ];
-  if (settled.rowEnd !== null) return roundCorners([...down, { x: 10, y: floor }], 8);
   const entersX = right(vessel.outer) + 12;
   const entersY = bottom(vessel.inner) - 10;
   return roundCorners(
@@ -222,34 +226,39 @@ function returnLine(settled: Settled, separator: SeparatorShape, jug: JugShape, 
 }
 
 export function stillShapes(settled: Settled): StillShapes {
-  const { sizes, heights, along, potFrame, endFrame, rowEnd } = settled;
+  const { sizes, heights, along, frame } = settled;
   const front = potShapes(settled);
   const end = condenserParts(settled);
-  const jug = jugShape(sizes, endFrame, along.condenserX + along.condenser.jug);
-  const separator = separatorShape(sizes, heights, endFrame, along.condenserX + along.condenser.separator, jug);
+  const jug = jugShape(sizes, frame, along.condenserX + along.condenser.jug);
+  const separatorX = along.condenserX + along.condenser.separator;
+  const separator = (isTucked(sizes, settled.arrangement) ? tuckedSeparator : separatorShape)(
+    sizes,
+    heights,
+    frame,
+    separatorX,
+    jug,
+  );
   const lidTop = { x: front.pot.centreX, y: front.pot.lidTop + 1 };
-  const apexX = front.pot.centreX + heights.riseAcross * potFrame.pxPerMetre;
-  const inlet = { x: along.condenserX + along.condenser.inlet, y: yAt(endFrame, heights.inlet) };
-  const apexLimit = rowEnd ?? inlet.x;
+  const apexX = front.pot.centreX + heights.riseAcross * frame.pxPerMetre;
+  const inlet = { x: along.condenserX + along.condenser.inlet, y: yAt(frame, heights.inlet) };
   const apex = {
-    x: Math.min(apexX, lidTop.x + 0.8 * Math.max(4, apexLimit - lidTop.x)),
-    y: Math.min(yAt(potFrame, heights.apex), front.pot.lidTop - 8),
+    x: Math.min(apexX, lidTop.x + 0.8 * Math.max(4, inlet.x - lidTop.x)),
+    y: Math.min(yAt(frame, heights.apex), front.pot.lidTop - 8),
   };
   const upright = !(sizes.condenser.kind === 'straight' && !sizes.condenser.upright);
   const neck = neckShape(
     sizes.neck.bore_m,
     sizes.neck.insulation_m,
-    potFrame.pxPerMetre,
+    frame.pxPerMetre,
     { lidTop, apex, inlet, endsUpright: upright },
     along.neck,
-    rowEnd,
   );
   const lifted = bottom(separator.glass) + GLASS_WALL;
   const endStands: Stand[] = [...end.stands];
-  if (endFrame.floorY - lifted > 1.5)
+  if (frame.floorY - lifted > 1.5)
     endStands.push({
       kind: 'block',
-      box: { x: separator.glass.x - 5, y: lifted, width: separator.glass.width + 10, height: endFrame.floorY - lifted },
+      box: { x: separator.glass.x - 5, y: lifted, width: separator.glass.width + 10, height: frame.floorY - lifted },
     });
   return {
     ...front,
@@ -270,38 +279,26 @@ const lidBox = (vessel: VesselShape): Box => ({
   height: bottom(vessel.outer) - vessel.lidTop,
 });
 
-export interface Obstacles {
-  /** Pot, heat and neck; the neck's second piece, where there is one, belongs to the other row. */
-  readonly pot: readonly Box[];
-  readonly end: readonly Box[];
-}
-
 /** Everything drawn, as boxes that words must keep off. */
-export function obstaclesOf(shapes: StillShapes): Obstacles {
+export function obstaclesOf(shapes: StillShapes): readonly Box[] {
   const { neck, condenser, separator } = shapes;
   const tip = condenser.tail[condenser.tail.length - 1] as Point;
-  const pieces = neck.pieces.map((piece) => boxesAlong(subdivide(piece, 24), neck.width + 2 * neck.insulation + 4));
-  return {
-    pot: [
-      lidBox(shapes.pot),
-      ...(shapes.boiler ? [lidBox(shapes.boiler)] : []),
-      ...boxesAlong(shapes.steamPipe, 10),
-      ...boxesAlong(shapes.bedDrain, 8),
-      shapes.heat.body,
-      ...shapes.heat.feet,
-      ...boxesAlong(shapes.heat.rod, 6),
-      ...(pieces[0] ?? []),
-      ...shapes.potStands.map((stand) => stand.box),
-    ],
-    end: [
-      ...(pieces[1] ?? []),
-      ...condenserBoxes(condenser),
-      ...coolingBoxes(shapes.cooling),
-      separator.box,
-      { x: separator.centreX - 5, y: tip.y, width: 10, height: Math.max(1, separator.funnel.topY - tip.y) },
-      jugBox(shapes.jug),
-      ...boxesAlong(shapes.returnLine, 6),
-      ...shapes.endStands.map((stand) => stand.box),
-    ],
-  };
+  return [
+    lidBox(shapes.pot),
+    ...(shapes.boiler ? [lidBox(shapes.boiler)] : []),
+    ...boxesAlong(shapes.steamPipe, 10),
+    ...boxesAlong(shapes.bedDrain, 8),
+    shapes.heat.body,
+    ...shapes.heat.feet,
+    ...boxesAlong(shapes.heat.rod, 6),
+    ...boxesAlong(subdivide(neck.run, 24), neck.width + 2 * neck.insulation + 4),
+    ...shapes.potStands.map((stand) => stand.box),
+    ...condenserBoxes(condenser),
+    ...coolingBoxes(shapes.cooling),
+    separator.box,
+    { x: separator.centreX - 5, y: tip.y, width: 10, height: Math.max(1, separator.funnel.topY - tip.y) },
+    jugBox(shapes.jug),
+    ...boxesAlong(shapes.returnLine, 6),
+    ...shapes.endStands.map((stand) => stand.box),
+  ];
 }

@@ -172,7 +172,7 @@ function vapour(painter: Painter, sites: MarkSites, state: StillState, phases: P
   }
   if (state.vapour_kg_s <= 0) return;
   painter.begin('steam');
-  for (const piece of sites.neck) along(painter, piece, 6.5, phases.neck, sites.neckWidth, 0.95, 17, always);
+  along(painter, sites.neck, 6.5, phases.neck, sites.neckWidth, 0.95, 17, always);
   painter.end();
   painter.begin('heat');
   const radius = Math.max(1, Math.min(2.1, sites.tubeWidth * 0.19));

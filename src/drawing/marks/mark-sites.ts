@@ -19,7 +19,7 @@ export interface MarkSites {
   /** Bottom of the vapour space over the bed or the water is state; its top is this dome. */
   readonly domes: readonly { readonly inner: Box; readonly rise: number }[];
   readonly steamPipe: FlowLine | null;
-  readonly neck: readonly FlowLine[];
+  readonly neck: FlowLine;
   readonly neckWidth: number;
   readonly feed: FlowLine | null;
   readonly tubes: readonly VapourRun[];
@@ -56,7 +56,7 @@ export function markSites(layout: StillLayout): MarkSites {
       rise: Math.max(2, vessel.inner.y - vessel.lidTop - vessel.wall),
     })),
     steamPipe: lineOrNone(shapes.steamPipe),
-    neck: neck.pieces.map(flowLine),
+    neck: flowLine(neck.run),
     neckWidth: neck.width,
     feed: lineOrNone(condenser.feed),
     tubes: condenser.runs.map((run) => ({ ...flowLine(run.points), from: run.from, to: run.to })),

@@ -88,7 +88,7 @@ export function EndParts(props: PartContext) {
           stirred={sizes().stirred}
           flows={flows()}
           hot={tubHot()}
-          floorY={props.layout().grounds.at(-1)?.y ?? 0}
+          floorY={props.layout().ground.y}
         />
       </PartButton>
       <PartButton

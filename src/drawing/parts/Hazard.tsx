@@ -2,7 +2,7 @@
 import { createMemo, Index, Show } from 'solid-js';
 import { CAUTION_LETTERS } from '../caution-room.ts';
 import type { Caution } from '../cautions.ts';
-import { LINE_HEIGHT } from '../geometry/label-wishes.ts';
+import { HAZARD_LINE_HEIGHT } from '../geometry/label-wishes.ts';
 import type { HazardId, Place } from '../geometry/labels.ts';
 import { breakLines } from '../line-breaks.ts';
 
@@ -26,6 +26,15 @@ export function Hazard(props: {
           classList={{ 'is-care': caution().level === 'care', 'is-alarm': caution().level === 'alarm' }}
           text-anchor={props.place.align}
         >
+          <Show when={props.place.covers}>
+            <rect
+              class="drawing-hazard-slip"
+              x={props.place.box.x - 4}
+              y={props.place.box.y - 2}
+              width={props.place.box.width + 8}
+              height={(6 + lines().length * HAZARD_LINE_HEIGHT) * props.textScale}
+            />
+          </Show>
           <Show when={props.place.leader}>
             {(leader) => (
               <path
@@ -37,7 +46,11 @@ export function Hazard(props: {
           <path class="drawing-hazard-mark" d={`M${anchorX()} ${anchorY() - 7}l6.5 11h-13Z`} />
           <Index each={lines()}>
             {(line, index) => (
-              <text class="drawing-line" x={x()} y={props.place.box.y + (13 + index * LINE_HEIGHT) * props.textScale}>
+              <text
+                class="drawing-line"
+                x={x()}
+                y={props.place.box.y + (13 + index * HAZARD_LINE_HEIGHT) * props.textScale}
+              >
                 {line()}
               </text>
             )}

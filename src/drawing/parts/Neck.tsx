@@ -7,30 +7,28 @@ import { BreakMark } from './BreakMark.tsx';
 export function Neck(props: { readonly shape: NeckShape }) {
   return (
     <>
-      <For each={props.shape.pieces}>
-        {(piece) => (
-          <>
-            <Show when={props.shape.insulation > 0}>
-              <path
-                class="drawing-tube-wall"
-                d={pathThrough(piece)}
-                style={{ 'stroke-width': `${props.shape.width + 2 * props.shape.insulation + 2}` }}
-              />
-              <path
-                class="drawing-tube-lagging"
-                d={pathThrough(piece)}
-                style={{ 'stroke-width': `${props.shape.width + 2 * props.shape.insulation}` }}
-              />
-            </Show>
-            <path
-              class="drawing-tube-wall"
-              d={pathThrough(piece)}
-              style={{ 'stroke-width': `${props.shape.width + 4}` }}
-            />
-            <path class="drawing-tube-bore" d={pathThrough(piece)} style={{ 'stroke-width': `${props.shape.width}` }} />
-          </>
-        )}
-      </For>
+      <Show when={props.shape.insulation > 0}>
+        <path
+          class="drawing-tube-wall"
+          d={pathThrough(props.shape.run)}
+          style={{ 'stroke-width': `${props.shape.width + 2 * props.shape.insulation + 2}` }}
+        />
+        <path
+          class="drawing-tube-lagging"
+          d={pathThrough(props.shape.run)}
+          style={{ 'stroke-width': `${props.shape.width + 2 * props.shape.insulation}` }}
+        />
+      </Show>
+      <path
+        class="drawing-tube-wall"
+        d={pathThrough(props.shape.run)}
+        style={{ 'stroke-width': `${props.shape.width + 4}` }}
+      />
+      <path
+        class="drawing-tube-bore"
+        d={pathThrough(props.shape.run)}
+        style={{ 'stroke-width': `${props.shape.width}` }}
+      />
       <For each={props.shape.breaks}>
         {(mark) => (
           <BreakMark at={mark.at} dx={mark.dx} dy={mark.dy} half={props.shape.width / 2 + props.shape.insulation + 6} />

@@ -51,7 +51,7 @@ export function PotParts(props: PartContext) {
   }, 0.02);
   const neckBoxes = createMemo(() => {
     const { neck } = shapes();
-    return neck.pieces.flatMap((piece) => boxesAlong(subdivide(piece, 40), neck.width + 8));
+    return boxesAlong(subdivide(neck.run, 40), neck.width + 8);
   });
   const neckRing = createMemo(() =>
     boxAround(

@@ -2,10 +2,13 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { layoutStill, type StillLayout } from '../../../src/drawing/geometry/still-layout.ts';
 import { boxesOverlap, contains, type Box } from '../../../src/drawing/geometry/shapes.ts';
+import { trueSizes } from '../../../src/drawing/geometry/true-sizes.ts';
 import { anyScenario } from './random-scenarios.ts';
 
-const widths = [360, 390, 768, 1024, 1440, 2560];
+const widths = [272, 358, 390, 768, 800, 1024, 1440, 2560];
 const anyWidth = fc.constantFrom(...widths);
+/** Left out, the sheet grows with the drawing. */
+const anyHeight = fc.constantFrom(undefined, 280, 330, 400, 900);
 const anyTextScale = fc.constantFrom(1, 1.35);
 
 function firstBadNumber(node: unknown, path = ''): string | null {
@@ -41,7 +44,7 @@ const collisions = (layout: StillLayout): string[] => {
     for (const box of layout.obstacles)
       if (boxesOverlap(label.box, box)) found.push(`${label.id} and ${JSON.stringify(box)}`);
     for (const hazard of layout.hazards)
-      if (boxesOverlap(label.box, hazard.box)) found.push(`${label.id} and caution ${hazard.id}`);
+      if (!hazard.covers && boxesOverlap(label.box, hazard.box)) found.push(`${label.id} and caution ${hazard.id}`);
   });
   return found;
 };
@@ -51,8 +54,8 @@ describe('the drawing of any valid still', () => {
 
   test('holds no number that is not finite', () => {
     fc.assert(
-      fc.property(anyScenario, anyWidth, anyTextScale, (scenario, width, textScale) => {
-        expect(firstBadNumber(layoutStill(scenario, { width, textScale }))).toBeNull();
+      fc.property(anyScenario, anyWidth, anyHeight, anyTextScale, (scenario, width, height, textScale) => {
+        expect(firstBadNumber(layoutStill(scenario, { width, height, textScale }))).toBeNull();
       }),
       { numRuns: runs },
     );
@@ -60,8 +63,8 @@ describe('the drawing of any valid still', () => {
 
   test('stays within its sheet', () => {
     fc.assert(
-      fc.property(anyScenario, anyWidth, (scenario, width) => {
-        expect(outside(layoutStill(scenario, { width, textScale: 1 }))).toEqual([]);
+      fc.property(anyScenario, anyWidth, anyHeight, (scenario, width, height) => {
+        expect(outside(layoutStill(scenario, { width, height, textScale: 1 }))).toEqual([]);
       }),
       { numRuns: runs },
     );
@@ -69,16 +72,36 @@ describe('the drawing of any valid still', () => {
 
   test('sets no label over another label, a caution or a shape', () => {
     fc.assert(
-      fc.property(anyScenario, anyWidth, anyTextScale, (scenario, width, textScale) => {
-        expect(collisions(layoutStill(scenario, { width, textScale }))).toEqual([]);
+      fc.property(anyScenario, anyWidth, anyHeight, anyTextScale, (scenario, width, height, textScale) => {
+        expect(collisions(layoutStill(scenario, { width, height, textScale }))).toEqual([]);
       }),
       { numRuns: runs },
     );
   });
 
-  test('names every part once', () => {
+  test('keeps to the height it is given', () => {
     fc.assert(
-      fc.property(anyScenario, anyWidth, (scenario, width) => {
+      fc.property(anyScenario, anyWidth, fc.constantFrom(280, 400), (scenario, width, height) => {
+        expect(layoutStill(scenario, { width, height, textScale: 1 }).height).toBe(height);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  test('has a place for every caution', () => {
+    fc.assert(
+      fc.property(anyScenario, anyWidth, anyHeight, (scenario, width, height) => {
+        const { hazards } = layoutStill(scenario, { width, height, textScale: 1 });
+        const expected = ['flame', 'lid', 'outlet', ...(trueSizes(scenario).tub ? ['tub'] : [])];
+        expect(hazards.map(({ id }) => id).sort()).toEqual(expected);
+      }),
+      { numRuns: 100 },
+    );
+  });
+
+  test('names every part once where it is not drawn upright', () => {
+    fc.assert(
+      fc.property(anyScenario, fc.constantFrom(...widths.filter((width) => width >= 560)), (scenario, width) => {
         const ids = layoutStill(scenario, { width, textScale: 1 })
           .labels.map(({ id }) => id)
           .sort();

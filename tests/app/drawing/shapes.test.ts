@@ -176,10 +176,20 @@ describe('the neck between pot and condenser', () => {
     expect(neckOf({ length_m: 0.12, risingLength_m: 0.05 }, 1440).breaks).toHaveLength(1);
   });
 
-  test('is broken off and taken up again where the drawing stands in two rows', () => {
-    const neck = neckOf({ length_m: 0.8, risingLength_m: 0.25 }, 390);
-    expect(neck.pieces).toHaveLength(2);
-    expect(neck.breaks).toHaveLength(2);
+  test.each([288, 358, 800, 1440])('leads from the lid to the condenser in one piece on a sheet of %i px', (width) => {
+    const scenario = scenarioOf({ neck: { length_m: 0.8, risingLength_m: 0.25 } });
+    const { pot, neck, condenser } = layoutStill(scenario, { width, height: 330, textScale: 1 }).shapes;
+    expect(neck.run[0]?.x).toBeCloseTo(pot.centreX, 6);
+    expect(neck.run.at(-1)).toEqual(condenser.feed[0]);
+  });
+
+  test('leads to a tub with the jug under it on a narrow sheet', () => {
+    const { cooling, jug, separator } = layoutStill(scenarioOf(), { width: 358, height: 330, textScale: 1 }).shapes;
+    const tub = cooling.tub?.outer;
+    if (!tub) throw new Error('this still has a tub');
+    expect(jug.glass.y).toBeGreaterThan(bottom(tub));
+    expect(right(jug.glass)).toBeLessThan(separator.glass.x);
+    expect(separator.glass.x).toBeGreaterThan(right(tub));
   });
 });
 

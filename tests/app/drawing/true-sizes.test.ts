@@ -40,7 +40,7 @@ describe('sizes of the parts', () => {
 describe('heights above the floor', () => {
   test.each(examples.map(({ id }) => id))('%s: everything runs downhill from the neck to the jug', (id) => {
     const sizes = trueSizes(exampleScenario(id));
-    const heights = heightsOf(sizes, tubeDrawn(sizes));
+    const heights = heightsOf(sizes, tubeDrawn(sizes, 'along'), false);
     expect(heights.apex).toBeGreaterThan(heights.inlet);
     expect(heights.inlet).toBeGreaterThan(heights.tip);
     expect(heights.tip).toBeGreaterThan(heights.funnelTop);
@@ -51,7 +51,7 @@ describe('heights above the floor', () => {
   test.each(examples.map(({ id }) => id))('%s: the neck has its true length, rising and falling', (id) => {
     const scenario = exampleScenario(id);
     const sizes = trueSizes(scenario);
-    const heights = heightsOf(sizes, tubeDrawn(sizes));
+    const heights = heightsOf(sizes, tubeDrawn(sizes, 'along'), false);
     const rising = Math.hypot(heights.riseAcross, heights.apex - heights.lid);
     const falling = Math.hypot(heights.fallAcross, heights.apex - heights.inlet);
     expect(rising).toBeCloseTo(scenario.neck.risingLength_m, 6);
@@ -60,10 +60,10 @@ describe('heights above the floor', () => {
 
   test('a pot too low for its condenser is put on a stand, and a tub too low for its pot likewise', () => {
     const tallTub = trueSizes(scenarioOf({ cooling: { tubHeight_m: 1.2 } }));
-    expect(heightsOf(tallTub, 0).potStand).toBeGreaterThan(0.5);
+    expect(heightsOf(tallTub, 0, false).potStand).toBeGreaterThan(0.5);
     const tallPot = trueSizes(
       scenarioOf({ pot: { height_m: 2, gridHeight_m: 0.12 }, neck: { length_m: 0.5, risingLength_m: 0.2 } }),
     );
-    expect(heightsOf(tallPot, 0).condenser).toBeGreaterThan(1);
+    expect(heightsOf(tallPot, 0, false).condenser).toBeGreaterThan(1);
   });
 });
