@@ -1,8 +1,9 @@
-/** The head of the page: what is on the bench, and what can be done with the whole of it. */
-import { createSignal, For } from 'solid-js';
-import { PLACES, type Place } from '../state/places.ts';
+/** The head of the page: where one can go, and what can be done with the whole of what is on the bench. */
+import { createSignal, For, onCleanup, onMount } from 'solid-js';
+import { GROUPS, type Place } from '../state/places.ts';
 import type { UnitSystem } from '../../sim/index.ts';
 import { THEMES, type Theme } from '../state/kept-bench.ts';
+import { Menu } from '../ui/Menu.tsx';
 
 export interface HeaderProps {
   readonly place: Place;
@@ -27,98 +28,143 @@ export interface HeaderProps {
 
 const THEME_WORDS: Readonly<Record<Theme, string>> = {
   auto: 'as the device',
-  light: 'paper',
-  dark: 'slate',
+  light: 'light',
+  dark: 'dark',
   contrast: 'high contrast',
   projector: 'projector',
 };
 
-export function Header(props: HeaderProps) {
-  const [menuOpen, setMenuOpen] = createSignal(false);
+function Places(props: Pick<HeaderProps, 'place' | 'onNearPlaces'>) {
   return (
-    <header class="header">
-      <p class="header-mark">Limbeck</p>
-      <nav
-        class="header-places screen-only"
-        aria-label="Places"
-        onPointerEnter={() => props.onNearPlaces()}
-        onFocusIn={() => props.onNearPlaces()}
-      >
-        <For each={PLACES}>
-          {({ id, words }) => (
-            <a href={`#${id}`} aria-current={props.place === id ? 'page' : undefined}>
-              {words}
-            </a>
-          )}
+    <nav
+      class="header-places"
+      aria-label="Places"
+      onPointerEnter={() => props.onNearPlaces()}
+      onFocusIn={() => props.onNearPlaces()}
+    >
+      <ul>
+        <For each={GROUPS}>
+          {({ words, places }) => {
+            const isHere = () => places.some(({ id }) => id === props.place);
+            return (
+              <li classList={{ 'is-here': isHere() }}>
+                <a class="header-group" href={`#${places[0].id}`} aria-current={isHere() ? 'true' : undefined}>
+                  {words}
+                </a>
+                <ul aria-label={words}>
+                  <For each={places}>
+                    {(place) => (
+                      <li>
+                        <a href={`#${place.id}`} aria-current={props.place === place.id ? 'page' : undefined}>
+                          {place.words}
+                        </a>
+                      </li>
+                    )}
+                  </For>
+                </ul>
+              </li>
+            );
+          }}
         </For>
-      </nav>
-      <button
-        type="button"
-        class="header-menu screen-only"
-        aria-expanded={menuOpen()}
-        aria-controls="header-actions"
-        onClick={() => setMenuOpen(!menuOpen())}
-      >
-        Menu
-      </button>
-      <div
-        id="header-actions"
-        class="header-actions screen-only"
-        classList={{ 'is-open': menuOpen() }}
-        role="group"
-        aria-label="This still"
-        onClick={({ target }) => {
-          // What opens something else makes way for it; undo and redo, which may be pressed in a row, do not.
-          if (target instanceof HTMLButtonElement && !target.hasAttribute('aria-disabled')) setMenuOpen(false);
-        }}
-      >
-        <button type="button" class="header-word" onClick={() => props.onStart()}>
-          Examples
-        </button>
-        <button type="button" class="header-word" onClick={() => props.onOpenFile()}>
-          Open
-        </button>
-        <button type="button" class="header-word" onClick={() => props.onSaveScenario()}>
-          Save<span class="visually-hidden"> this scenario as a file</span>
-        </button>
-        <button type="button" class="header-word" onClick={() => props.onSaveTable()}>
-          Save table<span class="visually-hidden"> of the run as CSV</span>
-        </button>
-        <button type="button" class="header-word" onClick={() => props.onShare()}>
-          Share<span class="visually-hidden"> this still by a link</span>
-        </button>
-        <button type="button" class="header-word" onClick={() => props.onPrint()}>
-          Print
-        </button>
+      </ul>
+    </nav>
+  );
+}
+
+export function Header(props: HeaderProps) {
+  const [sheetOpen, setSheetOpen] = createSignal(false);
+  let sheet!: HTMLDivElement;
+  let sheetButton!: HTMLButtonElement;
+
+  onMount(() => {
+    const chosen = ({ target }: MouseEvent) => {
+      if (!sheetOpen() || !(target instanceof Element) || !target.closest('a, button')) return;
+      sheetButton.focus();
+      setSheetOpen(false);
+    };
+    const elsewhere = ({ target }: PointerEvent) => {
+      if (target instanceof Node && !sheet.contains(target) && !sheetButton.contains(target)) setSheetOpen(false);
+    };
+    sheet.addEventListener('click', chosen, true);
+    document.addEventListener('pointerdown', elsewhere);
+    onCleanup(() => document.removeEventListener('pointerdown', elsewhere));
+  });
+
+  return (
+    <header
+      class="header"
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape' || !sheetOpen()) return;
+        setSheetOpen(false);
+        sheetButton.focus();
+      }}
+    >
+      <p class="header-mark">Limbeck</p>
+      <div id="header-sheet" class="header-sheet screen-only" classList={{ 'is-open': sheetOpen() }} ref={sheet}>
+        <Places place={props.place} onNearPlaces={() => props.onNearPlaces()} />
+        <Menu words="Files">
+          <button type="button" onClick={() => props.onStart()}>
+            Examples
+          </button>
+          <button type="button" onClick={() => props.onOpenFile()}>
+            Open
+          </button>
+          <button type="button" onClick={() => props.onSaveScenario()}>
+            Save<span class="visually-hidden"> this scenario as a file</span>
+          </button>
+          <button type="button" onClick={() => props.onSaveTable()}>
+            Save table<span class="visually-hidden"> of the run as CSV</span>
+          </button>
+          <button type="button" onClick={() => props.onShare()}>
+            Share<span class="visually-hidden"> this still by a link</span>
+          </button>
+          <button type="button" onClick={() => props.onPrint()}>
+            Print
+          </button>
+        </Menu>
+        <Menu words="Show">
+          <label class="header-choice">
+            <span>Units</span>
+            <select
+              value={props.units}
+              onChange={(event) => props.onUnits(event.currentTarget.value === 'us' ? 'us' : 'metric')}
+            >
+              <option value="metric">metric</option>
+              <option value="us">US</option>
+            </select>
+          </label>
+          <label class="header-choice">
+            <span>Theme</span>
+            <select
+              value={props.theme}
+              onChange={(event) => props.onTheme(THEMES[event.currentTarget.selectedIndex] ?? 'auto')}
+            >
+              <For each={THEMES}>{(theme) => <option value={theme}>{THEME_WORDS[theme]}</option>}</For>
+            </select>
+          </label>
+          <button type="button" onClick={() => props.onKeys()}>
+            Keys
+          </button>
+        </Menu>
+      </div>
+      <div class="header-steps screen-only" role="group" aria-label="Changes">
         <button type="button" class="header-word" aria-disabled={!props.canUndo} onClick={() => props.onUndo()}>
           Undo
         </button>
         <button type="button" class="header-word" aria-disabled={!props.canRedo} onClick={() => props.onRedo()}>
           Redo
         </button>
-        <label class="header-choice">
-          <span>Units</span>
-          <select
-            value={props.units}
-            onChange={(event) => props.onUnits(event.currentTarget.value === 'us' ? 'us' : 'metric')}
-          >
-            <option value="metric">metric</option>
-            <option value="us">US</option>
-          </select>
-        </label>
-        <label class="header-choice">
-          <span>Look</span>
-          <select
-            value={props.theme}
-            onChange={(event) => props.onTheme(THEMES[event.currentTarget.selectedIndex] ?? 'auto')}
-          >
-            <For each={THEMES}>{(theme) => <option value={theme}>{THEME_WORDS[theme]}</option>}</For>
-          </select>
-        </label>
-        <button type="button" class="header-word" onClick={() => props.onKeys()}>
-          Keys
-        </button>
       </div>
+      <button
+        ref={sheetButton}
+        type="button"
+        class="header-menu screen-only"
+        aria-expanded={sheetOpen()}
+        aria-controls="header-sheet"
+        onClick={() => setSheetOpen(!sheetOpen())}
+      >
+        Menu
+      </button>
     </header>
   );
 }

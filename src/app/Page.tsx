@@ -1,23 +1,23 @@
 /** The page: its head, the place that is shown, and what may lie over it. */
-import { createEffect, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
+import { createEffect, createMemo, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
 import { Announcer } from '../pages/bench/Announcer.tsx';
 import { useBench } from '../state/bench.ts';
 import { createBenchFiles } from './bench-files.ts';
 import { obeyKeys } from '../pages/bench/bench-keys.ts';
 import { BenchHeader } from './BenchHeader.tsx';
 import { BenchPlace } from '../pages/bench/BenchPlace.tsx';
-import { KeysDialog } from './KeysDialog.tsx';
+import type { DialogName } from './Dialogs.tsx';
 import { Notice } from './Notice.tsx';
 import { createPlace } from '../state/route.ts';
 import { Section } from '../ui/Section.tsx';
 import { isShareHash, readShareHash } from '../state/share-link.ts';
-import { ShareDialog } from './ShareDialog.tsx';
-import { StartDialog, type StartingPoint } from './StartDialog.tsx';
+import type { StartingPoint } from './StartDialog.tsx';
 import { keepBench } from '../state/kept-bench.ts';
 import type { KeptStore } from '../state/kept-store.ts';
 import type { AnalysisPlace } from '../state/places.ts';
 import './app.css';
-import './dialogs.css';
+import './header.css';
+import './notices.css';
 
 export interface PageProps {
   readonly initialStore: KeptStore;
@@ -29,6 +29,7 @@ export interface PageProps {
   readonly setsOff: boolean;
 }
 
+const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
 const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
 
@@ -43,7 +44,8 @@ export function Page(props: PageProps) {
     return here === 'bench' || here === 'reference' ? null : here;
   };
   const [notice, setNotice] = createSignal(props.initialNotice);
-  const [dialog, setDialog] = createSignal<'none' | 'keys' | 'start' | 'share'>('none');
+  const [dialog, setDialog] = createSignal<DialogName | 'none'>('none');
+  const everAsked = createMemo<boolean>((before) => before || dialog() !== 'none', false);
   const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
   const files = createBenchFiles(bench, setNotice);
   keepBench(bench.snapshot, props.initialStore);
@@ -97,7 +99,7 @@ export function Page(props: PageProps) {
   };
 
   return (
-    <div class="page" classList={{ 'has-settings': place() === 'bench' && bench.selected() !== null }}>
+    <div class="page">
       <a class="skip screen-only" href={place() === 'bench' ? '#verdict' : '#main'}>
         {place() === 'bench' ? 'To the verdict' : 'To the content'}
       </a>
@@ -141,23 +143,23 @@ export function Page(props: PageProps) {
         </Show>
       </main>
       <Announcer />
-      <KeysDialog
-        open={dialog() === 'keys'}
-        keysOn={bench.keysOn()}
-        onKeysOn={(on) => bench.setKeysOn(on)}
-        onClose={() => setDialog('none')}
-      />
-      <ShareDialog open={dialog() === 'share'} scenario={bench.scenario()} onClose={() => setDialog('none')} />
-      <StartDialog
-        open={dialog() === 'start'}
-        points={points()}
-        onChoose={(point) => void choose(point)}
-        onOpenFile={() => {
-          setDialog('none');
-          files.pick();
-        }}
-        onClose={() => setDialog('none')}
-      />
+      <Show when={everAsked()}>
+        <Suspense>
+          <Dialogs
+            open={dialog()}
+            keysOn={bench.keysOn()}
+            onKeysOn={(on) => bench.setKeysOn(on)}
+            scenario={bench.scenario()}
+            points={points()}
+            onChoose={(point) => void choose(point)}
+            onOpenFile={() => {
+              setDialog('none');
+              files.pick();
+            }}
+            onClose={() => setDialog('none')}
+          />
+        </Suspense>
+      </Show>
     </div>
   );
 }

@@ -27,7 +27,7 @@ import { createHistory } from './history.ts';
 import { sizeQuestion } from './length-that-holds.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { Paper } from './print.ts';
-import type { SavedBench, Theme } from './kept-bench.ts';
+import type { SavedBench, ShownChart, Theme } from './kept-bench.ts';
 
 export interface Bench extends Omit<Playback, 'load'> {
   readonly scenario: Accessor<Scenario>;
@@ -59,6 +59,9 @@ export interface Bench extends Omit<Playback, 'load'> {
   load(scenario: unknown, time_s?: number): Promise<string | null>;
   readonly selected: Accessor<ScenarioPart | null>;
   select(part: ScenarioPart | null): void;
+  /** The part on which the reader's hand lies, by one of the live controls. */
+  readonly touched: Accessor<ScenarioPart | null>;
+  touch(part: ScenarioPart | null): void;
   readonly units: Accessor<UnitSystem>;
   /** Who reads what the run has to say. */
   readonly reader: Accessor<Reader>;
@@ -68,6 +71,9 @@ export interface Bench extends Omit<Playback, 'load'> {
   /** The theme that is shown: paper is always light. */
   readonly shownTheme: Accessor<Theme>;
   readonly paper: Paper;
+  /** The chart beside the still. */
+  readonly chart: Accessor<ShownChart>;
+  setChart(chart: ShownChart): void;
   readonly foldedCharts: Accessor<readonly string[]>;
   setFoldedCharts(ids: readonly string[]): void;
   readonly hintsDismissed: Accessor<boolean>;
@@ -112,6 +118,8 @@ export function createBench(parts: BenchParts): Bench {
   const [problems, setProblems] = createSignal<readonly Problem[]>([]);
   const [broken, setBroken] = createSignal<string | null>(null);
   const [selected, select] = createSignal<ScenarioPart | null>(null);
+  const [touched, touch] = createSignal<ScenarioPart | null>(null);
+  const [chart, setChart] = createSignal(parts.saved.chart);
   const [units, setUnits] = createSignal(parts.saved.units);
   const [theme, setTheme] = createSignal(parts.saved.theme);
   const [foldedCharts, setFoldedCharts] = createSignal(parts.saved.foldedCharts);
@@ -253,6 +261,7 @@ export function createBench(parts: BenchParts): Bench {
     units: units(),
     theme: theme(),
     foldedCharts: foldedCharts(),
+    chart: chart(),
     hintsDismissed: hintsDismissed(),
     keysOn: keysOn(),
   }));
@@ -290,6 +299,10 @@ export function createBench(parts: BenchParts): Bench {
     load,
     selected,
     select,
+    touched,
+    touch,
+    chart,
+    setChart,
     units,
     reader: () => englishReader(units()),
     setUnits,

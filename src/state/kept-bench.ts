@@ -7,6 +7,21 @@ import { SPEEDS, type Speed } from './playback.ts';
 export type Theme = 'auto' | 'light' | 'dark' | 'contrast' | 'projector';
 export const THEMES: readonly Theme[] = ['auto', 'light', 'dark', 'contrast', 'projector'];
 
+/** Charts that may stand beside the still. */
+export const SHOWN_CHARTS = [
+  'temperatures',
+  'heat',
+  'steam',
+  'cooling',
+  'oil',
+  'recovery',
+  'bed',
+  'condenser',
+  'drops',
+  'energy',
+] as const;
+export type ShownChart = (typeof SHOWN_CHARTS)[number];
+
 export interface SavedBench {
   /** As JSON; it is read like any other file before it is used. */
   readonly scenario: unknown;
@@ -16,6 +31,8 @@ export interface SavedBench {
   readonly theme: Theme;
   /** Ids of the charts that are folded away. */
   readonly foldedCharts: readonly string[];
+  /** Id of the chart beside the still. */
+  readonly chart: ShownChart;
   readonly hintsDismissed: boolean;
   /** Whether single keys move the time mark. */
   readonly keysOn: boolean;
@@ -39,6 +56,7 @@ export const benchShape: Shape<SavedBench> = {
       units: oneOf<UnitSystem>(['metric', 'us'], value['units'], 'metric'),
       theme: oneOf<Theme>(THEMES, value['theme'], 'auto'),
       foldedCharts: Array.isArray(folded) ? folded.filter((id): id is string => typeof id === 'string') : [],
+      chart: oneOf<ShownChart>(SHOWN_CHARTS, value['chart'], 'oil'),
       hintsDismissed: value['hintsDismissed'] === true,
       keysOn: value['keysOn'] !== false,
     };

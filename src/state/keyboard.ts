@@ -23,19 +23,19 @@ export interface KeyWords {
 }
 
 export const KEYS: readonly KeyWords[] = [
-  { command: 'play-or-pause', keys: 'Space', does: 'play or pause' },
+  { command: 'play-or-pause', keys: 'P', does: 'play or pause' },
   { command: 'back-10-s', keys: '←', does: 'ten seconds back' },
   { command: 'on-10-s', keys: '→', does: 'ten seconds on' },
   { command: 'back-60-s', keys: 'Shift ←', does: 'a minute back' },
   { command: 'on-60-s', keys: 'Shift →', does: 'a minute on' },
   { command: 'to-start', keys: 'Home', does: 'to the start' },
   { command: 'to-end', keys: 'End', does: 'to the end' },
-  { command: 'previous-event', keys: '[', does: 'to the event before' },
-  { command: 'next-event', keys: ']', does: 'to the next event' },
-  { command: 'faster', keys: '+', does: 'play faster' },
-  { command: 'slower', keys: '−', does: 'play slower' },
-  { command: 'undo', keys: 'Ctrl Z', does: 'take the last change back' },
-  { command: 'redo', keys: 'Ctrl Shift Z', does: 'make it again' },
+  { command: 'next-event', keys: 'N', does: 'to what happens next' },
+  { command: 'previous-event', keys: 'Shift N', does: 'to what happened last' },
+  { command: 'faster', keys: 'F', does: 'play faster' },
+  { command: 'slower', keys: 'S', does: 'play slower' },
+  { command: 'undo', keys: 'Ctrl Z', does: 'undo the last change' },
+  { command: 'redo', keys: 'Ctrl Shift Z', does: 'redo it' },
   { command: 'show-keys', keys: '?', does: 'show this list' },
 ];
 
@@ -49,20 +49,17 @@ export interface KeyPress {
 }
 
 /** Where the focus is, as far as keys care. */
-export type Focus = 'typing' | 'own-arrows' | 'own-space' | 'free';
+export type Focus = 'typing' | 'own-arrows' | 'free';
 
 const PLAIN: Readonly<Record<string, Command>> = {
-  ' ': 'play-or-pause',
+  p: 'play-or-pause',
   ArrowLeft: 'back-10-s',
   ArrowRight: 'on-10-s',
   Home: 'to-start',
   End: 'to-end',
-  '[': 'previous-event',
-  ']': 'next-event',
-  '+': 'faster',
-  '=': 'faster',
-  '-': 'slower',
-  '−': 'slower',
+  n: 'next-event',
+  f: 'faster',
+  s: 'slower',
   '?': 'show-keys',
 };
 
@@ -77,22 +74,20 @@ export function commandFor(press: KeyPress, focus: Focus): Command | null {
     return key === 'y' && !press.shiftKey ? 'redo' : null;
   }
   if (ARROWS.has(press.key) && focus === 'own-arrows') return null;
-  if (press.key === ' ' && focus !== 'free') return null;
   if (press.shiftKey && press.key === 'ArrowLeft') return 'back-60-s';
   if (press.shiftKey && press.key === 'ArrowRight') return 'on-60-s';
-  return PLAIN[press.key] ?? null;
+  if (press.shiftKey && press.key.toLowerCase() === 'n') return 'previous-event';
+  return PLAIN[press.key.length === 1 ? press.key.toLowerCase() : press.key] ?? null;
 }
 
 const TYPING =
   'input:not([type="range"], [type="checkbox"], [type="radio"], [type="button"], [type="file"]), textarea, select, [contenteditable="true"]';
 const OWN_ARROWS =
   'input, [role="slider"], [role="menu"], [role="listbox"], [role="radiogroup"], [role="tablist"], [role="grid"], dialog';
-const OWN_SPACE = 'button, a, summary, [role="button"], [role="checkbox"], [role="switch"], [tabindex="0"]';
 
 export function focusOf(target: EventTarget | null): Focus {
   if (!(target instanceof Element)) return 'free';
   if (target.matches(TYPING)) return 'typing';
   if (target.matches('[data-time-mark]')) return 'free';
-  if (target.closest(OWN_ARROWS)) return 'own-arrows';
-  return target.closest(OWN_SPACE) ? 'own-space' : 'free';
+  return target.closest(OWN_ARROWS) ? 'own-arrows' : 'free';
 }

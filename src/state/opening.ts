@@ -24,6 +24,7 @@ const FRESH: Omit<SavedBench, 'scenario'> = {
   units: 'metric',
   theme: 'auto',
   foldedCharts: [],
+  chart: 'oil',
   hintsDismissed: false,
   keysOn: true,
 };

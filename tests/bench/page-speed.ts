@@ -59,7 +59,7 @@ async function withPage<T>(options: BrowserContextOptions, work: (opened: Opened
 const redraws = (viewport: typeof DESKTOP): Promise<readonly number[]> =>
   withPage({ viewport }, async ({ page }) => {
     const sliders = ['Heat', 'Tap', 'Coil', 'Charge'];
-    await page.locator('.bench-live').evaluate((live) => live.scrollIntoView({ block: 'start' }));
+    await page.locator('.first-live').evaluate((live) => live.scrollIntoView({ block: 'start' }));
     for (let change = 0; change < CHANGES; change++) {
       await page.getByRole('slider', { name: sliders[change % sliders.length] as string, exact: true }).focus();
       await page.keyboard.press(change % 8 < 4 ? 'ArrowRight' : 'ArrowLeft');
@@ -71,7 +71,7 @@ const redraws = (viewport: typeof DESKTOP): Promise<readonly number[]> =>
 /** A slider dragged across, an input event each frame or so: how old the hand's last move is when charts are painted. */
 const dragged = (): Promise<readonly number[]> =>
   withPage({}, async ({ page }) => {
-    await page.locator('.bench-live').evaluate((live) => live.scrollIntoView({ block: 'start' }));
+    await page.locator('.first-live').evaluate((live) => live.scrollIntoView({ block: 'start' }));
     const box = await page.getByRole('slider', { name: 'Heat', exact: true }).boundingBox();
     if (!box) throw new Error('the slider is not on the page');
     const y = box.y + box.height / 2;

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { UNCERTAIN_IDS } from '../../sim/answers/ensemble/factors.ts';
 import { goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { exampleScenario } from '../../sim/index.ts';
-import { downloaded, enter, openFile } from './bench-page.ts';
+import { downloaded, enter, openFile, press } from './bench-page.ts';
 
 /** The typical run, each uncertain value alone at both ends, and 2000 random ones. */
 const ALL = 1 + 2 * UNCERTAIN_IDS.length + 2000;
@@ -42,7 +42,7 @@ describe('how long to run', () => {
     const { page, lead } = await openAnswer('run-length');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/^Half of the/);
     const before = await lead.textContent();
-    await page.getByRole('button', { name: 'Examples' }).click();
+    await press(page, 'Files', 'Examples');
     await page
       .getByRole('dialog', { name: 'Start from' })
       .getByRole('button', { name: /Rosemary in a large pot/ })

@@ -20,8 +20,7 @@ export async function openAnswer(
   return { ...opened, ...answer };
 }
 
-export const goTo = (page: Page, place: string): Promise<void> =>
-  page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: place, exact: true }).click();
+export { goTo } from './bench-page.ts';
 
 /** A search on the model may take its time on a busy machine. */
 export const SEARCH = { timeout: 45_000 };

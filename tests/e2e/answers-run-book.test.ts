@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { openAnswer, SEARCH } from './answers-page.ts';
-import { downloaded } from './bench-page.ts';
+import { choose, downloaded, press } from './bench-page.ts';
 
 /** Oil that came more slowly than the plan says, in minutes and millilitres. */
 const SLOW = 'time (min), oil (mL)\n30, 2.6\n40, 8.2\n50, 13.4\n60, 17.6\n75, 22.8\n90, 26.1\n105, 28.2\n120, 29.6';
@@ -81,7 +81,7 @@ describe('my runs', () => {
 
   test('take over the units that are pasted, and keep the still they were begun with within reach', async () => {
     const { page } = await openAnswer('run-book');
-    await page.getByRole('combobox', { name: 'Units' }).selectOption('us');
+    await choose(page, 'Units', 'us');
     await page.getByRole('button', { name: 'New log' }).click();
     expect(await page.getByRole('combobox', { name: 'Temperatures in' }).inputValue()).toBe('°F');
     await page.getByText('Paste columns from a note').click();
@@ -94,7 +94,7 @@ describe('my runs', () => {
 
     const back = page.getByRole('button', { name: 'Put the still of this log on the bench' });
     expect(await back.count()).toBe(0);
-    await page.getByRole('button', { name: 'Examples' }).click();
+    await press(page, 'Files', 'Examples');
     await page
       .getByRole('dialog', { name: 'Start from' })
       .getByRole('button', { name: /Rosemary in a large pot/ })

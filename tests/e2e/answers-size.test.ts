@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { exampleScenario } from '../../sim/index.ts';
-import { downloaded, enter, openFile, typedValue } from './bench-page.ts';
+import { downloaded, enter, openFile, press, typedValue } from './bench-page.ts';
 
 describe('how much tube', () => {
   test('is answered in a sentence, a picture and a table, and all of it can be taken along', async () => {
@@ -168,7 +168,7 @@ describe('how much tube', () => {
 
   test('is answered for a straight tube in a jacket alike, without turns', async () => {
     const { page, lead } = await openAnswer('size');
-    await page.getByRole('button', { name: 'Examples' }).click();
+    await press(page, 'Files', 'Examples');
     await page
       .getByRole('dialog', { name: 'Start from' })
       .getByRole('button', { name: /Rosemary in a large pot/ })

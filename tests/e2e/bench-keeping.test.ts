@@ -1,13 +1,24 @@
 import { describe, expect, test } from 'vitest';
 import { openPage } from './open-page.ts';
-import { downloaded, enter, onBench, openBench, openFile, seconds, typedValue } from './bench-page.ts';
+import {
+  choiceOf,
+  choose,
+  downloaded,
+  enter,
+  onBench,
+  openBench,
+  openFile,
+  press,
+  seconds,
+  typedValue,
+} from './bench-page.ts';
 
 describe('work on the bench', () => {
   test('is there again after a reload: still, time mark, units, look and folded charts', async () => {
     const { page, lead, timeMark } = await openBench();
     await enter(typedValue(page, 'Coil'), '2.35 m');
-    await page.getByRole('combobox', { name: 'Units' }).selectOption('US');
-    await page.getByRole('combobox', { name: 'Look' }).selectOption('slate');
+    await choose(page, 'Units', 'US');
+    await choose(page, 'Theme', 'dark');
     await page.getByRole('button', { name: /^Heat in the bed/ }).click();
     await page.locator('h1').click();
     await page.keyboard.press('Home');
@@ -20,7 +31,7 @@ describe('work on the bench', () => {
     expect(await lead.textContent()).toBe(told);
     expect(await seconds(timeMark)).toBe(60);
     expect(await page.locator('html').getAttribute('data-theme')).toBe('dark');
-    expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
+    expect(await (await choiceOf(page, 'Units')).inputValue()).toBe('us');
     expect(await page.getByRole('button', { name: /^Heat in the bed/ }).getAttribute('aria-expanded')).toBe('false');
     expect(await page.getByRole('button', { name: 'Play', exact: true }).count()).toBe(1);
   });
@@ -30,12 +41,7 @@ describe('work on the bench', () => {
     const coil = typedValue(first.page, 'Coil');
     await enter(coil, '2.35 m');
     await expect.poll(() => coil.inputValue()).toBe('2.35');
-    const saved = await downloaded(first.page, () =>
-      first.page
-        .getByRole('button', { name: /^Save this|^Save$/ })
-        .first()
-        .click(),
-    );
+    const saved = await downloaded(first.page, () => press(first.page, 'Files', /^Save this/));
     expect(saved.name).toBe('gentle-lavender.json');
     const scenario = JSON.parse(saved.text) as { condenser: { length_m: number } };
     expect(scenario.condenser.length_m).toBe(2.35);
@@ -51,7 +57,7 @@ describe('work on the bench', () => {
     const coil = typedValue(first.page, 'Coil');
     await enter(coil, '2.35 m');
     await expect.poll(() => coil.inputValue()).toBe('2.35');
-    await first.page.getByRole('button', { name: 'Share' }).click();
+    await press(first.page, 'Files', /^Share/);
     const field = first.page.getByRole('textbox', { name: 'Link to this still' });
     await expect.poll(() => field.inputValue()).toContain('#still=1.');
     const link = await field.inputValue();
@@ -78,7 +84,7 @@ describe('work on the bench', () => {
 
   test('gives the table of the run, a named column each', async () => {
     const { page } = await openBench();
-    const { name, text } = await downloaded(page, () => page.getByRole('button', { name: /^Save table/ }).click());
+    const { name, text } = await downloaded(page, () => press(page, 'Files', /^Save table/));
     expect(name).toBe('gentle-lavender.csv');
     const lines = text.trimEnd().split('\n');
     expect(lines[0]).toMatch(/^time_s,heatSetting,sourcePower_W,/);
@@ -132,7 +138,7 @@ describe('work on the bench', () => {
     await page.goBack();
     await page.getByText('can’t be read by this version').waitFor();
     expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
-    expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
+    expect(await (await choiceOf(page, 'Units')).inputValue()).toBe('us');
     await enter(typedValue(page, 'Coil'), '2 ft');
     const entries = () =>
       page.evaluate(

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { onBench, openBench, seconds } from './bench-page.ts';
+import { goTo, onBench, openBench, seconds } from './bench-page.ts';
 
 describe('without a network', () => {
   test('the bench opens and runs, and the other places are there', async () => {
@@ -18,7 +18,7 @@ describe('without a network', () => {
     const before = await lead.textContent();
     await page.getByRole('slider', { name: 'Coil' }).fill('0.5');
     await expect.poll(() => lead.textContent()).not.toBe(before);
-    await page.getByRole('link', { name: 'Run length' }).click();
+    await goTo(page, 'Run length');
     await page.locator('.answers-place h2').first().waitFor();
   });
 

@@ -25,6 +25,42 @@ export const onBench = (page: Page) => ({
   verdict: page.getByRole('region', { name: 'What this run tells you' }),
 });
 
+/** In the groups of the page's head; every other place is in Plan. */
+const GROUP_OF: Readonly<Record<string, string>> = { 'Run book': 'Keep', Reference: 'Teach' };
+
+/** Goes to a place as a reader does: by its group, where its own name is not in sight. */
+export async function goTo(page: Page, place: string): Promise<void> {
+  const places = page.getByRole('navigation', { name: 'Places' });
+  const link = places.getByRole('link', { name: place, exact: true });
+  if (!(await link.isVisible()))
+    await places.getByRole('link', { name: GROUP_OF[place] ?? 'Plan', exact: true }).click();
+  if ((await link.getAttribute('aria-current')) !== 'page') await link.click();
+}
+
+type MenuName = 'Files' | 'Show';
+
+/** A control of a menu in the head of the page, its menu opened. */
+async function inMenu(page: Page, menu: MenuName, control: Locator): Promise<Locator> {
+  if (await control.isVisible()) return control;
+  const sheet = page.getByRole('button', { name: 'Menu', exact: true });
+  await ((await sheet.isVisible()) ? sheet : page.getByRole('button', { name: menu, exact: true })).click();
+  return control;
+}
+
+/** Presses a button of a menu in the head of the page. */
+export const press = async (page: Page, menu: MenuName, name: string | RegExp): Promise<void> =>
+  (
+    await inMenu(page, menu, page.getByRole('banner').getByRole('button', { name, exact: typeof name === 'string' }))
+  ).click();
+
+/** Units or theme, as the head of the page offers them. */
+export const choiceOf = (page: Page, name: 'Units' | 'Theme'): Promise<Locator> =>
+  inMenu(page, 'Show', page.getByRole('combobox', { name }));
+
+export const choose = async (page: Page, name: 'Units' | 'Theme', option: string): Promise<void> => {
+  await (await choiceOf(page, name)).selectOption(option);
+};
+
 export const typedValue = (page: Page, control: string): Locator =>
   page.getByRole('textbox', { name: `${control}, typed` });
 
@@ -53,10 +89,7 @@ export async function downloaded(
 
 /** Hands a file to the page the way its own file picker does. */
 export async function openFile(page: Page, name: string, text: string): Promise<void> {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open', exact: true }).click(),
-  ]);
+  const [chooser] = await Promise.all([page.waitForEvent('filechooser'), press(page, 'Files', 'Open')]);
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 

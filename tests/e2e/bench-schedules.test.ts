@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { changedFrom, enter, openBench, typedValue } from './bench-page.ts';
+import { changedFrom, enter, goTo, openBench, typedValue } from './bench-page.ts';
 
 describe('a control over the run', () => {
   test('is planned from the live control: a knot moved by keys and a row typed change the run', async () => {
     const { page, verdict } = await openBench();
-    await page.getByRole('button', { name: /^Plan it over the run\s+for Heat/ }).click();
+    await page.getByRole('button', { name: /^Set a timetable for\s+Heat/ }).click();
     const plan = page.getByRole('region', { name: 'Heat setting' });
     await expect.poll(() => plan.isVisible()).toBe(true);
     const knot = plan.getByRole('slider', { name: 'Heat setting, change 1' });
@@ -77,14 +77,14 @@ describe('the places of the page', () => {
     const told = await lead.textContent();
     const places = page.getByRole('navigation', { name: 'Places' });
     for (const place of ['Size', 'Run length', 'Compare', 'Run book']) {
-      await places.getByRole('link', { name: place }).click();
+      await goTo(page, place);
       await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe(place);
       await page.locator('.answers-place h2').first().waitFor();
       expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
     }
     await page.goBack();
     await expect.poll(() => places.locator('[aria-current="page"]').textContent()).toBe('Compare');
-    await places.getByRole('link', { name: 'Bench' }).click();
+    await goTo(page, 'Bench');
     await expect.poll(() => lead.textContent()).toBe(told);
     expect(await typedValue(page, 'Coil').inputValue()).toBe('2.35');
   });
@@ -92,10 +92,10 @@ describe('the places of the page', () => {
   test('leave the keys of the time mark alone', async () => {
     const { page, timeMark } = await openBench();
     const before = await timeMark.inputValue();
-    await page.getByRole('link', { name: 'Size' }).click();
+    await goTo(page, 'Size');
     await page.locator('.answers-place h2').first().waitFor();
     await page.keyboard.press('Home');
-    await page.getByRole('link', { name: 'Bench' }).click();
+    await goTo(page, 'Bench');
     await timeMark.waitFor();
     expect(await timeMark.inputValue()).toBe(before);
   });

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 import { readScenario } from '../../sim/index.ts';
 import { onAnswer } from './answers-page.ts';
-import { onBench } from './bench-page.ts';
+import { choiceOf, onBench } from './bench-page.ts';
 import { openPage } from './open-page.ts';
 
 function scenarioNamed(name: string, length_m: number) {
@@ -94,7 +94,7 @@ describe('what an older build kept', () => {
     await lead.waitFor();
     expect(await page.locator('h1').textContent()).toBe('Kept before');
     expect(await timeMark.inputValue()).toBe('600');
-    expect(await page.getByRole('combobox', { name: 'Units' }).inputValue()).toBe('us');
+    expect(await (await choiceOf(page, 'Units')).inputValue()).toBe('us');
     expect(await page.locator('html').getAttribute('data-theme')).toBe('dark');
     expect(await page.getByRole('button', { name: /^Heat in the bed/ }).getAttribute('aria-expanded')).toBe('false');
 

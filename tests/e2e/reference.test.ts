@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { axeFaults } from './bench-page.ts';
+import { axeFaults, choose, goTo } from './bench-page.ts';
 import { openPage } from './open-page.ts';
 
 const LATE = { timeout: 30_000 };
@@ -18,7 +18,7 @@ const openReference = async (name = '', options: Parameters<typeof openPage>[1] 
 describe('the reference', () => {
   test('is reached from the places, searched in plain words, and answers what is typed', async () => {
     const { page } = await openPage();
-    await page.getByRole('navigation', { name: 'Places' }).getByRole('link', { name: 'Reference' }).click();
+    await goTo(page, 'Reference');
     const search = page.getByRole('searchbox', { name: 'Look up' });
     await search.waitFor(LATE);
     await search.fill('surface tension of water');
@@ -56,7 +56,7 @@ describe('the reference', () => {
     const { page, result, field } = await openReference('film-coefficient-chato-steam');
     await result.waitFor(LATE);
     expect(await result.textContent()).toMatch(/W\/\(m² K\)$/);
-    await page.getByRole('combobox', { name: 'Units' }).selectOption('us');
+    await choose(page, 'Units', 'us');
     await expect.poll(() => result.textContent(), LATE).toMatch(/BTU\/\(h ft² °F\)$/);
     await field('Bore of the tube').fill('3/8 in');
     await field('Bore of the tube').press('Enter');

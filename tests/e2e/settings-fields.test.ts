@@ -1,6 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { axeFaults, changedFrom, enter, openBench, SETTINGS_PARTS } from './bench-page.ts';
+import { SETTINGS_PARTS, axeFaults, changedFrom, choose, enter, openBench } from './bench-page.ts';
 
 async function openSettings(page: Page): Promise<Locator> {
   await page.getByRole('button', { name: /^Pot/ }).first().press('Enter');
@@ -69,7 +69,7 @@ describe('a field of the settings', () => {
   test('is shown in gallons and inches when asked, without changing the still', async () => {
     const { page, verdict } = await openBench();
     const settings = await openSettings(page);
-    await page.getByRole('combobox', { name: 'Units' }).selectOption('us');
+    await choose(page, 'Units', 'us');
     await settings.getByText('gal', { exact: true }).first().waitFor();
     await expect.poll(() => verdict.textContent()).toMatch(/mL|qt|gal/u);
     expect(await page.getByRole('button', { name: 'Undo' }).isEnabled()).toBe(false);

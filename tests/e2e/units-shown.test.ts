@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { botanicals, examples, exampleScenario, type UnitSystem } from '../../sim/index.ts';
 import { goTo, SEARCH } from './answers-page.ts';
-import { enter, openBench, openFile, typedValue, SETTINGS_PARTS } from './bench-page.ts';
+import { SETTINGS_PARTS, choose, enter, openBench, openFile, press, typedValue } from './bench-page.ts';
 import { hasForeignUnit, wordsOfPage } from './foreign-units.ts';
 
 test('units of the other system are found', () => {
@@ -81,7 +81,7 @@ async function openIn(system: UnitSystem) {
   const opened = await openBench({ viewport: { width: 1440, height: 1400 } });
   const { page } = opened;
   await page.getByRole('region', { name: 'Tap temperature' }).waitFor();
-  await page.getByRole('combobox', { name: 'Units' }).selectOption(system);
+  await choose(page, 'Units', system);
   await expect.poll(async () => (await wordsOfPage(page)).some((words) => SYSTEM_WORDS[system].test(words))).toBe(true);
   return { ...opened, ledger: createLedger(page, system) };
 }
@@ -114,8 +114,12 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
     const { page, ledger, lead } = await openIn(system);
     await ledger.read('bench');
     await ledger.print('bench');
-    for (const dialog of ['Examples', 'Keys', 'Share this still by a link']) {
-      await page.getByRole('button', { name: dialog, exact: true }).first().click({ timeout: 5000 });
+    for (const [menu, dialog] of [
+      ['Files', 'Examples'],
+      ['Show', 'Keys'],
+      ['Files', 'Share this still by a link'],
+    ] as const) {
+      await press(page, menu, dialog);
       await page.getByRole('dialog').filter({ visible: true }).waitFor();
       await ledger.read(`dialog ${dialog}`);
       await page.keyboard.press('Escape');

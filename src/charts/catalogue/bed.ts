@@ -1,6 +1,6 @@
 /** Heat climbing through the bed: time across, height up, warmth as colour, the steam front as a line. */
 import type { Grid } from '../../../sim/index.ts';
-import type { Chart, Series } from '../model/chart.ts';
+import { CHART_NAMES, type Chart, type Series } from '../model/chart.ts';
 import { extentOf } from '../model/domain.ts';
 import { gridColumn } from '../model/sample.ts';
 import { columnOf, columnSays, timesOf, type NamedRun } from './runs.ts';
@@ -11,7 +11,7 @@ export function bedChart(runs: readonly NamedRun[], bedHeight_m: number): Chart 
   const data = run && grid ? grid.data.subarray(0, run.result.record.rows * grid.cells) : new Float64Array();
   return {
     id: 'bed',
-    title: 'Heat in the bed',
+    title: CHART_NAMES.bed,
     says: 'Temperature of the charge by height and time; the line is the steam front.',
     xAxis: 'time',
     derived: [],

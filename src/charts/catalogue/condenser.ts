@@ -1,6 +1,6 @@
 /** The condenser along its tube at one moment: temperatures, heat, and where condensing ends. */
 import { formatQuantity, positionAt, type GridName, type RunResult } from '../../../sim/index.ts';
-import type { Chart, LinesLane, Series } from '../model/chart.ts';
+import { CHART_NAMES, type Chart, type LinesLane, type Series } from '../model/chart.ts';
 import { extentOf, type Domain } from '../model/domain.ts';
 import type { Flag } from '../model/event-words.ts';
 import type { Measure, UnitSystem } from '../model/measure.ts';
@@ -75,7 +75,7 @@ export function condenserChart(runs: readonly NamedRun[], extents: CondenserExte
   ];
   return {
     id: 'condenser',
-    title: 'Along the condenser',
+    title: CHART_NAMES.condenser,
     says: 'Temperatures inside the tube, at its wall and in the cooling water, and the heat that passes, from the vapour end to the outlet.',
     xAxis: 'tube',
     lanes,

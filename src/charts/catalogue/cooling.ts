@@ -1,13 +1,13 @@
 /** Cooling water: temperatures with the layers of the tub, and below them the flow. */
 import { isCoil } from '../../../sim/index.ts';
-import type { Series, Chart } from '../model/chart.ts';
+import { CHART_NAMES, type Series, type Chart } from '../model/chart.ts';
 import { gridColumn } from '../model/sample.ts';
 import { columnInRuns, DOTS, SOLID, THIN, timesOf, type NamedRun } from './runs.ts';
 
 export function coolingChart(runs: readonly NamedRun[]): Chart {
   return {
     id: 'cooling',
-    title: 'Cooling water',
+    title: CHART_NAMES.cooling,
     says: 'Temperature of the cooling water coming in and leaving, the rise between them, the layers of the tub as thin lines, and the flow.',
     xAxis: 'time',
     derived: [

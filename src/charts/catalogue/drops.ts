@@ -1,6 +1,6 @@
 /** Oil drops by size at one moment: what the separator catches and what it loses. */
 import { type DropCapture, formatQuantity } from '../../../sim/index.ts';
-import type { Chart, Series } from '../model/chart.ts';
+import { CHART_NAMES, type Chart, type Series } from '../model/chart.ts';
 import type { Domain } from '../model/domain.ts';
 import type { Flag } from '../model/event-words.ts';
 import { shownWords, type UnitSystem } from '../model/measure.ts';
@@ -47,7 +47,7 @@ export function dropsChart(capture: DropCapture): Chart {
   });
   return {
     id: 'drops',
-    title: 'Drops caught',
+    title: CHART_NAMES.drops,
     says: 'Oil by drop size: the share of each size that the separator catches, and the share that passes with the water.',
     xAxis: 'drop',
     derived: [],

@@ -1,10 +1,10 @@
 /** Where the heat goes: source, pot, condenser, losses. */
-import type { Chart } from '../model/chart.ts';
+import { CHART_NAMES, type Chart } from '../model/chart.ts';
 import { columnInRuns, DOTS, LONG_DASH, type NamedRun } from './runs.ts';
 
 export const heatChart = (runs: readonly NamedRun[]): Chart => ({
   id: 'heat',
-  title: 'Heat',
+  title: CHART_NAMES.heat,
   says: 'Power taken by the source, power that enters the pot, heat taken out by the condenser and heat lost to the air.',
   xAxis: 'time',
   derived: [],

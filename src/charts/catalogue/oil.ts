@@ -1,5 +1,5 @@
 /** Oil collected, by constituent, stacked from the most to the least volatile; below it the rate. */
-import type { Series, Chart } from '../model/chart.ts';
+import { CHART_NAMES, type Series, type Chart } from '../model/chart.ts';
 import { oilStep } from '../model/palette.ts';
 import { gridColumn } from '../model/sample.ts';
 import { columnInRuns, columnOf, lineInRuns, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
@@ -14,7 +14,7 @@ export interface OilName {
 export function oilChart(runs: readonly NamedRun[], byVolatility: readonly OilName[]): Chart {
   return {
     id: 'oil',
-    title: 'Oil out',
+    title: CHART_NAMES.oil,
     says: 'Oil collected so far by constituent, the most volatile at the bottom and lightest, and the rate at which it comes.',
     xAxis: 'time',
     derived: [],

@@ -1,5 +1,5 @@
 /** Share of the oil in the charge that has been collected. */
-import type { Band, LoggedPoints, Chart } from '../model/chart.ts';
+import { CHART_NAMES, type Band, type LoggedPoints, type Chart } from '../model/chart.ts';
 import { columnOf, lineInRuns, type NamedRun } from './runs.ts';
 
 /** Spread of an ensemble of runs, as shares. */
@@ -23,7 +23,7 @@ export function recoveryChart(
     : [];
   return {
     id: 'recovery',
-    title: 'Recovery',
+    title: CHART_NAMES.recovery,
     says: 'Oil collected as a share of the oil in the charge.',
     xAxis: 'time',
     derived: [],

@@ -1,12 +1,12 @@
 /** Steam made, steam that arrives, distillate that runs, and vapour that gets away. */
-import type { Chart } from '../model/chart.ts';
+import { CHART_NAMES, type Chart } from '../model/chart.ts';
 import { columnInRuns, columnOf, hasAny, LONG_DASH, type NamedRun } from './runs.ts';
 
 export function steamChart(runs: readonly NamedRun[]): Chart {
   const escapes = runs.some(({ result }) => hasAny(columnOf(result, 'escapingWater_kg_s')));
   return {
     id: 'steam',
-    title: 'Steam and distillate',
+    title: CHART_NAMES.steam,
     says: 'Steam made in the pot, vapour that reaches the condenser and distillate that leaves it, by the hour.',
     xAxis: 'time',
     derived: [],

@@ -1,10 +1,10 @@
 /** Temperatures along the way: pot, lid, outlet, tub, cooling water. */
-import type { Chart } from '../model/chart.ts';
+import { CHART_NAMES, type Chart } from '../model/chart.ts';
 import { columnInRuns, columnOf, columnSays, DOTS, lineInRuns, LONG_DASH, SOLID, type NamedRun } from './runs.ts';
 
 export const temperaturesChart = (runs: readonly NamedRun[]): Chart => ({
   id: 'temperatures',
-  title: 'Temperatures',
+  title: CHART_NAMES.temperatures,
   says: 'Temperature of the pot, the vapour at the lid, the distillate and the cooling water over the run.',
   xAxis: 'time',
   derived: [],

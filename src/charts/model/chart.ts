@@ -3,12 +3,29 @@
  * value axis. The screen, the table, the CSV file and the exported picture all read it.
  */
 import type { Domain, DomainPolicy } from './domain.ts';
+import { SHOWN_CHARTS, type ShownChart } from '../../state/kept-bench.ts';
 import type { Measure } from './measure.ts';
 import type { Ink } from './palette.ts';
 import type { XAxis } from './x-axis.ts';
 
-export type ChartId =
-  'temperatures' | 'heat' | 'steam' | 'cooling' | 'oil' | 'recovery' | 'bed' | 'condenser' | 'drops' | 'energy';
+/** The charts of a run in the order in which they stand, the ones over time first. */
+export const CHART_IDS = SHOWN_CHARTS;
+export type ChartId = ShownChart;
+export type TimeChartId = Exclude<ChartId, 'condenser' | 'drops' | 'energy'>;
+export const isTimeChart = (id: ChartId): id is TimeChartId => id !== 'condenser' && id !== 'drops' && id !== 'energy';
+
+export const CHART_NAMES: Readonly<Record<ChartId, string>> = {
+  temperatures: 'Temperatures',
+  heat: 'Heat',
+  steam: 'Steam and distillate',
+  cooling: 'Cooling water',
+  oil: 'Oil out',
+  recovery: 'Recovery',
+  bed: 'Heat in the bed',
+  condenser: 'Along the condenser',
+  drops: 'Drops caught',
+  energy: 'Energy',
+};
 
 /** One line. `run` is 0 for the run at hand; other runs are drawn finer, in the dash of their run. */
 export interface Series {

@@ -18,7 +18,7 @@ export interface Flag {
 }
 
 const RANK = { note: 1, care: 2, alarm: 3 } as const;
-/** Milestones a reader looks for first, before what asks for care but not before an alarm. */
+/** Milestones a reader looks for before other notes, and after all that asks for care. */
 const LEADING: ReadonlySet<EventKind> = new Set(['first-boil', 'first-drop', 'stop-rule']);
 
 /** Words on the time axis, which say when. */
@@ -29,7 +29,7 @@ export const untimedWords = ({ words }: Flag): string => words;
 
 /** How much a mark's words matter where not all have room. */
 export const markRank = ({ kind, severity }: Pick<RunEvent, 'kind' | 'severity'>): number =>
-  RANK[severity] + (LEADING.has(kind) ? 1.5 : 0);
+  RANK[severity] + (LEADING.has(kind) ? 0.5 : 0);
 
 /** Flags of a run in order of time; the end of the run needs none, the axis shows it. */
 export const flagsOf = (events: readonly RunEvent[], reader: Reader): readonly Flag[] =>

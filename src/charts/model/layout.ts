@@ -17,6 +17,12 @@ export const gutters = (width: number, textScale = 1): Gutters =>
     ? { left: Math.round(52 * textScale), right: Math.round(168 * textScale) }
     : { left: Math.round(44 * textScale), right: Math.round(108 * textScale) };
 
+/** The same where every pixel counts: names without values. */
+export const closeGutters = (textScale = 1): Gutters => ({
+  left: Math.round(40 * textScale),
+  right: Math.round(112 * textScale),
+});
+
 export interface LaneBox {
   readonly top: number;
   readonly height: number;
@@ -88,6 +94,24 @@ export const layOutChart = (chart: Chart, width: number, inset: Gutters, textSca
     parts: chart.lanes.map(({ parts }) => parts),
     partHeight: partHeight(width, textScale),
   });
+
+/** A lane no lower than this can be read, px. */
+const LEAST_LANE = 24;
+
+/** Within a given height: the lanes share what the axis and the gaps leave. */
+export function layOutChartIn(
+  chart: Chart,
+  width: number,
+  height: number,
+  inset: Gutters,
+  textScale: number,
+): ChartLayout {
+  const parts = chart.lanes.map((lane) => lane.parts);
+  const fixed = TOP + AXIS + LANE_GAP * (parts.length - 1);
+  const sum = parts.reduce((total, part) => total + part, 0);
+  const share = Math.max(LEAST_LANE, height - Math.ceil(fixed * textScale) - parts.length) / sum;
+  return layOut({ width, gutters: inset, textScale, parts, partHeight: share });
+}
 
 /** From the end of a line, which may lie before the end of the axis, to its name. */
 export const leaderPath = ({ left, right }: ChartLayout, endX: number, from: number, to: number): string =>

@@ -18,6 +18,9 @@ const TOKENS = [
   'alarm',
 ] as const;
 
+/** How much of their ink traces keep beyond the time mark: every one stays 3 : 1 on its paper. */
+export const UNPLAYED = 0.78;
+
 export type Token = (typeof TOKENS)[number];
 /** A token, or a step of the oil hue from 0 (most volatile, light) to 1 (least volatile, dark). */
 export type Ink = Token | `oil-step-${number}`;

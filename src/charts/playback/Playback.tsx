@@ -1,12 +1,8 @@
-/**
- * The playback bar: the time line of the whole run with its events and the time mark one can drag, play and speed. The
- * line has the time axis of the charts below it, minute over minute.
- */
+/** The time line of the whole run with its events, the time mark one can drag, play and speed. */
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
-import { type Reader, type RunEvent, eventMessage, formatDuration } from '../../../sim/index.ts';
+import { type Reader, type RunEvent, formatDuration } from '../../../sim/index.ts';
 import { SPEEDS, type Speed } from '../../state/playback.ts';
 import { createWidth } from '../../ui/width.ts';
-import { gutters } from '../model/layout.ts';
 import { forgetWidths, textWidth } from '../plot/text-width.ts';
 import { timelineMarks } from './timeline-marks.ts';
 import './playback.css';
@@ -22,8 +18,6 @@ export interface PlaybackBarProps {
   readonly reader: Reader;
   /** When nine tenths of the oil are in, if ever. */
   readonly mostOil_s: number | null;
-  readonly nextEvent: RunEvent | null;
-  readonly previousEvent: RunEvent | null;
   readonly onTime: (time_s: number) => void;
   readonly onPlay: () => void;
   readonly onPause: () => void;
@@ -59,10 +53,9 @@ export function PlaybackBar(props: PlaybackBarProps) {
     forgetWidths();
     return { size: Number.parseFloat(fontSize), face: fontFamily };
   });
-  const inset = createMemo(() => gutters(width(), small().size / SMALL_TEXT_PX));
   const widthOf = (words: string, isAlarm: boolean) =>
     textWidth(words, `${isAlarm ? 600 : 400} ${small().size}px ${small().face}`);
-  const axisWidth = () => Math.max(0, width() - inset().left - inset().right);
+  const axisWidth = () => Math.max(0, width());
   const axisEnd_s = () => props.axisEnd_s ?? props.end_s;
   /** Share of the axis that the run at hand takes. */
   const reach = () => (axisEnd_s() > 0 ? Math.min(1, props.end_s / axisEnd_s()) : 1);
@@ -77,18 +70,16 @@ export function PlaybackBar(props: PlaybackBarProps) {
   const marks = createMemo(() =>
     timelineMarks(props.events, props.mostOil_s, props.reader, axisEnd_s(), axisWidth(), widthOf),
   );
-  const sentenceOf = (event: RunEvent | null) => (event ? eventMessage(event, props.reader).sentence : null);
-  const jump = (event: RunEvent | null) => {
-    if (event) props.onTime(event.time_s);
-  };
-
   return (
     <section class="playback" aria-label="Playback">
-      <div
-        class="playback-axis"
-        ref={setAxis}
-        style={{ '--left': `${inset().left}px`, '--right': `${inset().right}px`, '--reach': reach() }}
+      <button
+        type="button"
+        class="playback-play screen-only"
+        onClick={() => (props.playing ? props.onPause() : props.onPlay())}
       >
+        {props.playing ? 'Pause' : 'Play'}
+      </button>
+      <div class="playback-axis" ref={setAxis} style={{ '--reach': reach() }}>
         <div class="playback-line" style={{ '--share': share() }}>
           <input
             type="range"
@@ -128,34 +119,13 @@ export function PlaybackBar(props: PlaybackBarProps) {
             </Index>
           </ul>
         </div>
+      </div>
+      <div class="playback-side">
         <p class="playback-time">
           <span class="playback-now">{clock(props.time_s)}</span>{' '}
           <span class="playback-of">of {clock(props.end_s)}</span>
         </p>
-      </div>
-      <div class="playback-buttons screen-only">
-        <button type="button" class="playback-play" onClick={() => (props.playing ? props.onPause() : props.onPlay())}>
-          {props.playing ? 'Pause' : 'Play'}
-        </button>
-        <button
-          type="button"
-          aria-disabled={props.previousEvent === null}
-          title={sentenceOf(props.previousEvent) ?? 'No event before this'}
-          onClick={() => jump(props.previousEvent)}
-        >
-          <span aria-hidden="true">‹ </span>Event
-          <span class="visually-hidden"> before: {sentenceOf(props.previousEvent) ?? 'none'}</span>
-        </button>
-        <button
-          type="button"
-          aria-disabled={props.nextEvent === null}
-          title={sentenceOf(props.nextEvent) ?? 'No event after this'}
-          onClick={() => jump(props.nextEvent)}
-        >
-          Event<span aria-hidden="true"> ›</span>
-          <span class="visually-hidden"> after: {sentenceOf(props.nextEvent) ?? 'none'}</span>
-        </button>
-        <label class="playback-speed">
+        <label class="playback-speed screen-only">
           <span class="visually-hidden">Speed</span>
           <select
             value={String(props.speed)}

@@ -20,8 +20,8 @@ export interface TimelineMark {
 }
 
 const GAP_PX = 12;
-/** The time of most oil matters more than a note and less than an alarm. */
-const MOST_OIL_RANK = 2.2;
+/** The time of most oil is a milestone like the first drop: more than a note, less than what asks for care. */
+const MOST_OIL_RANK = 1.4;
 
 interface Candidate extends Omit<TimelineMark, 'wordsAt_px'> {
   readonly rank: number;
@@ -45,7 +45,7 @@ function candidates(events: readonly RunEvent[], mostOil_s: number | null, reade
 }
 
 /** Rank from which a mark's words matter enough to make room for. */
-const MATTERS = 2;
+const MATTERS = 1.4;
 
 /** `widthOf` gives the width of words as they are set; those of an alarm are bold. */
 export function timelineMarks(

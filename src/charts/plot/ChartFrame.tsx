@@ -19,6 +19,10 @@ export interface ChartFrameProps {
   readonly table: () => DataTable;
   readonly svg: () => string;
   readonly children: JSX.Element;
+  /** Stands in place of the head with its fold and its ways out. */
+  readonly head?: JSX.Element;
+  /** Brings the chart up to the first screen. */
+  readonly bringUp?: (() => void) | undefined;
 }
 
 export function ChartFrame(props: ChartFrameProps) {
@@ -40,60 +44,74 @@ export function ChartFrame(props: ChartFrameProps) {
   };
 
   return (
-    <figure class="chart" aria-label={props.title}>
-      <div class="chart-head">
-        <h3 class="chart-title">
-          <button
-            type="button"
-            class="chart-fold prints"
-            aria-expanded={props.open}
-            aria-controls={bodyId}
-            onClick={() => props.onToggle(!props.open)}
-          >
-            <span class="chart-fold-mark" aria-hidden="true" />
-            {props.title}
-          </button>
-        </h3>
-        <Show when={props.open && props.note}>
-          <span class="chart-note">{props.note}</span>
-        </Show>
-        <Show when={props.open}>
-          <div class="chart-actions">
-            <Show when={saving()}>
-              <span class="chart-saves" id={savesId} role="group" aria-label={`Save ${props.title}`}>
-                <button type="button" class="chart-word" onClick={() => saveSvg(props.svg(), name('svg'))}>
-                  SVG
-                </button>
-                <button type="button" class="chart-word" onClick={() => void savePng()}>
-                  PNG
-                </button>
-                <button type="button" class="chart-word" onClick={() => saveCsv(csvOf(props.table()), name('csv'))}>
-                  CSV
-                </button>
-              </span>
-            </Show>
+    <figure class="chart" aria-label={props.head === undefined ? props.title : `${props.title}, beside the still`}>
+      <Show when={props.head === undefined} fallback={props.head}>
+        <div class="chart-head">
+          <h3 class="chart-title">
             <button
               type="button"
-              class="chart-word"
-              aria-expanded={saving()}
-              aria-controls={saving() ? savesId : undefined}
-              aria-label={`Save ${props.title}`}
-              onClick={() => setSaving(!saving())}
+              class="chart-fold prints"
+              aria-expanded={props.open}
+              aria-controls={bodyId}
+              onClick={() => props.onToggle(!props.open)}
             >
-              Save
+              <span class="chart-fold-mark" aria-hidden="true" />
+              {props.title}
             </button>
-            <button
-              type="button"
-              class="chart-word"
-              aria-pressed={tabled()}
-              aria-label={`Table of ${props.title}`}
-              onClick={() => setTabled(!tabled())}
-            >
-              Table
-            </button>
-          </div>
-        </Show>
-      </div>
+          </h3>
+          <Show when={props.open && props.note}>
+            <span class="chart-note">{props.note}</span>
+          </Show>
+          <Show when={props.open}>
+            <div class="chart-actions">
+              <Show when={props.bringUp}>
+                {(bringUp) => (
+                  <button
+                    type="button"
+                    class="chart-word"
+                    aria-label={`Show ${props.title} beside the still`}
+                    onClick={() => bringUp()()}
+                  >
+                    Beside the still
+                  </button>
+                )}
+              </Show>
+              <Show when={saving()}>
+                <span class="chart-saves" id={savesId} role="group" aria-label={`Save ${props.title}`}>
+                  <button type="button" class="chart-word" onClick={() => saveSvg(props.svg(), name('svg'))}>
+                    SVG
+                  </button>
+                  <button type="button" class="chart-word" onClick={() => void savePng()}>
+                    PNG
+                  </button>
+                  <button type="button" class="chart-word" onClick={() => saveCsv(csvOf(props.table()), name('csv'))}>
+                    CSV
+                  </button>
+                </span>
+              </Show>
+              <button
+                type="button"
+                class="chart-word"
+                aria-expanded={saving()}
+                aria-controls={saving() ? savesId : undefined}
+                aria-label={`Save ${props.title}`}
+                onClick={() => setSaving(!saving())}
+              >
+                Save
+              </button>
+              <button
+                type="button"
+                class="chart-word"
+                aria-pressed={tabled()}
+                aria-label={`Table of ${props.title}`}
+                onClick={() => setTabled(!tabled())}
+              >
+                Table
+              </button>
+            </div>
+          </Show>
+        </div>
+      </Show>
       <div class="chart-body" id={bodyId}>
         <Show when={props.open}>
           {props.children}

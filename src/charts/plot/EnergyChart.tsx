@@ -1,7 +1,8 @@
 /** The energy flow up to the time mark. */
-import { createMemo, Index, Show } from 'solid-js';
+import { createMemo, Index, Show, type JSX } from 'solid-js';
 import { type RunRecord, formatDuration, formatQuantity } from '../../../sim/index.ts';
 import { energyPicture, energyTable } from '../export/energy-svg.ts';
+import { CHART_NAMES } from '../model/chart.ts';
 import { energyLedger } from '../model/energy-ledger.ts';
 import { isWide, partHeight } from '../model/layout.ts';
 import { energyDiagram, PLACE_WORDS } from '../sankey/energy-diagram.ts';
@@ -14,6 +15,7 @@ export interface EnergyChartProps {
   readonly scene: Scene;
   readonly open: boolean;
   readonly onToggle: (open: boolean) => void;
+  readonly head?: JSX.Element;
 }
 
 export const ENERGY_SAYS =
@@ -28,7 +30,13 @@ export function EnergyChart(props: EnergyChartProps) {
   );
   const ledger = createMemo(() => energyLedger(props.record, time_s()));
   const scale = () => scene().look().textScale;
-  const height = () => Math.round(partHeight(scene().width(), scale()) * 1.5);
+  const below = () => Math.round(20 * scale());
+  const height = () => {
+    const given = scene().height?.();
+    return given === undefined
+      ? Math.round(partHeight(scene().width(), scale()) * 1.5)
+      : Math.max(40, given - top() - below());
+  };
   const top = () => Math.round(40 * scale());
   const diagram = createMemo(() => {
     const room = isWide(scene().width(), scale()) ? 168 : 132;
@@ -52,11 +60,13 @@ export function EnergyChart(props: EnergyChartProps) {
 
   return (
     <ChartFrame
-      title="Energy"
+      title={CHART_NAMES.energy}
       note={note()}
       runName={scene().runName()}
       open={props.open}
       onToggle={(open) => props.onToggle(open)}
+      head={props.head}
+      bringUp={scene().bringUp}
       units={scene().units()}
       table={() => energyTable(ledger(), scene().units())}
       svg={() => energyPicture(ledger(), scene().look().palette, scene().units(), `${scene().runName()}, ${note()}`)}
@@ -68,7 +78,7 @@ export function EnergyChart(props: EnergyChartProps) {
             role="img"
             aria-label={`${ENERGY_SAYS} ${summary()}`}
             width={scene().width()}
-            height={height() + top() + Math.round(20 * scale())}
+            height={height() + top() + below()}
           >
             <Index each={diagram().flows}>
               {(flow) => (

@@ -1,5 +1,5 @@
 /** A chart of one moment: along the tube or by drop size, redrawn as the time mark moves. */
-import { createMemo, createSignal, Show } from 'solid-js';
+import { createMemo, createSignal, Show, type JSX } from 'solid-js';
 import { formatDuration } from '../../../sim/index.ts';
 import { chartPicture } from '../export/chart-svg.ts';
 import { chartTable } from '../export/data-table.ts';
@@ -24,6 +24,7 @@ export interface MomentChartProps {
   readonly restingWords?: ((label: EndLabel, time_s: number) => string) | undefined;
   readonly open: boolean;
   readonly onToggle: (open: boolean) => void;
+  readonly head?: JSX.Element;
 }
 
 /** The reading line takes a hundred small steps, ten large ones. */
@@ -80,6 +81,8 @@ export function MomentChart(props: MomentChartProps) {
       runName={scene().runName()}
       open={props.open}
       onToggle={(open) => props.onToggle(open)}
+      head={props.head}
+      bringUp={scene().bringUp}
       units={scene().units()}
       table={() => chartTable(chart(), scene().units())}
       svg={svg}

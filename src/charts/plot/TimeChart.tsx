@@ -1,5 +1,5 @@
 /** A chart over the time of the run: grows with the time mark, axes settled once a run. */
-import { createMemo } from 'solid-js';
+import { createMemo, type JSX } from 'solid-js';
 import { chartPicture } from '../export/chart-svg.ts';
 import { chartTable } from '../export/data-table.ts';
 import type { Chart } from '../model/chart.ts';
@@ -18,6 +18,7 @@ export interface TimeChartProps {
   readonly scene: Scene;
   readonly open: boolean;
   readonly onToggle: (open: boolean) => void;
+  readonly head?: JSX.Element;
 }
 
 const TOLD_EVERY_MS = 100;
@@ -56,6 +57,8 @@ export function TimeChart(props: TimeChartProps) {
       runName={scene().runName()}
       open={props.open}
       onToggle={(open) => props.onToggle(open)}
+      head={props.head}
+      bringUp={scene().bringUp}
       units={scene().units()}
       table={() => chartTable(chart(), scene().units())}
       svg={svg}

@@ -3,7 +3,7 @@
  * off screen; a moving time mark only copies the strip it has passed.
  */
 import { createEffect, on } from 'solid-js';
-import type { Palette } from '../model/palette.ts';
+import { UNPLAYED, type Palette } from '../model/palette.ts';
 import type { Shape } from '../model/shapes.ts';
 import { drawShapes } from './draw-shapes.ts';
 
@@ -17,8 +17,6 @@ export interface TraceCanvasProps {
   /** Pixels from the left edge that are in full ink; `Infinity` for all. */
   readonly inked: number;
 }
-
-const FAINT = 0.3;
 
 export function TraceCanvas(props: TraceCanvasProps) {
   let canvas!: HTMLCanvasElement;
@@ -40,7 +38,7 @@ export function TraceCanvas(props: TraceCanvasProps) {
       context.drawImage(traces, start, 0, end - start, canvas.height, start, 0, end - start, canvas.height);
     };
     copy(from, Math.min(to, inked), 1);
-    copy(Math.max(from, inked), to, FAINT);
+    copy(Math.max(from, inked), to, UNPLAYED);
     context.globalAlpha = 1;
   };
 

@@ -22,6 +22,10 @@ export function BenchCharts() {
       units={bench.units()}
       theme={bench.shownTheme()}
       stale={bench.stale()}
+      onBringUp={(id) => {
+        bench.setChart(id);
+        scrollTo({ top: 0 });
+      }}
       open={open()}
       onToggle={(id, isOpen) => {
         const others = bench.foldedCharts().filter((folded) => folded !== id);

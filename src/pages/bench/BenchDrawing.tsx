@@ -13,6 +13,8 @@ export function BenchDrawing() {
       result={bench.result()}
       time_s={bench.time_s}
       selected={bench.selected()}
+      touched={bench.touched()}
+      fills
       onSelect={(part) => bench.select(part)}
       units={bench.units()}
       reducedMotion={reducedMotion()}

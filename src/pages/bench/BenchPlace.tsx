@@ -1,32 +1,37 @@
-/** The bench: the drawing across the top, playback, charts in one column, and the verdict beside them. */
-import { createMediaQuery } from '@solid-primitives/media';
+/**
+ * The bench. Its first screen holds cause, still and effect together: the drawing with its time line and the live
+ * controls, the verdict, four numbers and a chart. Below it stand the whole verdict, all charts and the timetables.
+ */
 import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createSignal, lazy, on, onMount, Show, Suspense } from 'solid-js';
 import { safetyMessages, type ScenarioPart, type WorkingId } from '../../../sim/index.ts';
 import { Headline } from './Headline.tsx';
-import { VerdictPanel } from './Verdict.tsx';
 import { useBench } from '../../state/bench.ts';
 import { createBenchVerdict } from '../../state/bench-verdict.ts';
 import { BenchDrawing } from './BenchDrawing.tsx';
 import { BenchPlayback } from './BenchPlayback.tsx';
 import { BenchSettings, fetchSettingsAhead } from './BenchSettings.tsx';
-import { FirstHints } from './FirstHints.tsx';
+import { BigNumbers } from './BigNumbers.tsx';
 import { createLiveReach, LivePanel } from './LivePanel.tsx';
+import { Question } from './Question.tsx';
 import { showSchedule } from '../../state/schedule-anchor.ts';
 import { Section } from '../../ui/Section.tsx';
-import { Title } from '../parts/Title.tsx';
 import { WhenNear } from '../../ui/WhenNear.tsx';
+import './bench.css';
+import './first-screen.css';
 
-/** Below the first view, so fetched after it. */
+/** Drawn once the still stands, or below the first view: fetched after it. */
+const BenchChart = lazy(async () => ({ default: (await import('./BenchChart.tsx')).BenchChart }));
 const BenchCharts = lazy(async () => ({ default: (await import('./BenchCharts.tsx')).BenchCharts }));
 const BenchSchedules = lazy(async () => ({ default: (await import('./BenchSchedules.tsx')).BenchSchedules }));
+const VerdictPanel = lazy(async () => ({ default: (await import('./Verdict.tsx')).VerdictPanel }));
 /** Typesetting is large, and few ask for it. */
 const WorkingDialog = lazy(async () => ({ default: (await import('../working/WorkingDialog.tsx')).WorkingDialog }));
 
-/** Up to this width the settings rise from the bottom edge, and the drawing must stand above them. */
-const SETTINGS_BELOW = '(max-width: 1199px)';
 /** The settings are fetched ahead once the first view has had its time. */
 const AHEAD_AFTER_MS = 3000;
+/** The chart comes once still, verdict and numbers stand. */
+const CHART_AFTER_MS = 700;
 
 export function BenchPlace() {
   const bench = useBench();
@@ -36,8 +41,9 @@ export function BenchPlace() {
   /** The working asked for last; `open` tells whether it is still looked at. */
   const [working, setWorking] = createSignal<{ readonly topic: WorkingId; readonly open: boolean } | null>(null);
   let still: HTMLElement | undefined;
+  const [chartDue, setChartDue] = createSignal(false);
+  onMount(debounce(() => setChartDue(true), CHART_AFTER_MS));
 
-  const isSettingsBelow = createMediaQuery(SETTINGS_BELOW);
   onMount(debounce(fetchSettingsAhead, AHEAD_AFTER_MS));
 
   const planOverTime = (path: string) => {
@@ -45,16 +51,20 @@ export function BenchPlace() {
     setPlanning(true);
     queueMicrotask(() => showSchedule(path));
   };
+  /** Back to the first screen, where the still has been scrolled away. */
+  const showStill = () => {
+    if (still && still.getBoundingClientRect().top < 0) scrollTo({ top: 0 });
+  };
   const visit = (part: ScenarioPart, time_s: number | null) => {
     judged.visit(part, time_s);
-    still?.scrollIntoView({ block: isSettingsBelow() ? 'start' : 'nearest' });
+    showStill();
   };
-  // A part picked in the drawing must stay in sight when the settings rise from below.
+  // The settings open beside the drawing, or under it: both are to be seen.
   createEffect(
     on(
       bench.selected,
       (part, before) => {
-        if (part && !before && isSettingsBelow()) still?.scrollIntoView({ block: 'start' });
+        if (part && !before) showStill();
       },
       { defer: true },
     ),
@@ -62,57 +72,68 @@ export function BenchPlace() {
 
   return (
     <div class="bench">
-      <div class="bench-headline">
-        <Title />
-        <Headline
-          lead={judged.verdict().lead}
-          briefs={judged.verdict().briefs}
-          suggestion={judged.suggestion()}
-          stale={bench.stale()}
-          onVisit={visit}
-        />
-      </div>
-      <section class="bench-still" id="still" aria-label="The still" ref={still}>
-        <Section name="The drawing">
-          <BenchDrawing />
-        </Section>
-      </section>
-      <Show when={bench.selected()}>
-        {(part) => (
-          <aside class="bench-settings screen-only" aria-label="Settings">
-            <Section name="The settings">
-              <BenchSettings part={part()} onEditSchedule={planOverTime} />
+      <div class="first">
+        <div class="first-headline">
+          <Headline
+            lead={judged.verdict().lead}
+            briefs={judged.verdict().briefs}
+            staleBecause={bench.staleBecause()}
+            onUndo={() => bench.undo()}
+            isNew={!bench.hintsDismissed()}
+            onKnown={() => bench.dismissHints()}
+            onVisit={visit}
+          />
+        </div>
+        <section class="first-still" id="still" aria-label="The still" ref={still}>
+          <Section name="The drawing">
+            <BenchDrawing />
+          </Section>
+        </section>
+        <div class="first-playback">
+          <Section name="Playback">
+            <BenchPlayback />
+          </Section>
+        </div>
+        <div class="first-effect">
+          <BigNumbers />
+          <div class="first-chart">
+            <Section name="The chart">
+              <Show when={chartDue()}>
+                <Suspense>
+                  <BenchChart />
+                </Suspense>
+              </Show>
             </Section>
-          </aside>
-        )}
-      </Show>
-      <div class="bench-playback">
-        <Section name="Playback">
-          <BenchPlayback />
-        </Section>
-        <Show when={!bench.hintsDismissed()}>
-          <FirstHints onDismiss={() => bench.dismissHints()} />
+          </div>
+          <Question suggestion={judged.suggestion()} />
+        </div>
+        <Show when={bench.selected()}>
+          {(part) => (
+            <aside class="first-settings screen-only" aria-label="Settings">
+              <Section name="The settings">
+                <BenchSettings part={part()} onEditSchedule={planOverTime} />
+              </Section>
+            </aside>
+          )}
         </Show>
+        <div class="first-live screen-only">
+          <Section name="The live controls">
+            <LivePanel live={live} onPlan={planOverTime} />
+          </Section>
+        </div>
       </div>
-      <div class="bench-live screen-only">
-        <Section name="The live controls">
-          <LivePanel live={live} onPlan={planOverTime} />
-        </Section>
-      </div>
-      <div class="bench-side">
-        <div class="bench-verdict" id="verdict" tabindex="-1">
-          <Section name="The verdict">
+      <div class="bench-verdict" id="verdict" tabindex="-1">
+        <Section name="The verdict">
+          <Suspense>
             <VerdictPanel
               verdict={judged.verdict()}
-              staleBecause={bench.staleBecause()}
               running={bench.running()}
               safety={safetyMessages(bench.reader())}
-              onUndo={() => bench.undo()}
               onVisit={visit}
               onWorking={(topic) => setWorking({ topic, open: true })}
             />
-          </Section>
-        </div>
+          </Suspense>
+        </Section>
       </div>
       <div class="bench-charts">
         <WhenNear wanted={planning()}>

@@ -1,45 +1,68 @@
-/** What the run comes to, in one line at the top, and the one thing worth trying. */
+/** The name of the still, what its run comes to in one sentence, and the next few things to know. */
 import { Index, Show } from 'solid-js';
 import type { SaidFact, ScenarioPart } from '../../../sim/index.ts';
+import { Title } from '../parts/Title.tsx';
 import { SentenceLink } from './SentenceLink.tsx';
 
 export interface HeadlineProps {
   readonly lead: SaidFact;
   /** The next few things to know, in few words each. */
   readonly briefs: readonly SaidFact[];
-  readonly suggestion: { readonly words: string; readonly act: () => void } | null;
-  readonly stale: boolean;
+  /** Why the numbers are older than the settings, in words; null while they are not. */
+  readonly staleBecause: string | null;
+  readonly onUndo: () => void;
+  /** Whether the reader may never have been here. */
+  readonly isNew: boolean;
+  readonly onKnown: () => void;
   readonly onVisit: (part: ScenarioPart, time_s: number | null) => void;
 }
 
 export function Headline(props: HeadlineProps) {
   return (
-    <section class="headline" classList={{ 'is-stale': props.stale }} aria-label="In one line">
-      <p class={`headline-lead is-${props.lead.severity}`}>
-        <SentenceLink fact={props.lead} onVisit={props.onVisit} />
-      </p>
-      <div class="headline-beside">
-        <p class="headline-facts">
-          <Index each={props.briefs}>
-            {(fact, index) => (
-              <>
-                <Show when={index > 0}> · </Show>
-                <SentenceLink fact={fact()} onVisit={props.onVisit} />
-              </>
-            )}
-          </Index>
-        </p>
-        <Show when={props.suggestion}>
-          {(suggestion) => (
-            <p class="headline-try screen-only">
-              <span>Try this: </span>
-              <button type="button" onClick={() => suggestion().act()}>
-                {suggestion().words}
-              </button>
+    <section class="headline" classList={{ 'is-stale': props.staleBecause !== null }} aria-label="In one line">
+      <div class="headline-top">
+        <Title />
+        <Show
+          when={props.isNew}
+          fallback={
+            <p class="headline-facts">
+              <Index each={props.briefs}>
+                {(fact, index) => (
+                  <>
+                    <Show when={index > 0}> · </Show>
+                    <SentenceLink fact={fact()} onVisit={props.onVisit} />
+                  </>
+                )}
+              </Index>
             </p>
-          )}
+          }
+        >
+          <p class="headline-new screen-only">
+            Try a still before you build it
+            <span class="wide-only">: turn a control below, or pick a part of the drawing</span>.{' '}
+            <button type="button" onClick={() => props.onKnown()}>
+              Understood
+            </button>
+          </p>
         </Show>
       </div>
+      <Show
+        when={props.staleBecause}
+        fallback={
+          <p class={`headline-lead is-${props.lead.severity}`}>
+            <SentenceLink fact={props.lead} onVisit={props.onVisit} />
+          </p>
+        }
+      >
+        {(because) => (
+          <div class="headline-stale" role="alert">
+            <strong>These numbers are from before your last change.</strong> {because()}{' '}
+            <button type="button" class="screen-only" onClick={() => props.onUndo()}>
+              Undo the change
+            </button>
+          </div>
+        )}
+      </Show>
     </section>
   );
 }

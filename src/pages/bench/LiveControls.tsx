@@ -1,6 +1,6 @@
 /** The four controls one turns while watching: heat, tap, coil length, charge. A bar at the thumb on small screens. */
 import { debounce } from '@solid-primitives/scheduled';
-import { createSignal, createUniqueId, Index, Show } from 'solid-js';
+import { createSignal, createUniqueId, Index } from 'solid-js';
 import type { LiveControl, LiveControlId, Reach } from '../../state/live-controls.ts';
 import { englishReader, formatQuantity, safetyMessages, type UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
@@ -22,12 +22,14 @@ export interface LiveControlsProps {
   readonly onTurn: (control: LiveControl, value: number, gesture: string) => void;
   readonly onTurnEnd: () => void;
   readonly onPlan: (control: LiveControl) => void;
+  /** The reader's hand or focus comes to a control, or leaves them all. */
+  readonly onTouch: (control: LiveControlId | null) => void;
 }
 
 /** Arrow keys that follow each other within this time are one turn; a drag is one turn until it is let go. */
 const QUIET_MS = 1000;
 
-interface LiveSliderProps extends Pick<LiveControlsProps, 'units' | 'reachWords' | 'onTurn' | 'onTurnEnd' | 'onPlan'> {
+interface LiveSliderProps extends Pick<LiveControlsProps, 'units' | 'reachWords' | 'onTurn' | 'onTurnEnd' | 'onTouch'> {
   readonly control: LiveControl;
 }
 
@@ -56,7 +58,11 @@ function LiveSlider(props: LiveSliderProps) {
   const caution = () => safetyMessages(englishReader(props.units)).controls[props.control.id];
   const words = (value: number) => formatQuantity(value, props.control.unit, props.units, { hint: props.control.path });
   return (
-    <div class={`live-control is-${props.control.id}`}>
+    <div
+      class={`live-control is-${props.control.id}`}
+      onFocusIn={() => props.onTouch(props.control.id)}
+      onFocusOut={() => props.onTouch(null)}
+    >
       <label class="live-label" for={`${id}-slider`}>
         {props.control.label}
       </label>
@@ -96,13 +102,8 @@ function LiveSlider(props: LiveSliderProps) {
         onPointerUp={() => press(false)}
         onPointerCancel={() => press(false)}
       />
-      <p class="live-reach" id={`${id}-reach`}>
-        {props.reachWords(props.control)} <span class="live-caution">{caution()}</span>{' '}
-        <Show when={props.control.schedule}>
-          <button type="button" class="live-plan" onClick={() => props.onPlan(props.control)}>
-            Plan it over the run<span class="visually-hidden"> for {props.control.label}</span>
-          </button>
-        </Show>
+      <p class="live-reach visually-hidden" id={`${id}-reach`}>
+        {props.reachWords(props.control)} {caution()}
       </p>
     </div>
   );
@@ -137,24 +138,15 @@ export function LiveControls(props: LiveControlsProps) {
               reachWords={props.reachWords}
               onTurn={props.onTurn}
               onTurnEnd={props.onTurnEnd}
-              onPlan={props.onPlan}
+              onTouch={props.onTouch}
             />
           )}
         </Index>
       </div>
-      <Show when={props.canReachFromHere}>
+      <div class="live-row">
         <fieldset class="live-when">
           <legend class="visually-hidden">Heat and tap change</legend>
           <span aria-hidden="true">Heat and tap change </span>
-          <label>
-            <input
-              type="radio"
-              name={group}
-              checked={props.reach === 'from-here'}
-              onChange={() => props.onReach('from-here')}
-            />{' '}
-            from {props.hereWords} on
-          </label>
           <label>
             <input
               type="radio"
@@ -164,8 +156,29 @@ export function LiveControls(props: LiveControlsProps) {
             />{' '}
             {props.stretchWords}
           </label>
+          <label>
+            <input
+              type="radio"
+              name={group}
+              checked={props.reach === 'from-here'}
+              disabled={!props.canReachFromHere}
+              onChange={() => props.onReach('from-here')}
+            />{' '}
+            from {props.hereWords} on
+          </label>
         </fieldset>
-      </Show>
+        <p class="live-plans">
+          Set a timetable:{' '}
+          <Index each={props.controls.filter(({ schedule }) => schedule !== null)}>
+            {(control) => (
+              <button type="button" class="live-plan" onClick={() => props.onPlan(control())}>
+                <span class="visually-hidden">Set a timetable for </span>
+                {control().label}
+              </button>
+            )}
+          </Index>
+        </p>
+      </div>
     </section>
   );
 }

@@ -2,13 +2,28 @@
 import { createMemo, createSignal } from 'solid-js';
 import { LiveControls } from './LiveControls.tsx';
 import { createThrottled } from '../../ui/throttled.ts';
-import { formatDuration } from '../../../sim/index.ts';
+import { formatDuration, type ScenarioPart } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
-import { fieldValue, liveControls, reachInWords, type Reach, type LiveReach } from '../../state/live-controls.ts';
+import {
+  fieldValue,
+  liveControls,
+  reachInWords,
+  type LiveControlId,
+  type Reach,
+  type LiveReach,
+} from '../../state/live-controls.ts';
 
 const clock = (time_s: number): string => formatDuration(time_s);
 
 const TOLD_EVERY_MS = 120;
+
+/** The part of the drawing that a control works on. */
+const PART_OF: Readonly<Record<LiveControlId, ScenarioPart>> = {
+  heat: 'heat',
+  tap: 'cooling',
+  coil: 'condenser',
+  charge: 'charge',
+};
 
 /** Once a run has been set playing, heat and tap change it from the time mark on; the reader may choose otherwise. */
 export function createLiveReach(): LiveReach {
@@ -47,11 +62,12 @@ export function LivePanel(props: LivePanelProps) {
       units={bench.units()}
       reach={props.live.reach()}
       reachWords={(control) => reachInWords(control, props.live.reach(), props.live.toldMoment_s(), clock)}
-      stretchWords={isPlain() ? 'the whole run' : 'the whole stretch'}
+      stretchWords={isPlain() ? 'the whole run' : 'since the last change'}
       hereWords={clock(props.live.toldMoment_s())}
       canReachFromHere={bench.time_s() >= 1}
       onReach={(reach) => props.live.setReach(reach)}
       onPlan={(control) => props.onPlan(control.path)}
+      onTouch={(control) => bench.touch(control === null ? null : PART_OF[control])}
       onTurn={(control, value, gesture) => {
         props.live.hold();
         bench.change(control.path, fieldValue(control, value, props.live.reach(), props.live.moment_s()), gesture);

@@ -7,12 +7,9 @@ import './verdict.css';
 
 export interface VerdictPanelProps {
   readonly verdict: SaidVerdict;
-  /** Why the numbers are older than the settings, in words; null while they are not. */
-  readonly staleBecause: string | null;
   readonly running: boolean;
   readonly safety: ReturnType<typeof safetyMessages>;
   readonly onVisit: SentenceLinkProps['onVisit'];
-  readonly onUndo: () => void;
   /** Opens the working of a number. */
   readonly onWorking: (topic: WorkingId) => void;
 }
@@ -50,57 +47,51 @@ export function VerdictPanel(props: VerdictPanelProps) {
   return (
     <section class="verdict" aria-labelledby="verdict-title" aria-busy={props.running}>
       <h2 id="verdict-title">What this run tells you</h2>
-      <Show when={props.staleBecause}>
-        {(because) => (
-          <div class="verdict-stale" role="alert">
+      <div class="verdict-columns">
+        <p class="verdict-lead">
+          <SentenceLink fact={props.verdict.lead} onVisit={props.onVisit} />
+          <HowSo fact={props.verdict.lead} onWorking={props.onWorking} />{' '}
+          <Show when={props.verdict.lead.advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
+        </p>
+        <Index each={props.verdict.paragraphs}>
+          {(paragraph) => (
             <p>
-              <strong>These numbers are from before your last change.</strong> {because()}
+              <Index each={paragraph()}>
+                {(sentence) => (
+                  // One element a fact: a loose row of nodes is taken out and put back when the run changes, and with it the focus.
+                  <span>
+                    <SentenceLink fact={sentence()} onVisit={props.onVisit} />
+                    <HowSo fact={sentence()} onWorking={props.onWorking} />{' '}
+                    <Show when={sentence().advice}>{(advice) => <span class="verdict-advice">{advice()} </span>}</Show>
+                  </span>
+                )}
+              </Index>
             </p>
-            <button type="button" onClick={() => props.onUndo()}>
-              Undo the change
-            </button>
+          )}
+        </Index>
+        <Show when={props.verdict.warnings.length > 0}>
+          <div>
+            <h3>Watch out</h3>
+            <ul class="verdict-warnings">
+              <Index each={props.verdict.warnings}>
+                {(warning) => (
+                  <li class={`is-${warning().severity}`}>
+                    <span class="verdict-mark">{SEVERITY_WORDS[warning().severity]}: </span>
+                    <SentenceLink fact={warning()} onVisit={props.onVisit} />{' '}
+                    <Show when={warning().advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
+                  </li>
+                )}
+              </Index>
+            </ul>
           </div>
-        )}
-      </Show>
-      <p class="verdict-lead">
-        <SentenceLink fact={props.verdict.lead} onVisit={props.onVisit} />
-        <HowSo fact={props.verdict.lead} onWorking={props.onWorking} />{' '}
-        <Show when={props.verdict.lead.advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
-      </p>
-      <Index each={props.verdict.paragraphs}>
-        {(paragraph) => (
-          <p>
-            <Index each={paragraph()}>
-              {(sentence) => (
-                // One element a fact: a loose row of nodes is taken out and put back when the run changes, and with it the focus.
-                <span>
-                  <SentenceLink fact={sentence()} onVisit={props.onVisit} />
-                  <HowSo fact={sentence()} onWorking={props.onWorking} />{' '}
-                  <Show when={sentence().advice}>{(advice) => <span class="verdict-advice">{advice()} </span>}</Show>
-                </span>
-              )}
-            </Index>
-          </p>
-        )}
-      </Index>
-      <Show when={props.verdict.warnings.length > 0}>
-        <h3>Watch out</h3>
-        <ul class="verdict-warnings">
-          <Index each={props.verdict.warnings}>
-            {(warning) => (
-              <li class={`is-${warning().severity}`}>
-                <span class="verdict-mark">{SEVERITY_WORDS[warning().severity]}: </span>
-                <SentenceLink fact={warning()} onVisit={props.onVisit} />{' '}
-                <Show when={warning().advice}>{(advice) => <span class="verdict-advice">{advice()}</span>}</Show>
-              </li>
-            )}
-          </Index>
-        </ul>
-      </Show>
-      <h3>{props.safety.heading}</h3>
-      <ul class="verdict-cautions">
-        <For each={props.safety.always}>{(caution) => <li>{caution}</li>}</For>
-      </ul>
+        </Show>
+        <div>
+          <h3>{props.safety.heading}</h3>
+          <ul class="verdict-cautions">
+            <For each={props.safety.always}>{(caution) => <li>{caution}</li>}</For>
+          </ul>
+        </div>
+      </div>
     </section>
   );
 }

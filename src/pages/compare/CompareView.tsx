@@ -226,8 +226,6 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
             events={events()}
             reader={englishReader(props.context.units())}
             mostOil_s={first()?.summary.t90_s ?? null}
-            nextEvent={events().find(({ time_s }) => time_s > playback.time_s() + 0.5) ?? null}
-            previousEvent={events().findLast(({ time_s }) => time_s < playback.time_s() - 0.5) ?? null}
             onTime={(time_s) => playback.setTime(time_s)}
             onPlay={() => playback.play()}
             onPause={() => playback.pause()}

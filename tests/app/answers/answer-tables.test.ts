@@ -142,7 +142,7 @@ describe('stills compared', () => {
 });
 
 test('each place of the page has one address', () => {
-  expect(PLACES.map(({ id }) => placeOf(`#${id}`))).toEqual(PLACES.map(({ id }) => id));
+  expect(PLACES.map((id) => placeOf(`#${id}`))).toEqual(PLACES);
   expect(placeOf('#reference/surface-tension')).toBe('reference');
   expect([placeOf(''), placeOf('#'), placeOf('#verdict'), placeOf('#size ')]).toEqual([null, null, null, null]);
   expect([placeOf('#boils'), placeOf('#my-runs')]).toEqual(['compare', 'run-book']);

@@ -13,6 +13,7 @@ const saved = {
   units: 'metric',
   theme: 'auto',
   foldedCharts: [],
+  chart: 'oil',
   hintsDismissed: false,
   keysOn: true,
 } as const;
@@ -260,6 +261,7 @@ test('what is kept between visits is the whole bench', () =>
       units: 'us',
       theme: 'projector',
       foldedCharts: ['oil'],
+      chart: 'oil',
       hintsDismissed: true,
       keysOn: false,
     });

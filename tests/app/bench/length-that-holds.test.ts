@@ -14,6 +14,7 @@ const saved = {
   units: 'metric',
   theme: 'auto',
   foldedCharts: [],
+  chart: 'oil',
   hintsDismissed: false,
   keysOn: true,
 } as const;

@@ -10,6 +10,7 @@ const kept: SavedBench = {
   units: 'us',
   theme: 'projector',
   foldedCharts: ['bed'],
+  chart: 'drops',
   hintsDismissed: true,
   keysOn: false,
 };
@@ -28,6 +29,7 @@ describe('the bench that was kept', () => {
       units: 'stone',
       theme: null,
       foldedCharts: [1, 'oil'],
+      chart: 'pie',
       hintsDismissed: 'yes',
     };
     expect(read(damaged)).toEqual({
@@ -37,6 +39,7 @@ describe('the bench that was kept', () => {
       units: 'metric',
       theme: 'auto',
       foldedCharts: ['oil'],
+      chart: 'oil',
       hintsDismissed: false,
       keysOn: true,
     });
