@@ -6,7 +6,7 @@ import { displayUnit, type UnitSystem } from '../../../sim/units/index.ts';
 import { KINDS, type Kind } from '../../../sim/units/scales.ts';
 
 const math = create({ ...all });
-// Conventional mercury at 0 °C and water at 4 °C under standard gravity (ISO 80000-4, NIST SP 811 appendix B).
+// Conventional mercury and water: columns of 13 595.1 and 1000 kg/m³ under standard gravity, as in NIST SP 811.
 math.createUnit('inHg', { definition: '3386.389 Pa' });
 math.createUnit('inH2O', { definition: '249.08891 Pa' });
 

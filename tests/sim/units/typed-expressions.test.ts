@@ -13,6 +13,7 @@ const time: AskedQuantity = { title: 'Run length', unit: 's', path: 'run.duratio
 const share: AskedQuantity = { title: 'Tub filled to', unit: '1', path: 'cooling.tubFill' };
 const air: AskedQuantity = { title: 'Air temperature', unit: 'K', path: 'site.airTemperature_K' };
 const rise: AskedQuantity = { title: 'Rise', unit: 'K', path: 'temperatureDifference' };
+const weightByLength: AskedQuantity = { title: 'Tube', unit: 'kg/m' };
 const conductance: AskedQuantity = { title: 'Heat', unit: 'W/K' };
 
 describe('before anything is fetched', () => {
@@ -36,7 +37,7 @@ describe('before anything is fetched', () => {
   });
 });
 
-describe('sums and products are read (values by hand, with the factors of NIST SP 811)', () => {
+describe('sums and products are read (values by hand, with factors by definition)', () => {
   test.each<[string, AskedQuantity, number]>([
     ['3/8 in + 2 mm', length, 0.375 * 0.0254 + 0.002],
     ['2 * 1.5 kg', charge, 3],
@@ -61,6 +62,7 @@ describe('sums and products are read (values by hand, with the factors of NIST S
     ['3/8/2 * 1 m', length, 0.1875],
     ['12 / 4 / 2 * 1 m', length, 1.5],
     ['12 m2 / 4 m', length, 3],
+    ['16 oz / 12 in', weightByLength, 0.45359237 / 0.3048],
     ['12 L / 2 min', flow, 0.1],
     ['0.5 L/min + 1 gpm', flow, 0.5 / 60 + 3.785412 / 60],
     ['1 L + 200 g', water, 1.2],
