@@ -21,6 +21,8 @@ import { waterConductivity, waterSurfaceTension, waterViscosity } from './transp
 export const WATER_MIN_TEMPERATURE = 273.15;
 /** Highest temperature of the saturation-line functions, K. */
 export const WATER_MAX_TEMPERATURE = 403.15;
+/** What a relation with these properties does outside its ranges. */
+export const whereWaterEnds = 'evaluated; gives no value where the properties of water end';
 /** Lowest pressure of `saturationTemperature`, Pa. */
 export const WATER_MIN_PRESSURE = saturationPressureUnchecked(WATER_MIN_TEMPERATURE);
 /** Highest pressure of `saturationTemperature`, Pa. */

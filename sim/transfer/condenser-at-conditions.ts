@@ -12,6 +12,7 @@ import {
   liquidExpansivity,
   liquidHeatCapacity,
   liquidViscosity,
+  whereWaterEnds as outside,
 } from '../fluids/water.ts';
 import { bisect, bisectedRoot } from '../maths/bisect.ts';
 import { nusseltAnnulus } from './annulus.ts';
@@ -200,7 +201,6 @@ const inJacket: Readonly<Record<string, Argument>> = { ...coolant, ...tube, D_s:
 const properties = 'properties by IAPWS';
 const tubSource = `Chato inside, Churchill–Chu outside, wall found between; ${properties}`;
 const jacketSource = `Chato inside, VDI annulus outside, log-mean difference; ${properties}`;
-const outside = 'gives no value';
 
 export const condenserAtConditions: readonly Correlation[] = [
   forReaders({
@@ -238,7 +238,7 @@ export const condenserAtConditions: readonly Correlation[] = [
     result: { symbol: 'U_o', unit: 'W/(m² K)' },
     tex: '\\frac{1}{U_o} = \\frac{D_o}{h_iD_i}+\\frac{D_o\\ln(D_o/D_i)}{2k}+\\frac{1}{h_o}',
     source: tubSource,
-    outside,
+    outside: `${outside}; zero where the water is not colder than the steam`,
     compute: tubeInTubOverall,
   }),
   forReaders({
@@ -304,7 +304,7 @@ export const condenserAtConditions: readonly Correlation[] = [
     result: { symbol: 'U_o', unit: 'W/(m² K)' },
     tex: 'U_o = \\frac{\\dot m\\,h_{fg}}{\\pi D_oL\\,\\Delta T_{lm}}',
     source: jacketSource,
-    outside,
+    outside: `${outside}; zero where the coolant would reach the steam’s temperature`,
     compute: jacketOverall,
   }),
   forReaders({

@@ -5,7 +5,7 @@
 import { STANDARD_ATMOSPHERE, STANDARD_GRAVITY } from '../constants.ts';
 import { entryNamed, forReaders, withProperties, type Argument, type Correlation } from '../correlation.ts';
 import { airConductivity, airDensity, airExpansivity, airHeatCapacity, airViscosity } from '../fluids/air.ts';
-import { latentHeat, saturationPressure } from '../fluids/water.ts';
+import { latentHeat, saturationPressure, whereWaterEnds as outside } from '../fluids/water.ts';
 import { evaporationCorrelations, evaporationFluxCarrier, evaporationRateCarrier } from './evaporation.ts';
 import { nusseltHotSideDown, nusseltHotSideUp, nusseltVerticalPlate, rayleighNumber } from './natural-convection.ts';
 import { radiantFlux } from './radiation.ts';
@@ -69,8 +69,7 @@ const coefficient = { symbol: 'h', unit: 'W/(m² K)' };
 const flux = { symbol: 'q', unit: 'W/m²' };
 const iapws = 'properties by IAPWS';
 const dryAir = 'dry air at 101 325 Pa and film temperature';
-const outside = 'gives no value';
-const airOutside = 'gives no value outside the range of the air properties';
+const airOutside = 'evaluated; gives no value where the properties of air end';
 const sideSource = `Churchill and Chu 1975; ${dryAir}`;
 const lidSource = `McAdams, Lloyd and Moran, on area over perimeter; ${dryAir}`;
 

@@ -14,6 +14,7 @@ import {
   surfaceTension,
   vapourDensity,
   vapourViscosity,
+  whereWaterEnds as outside,
 } from '../fluids/water.ts';
 import {
   boilingCorrelations,
@@ -104,7 +105,6 @@ const finish: Argument = { unit: '1', says: '0.013 stainless, 0.0128 polished co
 const excess: Argument = { unit: 'Pa', says: 'pressure over 101 325 Pa', range: [0, 75e3] };
 const iapws = 'properties by IAPWS';
 const vent = `C_d = ${DISCHARGE}, k = ${STEAM_EXPONENT}, ${iapws}`;
-const outside = 'gives no value';
 
 export const potAtConditions: readonly Correlation[] = [
   withProperties(entryNamed(boilingCorrelations, 'boiling-superheat-rohsenow'), iapws, {
@@ -122,7 +122,7 @@ export const potAtConditions: readonly Correlation[] = [
       C_sf: finish,
       T_sat: saturation,
     },
-    outside,
+    outside: `${outside}; zero without excess temperature`,
     compute: boilingFluxWater,
   }),
   withProperties(entryNamed(boilingCorrelations, 'critical-heat-flux-pool'), iapws, {
@@ -176,14 +176,14 @@ export const potAtConditions: readonly Correlation[] = [
     name: 'steam-vent-flow',
     says: 'Saturated steam that leaves by a small sharp vent to the open air.',
     arguments: { d: { unit: 'm', says: 'bore of the vent' }, dp: excess },
-    outside,
+    outside: `${outside}; zero without excess pressure`,
     compute: steamVentFlow,
   }),
   withProperties(entryNamed(ventingCorrelations, 'isentropic-mass-flux'), vent, {
     name: 'steam-vent-flux',
     says: 'Mass flux of saturated steam through a sharp hole to the open air.',
     arguments: { dp: excess },
-    outside,
+    outside: `${outside}; zero without excess pressure`,
     compute: steamVentFlux,
   }),
   forReaders({

@@ -13,6 +13,7 @@ import {
   liquidViscosity,
   vapourDensity,
   vapourViscosity,
+  whereWaterEnds as outside,
 } from '../fluids/water.ts';
 import {
   cavalliniTransition,
@@ -140,21 +141,20 @@ const bore: Argument = { unit: 'm', says: 'bore of the tube', range: [0.003, 0.0
 const rate: Argument = { unit: 'kg/s', says: 'flow of steam and condensate' };
 const vapourShare: Argument = { unit: '1', says: 'vapour share of the flow', range: [0, 1] };
 const properties = 'properties by IAPWS R7-97, R12-08, R15-11';
-const outside = 'gives no value';
 
 export const steamInTubeAtConditions: readonly Correlation[] = [
   withProperties(entryNamed(filmCondensationCorrelations, 'film-coefficient-chato'), properties, {
     name: 'film-coefficient-chato-steam',
     says: 'Mean film coefficient of steam condensing inside a horizontal tube.',
     arguments: { T_sat: saturation, T_wall: wall, D_i: bore },
-    outside,
+    outside: `${outside}; zero where the wall is not colder`,
     compute: filmCoefficientChatoSteam,
   }),
   withProperties(entryNamed(filmCondensationCorrelations, 'condensation-flux-chato'), properties, {
     name: 'condensation-flux-chato-steam',
     says: 'Heat flux from steam condensing inside a horizontal tube to its wall.',
     arguments: { T_sat: saturation, T_wall: wall, D_i: bore },
-    outside,
+    outside: `${outside}; zero where the wall is not colder`,
     compute: condensationFluxChatoSteam,
   }),
   withProperties(entryNamed(filmCondensationCorrelations, 'film-coefficient-cavallini'), properties, {
@@ -198,14 +198,14 @@ export const steamInTubeAtConditions: readonly Correlation[] = [
     name: 'film-coefficient-nusselt-vertical-steam',
     says: 'Mean film coefficient of steam condensing as a laminar film on a vertical wall.',
     arguments: { T_sat: saturation, T_wall: wall, L: { unit: 'm', says: 'height of the wall' } },
-    outside,
+    outside: `${outside}; zero where the wall is not colder`,
     compute: filmCoefficientNusseltVerticalSteam,
   }),
   withProperties(entryNamed(surfaceCondensationCorrelations, 'film-coefficient-horizontal-tube-outside'), properties, {
     name: 'film-coefficient-tube-outside-steam',
     says: 'Mean film coefficient of steam condensing on the outside of a horizontal tube.',
     arguments: { T_sat: saturation, T_wall: wall, D: { unit: 'm', says: 'outside diameter' } },
-    outside,
+    outside: `${outside}; zero where the wall is not colder`,
     compute: filmCoefficientTubeOutsideSteam,
   }),
   withProperties(entryNamed(pressureDropCorrelations, 'friction-gradient'), properties, {

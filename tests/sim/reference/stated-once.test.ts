@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { Correlation } from '../../../sim/correlation.ts';
 import { correlations } from '../../../sim/reference/entries.ts';
+import { usualValues } from '../../../sim/reference/usual-values.ts';
 import { declarationsIn, reachedFrom, root, type Declaration } from './declarations.ts';
 
 const all = declarationsIn('sim');
@@ -93,6 +94,29 @@ describe('a relation', () => {
         Object.keys(args).length,
       );
     }
+  });
+});
+
+describe('what a relation says of itself outside its ranges', () => {
+  const beyond = ([low, high]: readonly [number, number]): readonly number[] =>
+    [low - Math.max(1e-3, 0.2 * Math.abs(low)), high + Math.max(1e-3, 0.2 * Math.abs(high))].filter(Number.isFinite);
+
+  it.each(
+    correlations.filter(({ outside }) => outside === 'gives no value').map((entry) => [entry.name, entry] as const),
+  )('%s gives no value', (_, entry) => {
+    const usual = usualValues(entry);
+    for (const [symbol, { range }] of Object.entries(entry.arguments))
+      for (const value of range ? beyond(range) : [])
+        expect(() => entry.evaluate({ ...usual, [symbol]: value }), `${symbol} = ${value}`).toThrow(RangeError);
+  });
+
+  it.each(
+    correlations
+      .filter(({ outside }) => outside.includes('zero where the wall is not colder'))
+      .map((entry) => [entry.name, entry] as const),
+  )('%s is zero where the wall is warmer than the steam', (_, entry) => {
+    const wall = 'dT' in entry.arguments ? { dT: -10 } : { T_sat: 350, T_wall: 360 };
+    expect(entry.evaluate({ ...usualValues(entry), ...wall })).toBe(0);
   });
 });
 
