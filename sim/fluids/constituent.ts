@@ -58,6 +58,8 @@ export type ConstituentGroup = (typeof CONSTITUENT_GROUPS)[number];
 export interface Constituent {
   readonly id: string;
   readonly name: string;
+  /** What a chart calls it, where that is shorter. */
+  readonly shortName?: string;
   readonly cas: string;
   /** Registry numbers of isomers and racemates whose data are used too. */
   readonly otherCas: readonly string[];

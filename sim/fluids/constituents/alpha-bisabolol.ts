@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const alphaBisabolol: Constituent = {
   id: 'alpha_bisabolol',
   name: 'alpha-bisabolol',
+  shortName: 'α-bisabolol',
   cas: '23089-26-1',
   otherCas: ['515-69-5'],
   formula: 'C15H26O',

@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const alphaCedrene: Constituent = {
   id: 'alpha_cedrene',
   name: 'alpha-cedrene',
+  shortName: 'α-cedrene',
   cas: '469-61-4',
   otherCas: [],
   formula: 'C15H24',

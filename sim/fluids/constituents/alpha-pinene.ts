@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const alphaPinene: Constituent = {
   id: 'alpha_pinene',
   name: 'alpha-pinene',
+  shortName: 'α-pinene',
   cas: '80-56-8',
   otherCas: ['7785-26-4', '7785-70-8'],
   formula: 'C10H16',

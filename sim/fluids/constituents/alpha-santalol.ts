@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const alphaSantalol: Constituent = {
   id: 'alpha_santalol',
   name: 'alpha-santalol',
+  shortName: 'α-santalol',
   cas: '115-71-9',
   otherCas: [],
   formula: 'C15H24O',

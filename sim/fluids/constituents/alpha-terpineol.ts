@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const alphaTerpineol: Constituent = {
   id: 'alpha_terpineol',
   name: 'alpha-terpineol',
+  shortName: 'α-terpineol',
   cas: '98-55-5',
   otherCas: ['10482-56-1'],
   formula: 'C10H18O',

@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const betaCaryophyllene: Constituent = {
   id: 'beta_caryophyllene',
   name: 'beta-caryophyllene',
+  shortName: 'β-caryophyllene',
   cas: '87-44-5',
   otherCas: [],
   formula: 'C15H24',

@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const betaPinene: Constituent = {
   id: 'beta_pinene',
   name: 'beta-pinene',
+  shortName: 'β-pinene',
   cas: '127-91-3',
   otherCas: ['18172-67-3'],
   formula: 'C10H16',

@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const cineole18: Constituent = {
   id: 'cineole_1_8',
   name: '1,8-cineole (eucalyptol)',
+  shortName: '1,8-cineole',
   cas: '470-82-6',
   otherCas: [],
   formula: 'C10H18O',

@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const citral: Constituent = {
   id: 'citral',
   name: 'citral (geranial; neral slightly more volatile)',
+  shortName: 'citral',
   cas: '5392-40-5',
   otherCas: ['141-27-5', '106-26-3'],
   formula: 'C10H16O',

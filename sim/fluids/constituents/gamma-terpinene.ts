@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const gammaTerpinene: Constituent = {
   id: 'gamma_terpinene',
   name: 'gamma-terpinene',
+  shortName: 'γ-terpinene',
   cas: '99-85-4',
   otherCas: [],
   formula: 'C10H16',

@@ -3,6 +3,7 @@ import type { Constituent } from '../constituent.ts';
 export const myrcene: Constituent = {
   id: 'myrcene',
   name: 'beta-myrcene',
+  shortName: 'β-myrcene',
   cas: '123-35-3',
   otherCas: [],
   formula: 'C10H16',

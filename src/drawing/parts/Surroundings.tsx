@@ -4,7 +4,7 @@ import type { Ground } from '../geometry/still-layout.ts';
 import type { Stand } from '../geometry/still-shapes.ts';
 import { groundHatch } from '../geometry/strokes.ts';
 import { bottom, right } from '../geometry/shapes.ts';
-import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { displayUnit, withUnit, type UnitSystem } from '../../../sim/index.ts';
 
 export function Floor(props: { readonly ground: Ground }) {
   return (
@@ -61,6 +61,8 @@ const BARS: Readonly<Record<UnitSystem, readonly number[]>> = {
   metric: [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2],
   us: [0.0127, 0.0254, 0.0508, 0.1016, 0.1524, 0.3048, 0.6096, 0.9144, 1.8288],
 };
+/** Bars from here on are told in metres or feet, m. */
+const WHOLE: Readonly<Record<UnitSystem, number>> = { metric: 1, us: 0.3048 };
 const LONGEST_BAR = 110;
 
 export function ScaleBar(props: {
@@ -76,7 +78,10 @@ export function ScaleBar(props: {
     return bars.findLast((length) => length <= longest_m) ?? (bars[0] as number);
   });
   const width = () => length_m() * props.pxPerMetre;
-  const words = () => formatQuantity(length_m(), 'm', props.units, { significant: 2 }).replace(/\.0(?=\u202f)/u, '');
+  const words = () => {
+    const { fromSI, label } = displayUnit('m', props.units, length_m() < WHOLE[props.units] ? 'size' : 'run');
+    return withUnit(String(Number(fromSI(length_m()).toPrecision(2))), label);
+  };
   return (
     <g class="drawing-scale" text-anchor="end">
       <path
