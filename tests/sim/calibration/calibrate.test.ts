@@ -57,10 +57,10 @@ const fitOf = (points: readonly LoggedPoint[], names: readonly FitName[], of = s
 };
 const factor = (fit: Fit, name: FitName) => fit.factors.find((entry) => entry.name === name) as Fit['factors'][number];
 
-describe('a fit to made-up logs', () => {
-  const points = logged({ oilContent: 1.3, release: 0.7 }, ['oil_mL'], MINUTES, 5);
-  const fit = fitOf(points, ['oilContent', 'release']);
+const points = logged({ oilContent: 1.3, release: 0.7 }, ['oil_mL'], MINUTES, 5);
+const fit = fitOf(points, ['oilContent', 'release']);
 
+describe('a fit to made-up logs', () => {
   it('finds oil content and release within its own 90 % intervals', () => {
     for (const [name, truth] of [
       ['oilContent', 1.3],
@@ -215,8 +215,6 @@ describe('a fit that the readings cannot bear', () => {
 });
 
 describe('what follows from a fit', () => {
-  const fit = fitOf(logged({ oilContent: 1.3, release: 0.7 }, ['oil_mL'], MINUTES, 5), ['oilContent', 'release']);
-
   it('is a scenario with the found factors and nothing else changed', () => {
     const fitted = fittedScenario(scenario, fit);
     expect(fitted).toEqual({

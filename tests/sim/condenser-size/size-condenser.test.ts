@@ -4,6 +4,7 @@ import {
   examples,
   readScenario,
   simulate,
+  type RunResult,
   type Scenario,
   type ScenarioInput,
 } from '../../../sim/index.ts';
@@ -11,13 +12,9 @@ import { tryCondenser } from '../../../sim/answers/condenser-size/trial.ts';
 import { sizeCondenser, withLength } from '../../../sim/answers/condenser-size/shortest-length.ts';
 
 /** Whether a direct run fails by its own account: vapour escapes, or the warmest half minute of distillate is above the limit. */
-const failsAt = (scenario: Scenario, length_m: number): boolean => {
-  const { events, summary } = simulate(withLength(scenario, length_m));
-  return (
-    events.some(({ kind }) => kind === 'vapour-escapes') ||
-    (summary.condensatePeak_C as number) > scenario.condenser.outletLimit_K - 273.15
-  );
-};
+const fails = ({ events, summary, scenario }: RunResult): boolean =>
+  events.some(({ kind }) => kind === 'vapour-escapes') ||
+  (summary.condensatePeak_C as number) > scenario.condenser.outletLimit_K - 273.15;
 
 const scenarioOf = (input: ScenarioInput): Scenario => {
   const read = readScenario(input);
@@ -35,31 +32,30 @@ describe('the shortest condenser that holds', () => {
     expect(sizeCondenser(exampleScenario('thyme-thin-tube'))).toMatchObject({ verdict: 'pressure', length_m: null });
   });
 
-  it.each(sizeable)('holds in a direct run, and 97 % of it does not: %s', (id) => {
+  describe.each(sizeable)('of %s', (id) => {
     const scenario = exampleScenario(id);
-    const { verdict, length_m } = sizeCondenser(scenario);
-    expect(verdict).toBe('holds');
-    expect(failsAt(scenario, length_m as number)).toBe(false);
-    expect(failsAt(scenario, 0.97 * (length_m as number))).toBe(true);
-  });
+    const { verdict, trial, length_m } = sizeCondenser(scenario);
+    const length = length_m as number;
+    const run = simulate(withLength(scenario, length));
 
-  it.each(sizeable)('says the same warmest distillate and the same limit as the run and its events: %s', (id) => {
-    const scenario = exampleScenario(id);
-    const { trial, length_m } = sizeCondenser(scenario);
-    for (const length of [length_m as number, 0.96 * (length_m as number)]) {
-      const { summary, events } = simulate(withLength(scenario, length));
-      const kinds = events.map(({ kind }) => kind);
-      expect(kinds.includes('outlet-warm')).toBe(
-        (summary.condensatePeak_C as number) > scenario.condenser.outletLimit_K - 273.15,
-      );
-      expect(tryCondenser(withLength(scenario, length)).holds).toBe(
-        !kinds.includes('outlet-warm') && !kinds.includes('vapour-escapes'),
-      );
-    }
-    expect((trial.warmestOutlet_K as number) - 273.15).toBeCloseTo(
-      simulate(withLength(scenario, length_m as number)).summary.condensatePeak_C as number,
-      9,
-    );
+    it('holds in a direct run, and 97 % of it does not', () => {
+      expect(verdict).toBe('holds');
+      expect(fails(run)).toBe(false);
+      expect(fails(simulate(withLength(scenario, 0.97 * length)))).toBe(true);
+    });
+
+    it('says the same warmest distillate and the same limit as the run and its events', () => {
+      for (const result of [run, simulate(withLength(scenario, 0.96 * length))]) {
+        const kinds = result.events.map(({ kind }) => kind);
+        expect(kinds.includes('outlet-warm')).toBe(
+          (result.summary.condensatePeak_C as number) > scenario.condenser.outletLimit_K - 273.15,
+        );
+        expect(tryCondenser(result.scenario).holds).toBe(
+          !kinds.includes('outlet-warm') && !kinds.includes('vapour-escapes'),
+        );
+      }
+      expect((trial.warmestOutlet_K as number) - 273.15).toBeCloseTo(run.summary.condensatePeak_C as number, 9);
+    });
   });
 
   it('is the same whatever length the scenario has and wherever the search begins, within its closeness', () => {

@@ -24,6 +24,9 @@ const coil = (change: Partial<Scenario['condenser']>): Scenario => ({
   condenser: { ...gentle.condenser, ...change },
 });
 
+/** Sized without being confirmed, for all who ask. */
+const gentleSized = sizeOwnTube(gentle, { confirm: false });
+
 describe('the scenario’s own tube', () => {
   it('is found in the library by bore, outside and material, with its packs and bend radius', () => {
     const own = sizeOwnTube(gentle, { margin: 0.25 });
@@ -56,7 +59,7 @@ describe('the scenario’s own tube', () => {
 
 describe('the length that nine runs in ten need', () => {
   it('is enough in nine of ten draws of the doubts, and a little less is not', () => {
-    const { length_m, typical_m, decidedBy, deciding } = sizeOwnTube(gentle, { confirm: false });
+    const { length_m, typical_m, decidedBy, deciding } = gentleSized;
     const { doubts, rows } = ensembleDesign(gentle, SIZING_DRAWS, USUAL_SEED);
     const draws = rows
       .filter(({ kind }) => kind === 'draw')
@@ -163,7 +166,7 @@ describe('a tube of the library in its place', () => {
 describe('a list of tubes', () => {
   it('comes back in its own order, each as it would be found alone', () => {
     const list = ['en-1057-15x1', 'glass-10x1', 'en-1057-10x1', 'astm-b280-1-4'].map(findTube);
-    const own = sizeOwnTube(gentle, { confirm: false });
+    const own = gentleSized;
     const rows = sizeTubes(gentle, list, {}, own);
     expect(rows.map(({ id }) => id)).toEqual(list.map(({ id }) => id));
     rows.forEach((row, index) => {
