@@ -81,7 +81,7 @@ export default defineConfig(
   tseslint.configs.recommendedTypeChecked,
   {
     languageOptions: {
-      parserOptions: { project: ['tsconfig.json', 'sim/tsconfig.json', 'tests/tsconfig.json'], tsconfigRootDir: here },
+      parserOptions: { project: ['tests/tsconfig.json', 'tsconfig.json', 'sim/tsconfig.json'], tsconfigRootDir: here },
     },
     rules: {
       '@typescript-eslint/consistent-type-imports': 'error',
