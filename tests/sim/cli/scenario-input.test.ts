@@ -4,10 +4,9 @@ import { BadInput } from '../../../sim/cli/bad-input.ts';
 import { predictCommand } from '../../../sim/cli/predict-command.ts';
 import { fitCommand } from '../../../sim/cli/fit-command.ts';
 import { runCommand } from '../../../sim/cli/run-command.ts';
-import { scenarioFrom } from '../../../sim/cli/read-input.ts';
+import { fetchUnitsFor, scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
 import { cell, toJson, toTable } from '../../../sim/cli/print.ts';
-import { fetchUnits } from '../../../sim/units/read-quantity.ts';
 import { ownFolder } from './asking.ts';
 import { counted } from '../../../sim/cli/progress.ts';
 
@@ -87,7 +86,7 @@ describe('a field that is set', () => {
 });
 
 describe('a field that is typed with a unit', () => {
-  beforeAll(fetchUnits);
+  beforeAll(() => fetchUnitsFor(['condenser.length_m=2 furlongs']));
 
   it('is read in any unit, and as a sum or a product; bare numbers are in SI', () => {
     const set = scenarioFrom('gentle-lavender', [
