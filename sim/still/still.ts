@@ -108,7 +108,11 @@ export class Still {
       ? new CoilTub(scenario, this.airPressure)
       : new Jacket(scenario, this.airPressure);
     this.separator = new Separator(scenario, this.oil, body.separatorLoss);
-    this.vapourSpace = new VapourSpace(body.freeVolume + this.condenser.boreVolume(), this.oil.count);
+    this.vapourSpace = new VapourSpace(
+      body.freeVolume + this.condenser.boreVolume(),
+      this.airPressure,
+      this.oil.molarMass,
+    );
     this.lidTemperature = site.airTemperature_K;
     const stream = () => new LiquidStream(this.oil.count);
     this.stream = new VapourStream(this.oil.count);

@@ -1,5 +1,6 @@
 /** Fire, walls, vapour space and tub, each by itself against what a short calculation gives. */
 import { describe, expect, it } from 'vitest';
+import { WATER_MOLAR_MASS } from '../../../sim/constants.ts';
 import {
   latentHeat,
   liquidEnthalpy,
@@ -174,7 +175,7 @@ describe('the vapour space', () => {
   const oil = new Oil([{ constituent: 'limonene', share: 1 }]);
 
   it('lets nothing out until it is full, then as much as comes, and forgets what was in it', () => {
-    const space = new VapourSpace(0.02, 1);
+    const space = new VapourSpace(0.02, P, oil.molarMass);
     const T = saturationTemperature(P);
     const full = 0.02 * vapourDensity(T);
     let out = 0;
@@ -186,6 +187,18 @@ describe('the vapour space', () => {
     expect(space.water / full).toBeCloseTo(1, 5);
     expect(out).toBeCloseTo(300 * 0.0005 - full, 6);
     expect(space.oil[0] as number).toBeLessThan(1e-3 * 0.003);
+  });
+
+  it('lets no more moles out than come in when they turn rich in oil and cooler', () => {
+    const space = new VapourSpace(0.02, P, oil.molarMass);
+    const T = saturationTemperature(P);
+    for (let step = 0; step < 50; step++) space.pass(steam(oil, 0.0005, T, 0));
+    const moles = ({ water, oil: [limonene = 0] }: { water: number; oil: Float64Array }): number =>
+      water / WATER_MOLAR_MASS + limonene / (oil.molarMass[0] as number);
+    const rich = steam(oil, 0.0005, T - 5, 0.0003);
+    const came = moles(rich);
+    space.pass(rich);
+    expect(moles(rich)).toBeCloseTo(came, 12);
   });
 });
 
