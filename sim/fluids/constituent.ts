@@ -76,10 +76,6 @@ export interface Constituent {
   readonly criticalTemperature: ConstituentValue;
   /** The curve in use, with a judged relative uncertainty of the pressure at 100 °C. */
   readonly vapourPressure: AntoineFit & { readonly uncertaintyAt100C: number };
-  /** Other published curves, sublimation included. */
-  readonly otherVapourPressures: readonly AntoineFit[];
-  /** Independent measurements at 25 °C, Pa. */
-  readonly measuredPressuresAt25C: readonly ConstituentValue[];
   /**
    * Where the curve comes from at room temperature. Equations were mostly fitted from 60 °C up and read up to three times
    * too high for alcohols and phenols when they are carried down to a room.
@@ -87,7 +83,6 @@ export interface Constituent {
   readonly roomVapour: RoomVapour;
   /** kg/m³ at a temperature in K. */
   readonly liquidDensity: ConstituentValueAt;
-  readonly solidDensity: ConstituentValueAt | null;
   /** dρ/dT, kg/(m³ K). */
   readonly densitySlope: ConstituentValue;
   /** J/mol. */
@@ -100,15 +95,10 @@ export interface Constituent {
   readonly waterSolubility: ConstituentValue;
   /** Heat of fusion, J/mol, of a constituent whose solubility was measured on its crystals. */
   readonly fusionHeat?: ConstituentValue;
-  /** Activity coefficient in water at infinite dilution, 25 °C. */
-  readonly infiniteDilutionActivity: ConstituentValue | null;
   /** Decimal logarithm of the octanol–water partition coefficient. */
   readonly logP: ConstituentValue;
   /** Pa s at a temperature in K. */
   readonly viscosity: ConstituentValueAt;
   /** K. Remembered supplier values among them: not safety data. */
   readonly flashPoint: ConstituentValue | null;
-  /** γ = valueAt0C − perKelvin (T − 273.15 K), N/m, against air. */
-  readonly surfaceTension: (ConstituentProvenance & { readonly valueAt0C: number; readonly perKelvin: number }) | null;
-  readonly note: string | null;
 }

@@ -2,8 +2,6 @@
 export const constituentSources: Readonly<Record<string, string>> = {
   'LB-Antoine':
     "Landolt-Börnstein New Series IV/20 A-C (Hall; Dykyj, Svoboda, Wilhoit, Frenkel, Hall, 1999-2001), Antoine constants as carried in `chemicals` data tables, 'Landolt_antoine_V20.tsv' (converted there to Pa, K, natural log)",
-  'LB-subl':
-    "Landolt-Börnstein IV/20, sublimation Antoine constants, `chemicals` data tables 'Landolt_antoine_sublimation_V20.tsv'",
   WebBook:
     "NIST Chemistry WebBook constants as carried in `chemicals` data tables 'webbook_constants.tsv' (WebBook Antoine fits for these compounds are mostly of Stull 1947 data - attribution to Stull is from memory)",
   'Yaws-VP':
@@ -13,7 +11,6 @@ export const constituentSources: Readonly<Record<string, string>> = {
   'CRC-phys':
     "CRC Handbook 'Physical Constants of Organic Compounds' as carried in `chemicals` data tables (density column there has the reference temperature glued on as trailing digits, e.g. 853.925 = 0.8539 at 25 C)",
   CommonChem: "CAS Common Chemistry (`chemicals` data tables 'common_chemistry_data.tsv')",
-  wikidata: "Wikidata (`chemicals` data tables 'wikidata_properties.tsv')",
   Poling: "Poling/Prausnitz/O'Connell 5th ed., `chemicals` data tables",
   'Hvap-Ghazerati':
     'Ghazerati appendix of vaporisation enthalpies at 298 K (compilation largely after Chickos & Acree), `chemicals` data tables',
@@ -27,7 +24,6 @@ export const constituentSources: Readonly<Record<string, string>> = {
   'DIPPR-FP': "DIPPR flash points via Serat, `chemicals` data tables 'DIPPR T_flash Serat.csv'",
   'IEC-FP': 'IEC 60079-20-1:2010 flash points, `chemicals` data tables',
   'NFPA-FP': 'NFPA 497-2008 flash points, `chemicals` data tables',
-  Jasper: "Jasper 1972 surface tensions (gamma = a - b*t_C), `chemicals` data tables 'Jasper-Lange.tsv'",
   ViswNat: 'Viswanath & Natarajan viscosity correlation, `chemicals` data tables',
   Sutherland1948:
     'M. D. Sutherland, Univ. Queensland Dept. Chem. Paper 1(34), 1948, review of terpene densities; read from an OCR excerpt, reference temperature 25 C inferred from p-cymene/limonene',
@@ -38,7 +34,6 @@ export const constituentSources: Readonly<Record<string, string>> = {
   Static1999:
     'static vapour-pressure measurements abstract (Elsevier 1999; d-linalool 27 Pa, d-limonene 200 Pa at 298 K; probably Espinosa Diaz et al., Fluid Phase Equilib. 157, 257 - citation from memory)',
   ICSC: 'ILO/WHO ICSC for linalool via French encyclopaedia: 21 Pa and 1.6 g/L at 25 C, flash 75 C; German encyclopaedia mirror gives 23 Pa at 25 C',
-  'Merck-caryo': 'Merck Index monograph : caryophyllene bp14 129-130 C, bp9.7 118-119 C; d(17 C) 0.9052',
   'Merck-chamaz':
     'Merck Index 11th ed. no. 2031 via public encyclopaedia: chamazulene boiling point at 12 mmHg 161 C, d20 0.9883',
   Gildemeister:

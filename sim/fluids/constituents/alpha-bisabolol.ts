@@ -29,8 +29,6 @@ export const alphaBisabolol: Constituent = {
     source:
       "estimated: Antoine through p(298)=0.020 Pa, dHvap(298)=96.6 kJ/mol and Tb=574.8 K of Keating 2017 (all three from correlation GC); at 153 C it gives 4.6 mmHg whereas a catalogue 'bp 153 C at 12 mmHg' (memory) would be 2.6x higher",
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 0.02,
     range: [0.017, 0.023],
@@ -39,7 +37,6 @@ export const alphaBisabolol: Constituent = {
     source: 'measured, 0.020 ± 0.003 Pa, 96.6 kJ/mol (Keating 2017, abstract)',
   },
   liquidDensity: { value: 921, at: 293.15, kind: 'published', source: 'CommonChem molar volume (23089-26-1)' },
-  solidDensity: null,
   densitySlope: {
     value: -0.644,
     kind: 'estimated',
@@ -69,14 +66,7 @@ export const alphaBisabolol: Constituent = {
     kind: 'estimated',
     source: 'estimated: by nerolidol, its nearest measured kin, 0.014-0.023 (AqSolDB A)',
   },
-  infiniteDilutionActivity: {
-    value: 822000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 5.1, kind: 'estimated', source: 'estimated (from memory)' },
   viscosity: { value: 0.1, at: 298.15, kind: 'estimated', source: 'class value; viscous', note: 'order of magnitude' },
   flashPoint: { value: 403.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -25,8 +25,6 @@ export const alphaCedrene: Constituent = {
     source:
       'estimated: two-point (124-126 C at 12 mmHg, from memory; Tb 262.5 C, CRC) with C=-68 K as fitted for caryophyllene',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 3.0,
     range: [2.0, 4.5],
@@ -35,7 +33,6 @@ export const alphaCedrene: Constituent = {
     source: 'the curve in use, a fit, 3.7 Pa, a little lowered',
   },
   liquidDensity: { value: 934, at: 293.15, kind: 'memory', source: 'memory' },
-  solidDensity: null,
   densitySlope: {
     value: -0.696,
     kind: 'estimated',
@@ -65,11 +62,6 @@ export const alphaCedrene: Constituent = {
     kind: 'estimated',
     source: 'from memory (EPI-type estimate)',
   },
-  infiniteDilutionActivity: {
-    value: 75400000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 5.74, kind: 'estimated', source: 'estimated (from memory)' },
   viscosity: {
     value: 0.009,
@@ -79,6 +71,4 @@ export const alphaCedrene: Constituent = {
     note: '±50 %',
   },
   flashPoint: { value: 377.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -25,34 +25,6 @@ export const alphaPinene: Constituent = {
     source: 'LB-Antoine',
     note: 'row 80-56-8',
   },
-  otherVapourPressures: [
-    {
-      A: 20.542766,
-      B: 3250.9485,
-      C: -68.817,
-      validFrom: 292.55,
-      validTo: 428.95,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 80-56-8',
-    },
-    {
-      A: 21.096084,
-      B: 3717.8884,
-      C: -41.505,
-      validFrom: 308.95,
-      validTo: 460.35,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 80-56-8; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [
-    { value: 633, kind: 'published', source: 'NLM hazardous-substances record on turpentine' },
-    { value: 467, kind: 'published', source: 'a web chemical dictionary' },
-  ],
   roomVapour: {
     pressure: 584,
     range: [560, 640],
@@ -61,7 +33,6 @@ export const alphaPinene: Constituent = {
     source: 'the curve in use, which is within its range from 293 K',
   },
   liquidDensity: { value: 853.9, at: 298.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.805,
     kind: 'estimated',
@@ -91,14 +62,7 @@ export const alphaPinene: Constituent = {
     kind: 'published',
     source: 'AqSolDB B 2.49; A 2.2-3.2 (other A rows 23-162 rejected). Fichan 1999 about 5 (memory)',
   },
-  infiniteDilutionActivity: {
-    value: 3020000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4.83, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.0013, at: 298.15, kind: 'memory', source: 'memory', note: '±8 %' },
   flashPoint: { value: 304.15, kind: 'published', source: 'DIPPR-FP' },
-  surfaceTension: { valueAt0C: 0.02835, perKelvin: 9.44e-5, kind: 'published', source: 'Jasper' },
-  note: null,
 };

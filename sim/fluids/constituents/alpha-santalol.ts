@@ -25,20 +25,6 @@ export const alphaSantalol: Constituent = {
     source:
       'estimated: least-squares Antoine on Gildemeister boiling points (155 C/8 mm, 162-163 C/13 mm, 300-301 C/760, 301-302 C/752 mm) and Landolt-Börnstein 140-210 C, with a loose dHvap(298)=95±6 kJ/mol prior (analogy to bisabolol)',
   },
-  otherVapourPressures: [
-    {
-      A: 19.042793,
-      B: 3141.6103,
-      C: -164.717,
-      validFrom: 413.05,
-      validTo: 483.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'LB-Antoine',
-      note: 'row 115-71-9',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 0.03,
     range: [0.01, 0.06],
@@ -47,7 +33,6 @@ export const alphaSantalol: Constituent = {
     source: 'between a fit, 0.059 Pa, and a published curve, 0.011 Pa',
   },
   liquidDensity: { value: 967.9, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.677,
     kind: 'estimated',
@@ -77,14 +62,7 @@ export const alphaSantalol: Constituent = {
     kind: 'estimated',
     source: 'estimated: general solubility equation with logP ~4.5',
   },
-  infiniteDilutionActivity: {
-    value: 1220000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4.5, kind: 'estimated', source: 'estimated (from memory)' },
   viscosity: { value: 0.15, at: 298.15, kind: 'estimated', source: 'class value; viscous', note: 'order of magnitude' },
   flashPoint: null,
-  surfaceTension: null,
-  note: null,
 };

@@ -29,8 +29,6 @@ export const betaCaryophyllene: Constituent = {
     source:
       'estimated: least-squares Antoine on Merck reduced-pressure boiling points (118-119 C at 9.7 mmHg, 129-130 C at 14 mmHg), Tb 259.5±4 C (256-259 and 262-264 both quoted) and dHvap(298)=65.5 kJ/mol (Ghazerati/Chickos)',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 3.0,
     range: [1.7, 4.5],
@@ -39,7 +37,6 @@ export const betaCaryophyllene: Constituent = {
     source: 'the curve in use, a fit, 3.4 Pa, a little lowered',
   },
   liquidDensity: { value: 907.5, at: 293.15, kind: 'published', source: 'CRC-phys (Merck 0.9052 at 17 C)' },
-  solidDensity: null,
   densitySlope: {
     value: -0.682,
     kind: 'estimated',
@@ -64,11 +61,6 @@ export const betaCaryophyllene: Constituent = {
     source: 'Dadgostar-Shaw times 0.935 (the bias found on alpha-pinene, limonene, p-cymene)',
   },
   waterSolubility: { value: 9e-5, range: [5e-5, 0.0001], kind: 'published', source: 'AqSolDB A 0.088-0.094' },
-  infiniteDilutionActivity: {
-    value: 126000000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 6.3, kind: 'estimated', source: 'estimated (KOWWIN-type, from memory)' },
   viscosity: {
     value: 0.007,
@@ -78,6 +70,4 @@ export const betaCaryophyllene: Constituent = {
     note: '±50 %',
   },
   flashPoint: { value: 371.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -1,5 +1,6 @@
 import type { Constituent } from '../constituent.ts';
 
+/** Sublimation row in LB extrapolates badly to 25 C (2.6 Pa, dH 86); only use 78-159 C. */
 export const borneol: Constituent = {
   id: 'borneol',
   name: 'borneol',
@@ -24,20 +25,6 @@ export const borneol: Constituent = {
     source:
       'estimated: subcooled-liquid curve = Landolt-Börnstein sublimation pressure (78-159 C) times exp[dHfus/R(1/T-1/Tm)] with dHfus 7.0 kJ/mol (assumed equal to camphor, whose two LB curves imply 7.0) and Tm 480.65 K, joined to Tb 213 C',
   },
-  otherVapourPressures: [
-    {
-      A: 21.079752,
-      B: 3461.9298,
-      C: -126.031,
-      validFrom: 351.05,
-      validTo: 432.05,
-      phase: 'solid (sublimation)',
-      kind: 'published',
-      source: 'LB-subl',
-      note: 'row 507-70-0',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 9.5,
     range: [5, 15],
@@ -51,7 +38,6 @@ export const borneol: Constituent = {
     kind: 'estimated',
     source: 'estimated partial density when dissolved in oil',
   },
-  solidDensity: { value: 1011, at: 293.15, kind: 'published', source: 'a stored web text (solid sp.gr. 1.011)' },
   densitySlope: {
     value: -0.803,
     kind: 'estimated',
@@ -82,7 +68,6 @@ export const borneol: Constituent = {
     source: 'memory',
     note: 'a plastic crystal at room temperature; one enantiomer may have a further transition near 346 K',
   },
-  infiniteDilutionActivity: null,
   logP: { value: 2.69, kind: 'published', source: 'Syrres (3.01 for the (-) row)' },
   viscosity: {
     value: 0.014,
@@ -92,6 +77,4 @@ export const borneol: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 338.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: 'sublimation row in LB extrapolates badly to 25 C (2.6 Pa, dH 86); only use 78-159 C.',
 };

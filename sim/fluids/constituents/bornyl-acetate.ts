@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * LB (Stull-type) curve gives 2.0 kPa at 100 C; GC retention index (1287, memory) against linalyl and menthyl acetate
+ * suggests 1.3-1.6 kPa.
+ */
 export const bornylAcetate: Constituent = {
   id: 'bornyl_acetate',
   name: 'bornyl acetate',
@@ -28,8 +32,6 @@ export const bornylAcetate: Constituent = {
     source: 'LB-Antoine',
     note: 'row 76-49-3',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 15,
     range: [10, 32],
@@ -38,7 +40,6 @@ export const bornylAcetate: Constituent = {
     source: 'scaled to linalyl and menthyl acetate; the published curve reads 32 Pa, too high against retention',
   },
   liquidDensity: { value: 982, at: 298.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.792,
     kind: 'estimated',
@@ -68,11 +69,6 @@ export const bornylAcetate: Constituent = {
     kind: 'published',
     source: 'AqSolDB A 160 and 62.6, C 23 - inconsistent',
   },
-  infiniteDilutionActivity: {
-    value: 181000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.86, kind: 'estimated', source: 'from memory (estimate)' },
   viscosity: {
     value: 0.003,
@@ -82,6 +78,4 @@ export const bornylAcetate: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 358.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: 'LB (Stull-type) curve gives 2.0 kPa at 100 C; GC retention index (1287, memory) against linalyl and menthyl acetate suggests 1.3-1.6 kPa.',
 };

@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * LB and WebBook fits give 14.4 kPa at 100 C, Yaws 17.1 kPa; corresponding states from beta-pinene gives 16.6 kPa and
+ * the GC retention index (950, memory) supports the higher value, so Yaws is preferred.
+ */
 export const camphene: Constituent = {
   id: 'camphene',
   name: 'camphene',
@@ -24,31 +28,6 @@ export const camphene: Constituent = {
     source: 'Yaws-VP',
     note: 'row 79-92-5; code 1,2',
   },
-  otherVapourPressures: [
-    {
-      A: 22.333832,
-      B: 4299.5089,
-      C: -36.143,
-      validFrom: 323.05,
-      validTo: 434.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'LB-Antoine',
-      note: 'row 79-92-5',
-    },
-    {
-      A: 22.424093,
-      B: 4359.9149,
-      C: -33.855,
-      validFrom: 320.35,
-      validTo: 433.75,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 79-92-5',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 470,
     range: [370, 560],
@@ -63,7 +42,6 @@ export const camphene: Constituent = {
     source: 'CRC-phys (5794-04-7)',
     note: 'also 0.8675 at 25 C supercooled (Sutherland1948)',
   },
-  solidDensity: null,
   densitySlope: {
     value: -0.856,
     kind: 'estimated',
@@ -89,7 +67,6 @@ export const camphene: Constituent = {
       'estimated: by analogy, mean of alpha-pinene and limonene (Zabransky); Dadgostar-Shaw reads 7 % high for this family',
   },
   waterSolubility: { value: 0.0046, range: [0.0042, 0.0046], kind: 'published', source: 'AqSolDB A, B, C' },
-  infiniteDilutionActivity: null,
   logP: { value: 4.22, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.0013,
@@ -99,6 +76,4 @@ export const camphene: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 307.15, kind: 'published', source: 'DIPPR-FP' },
-  surfaceTension: null,
-  note: 'LB and WebBook fits give 14.4 kPa at 100 C, Yaws 17.1 kPa; corresponding states from beta-pinene gives 16.6 kPa and the GC retention index (950, memory) supports the higher value, so Yaws is preferred.',
 };

@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * Use the subcooled-liquid curve for camphor dissolved in oil (Raoult), the sublimation curve for pure solid camphor.
+ * The two LB curves meet at 178 C and imply dHfus 7.0 kJ/mol there. WebBook extrapolates badly below its range.
+ */
 export const camphor: Constituent = {
   id: 'camphor',
   name: 'camphor',
@@ -24,42 +28,6 @@ export const camphor: Constituent = {
     source: 'LB-Antoine',
     note: 'row 464-49-3',
   },
-  otherVapourPressures: [
-    {
-      A: 26.528221,
-      B: 8057.3048,
-      C: 61.025,
-      validFrom: 338.05,
-      validTo: 453.05,
-      phase: 'solid (sublimation)',
-      kind: 'published',
-      source: 'LB-subl',
-      note: 'row 464-49-3',
-    },
-    {
-      A: 20.78588,
-      B: 3765.994,
-      C: -75.596,
-      validFrom: 352.65,
-      validTo: 515.25,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 76-22-2; code 1,2',
-    },
-    {
-      A: 19.133722,
-      B: 2524.3033,
-      C: -148.579,
-      validFrom: 451.25,
-      validTo: 505.55,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 76-22-2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 60,
     range: [30, 70],
@@ -73,7 +41,6 @@ export const camphor: Constituent = {
     kind: 'estimated',
     source: 'estimated partial density when dissolved in oil',
   },
-  solidDensity: { value: 990, at: 298.15, kind: 'published', source: 'CRC-phys (solid)' },
   densitySlope: {
     value: -0.776,
     kind: 'estimated',
@@ -109,7 +76,6 @@ export const camphor: Constituent = {
     source: 'memory',
     note: 'a plastic crystal at room temperature; the heat is that of its melting',
   },
-  infiniteDilutionActivity: null,
   logP: { value: 2.38, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.0022,
@@ -119,6 +85,4 @@ export const camphor: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 338.65, kind: 'published', source: 'DIPPR-FP' },
-  surfaceTension: null,
-  note: 'use the subcooled-liquid curve for camphor dissolved in oil (Raoult), the sublimation curve for pure solid camphor. The two LB curves meet at 178 C and imply dHfus 7.0 kJ/mol there. WebBook extrapolates badly below its range.',
 };

@@ -32,20 +32,6 @@ export const carvone: Constituent = {
     source: 'LB-Antoine',
     note: 'row 99-49-0',
   },
-  otherVapourPressures: [
-    {
-      A: 23.094284,
-      B: 5407.0708,
-      C: -33.473,
-      validFrom: 330.65,
-      validTo: 500.75,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 99-49-0',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 13,
     range: [9, 15],
@@ -54,7 +40,6 @@ export const carvone: Constituent = {
     source: 'published curves extrapolated, 14.4–14.6 Pa, lowered by 10 %',
   },
   liquidDensity: { value: 959.3, at: 293.15, kind: 'published', source: 'CRC-phys (R); 965 for S' },
-  solidDensity: null,
   densitySlope: {
     value: -0.751,
     kind: 'estimated',
@@ -79,10 +64,7 @@ export const carvone: Constituent = {
     source: '25 C: Zabransky, R-form correlation 249.5-290 K extrapolated to 298 K; 90 C: Dadgostar-Shaw estimate',
   },
   waterSolubility: { value: 1.3, range: [1.3, 1.88], kind: 'published', source: 'AqSolDB B, D, E, G 1300; A 1880' },
-  infiniteDilutionActivity: { value: 6390, kind: 'derived', source: '1/x_sat from the solubility above, liquids only' },
   logP: { value: 2.71, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.0024, at: 298.15, kind: 'memory', source: 'memory', note: '±15 %' },
   flashPoint: { value: 361.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: { valueAt0C: 0.03654, perKelvin: 9.2e-5, kind: 'published', source: 'Jasper' },
-  note: null,
 };

@@ -24,8 +24,6 @@ export const cedrol: Constituent = {
     source:
       'estimated: Antoine through Tb 286 C (Wikidata), dHvap(298)=88.3 kJ/mol (Nelson & Chickos 2017) and 149 C at 10 mmHg assumed equal to n-hexadecane (GC retention index ~1600)',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 0.15,
     range: [0.08, 0.3],
@@ -34,7 +32,6 @@ export const cedrol: Constituent = {
     source: 'the curve in use, a fit to the subcooled liquid; good to a factor of 2',
   },
   liquidDensity: { value: 947.9, at: 363.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.778,
     kind: 'estimated',
@@ -69,7 +66,6 @@ export const cedrol: Constituent = {
     kind: 'estimated',
     source: 'estimated: makes the liquid three to four times as soluble as the crystal',
   },
-  infiniteDilutionActivity: null,
   logP: { value: 4.33, kind: 'estimated', source: 'estimated (from memory)' },
   viscosity: {
     value: 0.1,
@@ -79,6 +75,4 @@ export const cedrol: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 368.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -24,8 +24,6 @@ export const chamazulene: Constituent = {
     source:
       'estimated: two-point (161 C at 12 mmHg, Merck; Tb 306 C guessed from its GC retention index ~1730 against n-alkanes) with C=-95 K like alkylnaphthalenes in Landolt-Börnstein',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 0.15,
     range: [0.05, 0.3],
@@ -34,7 +32,6 @@ export const chamazulene: Constituent = {
     source: 'the curve in use, a fit; good to a factor of 2–3',
   },
   liquidDensity: { value: 988.3, at: 293.15, kind: 'published', source: 'Merck-chamaz' },
-  solidDensity: null,
   densitySlope: {
     value: -0.632,
     kind: 'estimated',
@@ -64,11 +61,6 @@ export const chamazulene: Constituent = {
     kind: 'estimated',
     source: 'estimated: general solubility equation with logP ~5',
   },
-  infiniteDilutionActivity: {
-    value: 2040000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 5, kind: 'estimated', source: 'estimated (azulene ~3.2 plus alkyl increments)' },
   viscosity: {
     value: 0.007,
@@ -78,6 +70,4 @@ export const chamazulene: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: null,
-  surfaceTension: null,
-  note: null,
 };

@@ -25,20 +25,6 @@ export const cineole18: Constituent = {
     source: 'LB-Antoine',
     note: 'row 470-82-6',
   },
-  otherVapourPressures: [
-    {
-      A: 21.742857,
-      B: 4190.3063,
-      C: -39.41,
-      validFrom: 327.45,
-      validTo: 479.35,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 470-82-6; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 257,
     range: [250, 260],
@@ -53,7 +39,6 @@ export const cineole18: Constituent = {
     source: 'CRC-phys',
     note: 'also 0.9210 at 25 C (Sutherland1948)',
   },
-  solidDensity: null,
   densitySlope: {
     value: -0.829,
     kind: 'estimated',
@@ -83,10 +68,7 @@ export const cineole18: Constituent = {
     kind: 'published',
     source: 'AqSolDB G 2810, the curated entry; B, E, G 3500; D 2001; H 2335',
   },
-  infiniteDilutionActivity: { value: 3050, kind: 'derived', source: '1/x_sat from the solubility above, liquids only' },
   logP: { value: 2.74, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.0026, at: 298.15, kind: 'memory', source: 'memory', note: '±10 %' },
   flashPoint: { value: 321.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -29,20 +29,6 @@ export const citral: Constituent = {
     source: 'LB-Antoine',
     note: 'row 141-27-5',
   },
-  otherVapourPressures: [
-    {
-      A: 27.087841,
-      B: 7458.6511,
-      C: 0,
-      validFrom: 284.05,
-      validTo: 312.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'LB-Antoine',
-      note: 'row 5392-40-5',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 9,
     range: [7, 12],
@@ -51,7 +37,6 @@ export const citral: Constituent = {
     source: 'published curves extrapolated, 7.9–9.9 Pa',
   },
   liquidDensity: { value: 888.8, at: 293.15, kind: 'published', source: 'CRC-phys (geranial; neral 886.9)' },
-  solidDensity: null,
   densitySlope: {
     value: -0.7,
     kind: 'estimated',
@@ -76,14 +61,7 @@ export const citral: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: { value: 0.59, range: [0.42, 1.34], kind: 'published', source: 'AqSolDB A 420 and 590, D/E/G 1330' },
-  infiniteDilutionActivity: {
-    value: 14300,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.45, kind: 'memory', source: 'from memory' },
   viscosity: { value: 0.0021, at: 298.15, kind: 'memory', source: 'memory', note: '±10 %' },
   flashPoint: { value: 365.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -1,5 +1,6 @@
 import type { Constituent } from '../constituent.ts';
 
+/** Stull 1947 as remembered (20 mmHg at 99.8 C) gives 2.7 kPa at 100 C. */
 export const citronellal: Constituent = {
   id: 'citronellal',
   name: 'citronellal',
@@ -24,20 +25,6 @@ export const citronellal: Constituent = {
     source: 'Yaws-VP',
     note: 'row 106-23-0; code 1,2',
   },
-  otherVapourPressures: [
-    {
-      A: 21.915321,
-      B: 4220.5572,
-      C: -74.757,
-      validFrom: 361.45,
-      validTo: 510.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 2385-77-5; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 25,
     range: [20, 37],
@@ -46,7 +33,6 @@ export const citronellal: Constituent = {
     source: 'published curves extrapolated, 20.5–21.3 Pa, raised',
   },
   liquidDensity: { value: 853, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.747,
     kind: 'estimated',
@@ -76,11 +62,6 @@ export const citronellal: Constituent = {
     kind: 'published',
     source: 'AqSolDB A 88; PHYSPROP estimate about 38 (memory)',
   },
-  infiniteDilutionActivity: {
-    value: 97000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.83, kind: 'published', source: 'Syrres (R-form)' },
   viscosity: {
     value: 0.0016,
@@ -90,6 +71,4 @@ export const citronellal: Constituent = {
     note: '±30 %',
   },
   flashPoint: { value: 349.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: 'Stull 1947 as remembered (20 mmHg at 99.8 C) gives 2.7 kPa at 100 C.',
 };

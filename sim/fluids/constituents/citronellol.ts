@@ -24,8 +24,6 @@ export const citronellol: Constituent = {
     source: 'Stull',
     note: 'least squares through the ten temperatures from 1 to 760 mmHg: 66.4, 93.6, 107.0, 121.5, 137.2, 147.2, 159.8, 179.8, 201.0, 221.5 °C; 1 % rms',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 4,
     range: [2.5, 6],
@@ -34,7 +32,6 @@ export const citronellol: Constituent = {
     source: '0.02–0.04 mmHg, from memory; between geraniol and alpha-terpineol',
   },
   liquidDensity: { value: 855, at: 298.15, kind: 'memory', source: 'memory' },
-  solidDensity: null,
   densitySlope: { value: -0.7, kind: 'estimated', source: 'estimated: that of geraniol, scaled by density' },
   latentHeatAt25C: {
     value: 66000,
@@ -60,14 +57,7 @@ export const citronellol: Constituent = {
     source: 'AqSolDB A 300, 307',
     note: '0.200 at 25 C (Yalkowsky), 0.307 at 25 C and 0.300 at 20 C as quoted on a database page of volatile compounds',
   },
-  infiniteDilutionActivity: {
-    value: 28900,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.91, kind: 'memory', source: 'memory' },
   viscosity: { value: 0.011, at: 298.15, kind: 'memory', source: 'memory', note: '±20 %' },
   flashPoint: { value: 371.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

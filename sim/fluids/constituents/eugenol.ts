@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * Below 60 C use the LB row (1.85 Pa at 25 C); the WebBook row extrapolates to 2.9 Pa. At 100 C: WebBook 442, LB 386
+ * (extrapolated), Yaws 465 Pa.
+ */
 export const eugenol: Constituent = {
   id: 'eugenol',
   name: 'eugenol',
@@ -24,31 +28,6 @@ export const eugenol: Constituent = {
     source: 'WebBook',
     note: 'row 97-53-0',
   },
-  otherVapourPressures: [
-    {
-      A: 26.72401,
-      B: 7613.8016,
-      C: -6.531,
-      validFrom: 288.05,
-      validTo: 333.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'LB-Antoine',
-      note: 'row 97-53-0',
-    },
-    {
-      A: 24.035587,
-      B: 6372.1468,
-      C: -17.015,
-      validFrom: 395.35,
-      validTo: 556.25,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 97-53-0; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 1.85,
     range: [1.3, 3.9],
@@ -57,7 +36,6 @@ export const eugenol: Constituent = {
     source: 'the published curve that holds below 333 K',
   },
   liquidDensity: { value: 1065.2, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.799,
     kind: 'estimated',
@@ -87,7 +65,6 @@ export const eugenol: Constituent = {
     kind: 'memory',
     source: 'AqSolDB A 1154, B/D/E/G 4500; PHYSPROP 2463 (memory) taken as representative - factor 2 uncertain',
   },
-  infiniteDilutionActivity: { value: 3690, kind: 'derived', source: '1/x_sat from the solubility above, liquids only' },
   logP: { value: 2.27, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.00733,
@@ -97,6 +74,4 @@ export const eugenol: Constituent = {
     note: '±10 %',
   },
   flashPoint: { value: 385.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: 'below 60 C use the LB row (1.85 Pa at 25 C); the WebBook row extrapolates to 2.9 Pa. At 100 C: WebBook 442, LB 386 (extrapolated), Yaws 465 Pa.',
 };

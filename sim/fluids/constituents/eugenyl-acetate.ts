@@ -24,20 +24,6 @@ export const eugenylAcetate: Constituent = {
     source: 'LB-Antoine',
     note: 'row 93-28-7',
   },
-  otherVapourPressures: [
-    {
-      A: 23.877554,
-      B: 6408.0391,
-      C: -36.986,
-      validFrom: 374.85,
-      validTo: 555.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 93-28-7',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 0.4,
     range: [0.2, 0.55],
@@ -46,7 +32,6 @@ export const eugenylAcetate: Constituent = {
     source: 'published curves extrapolated over 75 K, 0.52–0.53 Pa, lowered',
   },
   liquidDensity: { value: 1080.6, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.735,
     kind: 'estimated',
@@ -71,7 +56,6 @@ export const eugenylAcetate: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: { value: 0.41, range: [0.41, 0.41], kind: 'published', source: 'AqSolDB A' },
-  infiniteDilutionActivity: null,
   logP: { value: 3.06, kind: 'estimated', source: 'from memory (estimate)' },
   viscosity: {
     value: 0.00733,
@@ -81,6 +65,4 @@ export const eugenylAcetate: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 386.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -24,8 +24,6 @@ export const fenchone: Constituent = {
     source: 'Stull',
     note: 'least squares through the ten temperatures from 1 to 760 mmHg: 28.0, 54.7, 68.3, 83.0, 99.5, 109.8, 123.6, 144.0, 166.8, 191.0 °C; 0.8 % rms',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 105,
     range: [60, 120],
@@ -34,7 +32,6 @@ export const fenchone: Constituent = {
     source: 'between cineole and camphor, by its boiling point; the curve in use reads 110 Pa',
   },
   liquidDensity: { value: 945, at: 298.15, kind: 'memory', source: 'memory' },
-  solidDensity: null,
   densitySlope: { value: -0.8, kind: 'estimated', source: 'estimated: that of camphor, scaled by density' },
   latentHeatAt25C: {
     value: 50000,
@@ -54,7 +51,6 @@ export const fenchone: Constituent = {
     source: 'estimated: that of camphor, an isomer',
   },
   waterSolubility: { value: 2.15, kind: 'published', source: 'AqSolDB B, E, G 2150' },
-  infiniteDilutionActivity: { value: 3930, kind: 'derived', source: '1/x_sat from the solubility above, liquids only' },
   logP: { value: 2.3, kind: 'memory', source: 'memory' },
   viscosity: {
     value: 0.003,
@@ -64,6 +60,4 @@ export const fenchone: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 329.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

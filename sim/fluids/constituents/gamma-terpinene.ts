@@ -25,20 +25,6 @@ export const gammaTerpinene: Constituent = {
     source:
       "estimated: corresponding states - p-cymene Antoine (Landolt-Börnstein) with temperature scaled to Tb 456.15 K; gives dHvap(25)=51.2 against 51.4 kJ/mol listed. Yaws' own set gives 15 % more at 100 C and is not consistent with its GC retention index",
   },
-  otherVapourPressures: [
-    {
-      A: 20.509938,
-      B: 3487.8914,
-      C: -67.96,
-      validFrom: 329.95,
-      validTo: 488.65,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 99-85-4; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 147,
     range: [120, 212],
@@ -47,7 +33,6 @@ export const gammaTerpinene: Constituent = {
     source: 'the curve in use, 150 Pa, a little lowered',
   },
   liquidDensity: { value: 849, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.76,
     kind: 'estimated',
@@ -73,14 +58,7 @@ export const gammaTerpinene: Constituent = {
       'estimated: by analogy, mean of alpha-pinene and limonene (Zabransky); Dadgostar-Shaw reads 7 % high for this family',
   },
   waterSolubility: { value: 0.0087, range: [0.0087, 0.0087], kind: 'published', source: 'AqSolDB B' },
-  infiniteDilutionActivity: {
-    value: 867000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4.5, kind: 'published', source: 'Syrres (row named Terpinene)' },
   viscosity: { value: 0.00095, at: 298.15, kind: 'estimated', source: 'class value (limonene-like)', note: '±20 %' },
   flashPoint: { value: 325.65, kind: 'published', source: 'DIPPR-FP' },
-  surfaceTension: null,
-  note: null,
 };

@@ -24,20 +24,6 @@ export const geraniol: Constituent = {
     source: 'LB-Antoine',
     note: 'row 106-24-1',
   },
-  otherVapourPressures: [
-    {
-      A: 24.70686,
-      B: 6385.322,
-      C: -18.707,
-      validFrom: 383.35,
-      validTo: 530.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 106-24-1; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 3.0,
     range: [2.0, 6.4],
@@ -46,7 +32,6 @@ export const geraniol: Constituent = {
     source: 'published curves extrapolated, 5.1–6.4 Pa, lowered as those of alcohols overshoot',
   },
   liquidDensity: { value: 889.4, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.729,
     kind: 'estimated',
@@ -76,14 +61,7 @@ export const geraniol: Constituent = {
     kind: 'published',
     source: 'AqSolDB A 686-809 (100 mg/L rows rejected)',
   },
-  infiniteDilutionActivity: {
-    value: 11500,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.56, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.0068, at: 298.15, kind: 'memory', source: 'memory', note: '±15 %' },
   flashPoint: { value: 378.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

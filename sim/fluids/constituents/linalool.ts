@@ -1,5 +1,10 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * No handbook Antoine found for linalool. The fit reads 32 Pa at 25 C against 21-27 Pa measured, so it is given as
+ * valid from 60 C. Stull 1947 as remembered gives 3.45 kPa at 100 C, corresponding states from alpha-terpineol 3.6
+ * kPa.
+ */
 export const linalool: Constituent = {
   id: 'linalool',
   name: 'linalool',
@@ -28,18 +33,12 @@ export const linalool: Constituent = {
     source:
       'estimated: least-squares Antoine on p(25 C)=24 Pa (mean of 21 ICSC, 23 German encyclopaedia, 27 static 1999), bp 86.5 C at 14 mmHg (Merck, from memory), 194-197 C at 720 mmHg (supplier literature value), 198.3 C at 760 mmHg, dHvap(25)=60.2 kJ/mol',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [
-    { value: 27, kind: 'published', source: 'Static1999' },
-    { value: 21, kind: 'published', source: 'ICSC' },
-    { value: 23, kind: 'published', source: 'German encyclopaedia mirror' },
-  ],
   roomVapour: {
     pressure: 23,
     range: [21, 32],
     heat: 64000,
     kind: 'published',
-    source: 'measured, 21–27 Pa (stored with the constituent); the curve from 333 K reads 32 Pa',
+    source: 'measured, 21, 23 and 27 Pa; the curve from 333 K reads 32 Pa',
   },
   liquidDensity: {
     value: 861,
@@ -48,7 +47,6 @@ export const linalool: Constituent = {
     source:
       'encyclopaedia 0.858-0.868; sp.gr. 0.870 at 15/4 (open-access article table), 0.860 at 20/4 (supplier page); rounded',
   },
-  solidDensity: null,
   densitySlope: {
     value: -0.782,
     kind: 'estimated',
@@ -78,7 +76,6 @@ export const linalool: Constituent = {
     kind: 'published',
     source: 'AqSolDB B, D, E, G; ICSC 1600; 1450 supplier',
   },
-  infiniteDilutionActivity: { value: 5370, kind: 'derived', source: '1/x_sat from the solubility above, liquids only' },
   logP: { value: 2.97, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.0045, at: 298.15, kind: 'memory', source: 'memory', note: '±8 %' },
   flashPoint: {
@@ -86,6 +83,4 @@ export const linalool: Constituent = {
     kind: 'published',
     source: 'ICSC, supplier safety data sheet (public encyclopaedia 55)',
   },
-  surfaceTension: null,
-  note: 'No handbook Antoine found for linalool. The fit reads 32 Pa at 25 C against 21-27 Pa measured, so it is given as valid from 60 C. Stull 1947 as remembered gives 3.45 kPa at 100 C, corresponding states from alpha-terpineol 3.6 kPa.',
 };

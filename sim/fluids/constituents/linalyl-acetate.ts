@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * Hydrolyses in hot acidic water during long distillations, so an effective rather than pure-component loss matters
+ * more than vapour pressure.
+ */
 export const linalylAcetate: Constituent = {
   id: 'linalyl_acetate',
   name: 'linalyl acetate',
@@ -24,20 +28,6 @@ export const linalylAcetate: Constituent = {
     source: 'LB-Antoine',
     note: 'row 115-95-7',
   },
-  otherVapourPressures: [
-    {
-      A: 22.516795,
-      B: 4821.4106,
-      C: -54.798,
-      validFrom: 328.65,
-      validTo: 493.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 115-95-7',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 14.8,
     range: [10, 20],
@@ -51,7 +41,6 @@ export const linalylAcetate: Constituent = {
     kind: 'published',
     source: 'CRC-phys (0.895 at 20 C; suppliers ~0.901 at 25, memory)',
   },
-  solidDensity: null,
   densitySlope: {
     value: -0.725,
     kind: 'estimated',
@@ -81,14 +70,7 @@ export const linalylAcetate: Constituent = {
     kind: 'published',
     source: 'AqSolDB A 30 (REACH; hydrolyses to linalool); PHYSPROP estimate about 500 (memory)',
   },
-  infiniteDilutionActivity: {
-    value: 362000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.93, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.0022, at: 298.15, kind: 'estimated', source: 'class value for C12 ester', note: '±30 %' },
   flashPoint: { value: 358.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: 'hydrolyses in hot acidic water during long distillations, so an effective rather than pure-component loss matters more than vapour pressure.',
 };

@@ -1,5 +1,6 @@
 import type { Constituent } from '../constituent.ts';
 
+/** Extrapolated to 25 C the LB curve gives 10 Pa against 4.5 Pa measured for the liquid; fine at 90-110 C. */
 export const menthol: Constituent = {
   id: 'menthol',
   name: 'l-menthol',
@@ -24,20 +25,6 @@ export const menthol: Constituent = {
     source: 'LB-Antoine',
     note: 'row 2216-51-5',
   },
-  otherVapourPressures: [
-    {
-      A: 23.908823,
-      B: 5539.8954,
-      C: -37.853,
-      validFrom: 329.05,
-      validTo: 485.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 89-78-1',
-    },
-  ],
-  measuredPressuresAt25C: [{ value: 4.5, kind: 'published', source: 'Keating2017 (dl, liquid)' }],
   roomVapour: {
     pressure: 4.5,
     range: [4.1, 10],
@@ -46,7 +33,6 @@ export const menthol: Constituent = {
     source: 'liquid DL-menthol 4.5 ± 0.44 Pa, 74.2 kJ/mol (Keating 2017, abstract)',
   },
   liquidDensity: { value: 890, at: 298.15, kind: 'estimated', source: 'estimated, subcooled liquid / dissolved' },
-  solidDensity: { value: 903, at: 288.15, kind: 'published', source: 'CRC-phys (solid)' },
   densitySlope: {
     value: -0.744,
     kind: 'estimated',
@@ -77,7 +63,6 @@ export const menthol: Constituent = {
     source: 'AqSolDB B, C, D, E, G 450-460; A 375-508',
   },
   fusionHeat: { value: 13000, kind: 'memory', source: 'memory', note: 'L-menthol' },
-  infiniteDilutionActivity: null,
   logP: { value: 3.4, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.0088,
@@ -87,6 +72,4 @@ export const menthol: Constituent = {
     note: 'value is at 50 C',
   },
   flashPoint: { value: 366.15, kind: 'published', source: 'DIPPR-FP' },
-  surfaceTension: null,
-  note: 'extrapolated to 25 C the LB curve gives 10 Pa against 4.5 Pa measured for the liquid; fine at 90-110 C.',
 };

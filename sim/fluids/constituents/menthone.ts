@@ -28,20 +28,6 @@ export const menthone: Constituent = {
     source: 'LB-Antoine',
     note: 'row 10458-14-7',
   },
-  otherVapourPressures: [
-    {
-      A: 20.637824,
-      B: 3791.9621,
-      C: -74.632,
-      validFrom: 356.75,
-      validTo: 525.05,
-      phase: 'liquid',
-      kind: 'estimated',
-      source: 'Yaws-VP',
-      note: 'row 14073-97-3; code 2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 35,
     range: [25, 40],
@@ -50,7 +36,6 @@ export const menthone: Constituent = {
     source: 'published curves extrapolated over 40 K, 38–39 Pa, lowered by 10 %',
   },
   liquidDensity: { value: 895, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.743,
     kind: 'estimated',
@@ -80,11 +65,6 @@ export const menthone: Constituent = {
     kind: 'published',
     source: 'AqSolDB B 497 and 688, A 309-688, E 499, G 689',
   },
-  infiniteDilutionActivity: {
-    value: 14200,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.05, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.0022,
@@ -94,6 +74,4 @@ export const menthone: Constituent = {
     note: '±30 %',
   },
   flashPoint: { value: 343.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

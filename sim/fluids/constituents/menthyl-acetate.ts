@@ -24,20 +24,6 @@ export const menthylAcetate: Constituent = {
     source: 'LB-Antoine',
     note: 'row 16409-45-3',
   },
-  otherVapourPressures: [
-    {
-      A: 21.034536,
-      B: 4167.6717,
-      C: -80.47,
-      validFrom: 381.65,
-      validTo: 553.25,
-      phase: 'liquid',
-      kind: 'estimated',
-      source: 'Yaws-VP',
-      note: 'row 89-48-5; code 2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 9,
     range: [6, 14],
@@ -46,7 +32,6 @@ export const menthylAcetate: Constituent = {
     source: 'middle of two published curves, 6.6 and 13.9 Pa',
   },
   liquidDensity: { value: 924.4, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.766,
     kind: 'estimated',
@@ -71,14 +56,7 @@ export const menthylAcetate: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: { value: 0.02, range: [0.017, 0.021], kind: 'published', source: 'AqSolDB A' },
-  infiniteDilutionActivity: {
-    value: 549000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4, kind: 'published', source: 'Syrres' },
   viscosity: { value: 0.003, at: 298.15, kind: 'estimated', source: 'class value', note: '±40 %' },
   flashPoint: { value: 353.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

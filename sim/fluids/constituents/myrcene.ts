@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * Equation boils at 171 C while two handbooks say 167 C; GC retention index (991, memory) suggests the true pressure
+ * is 15-25 % above this curve near 80-100 C.
+ */
 export const myrcene: Constituent = {
   id: 'myrcene',
   name: 'beta-myrcene',
@@ -29,31 +33,6 @@ export const myrcene: Constituent = {
     source: 'LB-Antoine',
     note: 'row 123-35-3',
   },
-  otherVapourPressures: [
-    {
-      A: 22.015292,
-      B: 4257.7147,
-      C: -38.899,
-      validFrom: 287.75,
-      validTo: 444.75,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 123-35-3',
-    },
-    {
-      A: 20.993573,
-      B: 4075.0099,
-      C: -28.28,
-      validFrom: 282.55,
-      validTo: 492.75,
-      phase: 'liquid',
-      kind: 'estimated',
-      source: 'Yaws-VP',
-      note: 'row 123-35-3; code 3',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 275,
     range: [265, 365],
@@ -68,7 +47,6 @@ export const myrcene: Constituent = {
     source: 'CRC-phys',
     note: 'also 0.7886 / 0.7862 at 25 C (Sutherland1948)',
   },
-  solidDensity: null,
   densitySlope: {
     value: -0.734,
     kind: 'estimated',
@@ -94,11 +72,6 @@ export const myrcene: Constituent = {
       'estimated: by analogy, mean of alpha-pinene and limonene (Zabransky); Dadgostar-Shaw reads 7 % high for this family',
   },
   waterSolubility: { value: 0.0056, range: [0.0051, 0.0056], kind: 'published', source: 'AqSolDB A, B' },
-  infiniteDilutionActivity: {
-    value: 1350000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4.17, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.0008,
@@ -108,6 +81,4 @@ export const myrcene: Constituent = {
     note: '±25 %',
   },
   flashPoint: { value: 313.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: 'equation boils at 171 C while two handbooks say 167 C; GC retention index (991, memory) suggests the true pressure is 15-25 % above this curve near 80-100 C.',
 };

@@ -24,31 +24,6 @@ export const pCymene: Constituent = {
     source: 'LB-Antoine',
     note: 'row 99-87-6',
   },
-  otherVapourPressures: [
-    {
-      A: 21.096607,
-      B: 3682.5013,
-      C: -65.491,
-      validFrom: 380.15,
-      validTo: 451.55,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 99-87-6',
-    },
-    {
-      A: 21.315682,
-      B: 3848.712,
-      C: -57.137,
-      validFrom: 329.65,
-      validTo: 480.25,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 99-87-6; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 196,
     range: [190, 210],
@@ -57,7 +32,6 @@ export const pCymene: Constituent = {
     source: 'three published curves extrapolated, 194–210 Pa',
   },
   liquidDensity: { value: 857.3, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.784,
     kind: 'estimated',
@@ -85,11 +59,6 @@ export const pCymene: Constituent = {
     note: 'Toluene, ethylbenzene, p-xylene, propylbenzene and four butylbenzenes rise by 1.11 to 1.14 there',
   },
   waterSolubility: { value: 0.0234, range: [0.0228, 0.0234], kind: 'published', source: 'AqSolDB B, D, E, G' },
-  infiniteDilutionActivity: {
-    value: 317000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4.1, kind: 'published', source: 'Syrres; CRC-logP 4.1' },
   viscosity: {
     value: 0.00081,
@@ -100,6 +69,4 @@ export const pCymene: Constituent = {
     note: '±8 %',
   },
   flashPoint: { value: 320.15, kind: 'published', source: 'IEC-FP, NFPA-FP' },
-  surfaceTension: { valueAt0C: 0.02883, perKelvin: 8.77e-5, kind: 'published', source: 'Jasper' },
-  note: null,
 };

@@ -28,8 +28,6 @@ export const sabinene: Constituent = {
     source:
       'estimated: corresponding states - beta-pinene Antoine (Landolt-Börnstein) scaled to Tb 437.0 K (WebBook 436.7, Yaws 436.85, CAS 437.15 K)',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 430,
     range: [340, 520],
@@ -43,7 +41,6 @@ export const sabinene: Constituent = {
     kind: 'published',
     source: 'Gildemeister (Wallach 0.842 at 20 C); CommonChem molar volume gives 842',
   },
-  solidDensity: null,
   densitySlope: {
     value: -0.774,
     kind: 'estimated',
@@ -74,11 +71,6 @@ export const sabinene: Constituent = {
     kind: 'estimated',
     source: 'estimated: between alpha- and beta-pinene, no measurement found',
   },
-  infiniteDilutionActivity: {
-    value: 1260000,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 4.7, kind: 'estimated', source: 'estimated (KOWWIN-type, from memory)' },
   viscosity: {
     value: 0.0013,
@@ -88,6 +80,4 @@ export const sabinene: Constituent = {
     note: '±30 %',
   },
   flashPoint: { value: 310.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -28,8 +28,6 @@ export const terpinen4Ol: Constituent = {
     source:
       'estimated: corresponding states - alpha-terpineol Antoine (Landolt-Börnstein) scaled to Tb 484.65 K (CRC 482.15 K; 485 K in supplier data, memory)',
   },
-  otherVapourPressures: [],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 8,
     range: [6, 26],
@@ -38,7 +36,6 @@ export const terpinen4Ol: Constituent = {
     source: 'the curve extrapolates to 26 Pa, as those of alcohols overshoot; an older estimate of 6.4 Pa from memory',
   },
   liquidDensity: { value: 926, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.805,
     kind: 'estimated',
@@ -68,7 +65,6 @@ export const terpinen4Ol: Constituent = {
     kind: 'published',
     source: 'trade page 1491 ppm; AqSolDB A 387 and 1767',
   },
-  infiniteDilutionActivity: { value: 5730, kind: 'derived', source: '1/x_sat from the solubility above, liquids only' },
   logP: { value: 3.26, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.014,
@@ -78,6 +74,4 @@ export const terpinen4Ol: Constituent = {
     note: '±50 %',
   },
   flashPoint: { value: 352.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: null,
-  note: null,
 };

@@ -1,5 +1,6 @@
 import type { Constituent } from '../constituent.ts';
 
+/** Do not use the Yaws code-2 row (named 5-methyl-2-propylphenol; 55 Pa at 100 C) which is wrong. */
 export const thymol: Constituent = {
   id: 'thymol',
   name: 'thymol',
@@ -28,42 +29,6 @@ export const thymol: Constituent = {
     source: 'LB-Antoine',
     note: 'row 89-83-8',
   },
-  otherVapourPressures: [
-    {
-      A: 23.702696,
-      B: 5807.8841,
-      C: -28.575,
-      validFrom: 337.55,
-      validTo: 505.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'WebBook',
-      note: 'row 89-83-8',
-    },
-    {
-      A: 27.321899,
-      B: 5593.3891,
-      C: -87.27,
-      validFrom: 273.05,
-      validTo: 323.05,
-      phase: 'solid (sublimation)',
-      kind: 'published',
-      source: 'LB-subl',
-      note: 'row 89-83-8',
-    },
-    {
-      A: 22.352006,
-      B: 4589.4223,
-      C: -81.721,
-      validFrom: 384.55,
-      validTo: 534.65,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 89-83-8; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 4.0,
     range: [2.5, 6.2],
@@ -73,7 +38,6 @@ export const thymol: Constituent = {
       'subcooled liquid from the solid, 2.2 Pa, by a heat of fusion of 21 kJ/mol and 322.65 K: 4.3 Pa; a published curve reads 6.2 Pa',
   },
   liquidDensity: { value: 968, at: 298.15, kind: 'estimated', source: 'estimated, subcooled liquid / dissolved' },
-  solidDensity: { value: 970, at: 298.15, kind: 'published', source: 'CRC-phys (solid)' },
   densitySlope: {
     value: -0.802,
     kind: 'estimated',
@@ -104,7 +68,6 @@ export const thymol: Constituent = {
     source: 'memory',
     note: '17.5 kJ/mol in other sources would make the liquid 1.7 instead of 1.9 times as soluble',
   },
-  infiniteDilutionActivity: null,
   logP: { value: 3.3, kind: 'published', source: 'Syrres' },
   viscosity: {
     value: 0.022,
@@ -114,6 +77,4 @@ export const thymol: Constituent = {
     note: 'order of magnitude',
   },
   flashPoint: { value: 375.15, kind: 'memory', source: 'memory', note: 'supplier closed-cup value, ±6 C' },
-  surfaceTension: { valueAt0C: 0.03395, perKelvin: 8.21e-5, kind: 'published', source: 'Jasper' },
-  note: 'do not use the Yaws code-2 row (named 5-methyl-2-propylphenol; 55 Pa at 100 C) which is wrong.',
 };

@@ -1,5 +1,9 @@
 import type { Constituent } from '../constituent.ts';
 
+/**
+ * Mixed-isomer row used; the LB trans row (20-90 C) has an implausible dH of 78 kJ/mol but agrees within 15 % at
+ * 90-100 C.
+ */
 export const transAnethole: Constituent = {
   id: 'trans_anethole',
   name: 'trans-anethole',
@@ -24,31 +28,6 @@ export const transAnethole: Constituent = {
     source: 'LB-Antoine',
     note: 'row 104-46-1',
   },
-  otherVapourPressures: [
-    {
-      A: 30.437688,
-      B: 8268.0742,
-      C: -19.541,
-      validFrom: 293.05,
-      validTo: 363.05,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'LB-Antoine',
-      note: 'row 4180-23-8',
-    },
-    {
-      A: 21.716493,
-      B: 4428.5681,
-      C: -73.418,
-      validFrom: 378.35,
-      validTo: 539.75,
-      phase: 'liquid',
-      kind: 'published',
-      source: 'Yaws-VP',
-      note: 'row 104-46-1; code 1,2',
-    },
-  ],
-  measuredPressuresAt25C: [],
   roomVapour: {
     pressure: 6,
     range: [2, 10],
@@ -57,7 +36,6 @@ export const transAnethole: Constituent = {
     source: 'published curves extrapolated, 2.1–9.8 Pa',
   },
   liquidDensity: { value: 988.2, at: 293.15, kind: 'published', source: 'CRC-phys' },
-  solidDensity: null,
   densitySlope: {
     value: -0.769,
     kind: 'estimated',
@@ -82,14 +60,7 @@ export const transAnethole: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: { value: 0.111, range: [0.11, 0.111], kind: 'published', source: 'AqSolDB A, B, D, E, G' },
-  infiniteDilutionActivity: {
-    value: 73900,
-    kind: 'derived',
-    source: '1/x_sat from the solubility above, liquids only',
-  },
   logP: { value: 3.39, kind: 'memory', source: 'from memory (PHYSPROP)' },
   viscosity: { value: 0.0025, at: 298.15, kind: 'memory', source: 'memory', note: '±20 %' },
   flashPoint: { value: 362.15, kind: 'published', source: 'DIPPR-FP' },
-  surfaceTension: null,
-  note: 'mixed-isomer row used; the LB trans row (20-90 C) has an implausible dH of 78 kJ/mol but agrees within 15 % at 90-100 C.',
 };
