@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedMoisture, handbookMinutes } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -19,12 +20,7 @@ export const caraway: BotanicalRow = {
   usualState: sourced('dried', 'memory', 'trade practice'),
   states: {
     dry: {
-      moisture: sourced(
-        band(0.085, 0.07, 0.1),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.085, 0.07, 0.1),
       oil_mL_kg: sourced(
         band(42, 20, 75),
         'estimated',
@@ -72,12 +68,7 @@ export const caraway: BotanicalRow = {
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced([100, 240], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
-    field: sourced(
-      [240, 480],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    field: handbookMinutes(240, 480),
   },
   release: {
     ...estimatedRelease({

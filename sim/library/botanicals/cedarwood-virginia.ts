@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { handbookMinutes } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { woodHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -62,12 +63,7 @@ export const cedarwoodVirginia: BotanicalRow = {
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced([300, 720], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
-    field: sourced(
-      [360, 1440],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    field: handbookMinutes(360, 1440),
   },
   release: {
     ...estimatedRelease({

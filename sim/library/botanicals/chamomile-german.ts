@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedMoisture, freshDensity, freshMoisture, handbookMinutes } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,12 +23,7 @@ export const chamomileGerman: BotanicalRow = {
   usualState: sourced('dried, or wilted/part-dried', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.79, 0.75, 0.83),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.79, 0.75, 0.83),
       oil_mL_kg: sourced(
         band(1.6, 0.6, 2.5),
         'read',
@@ -46,24 +42,14 @@ export const chamomileGerman: BotanicalRow = {
       waterHolding: sourced(4.56, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.105, 0.09, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.105, 0.09, 0.12),
       oil_mL_kg: sourced(
         band(6, 3, 12),
         'estimated',
         'judged from ESCOP Matricariae flos monograph text, quoting Ph. Eur.',
         'minimum 4 mL/kg blue oil; Savikin (read) 0.3–1.0 %; upper end memory of selected cultivars',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 90, packed: 150 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'dried flower heads; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(90, 150, 'dried flower heads; loose about 60–70 % of the packed value'),
       particleDensity_kg_m3: sourced(500, 'estimated', 'dry flower tissue 400–600; 500 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -93,12 +79,7 @@ export const chamomileGerman: BotanicalRow = {
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced([240, 480], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
-    field: sourced(
-      [240, 600],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    field: handbookMinutes(240, 600),
   },
   release: {
     ...estimatedRelease({

@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedMoisture } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -19,12 +20,7 @@ export const cloveBud: BotanicalRow = {
   usualState: sourced('dried', 'memory', 'trade practice'),
   states: {
     dry: {
-      moisture: sourced(
-        band(0.1, 0.08, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.1, 0.08, 0.12),
       oil_mL_kg: sourced(
         band(165, 140, 200),
         'estimated',

@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedDensity, driedMoisture, freshDensity, freshMoisture, handbookMinutes, TWIGS } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,48 +23,28 @@ export const eucalyptusGlobulus: BotanicalRow = {
   usualState: sourced('fresh or part-dried', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.515, 0.45, 0.58),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.515, 0.45, 0.58),
       oil_mL_kg: sourced(
         band(11, 7, 20),
         'read',
         'Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages',
         'about 1 % w/w of fresh or partly dried leaves; ends 0.7–2 % from memory',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 170, packed: 280 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh leafy twigs; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(170, 280, TWIGS),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(1.56, 'estimated', 'tissue water and 0.5 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.09, 0.08, 0.1),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.09, 0.08, 0.1),
       oil_mL_kg: sourced(
         band(22, 12, 40),
         'estimated',
         'judged from European Pharmacopoeia monograph',
         'minimum 20 mL/kg whole leaf, 15 mL/kg cut, anhydrous; low end estimated, high end memory',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 90, packed: 150 },
-        'estimated',
-        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
-        'placed in that range by the density of the fresh plant',
-      ),
+      bulkDensity_kg_m3: driedDensity(90, 150),
       particleDensity_kg_m3: sourced(650, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -97,12 +78,7 @@ export const eucalyptusGlobulus: BotanicalRow = {
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced([75, 180], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
-    field: sourced(
-      [60, 180],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    field: handbookMinutes(60, 180),
   },
   release: {
     ...estimatedRelease({

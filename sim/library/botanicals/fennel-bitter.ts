@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedMoisture, handbookMinutes } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -19,12 +20,7 @@ export const fennelBitter: BotanicalRow = {
   usualState: sourced('dried', 'memory', 'trade practice'),
   states: {
     dry: {
-      moisture: sourced(
-        band(0.085, 0.07, 0.1),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.085, 0.07, 0.1),
       oil_mL_kg: sourced(
         band(45, 20, 60),
         'estimated',
@@ -72,20 +68,7 @@ export const fennelBitter: BotanicalRow = {
     'bitter type within Ph. Eur. limits, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [120, 240],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [240, 600],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(120, 240), field: handbookMinutes(240, 600) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.6, 0.4, 0.75], heldRate_1_min: [0.016, 0.006, 0.03] },

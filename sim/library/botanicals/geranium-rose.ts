@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { freshDensity, freshMoisture, handbookMinutes, HERB } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,24 +23,14 @@ export const geraniumRose: BotanicalRow = {
   usualState: sourced('fresh or wilted 6–24 h', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.825, 0.78, 0.87),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.825, 0.78, 0.87),
       oil_mL_kg: sourced(
         band(1, 0.6, 2.2),
         'read',
         'Rajeswara Rao, Kaul, Syamasundar and Ramesh, Water soluble fractions of rose-scented geranium (Pelargonium species) essential oil, Bioresource Technol. 84 (2002) 243–246, abstract (authors and pages from memory)',
         '0.06–0.22 % by method; 100.2 mL per 100 kg including 7 % from hydrosol; low end read, high end read',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 150, packed: 280 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(150, 280, HERB),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -73,12 +64,7 @@ export const geraniumRose: BotanicalRow = {
   floats: sourced('floats', 'derived', 'relative density against 1'),
   distillationMinutes: {
     home: sourced([60, 150], 'estimated', 'published runs of the plant and its relatives', '0.5–5 kg in a home still'),
-    field: sourced(
-      [60, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
+    field: handbookMinutes(60, 120),
   },
   release: {
     ...estimatedRelease({

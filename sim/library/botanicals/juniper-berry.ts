@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedMoisture, freshMoisture, handbookMinutes } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { seedHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -19,12 +20,7 @@ export const juniperBerry: BotanicalRow = {
   usualState: sourced('ripe fresh, or dried', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.5, 0.4, 0.6),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.5, 0.4, 0.6),
       oil_mL_kg: sourced(
         band(7, 4.6, 14),
         'estimated',
@@ -43,12 +39,7 @@ export const juniperBerry: BotanicalRow = {
       waterHolding: sourced(1.5, 'estimated', 'tissue water and 0.5 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.11, 0.08, 0.14),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.11, 0.08, 0.14),
       oil_mL_kg: sourced(
         band(12, 5, 26),
         'estimated',
@@ -92,20 +83,7 @@ export const juniperBerry: BotanicalRow = {
     'within Ph. Eur. limits, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [90, 240],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [240, 480],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(90, 240), field: handbookMinutes(240, 480) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.3, 0.15, 0.55], heldRate_1_min: [0.02, 0.008, 0.04] },

@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedDensity, driedMoisture, freshDensity, freshMoisture, handbookMinutes, HERB } from '../common-rows.ts';
 import { linalylAcetateLoss } from '../ester-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
@@ -23,48 +24,28 @@ export const lavandin: BotanicalRow = {
   usualState: sourced('wilted 1–3 days in the field, or green-chopped into containers', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.625, 0.55, 0.7),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.625, 0.55, 0.7),
       oil_mL_kg: sourced(
         band(15, 9, 25),
         'read',
         'Cerpa, Mato and Cocero, AIChE J. 54 (2008) 909–917, abstract',
         'bench steam runs of lavandin Super, another cultivar than Grosso, averaged 1.36 ± 0.14 % w/w = 15 mL/kg (charge moisture not seen); ends from memory of trade yields 1–2 %',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 120, packed: 200 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(120, 200, HERB),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.47, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.1, 0.08, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.1, 0.08, 0.12),
       oil_mL_kg: sourced(
         band(65, 40, 83),
         'estimated',
         'judged from Erbaş and Baydar, Effects of harvest time and drying temperature … in lavandin, Turkish J. Field Crops, abstract, cultivar Super A',
         'dried flowers without stem of Super A, another cultivar than Grosso: 73–82.5 mL/kg; no figure of Grosso was found; low end for stalk and other cultivars estimated',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 80, packed: 130 },
-        'estimated',
-        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
-        'placed in that range by the density of the fresh plant',
-      ),
+      bulkDensity_kg_m3: driedDensity(80, 130),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -96,20 +77,7 @@ export const lavandin: BotanicalRow = {
     'mid-range of remembered ISO 8902 limits, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [30, 90],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [20, 45],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(30, 90), field: handbookMinutes(20, 45) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.06, 0.035, 0.09] },

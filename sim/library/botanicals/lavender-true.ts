@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedDensity, driedMoisture, freshDensity, freshMoisture, handbookMinutes, HERB } from '../common-rows.ts';
 import { linalylAcetateLoss } from '../ester-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
@@ -23,48 +24,28 @@ export const lavenderTrue: BotanicalRow = {
   usualState: sourced('fresh or wilted 12–48 h; dried flowers possible', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.675, 0.6, 0.75),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.675, 0.6, 0.75),
       oil_mL_kg: sourced(
         band(9, 4, 16),
         'estimated',
         'judged from Kiran Babu & Singh, lavender by three hydrodistillation techniques (abstract)',
         '0.9–1.6 % by method; Isparta field run 1.32 % w/w; low end from memory for stalky herb',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 100, packed: 170 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(100, 170, HERB),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.88, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.1, 0.08, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.1, 0.08, 0.12),
       oil_mL_kg: sourced(
         band(20, 10, 35),
         'estimated',
         'judged from European Pharmacopoeia monograph',
         'minimum 13 mL/kg anhydrous drug (Lavandulae flos); typical and high from dried-flower trade; low end estimated, high end memory',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 80, packed: 130 },
-        'estimated',
-        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
-        'placed in that range by the density of the fresh plant',
-      ),
+      bulkDensity_kg_m3: driedDensity(80, 130),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -96,20 +77,7 @@ export const lavenderTrue: BotanicalRow = {
     'mid-range of the ISO 3515 / Ph. Eur. limits, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [30, 90],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [20, 60],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(30, 90), field: handbookMinutes(20, 60) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.15, 0, 0.5], heldRate_1_min: [0.05, 0.012, 0.08] },

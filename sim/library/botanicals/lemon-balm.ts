@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedDensity, driedMoisture, freshDensity, freshMoisture, handbookMinutes, HERB } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,48 +23,28 @@ export const lemonBalm: BotanicalRow = {
   usualState: sourced('fresh or wilted a few hours; dried leaf', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.8, 0.75, 0.85),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.8, 0.75, 0.85),
       oil_mL_kg: sourced(
         band(0.16, 0.08, 0.5),
         'read',
         'FAO document X5043E, Melissa monograph',
         '0.014 % w/w from fresh herb = 0.16 mL/kg; ends from memory',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 100, packed: 200 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(100, 200, HERB),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(4.8, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.09, 0.08, 0.1),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.09, 0.08, 0.1),
       oil_mL_kg: sourced(
         band(1.2, 0.3, 3.5),
         'read',
         'FAO document X5043E, Melissa monograph',
         '0.112 % from dried herb, 0.13 % with cohobation; high end 0.34 % Algerian leaf by hydrodistillation (PMC4464394, read); low end memory. Ph. Eur. sets rosmarinic acid, no oil minimum',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 50, packed: 90 },
-        'estimated',
-        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
-        'placed in that range by the density of the fresh plant',
-      ),
+      bulkDensity_kg_m3: driedDensity(50, 90),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -95,20 +76,7 @@ export const lemonBalm: BotanicalRow = {
     'from remembered analyses (geranial 20–40, neral 15–30, caryophyllene 5–20 %), closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [60, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [90, 180],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(60, 120), field: handbookMinutes(90, 180) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.15, 0.05, 0.5], heldRate_1_min: [0.03, 0.015, 0.06] },

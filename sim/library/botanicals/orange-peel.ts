@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedMoisture, freshMoisture, handbookMinutes } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -19,12 +20,7 @@ export const orangePeel: BotanicalRow = {
   usualState: sourced('fresh; dried possible', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.735, 0.67, 0.8),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.735, 0.67, 0.8),
       oil_mL_kg: sourced(
         band(7, 3, 15),
         'read',
@@ -43,12 +39,7 @@ export const orangePeel: BotanicalRow = {
       waterHolding: sourced(3.57, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.1, 0.08, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.1, 0.08, 0.12),
       oil_mL_kg: sourced(
         band(20, 8, 40),
         'estimated',
@@ -92,20 +83,7 @@ export const orangePeel: BotanicalRow = {
     'expressed-oil limits adapted to distilled oil, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [40, 90],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [60, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(40, 90), field: handbookMinutes(60, 120) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.35, 0.15, 0.6], heldRate_1_min: [0.045, 0.02, 0.08] },

@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedDensity, driedMoisture, freshDensity, freshMoisture, handbookMinutes, TWIGS } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,48 +23,28 @@ export const rosemary: BotanicalRow = {
   usualState: sourced('fresh or part-dried; dried leaf', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.625, 0.55, 0.7),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.625, 0.55, 0.7),
       oil_mL_kg: sourced(
         band(8, 4, 13),
         'estimated',
         'judged from Fenaroli’s Handbook of Flavor Ingredients, Burdock, quoted on property pages',
         '0.5–1.2 % w/w from fresh flowering tops = 5.5–13 mL/kg; woody twigs lower (estimate); low end estimated, high end read',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 130, packed: 210 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh leafy twigs; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(130, 210, TWIGS),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(2.47, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.095, 0.07, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.095, 0.07, 0.12),
       oil_mL_kg: sourced(
         band(16, 10, 25),
         'estimated',
         'judged from European Pharmacopoeia monograph',
         'minimum 12 mL/kg anhydrous leaf; 5–25 mL/kg quoted for leaves on property pages (read); low end estimated, high end read',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 120, packed: 200 },
-        'estimated',
-        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
-        'placed in that range by the density of the fresh plant',
-      ),
+      bulkDensity_kg_m3: driedDensity(120, 200),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -95,20 +76,7 @@ export const rosemary: BotanicalRow = {
     'Tunisian/Moroccan (cineole) type within the quoted ranges; Spanish type has more pinene and camphor, and verbenone',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [45, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [40, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(45, 120), field: handbookMinutes(40, 120) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.2, 0.05, 0.5], heldRate_1_min: [0.04, 0.02, 0.07] },

@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { driedDensity, driedMoisture, freshDensity, freshMoisture, handbookMinutes, HERB } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,48 +23,28 @@ export const sage: BotanicalRow = {
   usualState: sourced('part-dried or dried leaf; fresh possible', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.76, 0.7, 0.82),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.76, 0.7, 0.82),
       oil_mL_kg: sourced(
         band(4, 2, 7),
         'estimated',
         'dry content times dry-matter share; Burdock (read) gives 0.5–1.0 % for partially dried leaves',
         'low end estimated, high end estimated',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 110, packed: 200 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh to lightly wilted herb; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(110, 200, HERB),
       particleDensity_kg_m3: sourced(850, 'estimated', 'leafy tissue is 15–30 % gas space; 850 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
       waterHolding: sourced(3.97, 'estimated', 'tissue water and 0.8 kg/kg of film and puddles'),
     },
     dry: {
-      moisture: sourced(
-        band(0.1, 0.08, 0.12),
-        'memory',
-        'European Pharmacopoeia monograph',
-        'water or loss-on-drying limits of 10–13 % give the upper end; typical is the middle of the range',
-      ),
+      moisture: driedMoisture(0.1, 0.08, 0.12),
       oil_mL_kg: sourced(
         band(14, 8, 25),
         'estimated',
         'judged from European Pharmacopoeia monograph',
         'whole leaf minimum 15 (older text) or 12 mL/kg, cut leaf 10 mL/kg; read elsewhere: 0.8–1.8 % by harvest (cv. Bona), leaves 1.1 % and flowering parts 1.6 % (Perry); low end read, high end memory',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 60, packed: 100 },
-        'estimated',
-        'dried plant in practice packs at 60 to 150 kg/m³, more for stiff pieces',
-        'placed in that range by the density of the fresh plant',
-      ),
+      bulkDensity_kg_m3: driedDensity(60, 100),
       particleDensity_kg_m3: sourced(600, 'estimated', 'dried tissue with its gas space, 500 to 700 kg/m³'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -95,20 +76,7 @@ export const sage: BotanicalRow = {
     'within quoted ranges, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [30, 90],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [45, 120],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(30, 90), field: handbookMinutes(45, 120) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.25, 0.1, 0.6], heldRate_1_min: [0.07, 0.035, 0.2] },

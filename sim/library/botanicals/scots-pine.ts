@@ -1,4 +1,5 @@
 import type { BotanicalRow } from '../botanical-row.ts';
+import { freshDensity, freshMoisture, handbookMinutes, TWIGS } from '../common-rows.ts';
 import type { Piece } from '../piece-size.ts';
 import { leafHeatCapacity } from '../plant-heat.ts';
 import { band, origin, sourced } from '../provenance.ts';
@@ -22,24 +23,14 @@ export const scotsPine: BotanicalRow = {
   usualState: sourced('fresh', 'memory', 'trade practice'),
   states: {
     fresh: {
-      moisture: sourced(
-        band(0.55, 0.5, 0.6),
-        'estimated',
-        'typical range for this tissue from general drying literature, unchecked',
-        'typical is the middle of the range',
-      ),
+      moisture: freshMoisture(0.55, 0.5, 0.6),
       oil_mL_kg: sourced(
         band(4, 1.5, 6),
         'estimated',
         'judged from Gildemeister & Hoffmann, The Volatile Oils, 2nd ed., scan',
         'needles 0.45–0.55 % w/w fresh (about 5.1–6.3 mL/kg); twigs 0.30 %; low end estimated, high end read',
       ),
-      bulkDensity_kg_m3: sourced(
-        { loose: 180, packed: 260 },
-        'estimated',
-        'scaled from charge densities commonly quoted by small distillers (100–300 kg/m³ for herb) and from seed or wood measurements; no handbook value was readable',
-        'fresh leafy twigs; loose about 60–70 % of the packed value',
-      ),
+      bulkDensity_kg_m3: freshDensity(180, 260, TWIGS),
       particleDensity_kg_m3: sourced(900, 'estimated', '900 assumed'),
       pieces,
       dryHeatCapacity_J_kgK: leafHeatCapacity,
@@ -71,20 +62,7 @@ export const scotsPine: BotanicalRow = {
     'within Ph. Eur. limits, closed to 1',
   ),
   floats: sourced('floats', 'derived', 'relative density against 1'),
-  distillationMinutes: {
-    home: sourced(
-      [90, 240],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-    field: sourced(
-      [180, 420],
-      'memory',
-      'general distilling handbooks (Guenther; FAO/UNIDO manuals)',
-      'not checked; small scale means 0.5–5 kg in a home or lab still',
-    ),
-  },
+  distillationMinutes: { home: handbookMinutes(90, 240), field: handbookMinutes(180, 420) },
   release: {
     ...estimatedRelease({
       hydrocarbon: { readyShare: [0.2, 0.05, 0.45], heldRate_1_min: [0.019, 0.009, 0.035] },
