@@ -339,7 +339,7 @@ export const advancedSchema = z.strictObject({
   tubLayers: count({
     unit: '1',
     title: 'Tub layers',
-    says: 'Layers the tub is divided into; one is a tub that is mixed through. A tub without flow takes layers of 8 mm.',
+    says: 'Layers the tub is divided into; one is a tub that is mixed through. A tub without flow takes thinner ones.',
     default: 24,
     min: 1,
     max: 100,

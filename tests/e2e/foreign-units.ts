@@ -106,11 +106,11 @@ export function hasForeignUnit(words: string, system: UnitSystem): boolean {
 
 /**
  * All that a page says just now, a text a line: what is seen, read out or shown on hovering. Equations and what is
- * quoted from a source stand as they were printed and are left out, and so are the choices of a unit.
+ * quoted from a source stand as they were printed and are left out, and so are the choices of a unit and the names of keys.
  */
 export const wordsOfPage = (page: Page, within = 'body'): Promise<readonly string[]> =>
   page.evaluate((root) => {
-    const AS_PRINTED = '.katex, [data-as-printed]';
+    const AS_PRINTED = '.katex, [data-as-printed], kbd';
     const found = new Set<string>();
     const add = (words: string | null) => {
       const text = (words ?? '').replaceAll(/[ \n\t\r]+/gu, ' ').trim();
