@@ -86,9 +86,42 @@ async function openIn(system: UnitSystem) {
   return { ...opened, ledger: createLedger(page, system) };
 }
 
-function done({ faults, seen }: Ledger) {
-  expect(seen.size).toBeGreaterThan(50);
-  expect(faults()).toEqual([]);
+function done(...ledgers: readonly Ledger[]) {
+  for (const { faults, seen } of ledgers) {
+    expect(seen.size).toBeGreaterThan(50);
+    expect(faults()).toEqual([]);
+  }
+}
+
+const OTHER: Readonly<Record<UnitSystem, UnitSystem>> = { metric: 'us', us: 'metric' };
+
+/** Reads each place in both systems, changed over while it stands there; the next begins in the one read last. */
+async function openInBoth() {
+  const { ledger, ...opened } = await openIn('metric');
+  const { page } = opened;
+  const ledgers: Readonly<Record<UnitSystem, Ledger>> = { metric: ledger, us: createLedger(page, 'us') };
+  let now: UnitSystem = 'metric';
+  const changeOver = async () => {
+    now = OTHER[now];
+    await choose(page, 'Units', now);
+    // A picture is drawn in the next frame.
+    await page.evaluate(() => new Promise((then) => requestAnimationFrame(() => requestAnimationFrame(then))));
+  };
+  const inBoth = async (read: (ledger: Ledger) => Promise<void>) => {
+    await read(ledgers[now]);
+    await changeOver();
+    await read(ledgers[now]);
+  };
+  return {
+    ...opened,
+    read: (place: string) => inBoth((each) => each.read(place)),
+    readAndPrint: (place: string) =>
+      inBoth(async (each) => {
+        await each.read(place);
+        await each.print(place);
+      }),
+    done: () => done(ledgers.metric, ledgers.us),
+  };
 }
 
 async function readWorking(page: Page, ledger: Ledger) {
@@ -165,46 +198,7 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
     done(ledger);
   });
 
-  test('in any example: its events, cautions and verdict', { timeout: 240_000 }, async () => {
-    const { page, ledger } = await openIn(system);
-    for (const id of EXAMPLES) {
-      const scenario = exampleScenario(id);
-      await openFile(page, `${id}.json`, JSON.stringify(scenario));
-      await expect.poll(() => page.locator('h1').textContent(), SEARCH).toBe(scenario.name);
-      await page.getByRole('slider', { name: 'Time mark' }).press('End');
-      await ledger.read(`example ${id}`);
-    }
-    done(ledger);
-  });
-
-  test('where sizes and times are answered and runs compared', { timeout: 240_000 }, async () => {
-    const { page, ledger } = await openIn(system);
-    const lead = page.locator('.answer-lead').first();
-    await goTo(page, 'Size');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
-    await page.locator('.map-isotherm').first().waitFor(SEARCH);
-    await ledger.read('size');
-    await ledger.print('size');
-    await goTo(page, 'Run length');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
-    await page
-      .getByText(/of 10 runs/u)
-      .first()
-      .waitFor(SEARCH);
-    await ledger.read('run length');
-    await ledger.print('run length');
-    await goTo(page, 'Compare');
-    await lead.waitFor();
-    await page
-      .getByRole('button', { name: /gentle/iu })
-      .first()
-      .click();
-    await page.locator('table').first().waitFor(SEARCH);
-    await ledger.read('compare');
-    await ledger.print('compare');
-    done(ledger);
-  });
-
+  // A log keeps the units of the one who writes it.
   test('in the run book: log, refusals, pasting and fit', { timeout: 240_000 }, async () => {
     const { page, ledger } = await openIn(system);
     await goTo(page, 'Run book');
@@ -224,19 +218,58 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
     await ledger.print('run book');
     done(ledger);
   });
+});
+
+describe('to a reader of either system no other unit is shown', () => {
+  test('in any example: its events, cautions and verdict', { timeout: 240_000 }, async () => {
+    const { page, read, done } = await openInBoth();
+    for (const id of EXAMPLES) {
+      const scenario = exampleScenario(id);
+      await openFile(page, `${id}.json`, JSON.stringify(scenario));
+      await expect.poll(() => page.locator('h1').textContent(), SEARCH).toBe(scenario.name);
+      await page.getByRole('slider', { name: 'Time mark' }).press('End');
+      await read(`example ${id}`);
+    }
+    done();
+  });
+
+  test('where sizes and times are answered and runs compared', { timeout: 240_000 }, async () => {
+    const { page, readAndPrint, done } = await openInBoth();
+    const lead = page.locator('.answer-lead').first();
+    await goTo(page, 'Size');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
+    await page.locator('.map-isotherm').first().waitFor(SEARCH);
+    await readAndPrint('size');
+    await goTo(page, 'Run length');
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
+    await page
+      .getByText(/of 10 runs/u)
+      .first()
+      .waitFor(SEARCH);
+    await readAndPrint('run length');
+    await goTo(page, 'Compare');
+    await lead.waitFor();
+    await page
+      .getByRole('button', { name: /gentle/iu })
+      .first()
+      .click();
+    await page.locator('table').first().waitFor(SEARCH);
+    await readAndPrint('compare');
+    done();
+  });
 
   test('in the reference, but for equations and what is quoted', { timeout: 240_000 }, async () => {
-    const { page, ledger } = await openIn(system);
+    const { page, read, readAndPrint, done } = await openInBoth();
     await goTo(page, 'Reference');
     await page.getByRole('searchbox', { name: 'Look up' }).waitFor(SEARCH);
-    await ledger.read('reference');
+    await read('reference');
     for (const name of REFERENCES) {
       await page.evaluate((to) => (location.hash = `#reference/${to}`), name);
       await page.locator('.reference-sheet').waitFor(SEARCH);
       if (name.includes('-')) await page.waitForTimeout(200);
-      await ledger.read(`reference ${name}`);
+      await read(`reference ${name}`);
     }
-    await ledger.print('reference');
-    done(ledger);
+    await readAndPrint('reference');
+    done();
   });
 });
