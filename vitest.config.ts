@@ -38,9 +38,9 @@ export default defineConfig({
           environment: 'node',
           include: [browserTests],
           globalSetup: ['tests/e2e/served-app.ts'],
-          // One page at a time, so that timings mean something on a small machine.
-          fileParallelism: false,
-          testTimeout: 60_000,
+          // A page waits much of its time; a second beside it, and the unit tests, leave less of the machine idle.
+          maxWorkers: 2,
+          testTimeout: 120_000,
           hookTimeout: 60_000,
           expect: { poll: { timeout: 15_000, interval: 50 } },
           benchmark: { include: [] },
