@@ -8,6 +8,15 @@ const model = join(import.meta.dirname, 'sim').replaceAll(sep, '/');
 /** `sim/units` stays with the test runner, whose tests ask for fresh copies of it. */
 const modelButUnits = new RegExp(`^${model.replaceAll(/[^\w/-]/g, '\\$&')}/(?!units/).*\\.ts$`);
 
+const loadedOnce = {
+  // Loading the model anew for each file took a third of the time; tests that share a module clear what they keep in it.
+  isolate: false,
+  // Node loads the model itself: as the test runner rewrites it, every call from file to file goes through a getter, and
+  // runs take half as long again.
+  execArgv: ['--import', 'tsx'],
+  server: { deps: { external: [modelButUnits] } },
+};
+
 export default defineConfig({
   test: {
     projects: [
@@ -22,12 +31,7 @@ export default defineConfig({
           setupFiles: ['tests/run/fixed-seed.ts'],
           // By default one core stays idle, which on two cores is half of them.
           maxWorkers: '100%',
-          // Loading the model anew for each file took a third of the time; tests that share a module clear what they keep in it.
-          isolate: false,
-          // Node loads the model itself: as the test runner rewrites it, every call from file to file goes through a
-          // getter, and runs take half as long again.
-          execArgv: ['--import', 'tsx'],
-          server: { deps: { external: [modelButUnits] } },
+          ...loadedOnce,
           env: { TZ: 'UTC' },
           benchmark: { include: ['tests/bench/**/*.bench.ts'] },
         },
@@ -40,6 +44,7 @@ export default defineConfig({
           globalSetup: ['tests/e2e/served-app.ts'],
           // A page waits much of its time; a second beside it, and the unit tests, leave less of the machine idle.
           maxWorkers: 2,
+          ...loadedOnce,
           testTimeout: 120_000,
           hookTimeout: 60_000,
           expect: { poll: { timeout: 15_000, interval: 50 } },
