@@ -203,16 +203,20 @@ function WoodFire(props: HeatSourceProps) {
   );
 }
 
+const Feet = (props: { readonly of: HeatShape['feet'] }) => (
+  <For each={props.of}>
+    {(foot) => (
+      <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />
+    )}
+  </For>
+);
+
 function Rod(props: HeatSourceProps) {
   const body = () => props.shape.body;
   const path = () => pathThrough(props.shape.rod);
   return (
     <>
-      <For each={props.shape.feet}>
-        {(foot) => (
-          <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />
-        )}
-      </For>
+      <Feet of={props.shape.feet} />
       <path class="drawing-rod" d={path()} />
       <path class="drawing-rod-heat" d={path()} style={{ 'stroke-opacity': glow(props.share) }} />
       <rect class="drawing-solid" x={body().x} y={body().y} width={body().width} height={body().height} rx="2" />
@@ -226,11 +230,7 @@ function Generator(props: HeatSourceProps) {
   const path = () => pathThrough(props.shape.rod);
   return (
     <>
-      <For each={props.shape.feet}>
-        {(foot) => (
-          <rect class="drawing-solid drawing-thin" x={foot.x} y={foot.y} width={foot.width} height={foot.height} />
-        )}
-      </For>
+      <Feet of={props.shape.feet} />
       <path class="drawing-tube-wall" d={path()} style={{ 'stroke-width': '8' }} />
       <path class="drawing-tube-bore" d={path()} style={{ 'stroke-width': '5.5' }} />
       <rect class="drawing-solid" x={body().x} y={body().y} width={body().width} height={body().height} rx="4" />
