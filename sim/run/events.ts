@@ -18,6 +18,14 @@ const AT_FULL_HEAT = 600;
 /** Time without escaping vapour after which the condenser counts as holding it again, s. */
 const QUIET = 30;
 
+/** Heat sources that a circuit feeds; a flame asks nothing of it. */
+const ON_MAINS: ReadonlySet<Scenario['heat']['kind']> = new Set([
+  'electric-plate',
+  'immersion-element',
+  'induction',
+  'steam-generator',
+]);
+
 export class EventWatch {
   readonly events: RunEvent[] = [];
   firstBoil: number | null = null;
@@ -59,7 +67,7 @@ export class EventWatch {
 
   private checkCircuit(): void {
     const { heat } = this.scenario;
-    if (heat.supplyVolts_V === null || heat.supplyAmps_A === null) return;
+    if (!ON_MAINS.has(heat.kind) || heat.supplyVolts_V === null || heat.supplyAmps_A === null) return;
     const limit = heat.supplyVolts_V * heat.supplyAmps_A;
     const peak = heat.ratedPower_W * this.peakSetting();
     if (peak > limit) this.raise('circuit-overloaded', 0, { peak_W: peak, limit_W: limit });

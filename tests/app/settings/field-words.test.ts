@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { chargeFromBotanical, fieldAt, scenarioFields, type FieldInfo } from '../../../sim/index.ts';
+import { chargeFromBotanical, heatSources, fieldAt, scenarioFields, type FieldInfo } from '../../../sim/index.ts';
 import { defaultOf, valueWords } from '../../../src/pages/bench/settings/field-values.ts';
 import { whatGoesAlong } from '../../../src/pages/bench/settings/goes-along.ts';
 import { scheduleWords } from '../../../src/pages/bench/settings/schedule-words.ts';
@@ -78,6 +78,20 @@ describe('turning fresh into dried', () => {
   test('brings nothing for other choices or a plant of one’s own', () => {
     expect(whatGoesAlong('condenser.kind', 'bundle', still())).toBeNull();
     expect(whatGoesAlong('charge.state', 'dry', still({ 'charge.botanical': 'own' }))).toBeNull();
+  });
+});
+
+describe('another kind of heat source', () => {
+  test.each(['gas-ring', 'gas-burner', 'wood-fire', 'induction'] as const)('%s brings its own figures', (kind) => {
+    const along = whatGoesAlong('heat.kind', kind, still());
+    const usual = heatSources.find((source) => source.kind === kind);
+    expect(along?.values).toEqual({
+      'heat.kind': kind,
+      'heat.ratedPower_W': usual?.ratedPower_W.value.typical,
+      'heat.shareToPot': usual?.efficiency.value.typical,
+      'heat.lag_s': usual?.lag_s.value.typical,
+    });
+    expect(along?.says).toContain(usual?.name);
   });
 });
 

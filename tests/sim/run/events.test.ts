@@ -65,6 +65,14 @@ describe('the events of a run', () => {
     expect(told(result, 'circuit-overloaded').values.peak_W).toBe(4000);
   });
 
+  it('ask no circuit to carry a flame', () => {
+    const heat = { setting: steps([0, 1]), ratedPower_W: 4000, supplyVolts_V: 230, supplyAmps_A: 13 };
+    for (const kind of ['gas-ring', 'gas-burner', 'wood-fire'] as const) {
+      const { events } = simulate(scenarioOf({ heat: { ...heat, kind }, run: { duration_s: 60 } }));
+      expect(events.map((event) => event.kind)).not.toContain('circuit-overloaded');
+    }
+  });
+
   it('warn that the pot is low before it runs dry, in every layout', () => {
     for (const layout of ['water', 'water-and-steam', 'steam'] as const) {
       const result = simulate(
