@@ -18,7 +18,7 @@ interface CondenserProps {
 
 const percent = (share: number): string => `${Math.round(100 * Math.min(1, Math.max(0, share)))}%`;
 export const warmColour = (share: number): string =>
-  `color-mix(in oklab, var(--drawing-warm) ${percent(share)}, var(--water-tint))`;
+  `color-mix(in oklab, var(--drawing-hot-water) ${percent(share)}, var(--water-tint))`;
 
 function Tubes(props: CondenserProps) {
   const widths = () => ({

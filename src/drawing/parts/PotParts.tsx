@@ -10,6 +10,8 @@ import {
   createPartButton,
   createQuantised,
   createQuantisedList,
+  WARMTH_STEP,
+  warmthOf,
   type PartContext,
 } from './part-context.ts';
 import { PartButton } from './PartButton.tsx';
@@ -32,6 +34,10 @@ export function PotParts(props: PartContext) {
     LEVEL_STEP,
   );
   const boil = createQuantised(() => Math.min(1, (state()?.steam_kg_s ?? 0) / LIVELY), 0.05);
+  const waterWarmth = createQuantised(
+    () => warmthOf(state()?.potTemperature_K ?? props.scenario().pot.waterTemperature_K),
+    WARMTH_STEP,
+  );
   const heatShare = createQuantised(() => state()?.heatShare ?? 0, 0.02);
   const front = createQuantised(() => state()?.frontHeight_m ?? 0, LEVEL_STEP);
   const waterAlarm = createMemo(() => (state()?.alarms.potDry ? 'dry' : state()?.alarms.potLow ? 'low' : 'none'));
@@ -95,6 +101,7 @@ export function PotParts(props: PartContext) {
               pxPerMetre={props.layout().pxPerMetre}
               depth_m={depth()}
               boil={boil()}
+              warmth={waterWarmth()}
               waterAlarm={waterAlarm()}
             />
             <VesselLid shape={boiler()} pressureAlarm={pressure()} />
@@ -115,6 +122,7 @@ export function PotParts(props: PartContext) {
           pxPerMetre={props.layout().pxPerMetre}
           depth_m={shapes().boiler ? null : depth()}
           boil={boil()}
+          warmth={waterWarmth()}
           waterAlarm={shapes().boiler ? 'none' : waterAlarm()}
         />
         <VesselLid shape={shapes().pot} pressureAlarm={pressure()} />

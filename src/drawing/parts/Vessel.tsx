@@ -2,6 +2,7 @@
 import { createMemo, Show } from 'solid-js';
 import { bottom, right } from '../geometry/shapes.ts';
 import { waveLine } from '../geometry/strokes.ts';
+import { warmColour } from './Condenser.tsx';
 import type { VesselShape } from '../geometry/vessel-shape.ts';
 
 interface VesselProps {
@@ -9,6 +10,8 @@ interface VesselProps {
   readonly pxPerMetre: number;
   /** Depth of the liquid, m; null when this vessel holds none. */
   readonly depth_m: number | null;
+  /** Warmth of the liquid, 0–1. */
+  readonly warmth: number;
   /** How hard it boils, 0–1: the surface is livelier. */
   readonly boil: number;
   readonly waterAlarm: 'none' | 'low' | 'dry';
@@ -28,11 +31,11 @@ export function VesselBody(props: VesselProps) {
       <path class="drawing-inside" d={props.shape.lidInside} />
       <Show when={props.depth_m !== null && props.depth_m > 0.0002}>
         <rect
-          class="drawing-water"
           x={inner().x}
           y={surface()}
           width={inner().width}
           height={bottom(inner()) - surface()}
+          style={{ fill: warmColour(props.warmth) }}
         />
         <path
           class="drawing-surface"

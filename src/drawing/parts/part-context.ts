@@ -66,9 +66,10 @@ export function createQuantisedList(read: () => readonly number[], step: number)
 export const LEVEL_STEP = 0.0002;
 
 const COLD_K = 283.15;
-const HOT_K = 368.15;
+/** Water that scalds at once must not look lukewarm. */
+const HOT_K = 348.15;
 
-/** How warm water is drawn: 0 at tap temperature, 1 near the boil. */
+/** How warm water is drawn: 0 at tap temperature, 1 from 75 °C up. */
 export const warmthOf = (temperature_K: number): number =>
   Math.min(1, Math.max(0, (temperature_K - COLD_K) / (HOT_K - COLD_K)));
 /** Warmth of water in hundredths. */
