@@ -170,9 +170,23 @@ export { limitSources, type LimitSource } from './run/limit-sources.ts';
 export { LIMITS, type LimitName } from './run/limits.ts';
 export { eventFlag, eventMessage, failedVariable, mostOilMark, type EventMessage } from './messages/events.ts';
 export type { EnoughLength } from './answers/verdict/conclusion.ts';
-export { suggestionFor, type Suggestion } from './answers/verdict/suggestion.ts';
+export {
+  judgeTrial,
+  suggestionsFor,
+  type Controls,
+  type Suggestion,
+  type Tried,
+} from './answers/verdict/suggestion.ts';
 export { verdictOf, type Verdict } from './answers/verdict/verdict.ts';
-export { suggestionMessage, verdictMessages, type SaidFact, type SaidVerdict } from './messages/verdict.ts';
+export {
+  soFarMessage,
+  suggestionMessage,
+  verdictMessages,
+  type SaidFact,
+  type SaidSoFar,
+  type SaidSuggestion,
+  type SaidVerdict,
+} from './messages/verdict.ts';
 export { safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
 export { readEntry } from './messages/read-entry.ts';

@@ -1,8 +1,9 @@
 /** The verdict on a run in words: each fact with the part and the minute that it comes from. */
 import type { Conclusion, ConclusionKind, ConclusionValues } from '../answers/verdict/conclusion.ts';
-import type { Suggestion } from '../answers/verdict/suggestion.ts';
-import { isEvent, type Fact, type Verdict } from '../answers/verdict/verdict.ts';
-import type { EventKind, RunEvent, Severity } from '../run/result.ts';
+import type { Tried } from '../answers/verdict/suggestion.ts';
+import { isEvent, worstSoFar, type Fact, type Verdict } from '../answers/verdict/verdict.ts';
+import { columnAt } from '../run/record.ts';
+import type { EventKind, RunEvent, RunResult, Severity } from '../run/result.ts';
 import type { ScenarioPart } from '../scenario/scenario.ts';
 import { verdict } from './english/verdict.ts';
 import { eventMessage } from './events.ts';
@@ -59,11 +60,37 @@ export const verdictMessages = (facts: Verdict, reader: Reader): SaidVerdict => 
   warnings: facts.warnings.map((warning) => sayEvent(warning, reader)),
 });
 
-/** The one thing worth trying, as words on a button. */
-export function suggestionMessage<K extends Suggestion['kind']>(
-  wish: Extract<Suggestion, { readonly kind: K }>,
-  reader: Reader,
-): string {
-  const kind: K = wish.kind;
-  return messagesFor(reader).suggestions[kind](wish);
+/** What a run has come to at a moment, in one sentence that speaks of nothing later. */
+export function soFarMessage(result: RunResult, time_s: number, reader: Reader): SaidSoFar {
+  const worst = worstSoFar(result, time_s);
+  const sentence = messagesFor(reader).soFar({
+    worst: worst && sayEvent(worst, reader).sentence,
+    oil_kg: columnAt(result.record, 'oilCollected_kg', time_s),
+    density_kg_m3: result.summary.oilDensity_kg_m3,
+    time_s,
+  });
+  return { sentence, severity: worst?.severity ?? 'good' };
+}
+
+export interface SaidSoFar {
+  readonly sentence: string;
+  readonly severity: Severity | 'good';
+}
+
+export interface SaidSuggestion {
+  /** On the button. */
+  readonly words: string;
+  /** What the model saw when it tried. */
+  readonly sees: string;
+}
+
+/** The one thing worth trying, and what came of it when the model tried. */
+export function suggestionMessage(tried: Tried, reader: Reader): SaidSuggestion {
+  const { suggestion } = messagesFor(reader);
+  const { wish, isQuestion, before, after, lead } = tried;
+  const ends = lead.severity === 'alarm' || lead.severity === 'care' ? sayFact(lead, reader).sentence : null;
+  return {
+    words: (isQuestion ? suggestion.question : suggestion.remedy)(wish),
+    sees: suggestion.sees({ before: before.summary, after: after.summary, ends }),
+  };
 }

@@ -32,7 +32,7 @@ export const KEYS: readonly KeyWords[] = [
   { command: 'to-end', keys: 'End', does: 'to the end' },
   { command: 'next-event', keys: 'N', does: 'to what happens next' },
   { command: 'previous-event', keys: 'Shift N', does: 'to what happened last' },
-  { command: 'faster', keys: 'F', does: 'play faster' },
+  { command: 'faster', keys: 'Q', does: 'play quicker' },
   { command: 'slower', keys: 'S', does: 'play slower' },
   { command: 'undo', keys: 'Ctrl Z', does: 'undo the last change' },
   { command: 'redo', keys: 'Ctrl Shift Z', does: 'redo it' },
@@ -58,7 +58,7 @@ const PLAIN: Readonly<Record<string, Command>> = {
   Home: 'to-start',
   End: 'to-end',
   n: 'next-event',
-  f: 'faster',
+  q: 'faster',
   s: 'slower',
   '?': 'show-keys',
 };

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { changedFrom, choose, enter, openBench, seconds, typedValue } from './bench-page.ts';
+import { changedFrom, choose, enter, openBench, seconds, turnUpHeat, typedValue } from './bench-page.ts';
 
 describe('a change of the still', () => {
   test('by a slider changes the numbers, and one step back undoes the whole drag', async () => {
@@ -82,6 +82,19 @@ describe('a change of the still', () => {
     expect(await reach.textContent()).toMatch(
       new RegExp(`Changes the run from \\d+\\smin to ${Math.round(here / 60)}\\smin`),
     );
+  });
+
+  test('that raises an alarm or clears one is spoken, once', async () => {
+    const { page, lead } = await openBench();
+    const spoken = page.getByRole('status').filter({ hasText: 'steam escapes from the outlet' });
+    expect(await spoken.count()).toBe(0);
+    await turnUpHeat(page);
+    await expect.poll(() => spoken.count(), { timeout: 20_000 }).toBe(1);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => lead.textContent()).toMatch(/condenses everything/);
+    await expect
+      .poll(() => page.getByRole('status').filter({ hasText: 'condenses everything' }).count(), { timeout: 20_000 })
+      .toBe(1);
   });
 
   test('of the units changes what is shown and nothing else', async () => {

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { changedFrom, goTo, onBench, openBench, press, seconds } from './bench-page.ts';
+import { changedFrom, goTo, onBench, openBench, press, seconds, turnUpHeat } from './bench-page.ts';
 
 describe('someone who has never been here', () => {
   test('sees a still at work and, in one sentence, what its run comes to', async () => {
@@ -18,7 +18,7 @@ describe('someone who has never been here', () => {
   test('turns up the heat, sees the coil fail, is told what would hold, and tries it', async () => {
     const { page, lead } = await openBench();
     const before = await lead.textContent();
-    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    await turnUpHeat(page);
     expect(await changedFrom(lead, before)).toMatch(
       /^The coil does not condense everything: steam escapes from the outlet from /,
     );
@@ -30,10 +30,24 @@ describe('someone who has never been here', () => {
     expect(await changedFrom(lead, failing)).not.toMatch(/steam escapes|does not condense/);
   });
 
+  test('is asked a question that the model has tried, and sees what it said', async () => {
+    const { page } = await openBench();
+    const question = page.locator('.question button');
+    await question.waitFor();
+    expect(await question.textContent()).toMatch(/^What if .+\?$/);
+    const sees = (await page.locator('#question-sees').textContent()) ?? '';
+    expect(sees).toMatch(/^The model gets \d+\smL of oil \(now \d+\smL\)/);
+    const failing = /But: (.+)$/.exec(sees)?.[1];
+    await question.click();
+    if (failing !== undefined)
+      await expect.poll(() => page.locator('.headline-lead').textContent()).toContain(failing.slice(0, 30));
+    await expect.poll(() => question.textContent(), { timeout: 20_000 }).not.toBeNull();
+  });
+
   test('is told the same length by the place that sizes condensers', async () => {
     const { page, lead } = await openBench();
     const before = await lead.textContent();
-    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    await turnUpHeat(page);
     await changedFrom(lead, before);
     await expect.poll(() => lead.textContent(), { timeout: 30_000 }).toMatch(/is enough\.$/);
     const told = Number(/([\d.]+)\sm is enough/.exec((await lead.textContent()) ?? '')?.[1]);

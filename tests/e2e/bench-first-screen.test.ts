@@ -1,7 +1,7 @@
 /** The first screen: cause, still and effect together, and nothing of it moves. */
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { changedFrom, openBench, press } from './bench-page.ts';
+import { changedFrom, openBench, press, turnUpHeat } from './bench-page.ts';
 
 const DESK = { width: 1280, height: 720 };
 const PHONE = { width: 390, height: 844 };
@@ -78,7 +78,13 @@ describe.each([
 
     // An alarm comes.
     const told = await lead.textContent();
-    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    if (viewport === DESK) await turnUpHeat(page);
+    else {
+      const heat = page.getByRole('region', { name: 'Live controls' }).getByRole('button', { name: /^Heat/ }).first();
+      await heat.click();
+      await page.getByRole('slider', { name: 'Heat', exact: true }).fill('1');
+      await heat.click();
+    }
     await changedFrom(lead, told);
     await timeMark.fill('7200');
     await page.locator('.drawing-hazard.is-alarm').first().waitFor();
@@ -117,7 +123,7 @@ test('the chart beside the still is chosen, kept, named dashed after a change, a
   const choice = page.getByRole('combobox', { name: 'Chart', exact: true });
   await choice.selectOption('Cooling water');
   expect(await page.locator('.first-chart').getByText('dashed: before your last change').count()).toBe(0);
-  await page.getByRole('button', { name: 'Turn up the heat' }).click();
+  await turnUpHeat(page);
   await page.locator('.first-chart').getByText('dashed: before your last change').waitFor();
   await page.getByRole('button', { name: 'Show Drops caught beside the still' }).click();
   expect(await choice.inputValue()).toBe('drops');

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { axeFaults, changedFrom, choose, enter, openBench, press, typedValue } from './bench-page.ts';
+import { axeFaults, changedFrom, choose, enter, openBench, press, turnUpHeat, typedValue } from './bench-page.ts';
 
 const LOOKS = ['light', 'dark', 'high contrast', 'projector'] as const;
 
@@ -19,7 +19,7 @@ describe('accessibility', () => {
     expect(await axeFaults(page), 'settings').toEqual([]);
     await page.getByRole('button', { name: 'Close settings' }).click();
     const before = await lead.textContent();
-    await page.getByRole('button', { name: 'Turn up the heat' }).click();
+    await turnUpHeat(page);
     await changedFrom(lead, before);
     for (const look of LOOKS) {
       await choose(page, 'Theme', look);

@@ -61,6 +61,9 @@ export const choose = async (page: Page, name: 'Units' | 'Theme', option: string
   await (await choiceOf(page, name)).selectOption(option);
 };
 
+/** Sets the heat to full, which is more than the coil of the first example can take. */
+export const turnUpHeat = (page: Page): Promise<void> => enter(typedValue(page, 'Heat'), '100 %');
+
 export const typedValue = (page: Page, control: string): Locator =>
   page.getByRole('textbox', { name: `${control}, typed` });
 

@@ -101,7 +101,7 @@ describe('the time mark', () => {
     const { page, timeMark } = await openBench();
     const before = await seconds(timeMark);
     await typedValue(page, 'Heat').focus();
-    for (const key of ['Home', 'ArrowLeft', 'n', 'f', '?']) await page.keyboard.press(key);
+    for (const key of ['Home', 'ArrowLeft', 'n', 'q', '?']) await page.keyboard.press(key);
     await page.keyboard.press('Escape');
     expect(await seconds(timeMark)).toBe(before);
     await press(page, 'Show', 'Keys');

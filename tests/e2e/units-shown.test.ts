@@ -2,7 +2,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { botanicals, examples, exampleScenario, type UnitSystem } from '../../sim/index.ts';
 import { goTo, SEARCH } from './answers-page.ts';
-import { SETTINGS_PARTS, choose, enter, openBench, openFile, press, typedValue } from './bench-page.ts';
+import { SETTINGS_PARTS, choose, enter, openBench, openFile, press, turnUpHeat, typedValue } from './bench-page.ts';
 import { hasForeignUnit, wordsOfPage } from './foreign-units.ts';
 
 test('units of the other system are found', () => {
@@ -162,10 +162,7 @@ describe.each(['us', 'metric'] as const)('to a reader of %s units no other unit 
       for (const control of ['Heat', 'Tap', 'Coil', 'Charge']) await enter(typedValue(page, control), typed);
       await ledger.read(`controls, ${typed}`);
     }
-    await page
-      .getByRole('button', { name: 'Turn up the heat' })
-      .click()
-      .catch(() => undefined);
+    await turnUpHeat(page);
     await lead.waitFor();
     await ledger.read('bench, hard boil');
     done(ledger);

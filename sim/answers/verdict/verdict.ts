@@ -261,6 +261,16 @@ function ranked(result: RunResult, enough: EnoughLength | null): readonly Fact[]
     : [conclude('run-length', 'note', 'run', summary.end_s, { duration_s: summary.end_s, reason: summary.endReason })];
 }
 
+/** The worst that a run has warned of up to a moment, the latest of its kind; `null` while it has warned of nothing. */
+export function worstSoFar({ events }: RunResult, time_s: number): RunEvent | null {
+  return events
+    .filter((event) => event.severity !== 'note' && event.time_s <= time_s)
+    .reduce<RunEvent | null>(
+      (worst, event) => (worst === null || rank[event.severity] <= rank[worst.severity] ? event : worst),
+      null,
+    );
+}
+
 export const isEvent = (fact: Fact): fact is RunEvent => EVENT_KINDS.some((kind) => kind === fact.kind);
 const isConclusion = (fact: Fact): fact is Conclusion => !isEvent(fact);
 

@@ -1,5 +1,5 @@
 /** The verdict on a run, in English. */
-import type { CondenserKind, EndReason } from '../../run/result.ts';
+import type { CondenserKind, EndReason, Summary } from '../../run/result.ts';
 import type { ConclusionKind, ConclusionValues, EnoughLength } from '../../answers/verdict/conclusion.ts';
 import type { Suggestion } from '../../answers/verdict/suggestion.ts';
 import { THIN_SPACE } from '../../units/index.ts';
@@ -80,6 +80,23 @@ const TWO_DIGITS = { significant: 2 } as const;
 
 /** No finer than a guessed drop size allows, s. */
 const toHalfHours = (time_s: number): number => Math.max(1, Math.round(time_s / 1800)) * 1800;
+
+const MOST_OF_IT = 0.9;
+
+interface SoFar {
+  /** The worst that has happened, in a sentence. */
+  readonly worst: string | null;
+  readonly oil_kg: number;
+  readonly density_kg_m3: number | null;
+  readonly time_s: number;
+}
+
+interface SuggestionSeen {
+  readonly before: Summary;
+  readonly after: Summary;
+  /** What is then wrong, in a sentence. */
+  readonly ends: string | null;
+}
 
 export function verdict(q: Quantities) {
   const conclusions: { readonly [K in ConclusionKind]: ConclusionWords<K> } = {
@@ -195,11 +212,48 @@ export function verdict(q: Quantities) {
     },
     'pot-water': { sentence: ({ values }) => `${q.water(values.water_kg)} of water is left in the ${values.vessel}.` },
   };
-  const suggestions: { readonly [K in Suggestion['kind']]: (wish: Extract<Suggestion, { kind: K }>) => string } = {
-    'heat-up': () => 'Turn up the heat',
-    'heat-down': () => 'Turn down the heat',
-    'tap-down': () => 'Turn the tap down by half',
-    lengthen: ({ length_m }) => `Make it ${q.tubeLength(length_m)} long`,
+  /** While a run plays: nothing of what is still to come. */
+  const soFar = ({ worst, oil_kg, density_kg_m3, time_s }: SoFar): string => {
+    if (worst !== null) return `So far: ${worst}`;
+    return oil_kg > 0
+      ? `So far all is well: ${q.oil(oil_kg, density_kg_m3)} of oil in ${q.time(time_s)}.`
+      : 'So far all is well. No oil has come over yet.';
   };
-  return { conclusions, suggestions };
+  const suggestion = {
+    /** On the button: what to set against a fault. */
+    remedy: (wish: Suggestion): string => {
+      switch (wish.kind) {
+        case 'heat':
+          return `Set the heat to ${q.share(wish.setting)}`;
+        case 'tap':
+          return `Set the water to ${q.waterFlow(wish.flow_kg_s)}`;
+        case 'length':
+          return `Make it ${q.tubeLength(wish.length_m)} long`;
+        case 'charge':
+          return `Load ${q.mass(wish.mass_kg)}`;
+      }
+    },
+    /** On the button: what one may wonder about where all is well. */
+    question: (wish: Suggestion): string => {
+      switch (wish.kind) {
+        case 'heat':
+          return `What if the heat is at ${q.share(wish.setting)}?`;
+        case 'tap':
+          return `What if only ${q.waterFlow(wish.flow_kg_s)} of water runs?`;
+        case 'length':
+          return `What if the tube is ${q.tubeLength(wish.length_m)} long?`;
+        case 'charge':
+          return `What if you load ${q.mass(wish.mass_kg)}?`;
+      }
+    },
+    /** What the model saw: the oil and when most of it is in, and the worst that then is wrong. */
+    sees: ({ before, after, ends }: SuggestionSeen): string => {
+      const oil = q.oil(after.oilCollected_kg, after.oilDensity_kg_m3);
+      const was = q.oil(before.oilCollected_kg, before.oilDensity_kg_m3);
+      const most = after.t90_s === null ? '' : `, ${q.share(MOST_OF_IT)} of it by ${q.time(after.t90_s)}`;
+      const got = `The model gets ${oil} of oil (now ${was})${most}.`;
+      return ends === null ? got : `${got} But: ${ends}`;
+    },
+  };
+  return { conclusions, soFar, suggestion };
 }

@@ -1,6 +1,9 @@
-/** Says to a screen reader what a playing run passes, no more often than one can listen to. */
-import { createEffect, createSignal, on } from 'solid-js';
-import { eventMessage } from '../../../sim/index.ts';
+/**
+ * Says to a screen reader what a playing run passes, no more often than one can listen to, and what a change of the still
+ * has done to its worst fact: that an alarm is raised or cleared.
+ */
+import { createEffect, createMemo, createSignal, on } from 'solid-js';
+import { eventMessage, verdictMessages, verdictOf } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
 
 const QUIET_MS = 2000;
@@ -22,6 +25,23 @@ export function Announcer() {
       if (passed.severity !== 'alarm' && now_ms - last_ms < QUIET_MS) return;
       last_ms = now_ms;
       setWords(eventMessage(passed, bench.reader()).sentence);
+    }),
+  );
+
+  /** Once a change has been run in full; a preview may still differ. */
+  const settled = createMemo<ReturnType<typeof bench.result>>(
+    (before) => (bench.running() ? before : bench.result()),
+    bench.result(),
+  );
+  createEffect(
+    on(settled, (now, before) => {
+      if (before === undefined || now === before) return;
+      const [is, was] = [verdictOf(now).lead, verdictOf(before).lead];
+      const isRaised = is.severity === 'alarm' && is.kind !== was.kind;
+      const isCleared = was.severity === 'alarm' && is.severity !== 'alarm';
+      if (!isRaised && !isCleared) return;
+      const { lead } = verdictMessages(verdictOf(now), bench.reader());
+      setWords(lead.advice !== null && isRaised ? `${lead.sentence} ${lead.advice}` : lead.sentence);
     }),
   );
 

@@ -76,6 +76,7 @@ export function BenchPlace() {
         <div class="first-headline">
           <Headline
             lead={judged.verdict().lead}
+            soFar={judged.soFar()}
             briefs={judged.verdict().briefs}
             staleBecause={bench.staleBecause()}
             onUndo={() => bench.undo()}

@@ -1,11 +1,13 @@
 /** The name of the still, what its run comes to in one sentence, and the next few things to know. */
 import { Index, Show } from 'solid-js';
-import type { SaidFact, ScenarioPart } from '../../../sim/index.ts';
+import type { SaidFact, SaidSoFar, ScenarioPart } from '../../../sim/index.ts';
 import { Title } from '../parts/Title.tsx';
 import { SentenceLink } from './SentenceLink.tsx';
 
 export interface HeadlineProps {
   readonly lead: SaidFact;
+  /** What has happened so far, said instead while the run plays. */
+  readonly soFar: SaidSoFar | null;
   /** The next few things to know, in few words each. */
   readonly briefs: readonly SaidFact[];
   /** Why the numbers are older than the settings, in words; null while they are not. */
@@ -49,8 +51,10 @@ export function Headline(props: HeadlineProps) {
       <Show
         when={props.staleBecause}
         fallback={
-          <p class={`headline-lead is-${props.lead.severity}`}>
-            <SentenceLink fact={props.lead} onVisit={props.onVisit} />
+          <p class={`headline-lead is-${(props.soFar ?? props.lead).severity}`}>
+            <Show when={props.soFar} fallback={<SentenceLink fact={props.lead} onVisit={props.onVisit} />}>
+              {(soFar) => <span class={`verdict-sentence is-${soFar().severity}`}>{soFar().sentence}</span>}
+            </Show>
           </p>
         }
       >

@@ -1,23 +1,24 @@
-/** The one thing worth trying next, as a button. Its room is kept while there is none. */
+/** The one thing worth trying next, with what the model saw when it tried. Its room is kept while there is none. */
 import { Show } from 'solid-js';
+import type { SaidSuggestion } from '../../../sim/index.ts';
 
 export interface QuestionProps {
-  readonly suggestion: { readonly words: string; readonly act: () => void } | null;
+  readonly suggestion: (SaidSuggestion & { readonly act: () => void }) | null;
 }
 
 export function Question(props: QuestionProps) {
   return (
-    <p class="question screen-only">
+    <div class="question screen-only">
       <Show when={props.suggestion}>
         {(suggestion) => (
           <>
-            <span class="question-lead">Try this:</span>{' '}
-            <button type="button" onClick={() => suggestion().act()}>
+            <button type="button" aria-describedby="question-sees" onClick={() => suggestion().act()}>
               {suggestion().words}
             </button>
+            <p id="question-sees">{suggestion().sees}</p>
           </>
         )}
       </Show>
-    </p>
+    </div>
   );
 }

@@ -5,6 +5,7 @@ import {
   examples,
   exampleScenario,
   simulate,
+  soFarMessage,
   verdictMessages,
   verdictOf,
   type EnoughLength,
@@ -325,4 +326,18 @@ describe('the lead of a real run is its worst fact', () => {
       if (worst) expect([id, lead.severity]).toEqual([id, 'alarm']);
     }
   });
+});
+
+test('while a run plays nothing is said of what is still to come', () => {
+  const result = simulate(exampleScenario('hard-boiled-lavender'));
+  const told = (time_s: number) => soFarMessage(result, time_s, englishReader('metric'));
+  const escape = result.events.find(({ kind }) => kind === 'vapour-escapes');
+  if (!escape) throw new Error('steam escapes from this one');
+  expect(read(told(60).sentence)).toBe('So far all is well. No oil has come over yet.');
+  expect(read(told(escape.time_s - 1).sentence)).not.toMatch(/escapes/);
+  expect(told(escape.time_s + 1)).toMatchObject({ severity: 'alarm' });
+  expect(read(told(escape.time_s + 1).sentence)).toMatch(/^So far: .*escapes/);
+  const well = simulate(exampleScenario('class-glass'));
+  const { sentence } = soFarMessage(well, well.summary.end_s, englishReader('metric'));
+  expect(read(sentence)).toMatch(/^So far all is well: [\d.]+ mL of oil in /);
 });
