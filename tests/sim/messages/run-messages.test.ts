@@ -49,6 +49,7 @@ describe('a number is known by the unit behind it', () => {
     expect(strayNumbers('At 1\u202fh 05\u202fmin it is 60\u202f°C.', 'us')).toEqual(['60\u202f°C.']);
     expect(strayNumbers('It holds back 20\u202fin H₂O and 3\u202fm.', 'us')).toEqual(['3\u202fm.']);
     expect(strayNumbers('It takes 5 of them.', 'metric')).toEqual(['5 of them']);
+    expect(strayNumbers('Its 10.2 turns need 52\u202fcm.', 'us')).toEqual(['52\u202fcm.']);
     expect(strayNumbers('Oil: 12\u202fmL, water: 3\u202fL.', 'us')).toEqual(['3\u202fL.']);
     expect(strayNumbers('Oil: 12\u202fg.', 'us')).toEqual(['12\u202fg.']);
   });

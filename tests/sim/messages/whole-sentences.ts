@@ -10,6 +10,9 @@ const labelsOf = (system: UnitSystem): readonly string[] =>
 
 const LABELS: Readonly<Record<UnitSystem, readonly string[]>> = { metric: labelsOf('metric'), us: labelsOf('us') };
 
+/** What is counted, not measured: the word says of what. */
+const COUNTED = /^ turns\b/u;
+
 const NUMBER = /\d+(?:\.\d+)?(?:–\d+(?:\.\d+)?)?/gu;
 
 /** Numbers that no unit of the reader's system follows. */
@@ -19,7 +22,7 @@ export function strayNumbers(text: string, system: UnitSystem): readonly string[
     const known = LABELS[system].some(
       (label) => rest.startsWith(THIN_SPACE + label) && !/^[\w/°²³]/u.test(rest.slice(label.length + 1)),
     );
-    return known ? [] : [`${match[0]}${rest.slice(0, 8)}`];
+    return known || COUNTED.test(rest) ? [] : [`${match[0]}${rest.slice(0, 8)}`];
   });
 }
 
