@@ -11,7 +11,7 @@ import type { CondensateFilm } from '../still/condensate-cooling.ts';
 import type { OutsideFilm } from '../still/coolant.ts';
 import { HIGHEST_GAUGE } from '../still/pot.ts';
 import { ENTHALPY_ZERO } from '../still/stream.ts';
-import { shareRow, smoothingStep } from './boiling.ts';
+import { shareRow } from './boiling.ts';
 import { insideFilmSteps, outsideFilmSteps } from './films.ts';
 import type { Moment } from './moment.ts';
 import { BALANCE, BEFORE, entryStep, RUN, sheetOf, STEP, writtenStep } from './sheet.ts';
@@ -96,7 +96,17 @@ export function condensingLength(moment: Moment): WorkingSheet | null {
       ends && ['\\dot Q_n', (terms.latent - terms.left) / dt, 'W', 'what the whole pieces take', 'sum over the pieces'],
       ends && ['\\dot Q_p', terms.possible / dt, 'W', 'what the next piece could take', 'heat of that piece above'],
     ),
-    peaks && smoothingStep('the length', 'L', 'm', condenser.condensingLength, peaks.condensingLength, dt),
+    peaks &&
+      writtenStep(
+        'Mean over half a minute, weighted by the vapour',
+        "\\overline L = \\frac{J'+s\\,(\\dot m_v\\,L-J')}{\\overline{\\dot m}}",
+        [peaks.vapourTimesLength.now / peaks.vapour.now, 'm', 'definition of the summary’s peaks'],
+        ["J'", peaks.vapourTimesLength.before, 'kg m/s', 'smoothed vapour times length', BEFORE],
+        shareRow(dt),
+        ['\\dot m_v', arrivingWater / dt, 'kg/s', 'water vapour that arrives', RUN],
+        ['L', condenser.condensingLength, 'm', 'its length', STEP],
+        ['\\overline{\\dot m}', peaks.vapour.now, 'kg/s', 'smoothed vapour', RUN],
+      ),
   );
 }
 

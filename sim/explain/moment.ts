@@ -58,7 +58,7 @@ export function surveyRun(scenario: Scenario) {
     const time = run.time();
     if (still.pot.out.water > 0) beforeBoil ??= before;
     steam.see(peaks.steam.peak, time);
-    length.see(peaks.condensingLength.peak, time);
+    length.see(peaks.condensingLength, time);
     gauge.see(peaks.gauge.peak, time);
     outlet.see(peaks.condensate, time);
     warmestCoolant.see(still.coolant.outletTemperature, time);

@@ -33,6 +33,9 @@ export const smoothingShare = (dt: number): number => -Math.expm1(-dt / PEAK_MEM
 /** Share of the flow that its smoothed value must have reached before an outlet temperature counts as a peak. */
 const SETTLED_SHARE = 0.9;
 
+/** Share of a steady rate that its smoothed value reaches in half a minute. */
+const HALF_MINUTE_SHARE = 1 - Math.exp(-1);
+
 /** A number that flickers from step to step, smoothed, and its highest value so far. */
 export class Smoothed {
   now = 0;
@@ -52,9 +55,12 @@ export class Smoothed {
 export class Peaks {
   readonly steam = new Smoothed();
   readonly duty = new Smoothed();
-  readonly condensingLength = new Smoothed();
+  /** Longest condensing length, weighted by the vapour of the last half minute, m. */
+  condensingLength = 0;
   readonly gauge = new Smoothed();
   readonly neckSpeed = new Smoothed();
+  readonly vapour = new Smoothed();
+  readonly vapourTimesLength = new Smoothed();
   readonly flow = new Smoothed();
   readonly flowTimesTemperature = new Smoothed();
   coolantOut = -Infinity;
@@ -68,7 +74,11 @@ export class Peaks {
     const share = smoothingShare(dt);
     this.steam.follow(still.pot.out.water / dt, share);
     this.duty.follow(condenser.duty / dt, share);
-    this.condensingLength.follow(condenser.condensingLength, share);
+    const arriving = still.arrivingWater / dt;
+    this.vapour.follow(arriving, share);
+    this.vapourTimesLength.follow(arriving * condenser.condensingLength, share);
+    if (arriving > 0 && this.vapour.now > HALF_MINUTE_SHARE * arriving)
+      this.condensingLength = Math.max(this.condensingLength, this.vapourTimesLength.now / this.vapour.now);
     this.gauge.follow(still.gauge(), share);
     this.neckSpeed.follow(still.neckSpeed, share);
     const rate = condenser.condensate.water / dt;
@@ -134,7 +144,7 @@ export function summarise(input: SummaryInput): Summary {
     coolantPeakOut_C: peaks.coolantOut - ZERO_CELSIUS,
     coolantUsed_kg: still.coolant.used,
     condensatePeak_C: Number.isFinite(peaks.condensate) ? peaks.condensate - ZERO_CELSIUS : null,
-    condensingLengthPeak_m: peaks.condensingLength.peak,
+    condensingLengthPeak_m: peaks.condensingLength,
     energyFuel_J: still.fuelEnergy,
     energyToPot_J: still.potEnergy,
     energyCost: still.fuelEnergy * heat.energyPrice_J,
