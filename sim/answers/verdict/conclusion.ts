@@ -20,7 +20,7 @@ export interface ConclusionValues {
   'overflow-scalds': { readonly peak_K: number };
   'little-oil': { readonly recovery: number; readonly oil_kg: number; readonly density_kg_m3: number | null };
   /** What the coil needs of its tub, and what the tub has, m. */
-  'coil-too-deep': { readonly turns: number; readonly needs_m: number; readonly has_m: number };
+  'coil-too-deep': { readonly needs_m: number; readonly has_m: number };
   'coil-too-wide': { readonly needs_m: number; readonly has_m: number };
   'never-boils': { readonly duration_s: number };
   'never-drips': { readonly firstBoil_s: number };

@@ -87,11 +87,9 @@ function littleOil({ summary }: RunResult): Conclusion[] {
 function coilInTub({ scenario }: RunResult): Conclusion[] {
   const { condenser, cooling } = scenario;
   if (!isCoil(condenser)) return [];
-  const { turns, depth_m, width_m, isTooDeep, isTooWide } = coilFit(condenser, cooling);
+  const { depth_m, width_m, isTooDeep, isTooWide } = coilFit(condenser, cooling);
   if (isTooDeep)
-    return [
-      conclude('coil-too-deep', 'care', 'cooling', null, { turns, needs_m: depth_m, has_m: cooling.tubHeight_m }),
-    ];
+    return [conclude('coil-too-deep', 'care', 'cooling', null, { needs_m: depth_m, has_m: cooling.tubHeight_m })];
   return isTooWide
     ? [conclude('coil-too-wide', 'care', 'cooling', null, { needs_m: width_m, has_m: cooling.tubDiameter_m })]
     : [];

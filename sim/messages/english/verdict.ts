@@ -125,7 +125,7 @@ export function verdict(q: Quantities) {
     },
     'coil-too-deep': {
       sentence: ({ values }) =>
-        `The coil does not fit the tub: its ${values.turns.toFixed(1)} turns need ${q.size(values.needs_m)} of water, and the tub has ${q.size(values.has_m)}.`,
+        `The coil does not fit the tub: it needs ${q.size(values.needs_m)} of water, and the tub has ${q.size(values.has_m)}.`,
       advice: () => 'Use a shorter tube, a wider coil or a deeper tub.',
     },
     'coil-too-wide': {

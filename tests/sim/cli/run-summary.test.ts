@@ -27,7 +27,7 @@ describe('run --summary', () => {
       readonly safety: readonly string[];
     };
     expect(printed.safety).toEqual(safetyMessages(englishReader('us')).always);
-    expect(printed.verdict.lead.kind).toBe('ran-dry');
+    expect(printed.verdict.lead.kind).toBe('condenser-fails');
     expect(answerTo(['run', 'hard-boiled-lavender', '--summary', '--units', 'us'])).toContain(
       printed.verdict.lead.sentence,
     );
