@@ -45,6 +45,9 @@ export function Announcer() {
     }),
   );
 
+  // What was said is said; it must not stand there in the units of before.
+  createEffect(on(bench.reader, () => setWords(''), { defer: true }));
+
   return (
     <p class="visually-hidden" role="status">
       {words()}
