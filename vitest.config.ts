@@ -47,7 +47,7 @@ export default defineConfig({
           ...loadedOnce,
           testTimeout: 120_000,
           hookTimeout: 60_000,
-          expect: { poll: { timeout: 15_000, interval: 50 } },
+          expect: { poll: { timeout: 30_000, interval: 50 } },
           benchmark: { include: [] },
         },
       },
