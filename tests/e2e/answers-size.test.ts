@@ -90,7 +90,7 @@ describe('how much tube', () => {
 
   test('refuses in words what it cannot take, and keeps its answer', async () => {
     const { page, lead } = await openAnswer('size');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/enough in nine runs of ten/);
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/of this tube is enough in nine runs of ten/);
     const before = await lead.textContent();
     for (const [field, text, told] of [
       ['Distillate no warmer than', 'lukewarm', /./],

@@ -25,12 +25,16 @@ export const onBench = (page: Page) => ({
   verdict: page.getByRole('region', { name: 'What this run tells you' }),
 });
 
+/** Waits for the full run after the quick look that is shown first, whose numbers may differ a little. */
+export const fullRun = (page: Page): Promise<void> => page.locator('.verdict[aria-busy="false"]').waitFor();
+
 /** In the groups of the page's head; every other place is in Plan. */
 const GROUP_OF: Readonly<Record<string, string>> = { 'Run book': 'Keep', Reference: 'Teach' };
 
 /** Goes to a place as a reader does: by its group, where its own name is not in sight. */
 export async function goTo(page: Page, place: string): Promise<void> {
   const places = page.getByRole('navigation', { name: 'Places' });
+  if (!(await places.isVisible())) await page.getByRole('button', { name: 'Menu', exact: true }).click();
   const link = places.getByRole('link', { name: place, exact: true });
   if (!(await link.isVisible()))
     await places.getByRole('link', { name: GROUP_OF[place] ?? 'Plan', exact: true }).click();

@@ -1,9 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { openBench, press, seconds, typedValue } from './bench-page.ts';
+import { fullRun, openBench, press, seconds, typedValue } from './bench-page.ts';
 
 describe('the time mark', () => {
   test('is moved by keys: seconds, minutes, ends and events', async () => {
     const { page, timeMark } = await openBench();
+    await fullRun(page);
     await page.locator('body').click({ position: { x: 4, y: 300 } });
     await page.keyboard.press('Home');
     expect(await seconds(timeMark)).toBe(0);

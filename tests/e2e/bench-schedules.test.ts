@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { changedFrom, enter, goTo, openBench, typedValue } from './bench-page.ts';
+import { changedFrom, enter, fullRun, goTo, openBench, typedValue } from './bench-page.ts';
 
 describe('a control over the run', () => {
   test('is planned from the live control: a knot moved by keys and a row typed change the run', async () => {
@@ -72,8 +72,7 @@ describe('the places of the page', () => {
     const { page, lead } = await openBench();
     await enter(typedValue(page, 'Coil'), '2.35 m');
     await expect.poll(() => lead.textContent()).toMatch(/of its 2\.4\sm,/);
-    // The first answer is a quick look; the full run follows.
-    await page.locator('.verdict[aria-busy="false"]').waitFor();
+    await fullRun(page);
     const told = await lead.textContent();
     const places = page.getByRole('navigation', { name: 'Places' });
     for (const place of ['Size', 'Run length', 'Compare', 'Run book']) {

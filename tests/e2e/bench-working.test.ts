@@ -1,10 +1,11 @@
 import { describe, expect, test } from 'vitest';
 import { SEARCH } from './answers-page.ts';
-import { axeFaults, openBench } from './bench-page.ts';
+import { axeFaults, fullRun, openBench } from './bench-page.ts';
 
 describe('the verdict’s numbers', () => {
   test('each open their working from the keyboard, and give the focus back', async () => {
     const { page, verdict } = await openBench({ bypassCSP: true });
+    await fullRun(page);
     const buttons = verdict.getByRole('button', { name: /^Show the working of: / });
     expect(await buttons.count()).toBeGreaterThanOrEqual(8);
     const sheet = page.getByRole('dialog', { name: 'The working' });
