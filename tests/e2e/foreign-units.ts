@@ -125,6 +125,8 @@ export const wordsOfPage = (page: Page, within = 'body'): Promise<readonly strin
         add(node.getAttribute(name));
       node.childNodes.forEach(walk);
     };
-    document.querySelectorAll(root).forEach(walk);
+    const roots = document.querySelectorAll(root);
+    if (roots.length === 0) throw new Error(`nothing on the page is ${root}`);
+    roots.forEach(walk);
     return [...found];
   }, within);
