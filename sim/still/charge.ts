@@ -141,7 +141,8 @@ export class Bed {
       const T = this.temperature[j] as number;
       const consumed = release.advance(j, T, this.water[j] as number, dt);
       if (consumed > 0) this.consume(j, consumed);
-      const lost = this.lossTable.at(T) * this.sideArea * dt;
+      const ownCapacity = (this.water[j] as number) * WATER_HEAT_CAPACITY + this.capacity(j);
+      const lost = this.lossTable.inStep(T, dt, ownCapacity, this.sideArea);
       this.loss += lost;
       const held = (this.enthalpy[j] as number) - lost + passing.enthalpy;
       const water = (this.water[j] as number) + passing.water;

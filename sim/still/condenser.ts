@@ -37,6 +37,8 @@ const REFRESH_TIME = 30;
 const REFRESH_BATCH = 5;
 /** Relative change of the vapour rate at which every coefficient is worked out anew. */
 const REFRESH_CHANGE = 0.05;
+/** Share of its flow below which water warms so much more that what each segment took up before tells nothing. */
+const FAILING_FLOW = 0.5;
 /** Segments by which the end of the vapour may move before every coefficient is worked out anew. */
 const REFRESH_SHIFT = 1;
 const SETTLING_PASSES = 12;
@@ -312,7 +314,8 @@ export class Condenser {
     const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
     if (starting || changed) {
       this.refreshAll(coolant, T_s, G, m, starting ? SETTLING_PASSES : 2);
-      if (starting) this.estimateFirstCondensation(latentPower, T_s, coolant, dt);
+      if (starting || coolant.flow < FAILING_FLOW * this.lastFlow)
+        this.estimateCondensation(latentPower, T_s, coolant, dt);
       this.lastRate = rate;
       this.lastArriving = arriving;
       this.lastFlow = coolant.flow;
@@ -329,10 +332,11 @@ export class Condenser {
   }
 
   /**
-   * For the first step with vapour: only the segments that will condense it warm the water. How far they reach is told
-   * from water as warm as if all did, so that vapour meets no segment whose water is not predicted yet.
+   * For the first step with vapour, and for water that has as good as stopped: only the segments that will condense it
+   * warm the water. How far they reach is told from water as warm as if all did, so that vapour meets no segment whose
+   * water is not predicted yet.
    */
-  private estimateFirstCondensation(latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
+  private estimateCondensation(latentPower: number, T_s: number, coolant: Coolant, dt: number): void {
     this.upstream.fill(T_s);
     coolant.predictTemperature(this.condensing, this.upstream, dt);
     let left = latentPower;
@@ -346,7 +350,7 @@ export class Condenser {
 
   /** Marches the segments, the condensate setting out at T_l; returns the latent heat left at the end, J. */
   private march(latent: number, T_s: number, T_l: number, capacity: number, coolant: Coolant, dt: number): number {
-    const { segmentHeat, segmentTemperature, implicitFactor } = coolant;
+    const { segmentHeat, segmentTemperature, implicitFactor, room } = coolant;
     const { terms } = this;
     terms.whole = this.segments;
     terms.left = 0;
@@ -364,7 +368,9 @@ export class Condenser {
       let remaining = 1;
       const arriving = left > 0 ? T_s : T;
       if (left > 0) {
-        const possible = (this.condensing[s] as number) * (implicitFactor[s] as number) * Math.max(0, T_s - T_c) * dt;
+        const possible =
+          Math.min((this.condensing[s] as number) * (implicitFactor[s] as number) * dt, room[s] as number) *
+          Math.max(0, T_s - T_c);
         if (possible < left) {
           heat = possible;
           left -= possible;
@@ -384,15 +390,20 @@ export class Condenser {
       }
       if (left === 0 && remaining > 0) {
         const units = ((this.cooling[s] as number) * remaining * dt) / capacity;
-        const fall = (T - T_c) * (implicitFactor[s] as number) * shareGiven(units);
+        const share = Math.min((implicitFactor[s] as number) * shareGiven(units), (room[s] as number) / capacity);
+        const fall = (T - T_c) * share;
         T -= fall;
         heat += fall * capacity;
       }
       segmentHeat[s] = heat;
       this.duty += heat;
       this.heatPerMetre[s] = heat * perMetre;
-      // The resistance may still be that of the other zone where condensation has just moved on: no wall is hotter than the steam.
-      this.wall[s] = Math.min(Math.max(T_s, T_c), T_c + heat * perMetre * (this.outerResistance[s] as number));
+      // The resistance may still be that of the other zone where condensation has just moved on: no wall is hotter than the
+      // steam. Where no heat goes out, as above the water of a tub, it is as hot as what is in it.
+      this.wall[s] =
+        heat === 0
+          ? arriving
+          : Math.min(Math.max(T_s, T_c), T_c + heat * perMetre * (this.outerResistance[s] as number));
       this.inside[s] = T;
       this.upstream[s] = arriving;
       if (coolant.predictsTemperature)

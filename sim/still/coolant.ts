@@ -39,6 +39,8 @@ export abstract class Coolant {
    * takes less heat than its first temperature says; 1 where the coolant predicts its temperature.
    */
   readonly implicitFactor: Float64Array;
+  /** Most heat that the water at each segment can take up in this step for a kelvin, J/K: it grows no warmer than the tube. */
+  readonly room: Float64Array;
   /** Flow let in or pumped, kg/s. */
   flow = 0;
   /** Temperature of the water coming in, K. */
@@ -66,6 +68,7 @@ export abstract class Coolant {
     this.segmentTemperature = new Float64Array(segments).fill(startTemperature);
     this.segmentHeat = new Float64Array(segments);
     this.implicitFactor = new Float64Array(segments).fill(1);
+    this.room = new Float64Array(segments).fill(Infinity);
     this.outletTemperature = startTemperature;
   }
 

@@ -82,8 +82,10 @@ export class Jacket extends Coolant {
       const s = this.counterflow ? count - 1 - index : index;
       const now = this.cellTemperature[s] as number;
       const g = (conductance[s] as number) / WATER_HEAT_CAPACITY;
-      upstream = (held * now + this.flow * upstream + g * (inside[s] as number)) / (held + this.flow + g);
+      const whole = held + this.flow + g;
+      upstream = (held * now + this.flow * upstream + g * (inside[s] as number)) / whole;
       this.segmentTemperature[s] = upstream;
+      this.room[s] = whole * WATER_HEAT_CAPACITY * dt;
     }
   }
 

@@ -109,8 +109,8 @@ export class Pot {
   /** Steam rate, smoothed, that the approach to saturation is worked out with, kg/s; negative before the first step. */
   private meanRate = -1;
   private oilLatent = 0;
-  /** Heat of the step in which the pot boils dry that its last steam carries off, J. */
-  private superheat = 0;
+  /** Whether the heat of this step is more than all the water can take up: its last steam carries the rest off. */
+  private boilsDry = false;
   private readonly fromWater: Float64Array;
   readonly section: number;
 
@@ -195,7 +195,11 @@ export class Pot {
     this.terms.temperature = this.temperature;
     this.terms.enthalpy = this.enthalpy;
     this.terms.heat = heat;
-    this.loss = this.lossTable.at(this.temperature) * dt;
+    this.loss = this.lossTable.inStep(
+      this.temperature,
+      dt,
+      this.water * tableLiquidHeatCapacity(this.temperature) + this.capacity(),
+    );
     this.lossEnergy += this.loss;
     this.enthalpy += heat - this.loss;
     if (submerged) {
@@ -245,7 +249,7 @@ export class Pot {
     this.boilingTemperature = tableSaturationTemperature((airPressure + this.gauge) / (1 + this.molarRatio));
     const wanted = (surplus - own * (this.gauge - before)) / latent;
     const steam = Math.min(Math.max(0, wanted), MOST_BOILED_OFF * this.water);
-    this.superheat = wanted > steam ? (wanted - steam) * latent : 0;
+    this.boilsDry = wanted > steam;
     return steam;
   }
 
@@ -304,11 +308,12 @@ export class Pot {
     const latent = mixture.latentOf(out.oil);
     out.water = steam;
     out.enthalpy =
-      steam * tableVapourEnthalpy(T) +
-      latent +
-      out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO) +
-      this.superheat;
+      steam * tableVapourEnthalpy(T) + latent + out.oilTotal() * mixture.heatCapacity * (T - ENTHALPY_ZERO);
     this.water -= steam;
+    if (this.boilsDry) {
+      const left = this.water * tableLiquidEnthalpy(T) + this.capacity() * (T - ENTHALPY_ZERO);
+      out.enthalpy += Math.max(0, this.enthalpy - out.enthalpy - left);
+    }
     this.enthalpy -= out.enthalpy;
     this.oilLatent = latent / steam;
   }

@@ -153,10 +153,13 @@ export class LossTable {
     return loss > 0 && T < ENTHALPY_ZERO + 1 ? loss * Math.max(0, T - ENTHALPY_ZERO) : loss;
   }
 
-  /** Heat lost in a step by something of a heat capacity, J: at most what brings it to the air's temperature. */
-  inStep(T: number, dt: number, capacity: number): number {
-    const spare = capacity * (T - this.airTemperature);
-    const lost = this.at(T) * dt;
+  /**
+   * Heat lost in a step by something of a heat capacity, J, which has a multiple of the table's area: at most what
+   * brings it to the air's temperature, or in frost to the enthalpy zero.
+   */
+  inStep(T: number, dt: number, capacity: number, area = 1): number {
+    const spare = capacity * (T - Math.max(this.airTemperature, ENTHALPY_ZERO));
+    const lost = this.at(T) * area * dt;
     return spare > 0 ? Math.min(lost, spare) : Math.max(lost, spare);
   }
 }

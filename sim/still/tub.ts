@@ -255,9 +255,11 @@ export class Tub {
 
   private loseHeat(layerMass: number, dt: number): void {
     for (let k = 0; k < this.layerCount; k++) {
-      const spare =
-        layerMass * WATER_HEAT_CAPACITY * Math.abs((this.temperature[k] as number) - this.site.airTemperature_K);
-      const loss = Math.max(-spare, Math.min(spare, (this.lossRate[k] as number) * dt));
+      const T = this.temperature[k] as number;
+      const air = this.site.airTemperature_K;
+      const spare = layerMass * WATER_HEAT_CAPACITY * Math.max(0, T - Math.max(air, ENTHALPY_ZERO));
+      const room = layerMass * WATER_HEAT_CAPACITY * Math.max(0, air - T);
+      const loss = Math.max(-room, Math.min(spare, (this.lossRate[k] as number) * dt));
       this.enthalpies[k] = (this.enthalpies[k] as number) - loss;
       this.lossEnergy += loss;
     }

@@ -1,7 +1,9 @@
 /** What holds of every run, for random valid scenarios near the defaults and out in the corners of their ranges. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Run, simulate, type RunResult } from '../../sim/index.ts';
+import { readScenario, Run, simulate, type RunResult } from '../../sim/index.ts';
 import { anyScenario, type Reach } from './random-scenario.ts';
 import { fallingTotals, openBalances, unsoundNumbers, wrongEnding } from './sound-run.ts';
 
@@ -46,5 +48,16 @@ describe.each(cases)('a random %s scenario', (reach, numRuns, steps) => {
       }),
       { numRuns: Math.ceil(numRuns / 2), interruptAfterTimeLimit: 20_000, markInterruptAsFailure: false },
     );
+  });
+});
+
+/** Stills at several ends of what may be typed at once, each of which broke off when a step took out more heat than was there. */
+const stills = join(import.meta.dirname, 'stills');
+
+describe.each(readdirSync(stills))('%s', (file) => {
+  const read = readScenario(JSON.parse(readFileSync(join(stills, file), 'utf8')) as unknown);
+  it.each(laws)('%s', (_, problems) => {
+    expect(read.ok).toBe(true);
+    if (read.ok) expect(problems(simulate(read.scenario))).toEqual([]);
   });
 });
