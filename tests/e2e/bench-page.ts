@@ -34,7 +34,9 @@ const GROUP_OF: Readonly<Record<string, string>> = { 'Run book': 'Keep', Referen
 /** Goes to a place as a reader does: by its group, where its own name is not in sight. */
 export async function goTo(page: Page, place: string): Promise<void> {
   const places = page.getByRole('navigation', { name: 'Places' });
-  if (!(await places.isVisible())) await page.getByRole('button', { name: 'Menu', exact: true }).click();
+  const menu = page.getByRole('button', { name: 'Menu', exact: true });
+  await places.or(menu).filter({ visible: true }).first().waitFor();
+  if (!(await places.isVisible())) await menu.click();
   const link = places.getByRole('link', { name: place, exact: true });
   if (!(await link.isVisible()))
     await places.getByRole('link', { name: GROUP_OF[place] ?? 'Plan', exact: true }).click();
@@ -47,7 +49,9 @@ type MenuName = 'Files' | 'Show';
 async function inMenu(page: Page, menu: MenuName, control: Locator): Promise<Locator> {
   if (await control.isVisible()) return control;
   const sheet = page.getByRole('button', { name: 'Menu', exact: true });
-  await ((await sheet.isVisible()) ? sheet : page.getByRole('button', { name: menu, exact: true })).click();
+  const own = page.getByRole('button', { name: menu, exact: true });
+  await sheet.or(own).filter({ visible: true }).first().waitFor();
+  await ((await sheet.isVisible()) ? sheet : own).click();
   return control;
 }
 

@@ -44,7 +44,9 @@ export async function openPage(path = '', options: BrowserContextOptions = {}): 
 }
 
 function watch(context: BrowserContext, ownHost: string, problems: string[]): void {
-  context.on('console', (message) => problems.push(`console ${message.type()}: ${message.text()}`));
+  context.on('console', (message) =>
+    problems.push(`console ${message.type()}: ${message.text()} (${message.location().url})`),
+  );
   context.on('weberror', (error) => problems.push(`uncaught error: ${error.error().message}`));
   context.on('request', (request) => {
     const { host, protocol } = new URL(request.url());

@@ -41,8 +41,9 @@ const takeOver = async (): Promise<void> => {
   await worker.clients.claim();
 };
 
+/** What a server says an answer varies with, such as who asks for a script, does not hold for files that are the same to all. */
 const kept = async (what: Request | string): Promise<Response | undefined> =>
-  (await caches.open(STORE)).match(what, { ignoreSearch: true });
+  (await caches.open(STORE)).match(what, { ignoreSearch: true, ignoreVary: true });
 
 const answer = async (request: Request): Promise<Response> => {
   if (request.mode !== 'navigate') return (await kept(request)) ?? fetch(request);
