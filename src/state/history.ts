@@ -1,6 +1,6 @@
 /**
  * Undo and redo of a scenario, by reference: each past state is the object itself, and states share what did not
- * change. Edits of one gesture (a drag, a held arrow key) are one step, as are quick edits of the same field.
+ * change. Edits of one gesture (a drag, a held arrow key) are one step, however slowly they come.
  */
 import { createSignal, type Accessor } from 'solid-js';
 
@@ -10,51 +10,36 @@ export interface HistoryState<T> {
   readonly future: readonly T[];
   /** What the last edit was part of; `null` when the next edit starts a step of its own. */
   readonly gesture: string | null;
-  readonly at_ms: number;
 }
 
 /** Steps kept; older ones are forgotten. */
 export const MOST_STEPS = 200;
-/** Edits of one gesture that follow each other within this time are one step. */
-export const ONE_STEP_MS = 1000;
 
-export const startHistory = <T>(present: T): HistoryState<T> => ({
-  past: [],
-  present,
-  future: [],
-  gesture: null,
-  at_ms: 0,
-});
+export const startHistory = <T>(present: T): HistoryState<T> => ({ past: [], present, future: [], gesture: null });
 
-/** The state after an edit at a time; what was undone before can then no longer be redone. */
-export function pushed<T>(state: HistoryState<T>, next: T, gesture: string | null, now_ms: number): HistoryState<T> {
+/** The state after an edit; what was undone before can then no longer be redone. */
+export function pushed<T>(state: HistoryState<T>, next: T, gesture: string | null): HistoryState<T> {
   if (next === state.present) return state;
-  const joins = gesture !== null && gesture === state.gesture && now_ms - state.at_ms <= ONE_STEP_MS;
+  const joins = gesture !== null && gesture === state.gesture;
   const past = joins ? state.past : [...state.past, state.present].slice(-MOST_STEPS);
-  return { past, present: next, future: [], gesture, at_ms: now_ms };
+  return { past, present: next, future: [], gesture };
 }
 
 export function undone<T>(state: HistoryState<T>): HistoryState<T> {
   const before = state.past.at(-1);
   if (before === undefined) return state;
-  return {
-    past: state.past.slice(0, -1),
-    present: before,
-    future: [state.present, ...state.future],
-    gesture: null,
-    at_ms: state.at_ms,
-  };
+  return { past: state.past.slice(0, -1), present: before, future: [state.present, ...state.future], gesture: null };
 }
 
 export function redone<T>(state: HistoryState<T>): HistoryState<T> {
   const [after, ...future] = state.future;
   if (after === undefined) return state;
-  return { past: [...state.past, state.present], present: after, future, gesture: null, at_ms: state.at_ms };
+  return { past: [...state.past, state.present], present: after, future, gesture: null };
 }
 
 export interface History<T> {
   readonly present: Accessor<T>;
-  /** Makes `next` the present; edits with the same gesture in quick succession are undone together. */
+  /** Makes `next` the present; edits that follow each other with the same gesture are undone together. */
   push(next: T, gesture?: string): void;
   undo(): void;
   redo(): void;
@@ -62,13 +47,13 @@ export interface History<T> {
   readonly canRedo: Accessor<boolean>;
 }
 
-/** The same as signals. `now` gives milliseconds that only rise. */
-export function createHistory<T extends object>(initial: T, now: () => number = () => performance.now()): History<T> {
+/** The same as signals. */
+export function createHistory<T extends object>(initial: T): History<T> {
   const [state, setState] = createSignal(startHistory(initial));
   const to = (next: HistoryState<T>) => setState(() => next);
   return {
     present: () => state().present,
-    push: (next, gesture) => to(pushed(state(), next, gesture ?? null, now())),
+    push: (next, gesture) => to(pushed(state(), next, gesture ?? null)),
     undo: () => to(undone(state())),
     redo: () => to(redone(state())),
     canUndo: () => state().past.length > 0,

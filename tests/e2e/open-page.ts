@@ -44,9 +44,11 @@ export async function openPage(path = '', options: BrowserContextOptions = {}): 
 }
 
 function watch(context: BrowserContext, ownHost: string, problems: string[]): void {
-  context.on('console', (message) =>
-    problems.push(`console ${message.type()}: ${message.text()} (${message.location().url})`),
-  );
+  context.on('console', (message) => {
+    const what = message.text();
+    const where = what.startsWith('Failed to load resource') ? ` (${message.location().url})` : '';
+    problems.push(`console ${message.type()}: ${what}${where}`);
+  });
   context.on('weberror', (error) => problems.push(`uncaught error: ${error.error().message}`));
   context.on('request', (request) => {
     const { host, protocol } = new URL(request.url());

@@ -3,6 +3,7 @@
  * reader's own design is a point in it that can be dragged, or moved with the arrow keys, and changes the still.
  */
 import { createMemo, createSignal, For, Show, type Accessor } from 'solid-js';
+import { debounce } from '@solid-primitives/scheduled';
 import { isCoil, type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { createLook, createWidth } from '../../charts/plot/look.ts';
 import { coolingAt } from '../../workers/map-axis.ts';
@@ -39,6 +40,8 @@ const clamped = (value: number, [low, high]: readonly [number, number]): number 
 /** Small and large steps of the arrow keys, as parts of an axis. */
 const STEP = 1 / 100;
 const LEAP = 1 / 10;
+/** Arrow keys that follow each other within this time are one gesture; a drag is one until it is let go. */
+const QUIET_MS = 1000;
 
 let gestures = 0;
 
@@ -80,6 +83,8 @@ export function CondenserMap(props: CondenserMapProps) {
     `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis), props.units)}`;
 
   const [gesture, setGesture] = createSignal<string | null>(null);
+  let keys: string | null = null;
+  const keysRest = debounce(() => (keys = null), QUIET_MS);
   const move = (length_m: number, at: number, name: string) => {
     const bounds = props.bounds;
     props.onMove(
@@ -119,7 +124,9 @@ export function CondenserMap(props: CondenserMapProps) {
     if (!step) return;
     event.preventDefault();
     event.stopPropagation();
-    move(props.scenario.condenser.length_m + step[0] * (y1 - y0), x() + step[1] * (x1 - x0), 'map-keys');
+    keys ??= `map-keys-${(gestures += 1)}`;
+    keysRest();
+    move(props.scenario.condenser.length_m + step[0] * (y1 - y0), x() + step[1] * (x1 - x0), keys);
   };
 
   const svg = (): string => {
