@@ -16,6 +16,8 @@ const layers = [
 ];
 const layerPaths = layers.map(({ path }) => path);
 const commandLine = layerPaths.at(-1);
+/** Puts the command line together with the builder of the app, and is no part of it. */
+const starter = '^sim/cli/start[.]js$';
 
 /** src/ from left to right, by the same law. */
 const interfaceLayers = [
@@ -83,7 +85,7 @@ module.exports = {
       name: 'no-unlisted-packages',
       severity: 'error',
       comment: 'A package that package.json does not name is there by luck.',
-      from: { path: '^(src|sim)/' },
+      from: { path: '^(src|sim)/', pathNot: starter },
       to: { dependencyTypes: ['npm-no-pkg', 'npm-unknown', 'npm-dev'], dependencyTypesNot: ['type-only'] },
     },
     {
@@ -128,7 +130,7 @@ module.exports = {
       name: 'command-line-has-no-other-packages',
       severity: 'error',
       comment: 'The command line is the model with Node around it, nothing more.',
-      from: { path: commandLine },
+      from: { path: commandLine, pathNot: starter },
       to: { dependencyTypes: ['npm', 'npm-dev', 'npm-no-pkg', 'npm-unknown'], pathNot: packagesOf('zod') },
     },
     {
