@@ -1,6 +1,13 @@
+import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
 import { isShareHash, readShareHash, shareHash } from '../../../src/state/share-link.ts';
+import { patchBetween, patched } from '../../../src/state/scenario-patch.ts';
+import bases from '../../../src/state/link-bases.json';
+import packedWhole from './old-links/packed-whole.json';
 import { exampleScenario, examples, readScenario } from '../../../sim/index.ts';
+
+/** SHA-256 of the stills from which links tell a difference, as the first such links knew them. */
+const FIRST_BASES = 'b89995ce19c568628608777fed5b15b1dc68b87ccf7e80311c20cd38f77fcec3';
 
 const packed = async (text: string): Promise<string> => {
   const stream = new Blob([text]).stream().pipeThrough(new CompressionStream('deflate-raw'));
@@ -12,7 +19,7 @@ describe('a link', () => {
     const scenario = exampleScenario(id);
     const hash = await shareHash(scenario);
     expect(isShareHash(hash)).toBe(true);
-    expect(hash).toMatch(/^#still=1\.[\w-]+$/);
+    expect(hash).toMatch(/^#still=2\.[\w-]+$/);
     expect(await readShareHash(hash)).toEqual({ ok: true, json: JSON.parse(JSON.stringify(scenario)) as unknown });
   });
 
@@ -26,11 +33,40 @@ describe('a link', () => {
     expect(read).toMatchObject({ ok: true, json: { name: scenario.name, note: scenario.note } });
   });
 
-  test('stays short enough to send', async () => {
-    expect((await shareHash(exampleScenario('gentle-lavender'))).length).toBeLessThan(4000);
+  test('is as short as what differs from an example', async () => {
+    const lavender = exampleScenario('gentle-lavender');
+    expect((await shareHash(lavender)).length).toBeLessThan(40);
+    const longer = { ...lavender, name: 'My lavender', condenser: { ...lavender.condenser, length_m: 2.35 } };
+    expect((await shareHash(longer)).length).toBeLessThan(120);
   });
 
-  test.each(['#still=1.', '#still=1.%%%', '#still=1.AAAA', '#still=1.abcdefghijklmnop'])(
+  test('of the first kind, which held the whole still, opens as it did', async () => {
+    expect(await readShareHash(packedWhole.hash)).toEqual({ ok: true, json: packedWhole.holds });
+    expect(readScenario(packedWhole.holds).ok).toBe(true);
+  });
+
+  test('counts on stills that never change', () => {
+    const known = bases.slice(0, 11).map((base) => JSON.stringify(base));
+    expect(
+      createHash('sha256')
+        .update(`[${known.join(',')}]`)
+        .digest('hex'),
+    ).toBe(FIRST_BASES);
+  });
+
+  test('can tell of what a still no longer has, and of nothing at all', () => {
+    const from = { a: 1, b: { c: null, d: [1, 2] } };
+    for (const to of [
+      from,
+      {},
+      { b: { c: 0 } },
+      { a: null, b: { c: null, d: [2] }, e: { f: 1 } },
+      { a: { b: 1 }, b: 1 },
+    ])
+      expect(patched(from, patchBetween(from, to))).toEqual(to);
+  });
+
+  test.each(['#still=1.', '#still=2.', '#still=2.AAAA', '#still=1.%%%', '#still=1.AAAA', '#still=1.abcdefghijklmnop'])(
     'that is damaged (%s) is refused in words',
     async (hash) => {
       expect(await readShareHash(hash)).toEqual({
@@ -42,7 +78,7 @@ describe('a link', () => {
 
   test('cut short is refused', async () => {
     const hash = await shareHash(exampleScenario('gentle-lavender'));
-    expect(await readShareHash(hash.slice(0, -40))).toMatchObject({ ok: false });
+    expect(await readShareHash(hash.slice(0, -4))).toMatchObject({ ok: false });
   });
 
   test('of another version says so', async () => {
@@ -52,6 +88,14 @@ describe('a link', () => {
   test('that unpacks to more than any scenario is not read to its end', async () => {
     expect(await readShareHash(await packed(`"${'a'.repeat(5_000_000)}"`))).toMatchObject({ ok: false });
   });
+
+  test.each(['[99,{}]', '[0]', '{}', '[0,{},[[1]]]', '[0,{},7]', '[-1,{}]'])(
+    'that tells no difference from a known still (%s) is refused',
+    async (text) => {
+      const hash = (await packed(text)).replace('#still=1.', '#still=2.');
+      expect(await readShareHash(hash)).toMatchObject({ ok: false });
+    },
+  );
 
   test('may hold any JSON, which is then checked like a file', async () => {
     const read = await readShareHash(await packed('{"pot":{"diameter_m":-3}}'));
