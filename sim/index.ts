@@ -187,6 +187,8 @@ export {
   type SaidSuggestion,
   type SaidVerdict,
 } from './messages/verdict.ts';
+export { handOutMessages, handOutOf, type HandOut } from './messages/hand-out.ts';
+export type { NamedValue } from './messages/english/hand-out.ts';
 export { safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
 export { readEntry } from './messages/read-entry.ts';

@@ -1,5 +1,15 @@
 import { describe, expect, test } from 'vitest';
-import { axeFaults, changedFrom, choose, enter, openBench, press, turnUpHeat, typedValue } from './bench-page.ts';
+import {
+  axeFaults,
+  changedFrom,
+  choose,
+  enter,
+  fullRun,
+  openBench,
+  press,
+  turnUpHeat,
+  typedValue,
+} from './bench-page.ts';
 
 const LOOKS = ['light', 'dark', 'high contrast', 'projector'] as const;
 
@@ -115,12 +125,41 @@ describe('the page', () => {
     expect(shift).toBeLessThan(0.02);
   });
 
-  test('prints drawing, verdict and charts, dark on white, and nothing to press', async () => {
+  test.each([
+    ['A4', 'metric'],
+    ['Letter', 'US'],
+  ] as const)('prints two sheets on %s: sizes, plan, ranges, cautions, blanks and a link', async (format, units) => {
     const { page } = await openBench({ colorScheme: 'dark' });
+    await choose(page, 'Units', units);
+    await fullRun(page);
+    await page.evaluate(() => {
+      window.print = () => {
+        const sheet = document.querySelector<HTMLElement>('.hand-out');
+        document.documentElement.dataset['printed'] = sheet?.innerText ?? '';
+      };
+    });
+    await press(page, 'Files', 'Print');
+    const html = page.locator('html');
+    await expect.poll(() => html.getAttribute('data-printed'), { timeout: 60_000 }).toMatch(/likely runs/);
+    const printed = (await html.getAttribute('data-printed')) ?? '';
+    for (const part of [
+      /Gentle lavender/,
+      /Printed \d+ \w+ \d{4}/,
+      /of true lavender, on a grid/,
+      /turns/,
+      /Heat to 50/,
+      /Tap to /,
+      /to \d.*\bmL\)/,
+      /Owning a still may need a licence/,
+      /Weight of the plant/,
+      /#still=2\.[\w-]+/,
+    ])
+      expect(printed).toMatch(part);
+    expect(printed).not.toMatch(/[Dd]rag|Undo|Play\b/);
+
+    const pdf = (await page.pdf({ format })).toString('latin1');
+    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(2);
     await page.emulateMedia({ media: 'print' });
-    expect(await page.getByRole('button', { name: 'Examples' }).isVisible()).toBe(false);
-    expect(await page.getByRole('region', { name: 'Live controls' }).isVisible()).toBe(false);
-    expect(await page.locator('.headline-lead').isVisible()).toBe(true);
     expect(
       await page.evaluate(() => getComputedStyle(document.documentElement).getPropertyValue('--paper').trim()),
     ).toBe('rgb(255, 255, 255)');
@@ -131,7 +170,7 @@ describe('the page', () => {
     await page.evaluate(() => {
       window.print = () => {
         const { dataset, clientWidth } = document.documentElement;
-        const sheet = document.querySelector('.drawing-svg')?.getBoundingClientRect().width ?? 0;
+        const sheet = document.querySelector('.hand-out .drawing-svg')?.getBoundingClientRect().width ?? 0;
         dataset['printed'] = JSON.stringify({
           theme: dataset['theme'],
           fits: sheet > 300 && sheet < 700 && clientWidth > 1000,
@@ -140,7 +179,9 @@ describe('the page', () => {
     });
     await press(page, 'Files', 'Print');
     const html = page.locator('html');
-    await expect.poll(() => html.getAttribute('data-printed')).toBe(JSON.stringify({ theme: 'light', fits: true }));
+    await expect
+      .poll(() => html.getAttribute('data-printed'), { timeout: 60_000 })
+      .toBe(JSON.stringify({ theme: 'light', fits: true }));
     await expect.poll(() => html.getAttribute('data-paper')).toBeNull();
     expect(await html.getAttribute('data-theme')).toBeNull();
   });

@@ -10,6 +10,7 @@ import { useBench } from '../../state/bench.ts';
 import { createBenchVerdict } from '../../state/bench-verdict.ts';
 import { BenchDrawing } from './BenchDrawing.tsx';
 import { BenchPlayback } from './BenchPlayback.tsx';
+import { BenchHandOut } from './BenchHandOut.tsx';
 import { BenchSettings, fetchSettingsAhead } from './BenchSettings.tsx';
 import { BigNumbers } from './BigNumbers.tsx';
 import { createLiveReach, LivePanel } from './LivePanel.tsx';
@@ -72,6 +73,9 @@ export function BenchPlace() {
 
   return (
     <div class="bench">
+      <Section name="The sheets to print">
+        <BenchHandOut />
+      </Section>
       <div class="first">
         <div class="first-headline">
           <Headline

@@ -18,7 +18,7 @@ const saved = {
   keysOn: true,
 } as const;
 
-const paper = { onPaper: () => false, print: () => Promise.resolve() };
+const paper = { onPaper: () => false, readyBefore: () => undefined, print: () => Promise.resolve() };
 
 /** A client whose answers the test gives, in the order of the questions. */
 function askedClient() {

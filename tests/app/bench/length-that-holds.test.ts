@@ -70,7 +70,7 @@ function leakyBench(
       clock: { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined },
       first: madeUpRun({ scenario: scenarioWith({ condenser: { length_m: 2 } }), events }),
       saved,
-      paper: { onPaper: () => false, print: () => Promise.resolve() },
+      paper: { onPaper: () => false, readyBefore: () => undefined, print: () => Promise.resolve() },
       firstIsPreview: false,
     });
     await check({
