@@ -82,16 +82,40 @@ describe('turning fresh into dried', () => {
 });
 
 describe('another kind of heat source', () => {
+  const mains = still({ 'heat.kind': 'electric-plate' });
+
   test.each(['gas-ring', 'gas-burner', 'wood-fire', 'induction'] as const)('%s brings its own figures', (kind) => {
-    const along = whatGoesAlong('heat.kind', kind, still());
+    const along = whatGoesAlong('heat.kind', kind, mains);
     const usual = heatSources.find((source) => source.kind === kind);
-    expect(along?.values).toEqual({
+    expect(along?.values).toMatchObject({
       'heat.kind': kind,
       'heat.ratedPower_W': usual?.ratedPower_W.value.typical,
       'heat.shareToPot': usual?.efficiency.value.typical,
       'heat.lag_s': usual?.lag_s.value.typical,
     });
     expect(along?.says).toContain(usual?.name);
+  });
+
+  test.each([
+    ['gas-burner', 2.5 / 46.33e6, '2.50 per kg of bottled gas'],
+    ['wood-fire', 0.4 / 14.5e6, '0.40 per kg of wood'],
+    ['gas-ring', 0.1 / 3.6e6, '0.10 per kWh of natural gas'],
+  ] as const)(
+    '%s brings the price of its fuel, called a default price, and the danger of its fumes',
+    (kind, price, said) => {
+      const along = whatGoesAlong('heat.kind', kind, mains);
+      expect(along?.values['heat.energyPrice_J']).toBeCloseTo(price, 14);
+      expect(along?.says).toContain(`default price: ${said}`);
+      expect(along?.says).toMatch(/carbon monoxide/);
+    },
+  );
+
+  test('with the same fuel keeps one’s own price, and back on the mains brings that of electricity', () => {
+    const same = whatGoesAlong('heat.kind', 'induction', mains);
+    expect(same?.values).not.toHaveProperty(['heat.energyPrice_J']);
+    expect(same?.says).not.toMatch(/price|carbon/);
+    const back = whatGoesAlong('heat.kind', 'electric-plate', still({ 'heat.kind': 'wood-fire' }));
+    expect(back?.values['heat.energyPrice_J']).toBe(field('heat.energyPrice_J').default);
   });
 });
 

@@ -1,5 +1,13 @@
 /** Choices that bring other figures with them: a plant dried is not the same plant as fresh, a flame is no plate. */
-import { botanicals, chargeFromBotanical, heatFromSource, heatSources, type Scenario } from '../../../../sim/index.ts';
+import {
+  botanicals,
+  chargeFromBotanical,
+  defaultEnergyPrice,
+  defaultPrices,
+  heatFromSource,
+  heatSources,
+  type Scenario,
+} from '../../../../sim/index.ts';
 
 export interface GoesAlong {
   readonly values: Readonly<Record<string, unknown>>;
@@ -21,18 +29,38 @@ function plantState(value: unknown, { charge }: Scenario): GoesAlong | null {
   };
 }
 
-/** The first source of a kind in the library is its usual one. */
-function heatKind(value: unknown): GoesAlong | null {
-  const usual = heatSources.find(({ kind }) => kind === value);
+const FUEL_WORDS: Readonly<Record<keyof typeof defaultPrices, string>> = {
+  electricity: 'electricity',
+  'natural-gas': 'natural gas',
+  propane: 'bottled gas',
+  butane: 'bottled gas',
+  wood: 'wood',
+};
+
+/** Said where something burns, as no check of the model sees the air of a room. */
+const FLAME_SAYS =
+  'Flames give off carbon monoxide: use it outdoors, or where it is well aired and an alarm is fitted.';
+
+const usualOf = (kind: unknown) => heatSources.find((source) => source.kind === kind);
+
+/** The first source of a kind in the library is its usual one. One's own price stays where the fuel does. */
+function heatKind(value: unknown, { heat }: Scenario): GoesAlong | null {
+  const usual = usualOf(value);
   if (!usual) return null;
+  const { carrier } = usual;
+  const figures = { ...heatFromSource(usual.id) };
+  const brought = `Power, share that reaches the pot and lag are now those of a usual one: ${usual.name}.`;
+  const airing = carrier === 'electricity' ? '' : ` ${FLAME_SAYS}`;
+  if (usualOf(heat.kind)?.carrier === carrier) return { values: under('heat', figures), says: brought + airing };
+  const { amount, per } = defaultPrices[carrier];
   return {
-    values: under('heat', heatFromSource(usual.id)),
-    says: `Power, share that reaches the pot and lag are now those of a usual one: ${usual.name}.`,
+    values: under('heat', { ...figures, energyPrice_J: defaultEnergyPrice(usual) }),
+    says: `${brought} The price is now a default price: ${amount.toFixed(2)} per ${per} of ${FUEL_WORDS[carrier]}.${airing}`,
   };
 }
 
 /** What a choice writes besides itself, or `null` when it stands alone. */
 export function whatGoesAlong(path: string, value: unknown, scenario: Scenario): GoesAlong | null {
   if (path === 'charge.state') return plantState(value, scenario);
-  return path === 'heat.kind' ? heatKind(value) : null;
+  return path === 'heat.kind' ? heatKind(value, scenario) : null;
 }
