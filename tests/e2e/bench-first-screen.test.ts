@@ -1,7 +1,7 @@
 /** The first screen: cause, still and effect together, and nothing of it moves. */
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { changedFrom, openBench, press, turnUpHeat } from './bench-page.ts';
+import { changedFrom, fullRun, openBench, press, turnUpHeat } from './bench-page.ts';
 
 const DESK = { width: 1280, height: 720 };
 const PHONE = { width: 390, height: 844 };
@@ -12,8 +12,10 @@ async function boxesOf(page: Page, parts: Readonly<Record<string, Locator>>): Pr
   // What was pressed further down may have scrolled the page: that is the reader's doing.
   await page.evaluate(() => scrollTo({ top: 0 }));
   await page.locator('.playback-float:not(.is-afloat)').waitFor();
+  await fullRun(page);
   const found = await Promise.all(
     Object.entries(parts).map(async ([name, part]) => {
+      await part.waitFor();
       const box = await part.boundingBox();
       if (!box) throw new Error(`${name} is not on the page`);
       const { x, y, width, height } = box;
