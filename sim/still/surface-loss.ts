@@ -105,11 +105,49 @@ export function surfaceLoss(surface: LossSurface, T: number, T_a: number, p: num
   return { outside, resistance, outerFactor, loss: area * outerFactor * outside.flux };
 }
 
+/** Losses that were tabulated last, by all that they depend on: the many stills of a sizing or a forecast share most. */
+const tabulated = new Map<string, Float64Array>();
+const MOST_TABULATED = 128;
+
+const surfaceKey = (surface: LossSurface): string =>
+  [
+    surface.facing,
+    surface.length,
+    surface.area,
+    surface.emissivity,
+    surface.insulation,
+    surface.insulationConductivity,
+    surface.radius,
+  ].join();
+
+function lossPoints(
+  surfaces: readonly LossSurface[],
+  airTemperature: number,
+  airPressure: number,
+  factor: number,
+  start: number,
+  step: number,
+): Float64Array {
+  const key = [airTemperature, airPressure, factor, ...surfaces.map(surfaceKey)].join();
+  const known = tabulated.get(key);
+  if (known !== undefined) return known;
+  const points = Float64Array.from({ length: POINTS }, (_, k) => {
+    const T = start + k * step;
+    return surfaces.reduce(
+      (sum, surface) => sum + factor * surfaceLoss(surface, T, airTemperature, airPressure).loss,
+      0,
+    );
+  });
+  if (tabulated.size >= MOST_TABULATED) tabulated.clear();
+  tabulated.set(key, points);
+  return points;
+}
+
 /** Table of the heat lost by one or several surfaces together over their inside temperature. */
 export class LossTable {
   private readonly start: number;
   private readonly step: number;
-  private readonly loss = new Float64Array(POINTS);
+  private readonly loss: Float64Array;
   readonly surfaces: readonly LossSurface[];
   readonly airTemperature: number;
 
@@ -118,13 +156,7 @@ export class LossTable {
     this.airTemperature = airTemperature;
     this.start = Math.min(airTemperature, 273.15);
     this.step = (403.15 - this.start) / (POINTS - 1);
-    for (let k = 0; k < POINTS; k++) {
-      const T = this.start + k * this.step;
-      this.loss[k] = surfaces.reduce(
-        (sum, surface) => sum + factor * surfaceLoss(surface, T, airTemperature, airPressure).loss,
-        0,
-      );
-    }
+    this.loss = lossPoints(surfaces, airTemperature, airPressure, factor, this.start, this.step);
   }
 
   /** Points of the table between which a temperature lies: temperature, K, and loss, W, below and above. */
