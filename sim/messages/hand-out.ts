@@ -121,6 +121,7 @@ export function handOutOf(
   reader: Reader,
 ): HandOut {
   const words = handOutMessages(reader);
+  const safety = safetyMessages(reader);
   const { scenario } = result;
   const lines = planLines(result, reader);
   const plan = fitting(lines);
@@ -130,6 +131,6 @@ export function handOutOf(
     more: lines.length - plan.length,
     expected: expectedOf(result, likely, reader),
     lead: wholeMessage(verdictMessages(verdictOf(result), reader).lead),
-    cautions: [...words.cautions, ...safetyMessages(reader).always],
+    cautions: [safety.licence, ...words.cautions, ...safety.always],
   };
 }

@@ -76,6 +76,8 @@ export interface CautionValues {
   readonly 'pot-dry': Nothing;
   readonly 'pot-low': Nothing;
   readonly flame: Nothing;
+  /** Vapour leaves the outlet while a flame burns under the pot. */
+  readonly 'flame-out': Nothing;
   readonly mains: Nothing;
   readonly pressure: { readonly gauge_Pa: number };
   readonly 'hot-steam': Nothing;

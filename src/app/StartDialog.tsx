@@ -1,5 +1,6 @@
 /** Where to start from: an example, a blank still, or a file. */
 import { For } from 'solid-js';
+import { englishReader, safetyMessages } from '../../sim/index.ts';
 import { Dialog } from '../ui/Dialog.tsx';
 
 export interface StartingPoint {
@@ -45,6 +46,7 @@ export function StartDialog(props: StartDialogProps) {
           </button>
         </li>
       </ul>
+      <p>{safetyMessages(englishReader('metric')).licence}</p>
       <p class="quiet">What stands on the bench now can be had back with Undo.</p>
     </Dialog>
   );

@@ -27,9 +27,11 @@ const CLOSED: readonly (ScenarioPart | null)[] = ['pot', 'charge', 'neck', 'boil
 
 function flameCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
   if (state?.alarms.potDry) return { kind: 'pot-dry', values: {}, level: 'alarm' };
+  const open = FLAMES.includes(scenario.heat.kind);
+  if (open && state?.alarms.escaping) return { kind: 'flame-out', values: {}, level: 'alarm' };
   if (state?.alarms.potLow) return { kind: 'pot-low', values: {}, level: 'alarm' };
   if (selected !== 'heat') return null;
-  return { kind: FLAMES.includes(scenario.heat.kind) ? 'flame' : 'mains', values: {}, level: 'general' };
+  return { kind: open ? 'flame' : 'mains', values: {}, level: 'general' };
 }
 
 function lidCaution(state: StillState | null, selected: ScenarioPart | null): Found | null {

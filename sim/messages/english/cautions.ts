@@ -7,13 +7,14 @@ export function cautions(q: Quantities) {
     'pot-dry': () => 'The pot is dry. Heat off, and let it cool before you add water.',
     'pot-low': () => 'Water is low: heat off now, before the base runs dry.',
     flame: () => 'Keep flame and sparks well away from the receiver: oil vapour burns.',
-    mains: () => 'Never let it boil dry, and keep the mains away from the water.',
-    pressure: ({ gauge_Pa }) => `${q.pressure(gauge_Pa)} under the lid: it can lift. Heat down, clear the way out.`,
+    'flame-out': () => 'Put the flame out: steam with oil vapour is escaping, and it burns.',
+    mains: () => 'Never let it boil dry. Use a residual-current device. Keep plugs dry.',
+    pressure: ({ gauge_Pa }) => `${q.pressure(gauge_Pa)} under the lid: it can lift. Heat off, and stand back.`,
     'hot-steam': () => 'Steam scalds: open the lid only when the pot has cooled.',
     escaping: ({ vapour_kg_s }) =>
       `Vapour is escaping, ${q.stored(vapour_kg_s, 'kg/s')}. It scalds and burns: heat down, water up.`,
     outlet: () => 'Never close the outlet: the still breathes here.',
-    'neat-oil': () => 'Neat oil irritates and burns: gloves on, no flame near.',
+    'neat-oil': () => 'Oil irritates and burns. Wear gloves and goggles. No flames, children or pets.',
     'tub-hot': ({ water_K }) => `The water here is ${q.temperature(water_K)}: it scalds.`,
     'tub-warms': () => 'The top of the water grows hot enough to scald.',
     'coil-too-deep': ({ turns, depth_m, tub_m }) =>

@@ -38,10 +38,7 @@ export const handOut = (q: Quantities) => ({
   noRanges: 'As planned. Print with the button in the Files menu to have the ranges too.',
   tooLong: 'This still differs in too much for a short link. Save it as a file.',
   codeSays: 'Code that opens this still',
-  cautions: [
-    'Owning a still may need a licence, even for water and plants. Ask the authority where you live before you build or buy.',
-    'This is a calculation. Watch the still, not the paper.',
-  ] as readonly string[],
+  cautions: ['This is a calculation. Watch the still, not the paper.'] as readonly string[],
   blanks: [
     'Date',
     'Who',

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { examples, exampleScenario, simulate } from '../../../sim/index.ts';
+import { examples, exampleScenario, simulate, type Scenario } from '../../../sim/index.ts';
 import { cautionAt } from '../../../src/drawing/cautions.ts';
 import {
   labelSize,
@@ -135,6 +135,58 @@ describe('cautions at the hazard', () => {
     const caution = cautionAt('outlet', escapingRun().scenario, state, null, 'metric');
     expect(caution?.level).toBe('alarm');
     expect(caution?.words).toMatch(/^Vapour is escaping, /u);
+  });
+
+  test('ask for the flame to be put out while vapour escapes, and only where there is a flame', () => {
+    const run = escapingRun();
+    const end = stillStateAt(run, run.summary.end_s - 60);
+    const state = { ...end, alarms: { ...end.alarms, potLow: false } };
+    const heated = (kind: Scenario['heat']['kind']) => ({ ...run.scenario, heat: { ...run.scenario.heat, kind } });
+    for (const kind of ['gas-ring', 'gas-burner', 'wood-fire'] as const) {
+      const caution = cautionAt('flame', heated(kind), state, null, 'metric');
+      expect(caution?.words).toMatch(/^Put the flame out/u);
+      expect(caution?.level).toBe('alarm');
+    }
+    expect(cautionAt('flame', heated('induction'), state, null, 'metric')).toBeNull();
+    expect(
+      cautionAt(
+        'flame',
+        heated('gas-ring'),
+        { ...state, alarms: { ...state.alarms, escaping: false } },
+        null,
+        'metric',
+      ),
+    ).toBeNull();
+  });
+
+  test('tell to turn the heat off and stand back when the lid is under pressure', () => {
+    const state = { ...late(), potGauge_Pa: 6_000, alarms: { ...late().alarms, pressure: true } };
+    expect(words('lid', null, state)?.words).toContain('Heat off, and stand back.');
+  });
+
+  test('fit the room that the layout keeps for them', () => {
+    const { scenario } = quickRun();
+    const state = { ...late(), potGauge_Pa: 49_900 };
+    const alarms = { escaping: false, potLow: false, potDry: false, pressure: false, tubHot: false };
+    const seen = (['gas-ring', 'induction'] as const).flatMap((kind) =>
+      (['escaping', 'potLow', 'potDry', 'pressure', 'tubHot', null] as const).flatMap((raised) =>
+        (['heat', 'pot', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) =>
+          (['lid', 'flame', 'tub', 'outlet'] as const).map(
+            (hazard) =>
+              cautionAt(
+                hazard,
+                { ...scenario, heat: { ...scenario.heat, kind } },
+                { ...state, alarms: { ...state.alarms, ...alarms, ...(raised === null ? {} : { [raised]: true }) } },
+                part,
+                'us',
+              )?.words,
+          ),
+        ),
+      ),
+    );
+    for (const caution of new Set(seen))
+      if (caution !== undefined)
+        expect(breakLines(caution, CAUTION_LETTERS).length, caution).toBeLessThanOrEqual(CAUTION_LINES);
   });
 
   test('become an alarm at the base when the pot runs dry', () => {
