@@ -81,10 +81,14 @@ export interface CautionValues {
   readonly mains: Nothing;
   readonly pressure: { readonly gauge_Pa: number };
   readonly 'hot-steam': Nothing;
+  readonly 'hot-pot': Nothing;
+  readonly 'spent-plant': Nothing;
   readonly escaping: { readonly vapour_kg_s: number };
   readonly outlet: Nothing;
+  readonly glass: Nothing;
   readonly 'neat-oil': Nothing;
   readonly 'tub-hot': { readonly water_K: number };
+  readonly 'tub-warm': { readonly water_K: number };
   readonly 'tub-warms': Nothing;
   readonly 'coil-too-deep': { readonly turns: number; readonly depth_m: number; readonly tub_m: number };
   readonly 'coil-too-wide': { readonly width_m: number; readonly tub_m: number };

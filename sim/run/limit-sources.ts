@@ -57,6 +57,12 @@ export const limitSources: Readonly<Record<LimitName, LimitSource>> = {
     says: 'water scalds within seconds',
     source: 'Moritz and Henriques, Am. J. Pathology 23 (1947) 695–720: about 5 s at 60 °C for a deep burn',
   },
+  hotWater_K: {
+    kind: 'memory',
+    unit: 'K',
+    says: 'water scalds within minutes, a child sooner',
+    source: 'Moritz and Henriques, Am. J. Pathology 23 (1947) 695–720: some minutes at 50 °C for a deep burn',
+  },
   coolingBelowBoil_K: {
     kind: 'estimated',
     unit: 'K',

@@ -17,6 +17,8 @@ export const LIMITS = {
   scorchFlux_W_m2: 70_000,
   /** Water from here on scalds. */
   scaldingWater_K: 333.15,
+  /** Water from here on scalds whoever stays in it for minutes, a child sooner. */
+  hotWater_K: 323.15,
   /** Cooling water this near below the boil is about to boil. */
   coolingBelowBoil_K: 1.5,
   /** A separator that catches a smaller share of the oil drops is overrun. */

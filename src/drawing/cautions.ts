@@ -4,6 +4,7 @@ import {
   coilFit,
   englishReader,
   isCoil,
+  LIMITS,
   type CautionFact,
   type Scenario,
   type ScenarioPart,
@@ -22,8 +23,13 @@ type Found = CautionFact & Pick<Caution, 'level'>;
 
 const FLAMES: readonly Scenario['heat']['kind'][] = ['gas-ring', 'gas-burner', 'wood-fire'];
 
-/** Parts under whose lid steam stands. */
-const CLOSED: readonly (ScenarioPart | null)[] = ['pot', 'charge', 'neck', 'boiler'];
+/** What to mind at the lid when a part under it is picked. */
+const AT_LID: Partial<Readonly<Record<ScenarioPart, 'hot-pot' | 'spent-plant' | 'hot-steam'>>> = {
+  pot: 'hot-pot',
+  charge: 'spent-plant',
+  neck: 'hot-steam',
+  boiler: 'hot-steam',
+};
 
 function flameCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
   if (state?.alarms.potDry) return { kind: 'pot-dry', values: {}, level: 'alarm' };
@@ -36,12 +42,18 @@ function flameCaution(scenario: Scenario, state: StillState | null, selected: Sc
 
 function lidCaution(state: StillState | null, selected: ScenarioPart | null): Found | null {
   if (state?.alarms.pressure) return { kind: 'pressure', values: { gauge_Pa: state.potGauge_Pa }, level: 'alarm' };
-  return CLOSED.includes(selected) ? { kind: 'hot-steam', values: {}, level: 'general' } : null;
+  const kind = selected && AT_LID[selected];
+  return kind ? { kind, values: {}, level: 'general' } : null;
 }
 
-function outletCaution(state: StillState | null, selected: ScenarioPart | null): Found | null {
+function outletCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
   if (state?.alarms.escaping) return { kind: 'escaping', values: { vapour_kg_s: state.escaping_kg_s }, level: 'alarm' };
-  if (selected === 'condenser') return { kind: 'outlet', values: {}, level: 'general' };
+  if (selected === 'condenser')
+    return {
+      kind: scenario.condenser.material === 'borosilicate-glass' ? 'glass' : 'outlet',
+      values: {},
+      level: 'general',
+    };
   return selected === 'separator' ? { kind: 'neat-oil', values: {}, level: 'general' } : null;
 }
 
@@ -55,8 +67,9 @@ function squeezedCoil({ condenser, cooling }: Scenario): Found | null {
 }
 
 function tubCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
-  if (state?.alarms.tubHot)
-    return { kind: 'tub-hot', values: { water_K: state.tubTemperature_K[0] ?? state.coolantOut_K }, level: 'care' };
+  const water_K = state ? (state.tubTemperature_K[0] ?? state.coolantOut_K) : 0;
+  if (state?.alarms.tubHot) return { kind: 'tub-hot', values: { water_K }, level: 'care' };
+  if (water_K >= LIMITS.hotWater_K) return { kind: 'tub-warm', values: { water_K }, level: 'care' };
   return (
     squeezedCoil(scenario) ?? (selected === 'cooling' ? { kind: 'tub-warms', values: {}, level: 'general' } : null)
   );
@@ -74,7 +87,7 @@ function found(
     case 'lid':
       return lidCaution(state, selected);
     case 'outlet':
-      return outletCaution(state, selected);
+      return outletCaution(scenario, state, selected);
     case 'tub':
       return tubCaution(scenario, state, selected);
   }

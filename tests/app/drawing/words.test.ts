@@ -130,6 +130,34 @@ describe('cautions at the hazard', () => {
     expect(words('lid', 'pot')?.words).toContain('scalds');
   });
 
+  test('say how spent plant, hot glass and a pot that is lifted hurt', () => {
+    const { scenario } = quickRun();
+    const said = (hazard: 'lid' | 'outlet', part: 'pot' | 'charge' | 'condenser', of = scenario) =>
+      cautionAt(hazard, of, null, part, 'metric')?.words ?? '';
+    expect(said('lid', 'pot')).toContain('lift it, only when it has cooled');
+    expect(said('lid', 'charge')).toContain('a heap heats itself');
+    const glass: Scenario = { ...scenario, condenser: { ...scenario.condenser, material: 'borosilicate-glass' } };
+    for (const words of [said('outlet', 'condenser'), said('outlet', 'condenser', glass)])
+      expect(words).toContain('Never close the outlet');
+    expect(said('outlet', 'condenser', glass)).toContain('Hot glass cracks in cold water');
+  });
+
+  test('warn of water in the tub from 50 °C on, and more sharply from 60 °C', () => {
+    const { scenario } = quickRun();
+    const cold = stillStateAt(quickRun(), 0);
+    const tub = (celsius: number, tubHot = false) =>
+      cautionAt(
+        'tub',
+        scenario,
+        { ...cold, tubTemperature_K: [celsius + 273.15], alarms: { ...cold.alarms, tubHot } },
+        null,
+        'metric',
+      )?.words ?? null;
+    expect(tub(49.9)).toBeNull();
+    expect(tub(50.1)).toMatch(/50\s°C: it scalds in minutes, a child sooner\.$/u);
+    expect(tub(61, true)).toMatch(/61\s°C: it scalds\.$/u);
+  });
+
   test('become an alarm while vapour escapes, whatever is picked', () => {
     const state = stillStateAt(escapingRun(), escapingRun().summary.end_s - 60);
     const caution = cautionAt('outlet', escapingRun().scenario, state, null, 'metric');
@@ -170,7 +198,7 @@ describe('cautions at the hazard', () => {
     const alarms = { escaping: false, potLow: false, potDry: false, pressure: false, tubHot: false };
     const seen = (['gas-ring', 'induction'] as const).flatMap((kind) =>
       (['escaping', 'potLow', 'potDry', 'pressure', 'tubHot', null] as const).flatMap((raised) =>
-        (['heat', 'pot', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) =>
+        (['heat', 'pot', 'charge', 'neck', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) =>
           (['lid', 'flame', 'tub', 'outlet'] as const).map(
             (hazard) =>
               cautionAt(
