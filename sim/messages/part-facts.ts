@@ -83,7 +83,8 @@ export interface CautionValues {
   readonly 'hot-steam': Nothing;
   readonly 'hot-pot': Nothing;
   readonly 'spent-plant': Nothing;
-  readonly escaping: { readonly vapour_kg_s: number };
+  /** `flame` tells whether one burns under the pot. */
+  readonly escaping: { readonly vapour_kg_s: number; readonly flame: boolean };
   readonly outlet: Nothing;
   readonly glass: Nothing;
   readonly 'neat-oil': Nothing;

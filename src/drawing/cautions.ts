@@ -22,6 +22,7 @@ export interface Caution {
 type Found = CautionFact & Pick<Caution, 'level'>;
 
 const FLAMES: readonly Scenario['heat']['kind'][] = ['gas-ring', 'gas-burner', 'wood-fire'];
+const hasFlame = ({ heat }: Scenario): boolean => FLAMES.includes(heat.kind);
 
 /** What to mind at the lid when a part under it is picked. */
 const AT_LID: Partial<Readonly<Record<ScenarioPart, 'hot-pot' | 'spent-plant' | 'hot-steam'>>> = {
@@ -33,7 +34,7 @@ const AT_LID: Partial<Readonly<Record<ScenarioPart, 'hot-pot' | 'spent-plant' | 
 
 function flameCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
   if (state?.alarms.potDry) return { kind: 'pot-dry', values: {}, level: 'alarm' };
-  const open = FLAMES.includes(scenario.heat.kind);
+  const open = hasFlame(scenario);
   if (open && state?.alarms.escaping) return { kind: 'flame-out', values: {}, level: 'alarm' };
   if (state?.alarms.potLow) return { kind: 'pot-low', values: {}, level: 'alarm' };
   if (selected !== 'heat') return null;
@@ -47,7 +48,12 @@ function lidCaution(state: StillState | null, selected: ScenarioPart | null): Fo
 }
 
 function outletCaution(scenario: Scenario, state: StillState | null, selected: ScenarioPart | null): Found | null {
-  if (state?.alarms.escaping) return { kind: 'escaping', values: { vapour_kg_s: state.escaping_kg_s }, level: 'alarm' };
+  if (state?.alarms.escaping)
+    return {
+      kind: 'escaping',
+      values: { vapour_kg_s: state.escaping_kg_s, flame: hasFlame(scenario) },
+      level: 'alarm',
+    };
   if (selected === 'condenser')
     return {
       kind: scenario.condenser.material === 'borosilicate-glass' ? 'glass' : 'outlet',

@@ -4,7 +4,7 @@ import { fetchUnits, readQuantity } from '../../sim/units/read-quantity.ts';
 import { KINDS, type KindName, type Scale } from '../../sim/units/scales.ts';
 import { checkPrinted, expectPrinted, work, type Publication } from './printed.ts';
 
-/** Every figure was compared with a public transcription of the appendix. */
+/** Every figure was compared with the text of the appendix as it is published on the web. */
 const nist = work('NIST Special Publication 811 (2008)')('appendix B.8');
 
 // What the units are by definition: every printed figure must be the rounding of it, so that one copied wrongly is found out. The Btu is that of the International Table; mercury and water are the conventional ones.

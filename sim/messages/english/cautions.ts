@@ -13,14 +13,14 @@ export function cautions(q: Quantities) {
     'hot-steam': () => 'Steam scalds: open the lid only when the pot has cooled.',
     'hot-pot': () => 'Steam scalds. Open the pot, and lift it, only when it has cooled.',
     'spent-plant': () => 'Steam scalds: let it cool first. Spread spent plant out; a heap heats itself.',
-    escaping: ({ vapour_kg_s }) =>
-      `Vapour is escaping, ${q.stored(vapour_kg_s, 'kg/s')}. It scalds and burns: heat down, water up.`,
+    escaping: ({ vapour_kg_s, flame }) =>
+      `Vapour is escaping, ${q.stored(vapour_kg_s, 'kg/s')}. It scalds and burns: ${flame ? 'flame out' : 'heat down'}, water up.`,
     outlet: () => 'Never close the outlet: the still breathes here.',
     glass: () => 'Never close the outlet. Hot glass cracks in cold water: open the tap before you heat.',
     'neat-oil': () => 'Oil irritates and burns. Wear gloves and goggles. No flames, children or pets.',
     'tub-hot': ({ water_K }) => `The water here is ${q.temperature(water_K)}: it scalds.`,
     'tub-warm': ({ water_K }) => `The water here is ${q.temperature(water_K)}: it scalds in minutes, a child sooner.`,
-    'tub-warms': () => 'The top of the water grows hot enough to scald.',
+    'tub-warms': () => 'The top of the water can grow hot enough to scald.',
     'coil-too-deep': ({ turns, depth_m, tub_m }) =>
       `${q.number(turns, { decimals: 1 })} turns need ${q.size(depth_m)} of water; the tub has ${q.size(tub_m)}.`,
     'coil-too-wide': ({ width_m, tub_m }) => `The coil is ${q.size(width_m)} across; the tub is ${q.size(tub_m)}.`,

@@ -176,6 +176,8 @@ describe('cautions at the hazard', () => {
       expect(caution?.level).toBe('alarm');
     }
     expect(cautionAt('flame', heated('induction'), state, null, 'metric')).toBeNull();
+    expect(cautionAt('outlet', heated('gas-ring'), state, null, 'metric')?.words).toMatch(/flame out, water up\.$/u);
+    expect(cautionAt('outlet', heated('induction'), state, null, 'metric')?.words).toMatch(/heat down, water up\.$/u);
     expect(
       cautionAt(
         'flame',
