@@ -30,7 +30,7 @@ const wood: Sourced<number> = {
   source: 'air-dry wood at 20 % moisture',
   note: '13.5 to 15.5 MJ/kg; oven-dry 18.5',
 };
-const electric = { carrier: 'electricity', lowerHeatingValue_J_kg: null, defaultPrice_per_J: null } as const;
+const electric = { carrier: 'electricity', lowerHeatingValue_J_kg: null } as const;
 
 export const heatSources: readonly HeatSource[] = [
   {
@@ -99,7 +99,6 @@ export const heatSources: readonly HeatSource[] = [
     }),
     lag_s: lag(5, 1, 15, 'a flame follows its tap'),
     lowerHeatingValue_J_kg: naturalGas,
-    defaultPrice_per_J: null,
   },
   {
     id: 'outdoor-gas-burner',
@@ -116,7 +115,6 @@ export const heatSources: readonly HeatSource[] = [
     }),
     lag_s: lag(5, 1, 15, 'a flame follows its tap'),
     lowerHeatingValue_J_kg: propane,
-    defaultPrice_per_J: null,
   },
   {
     id: 'jet-gas-burner',
@@ -127,7 +125,6 @@ export const heatSources: readonly HeatSource[] = [
     efficiency: band(0.35, 0.25, 0.45, { kind: 'common-practice', source: 'as the outdoor ring' }),
     lag_s: lag(5, 1, 15, 'a flame follows its tap'),
     lowerHeatingValue_J_kg: propane,
-    defaultPrice_per_J: null,
   },
   {
     id: 'wood-fire',
@@ -142,7 +139,6 @@ export const heatSources: readonly HeatSource[] = [
     }),
     lag_s: lag(300, 120, 900, 'fuel has to catch or burn down'),
     lowerHeatingValue_J_kg: wood,
-    defaultPrice_per_J: null,
   },
   {
     id: 'wood-stove',
@@ -156,7 +152,6 @@ export const heatSources: readonly HeatSource[] = [
     }),
     lag_s: lag(240, 120, 600, 'fuel has to catch or burn down'),
     lowerHeatingValue_J_kg: wood,
-    defaultPrice_per_J: null,
   },
   {
     id: 'steam-generator',

@@ -205,8 +205,6 @@ export interface HeatSource {
   readonly lag_s: Sourced<Band>;
   /** J/kg burnt, water leaving as vapour; null for electricity. */
   readonly lowerHeatingValue_J_kg: Sourced<number> | null;
-  /** Price per J; null until the user gives one. */
-  readonly defaultPrice_per_J: number | null;
 }
 
 export interface Circuit {

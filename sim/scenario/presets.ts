@@ -1,5 +1,6 @@
 /** Library rows turned into parts of a scenario: what picking a plant, tube, vessel, source, separator or tub writes. */
 import {
+  defaultEnergyPrice,
   findBotanical,
   findHeatSource,
   findMaterial,
@@ -89,7 +90,7 @@ export function potFromVessel(id: string): Part<'pot'> {
   };
 }
 
-/** Kind, power, share into the pot and lag of a heat source. */
+/** Kind, power, share into the pot and lag of a heat source, and the default price of what it burns or takes. */
 export function heatFromSource(id: string): Part<'heat'> {
   const row = findHeatSource(id);
   return {
@@ -97,6 +98,7 @@ export function heatFromSource(id: string): Part<'heat'> {
     ratedPower_W: row.ratedPower_W.value.typical,
     shareToPot: row.efficiency.value.typical,
     lag_s: row.lag_s.value.typical,
+    energyPrice_J: defaultEnergyPrice(row),
   };
 }
 

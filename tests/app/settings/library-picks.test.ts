@@ -5,6 +5,7 @@ import { changeMany } from '../../../src/state/edit.ts';
 import { madeToFit } from '../../../src/pages/bench/pickers/make-it-fit.ts';
 import { createOwnEntries, type TextStore } from '../../../src/pages/bench/pickers/own-entries.ts';
 import { PART_PICKERS } from '../../../src/pages/bench/pickers/part-picker-list.ts';
+import { withFuelPrice } from '../../../src/pages/bench/settings/goes-along.ts';
 import { isInUse, matching } from '../../../src/pages/bench/pickers/picker-row.ts';
 import { said, still } from './still.ts';
 
@@ -155,5 +156,38 @@ describe('entries of one’s own', () => {
       },
     };
     expect(createOwnEntries(full).keep('tub', 'Bath', {})).toBe(false);
+  });
+});
+
+describe('a heat source from the library', () => {
+  const own = 1e-7;
+  const price = 'heat.energyPrice_J';
+  const plate = still({ 'heat.kind': 'electric-plate', [price]: own });
+
+  test('leaves one’s own price where it takes the same', () => {
+    const same = withFuelPrice(row('heat-source', 'induction').values, plate);
+    expect(same.values).not.toHaveProperty([price]);
+    expect(same.says).toBe('');
+  });
+
+  test('brings the default price of another fuel and says so', () => {
+    const { values } = row('heat-source', 'wood-stove');
+    expect(withFuelPrice(values, plate)).toEqual({
+      values,
+      says: 'The price is now a default price: 0.40 per kg of wood.',
+    });
+    expect(values[price]).toBeCloseTo(0.4 / 14.5e6, 14);
+  });
+
+  test('kept under one’s own name brings the price one gave it', () => {
+    const kept = { ...row('heat-source', 'wood-stove').values, [price]: own };
+    expect(withFuelPrice(kept, plate)).toEqual({ values: kept, says: '' });
+  });
+
+  test('is known in the list whatever its fuel costs', () => {
+    const { knownBy } = picker('heat-source');
+    const { values } = row('heat-source', 'catering-plate');
+    const edit = changeMany(plate, { ...values, [price]: own });
+    expect(edit.ok && isInUse(values, knownBy, (path) => valueAtPath(edit.scenario, path))).toBe(true);
   });
 });

@@ -108,11 +108,9 @@ describe('heat sources', () => {
     expect(findHeatSource('electric-plate').lag_s.value.typical).toBeGreaterThanOrEqual(120);
   });
 
-  it('know a heating value for every fuel and none for electricity, and leave prices to the user', () => {
-    for (const { id, carrier, lowerHeatingValue_J_kg, defaultPrice_per_J } of heatSources) {
+  it('know a heating value for every fuel and none for electricity', () => {
+    for (const { id, carrier, lowerHeatingValue_J_kg } of heatSources)
       expect(lowerHeatingValue_J_kg === null, id).toBe(carrier === 'electricity');
-      expect(defaultPrice_per_J, id).toBe(null);
-    }
   });
 
   it('burn propane at 12.87 kWh/kg, as its enthalpy of combustion gives', () => {

@@ -67,7 +67,6 @@ const NEEDS_NO_SOURCE = new Set([
   'carrier',
   'open',
   'coilable',
-  'defaultPrice_per_J',
   'compositionNotes',
   'curves',
   'note',

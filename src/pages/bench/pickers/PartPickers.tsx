@@ -3,6 +3,7 @@ import { createMemo, createSignal, For, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { ScenarioPart } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
+import { withFuelPrice } from '../settings/goes-along.ts';
 import type { SettingsContext } from '../settings/settings-context.ts';
 import { LibraryPicker } from './LibraryPicker.tsx';
 import { madeToFit, type Values } from './make-it-fit.ts';
@@ -22,14 +23,13 @@ export function PartPickers(props: PartPickersProps) {
     PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.context.scenario)),
   );
   const pick = (values: Values): string | null => {
-    const fitted = madeToFit(props.context.scenario, values, props.context.units);
+    const { scenario, units } = props.context;
+    const priced = withFuelPrice(values, scenario);
+    const fitted = madeToFit(scenario, priced.values, units);
     const refused = props.context.editMany(fitted.values);
-    if (refused === null)
-      setTold(
-        fitted.notes.length === 0
-          ? null
-          : { part: props.part, words: `To make it fit, this also set ${fitted.notes.join(' and ')}.` },
-      );
+    const also = fitted.notes.length === 0 ? '' : `To make it fit, this also set ${fitted.notes.join(' and ')}.`;
+    const words = [priced.says, also].filter((sentence) => sentence !== '').join(' ');
+    if (refused === null) setTold(words === '' ? null : { part: props.part, words });
     return refused;
   };
   return (

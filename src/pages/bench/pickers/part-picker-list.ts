@@ -69,7 +69,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     columns: ['Power', 'Share into the pot', 'Lag'],
     groups: null,
     isUseful: always,
-    knownBy: null,
+    knownBy: ['heat.kind', 'heat.ratedPower_W', 'heat.shareToPot', 'heat.lag_s'],
     rows: heatSourceRows,
   },
   {

@@ -41,22 +41,35 @@ const FUEL_WORDS: Readonly<Record<keyof typeof defaultPrices, string>> = {
 const FLAME_SAYS =
   'Flames give off carbon monoxide: use it outdoors, or where it is well aired and an alarm is fitted.';
 
+const PRICE = 'heat.energyPrice_J';
+
 const usualOf = (kind: unknown) => heatSources.find((source) => source.kind === kind);
 
-/** The first source of a kind in the library is its usual one. One's own price stays where the fuel does. */
-function heatKind(value: unknown, { heat }: Scenario): GoesAlong | null {
-  const usual = usualOf(value);
-  if (!usual) return null;
+/** A heat source with its figures by path: one's own price stays where the fuel does. */
+export function withFuelPrice(values: Readonly<Record<string, unknown>>, { heat }: Scenario): GoesAlong {
+  const usual = usualOf(values['heat.kind']);
+  if (!usual || !(PRICE in values)) return { values, says: '' };
   const { carrier } = usual;
-  const figures = { ...heatFromSource(usual.id) };
-  const brought = `Power, share that reaches the pot and lag are now those of a usual one: ${usual.name}.`;
-  const airing = carrier === 'electricity' ? '' : ` ${FLAME_SAYS}`;
-  if (usualOf(heat.kind)?.carrier === carrier) return { values: under('heat', figures), says: brought + airing };
+  if (usualOf(heat.kind)?.carrier === carrier) {
+    const figures = Object.entries(values).filter(([path]) => path !== PRICE);
+    return { values: Object.fromEntries(figures), says: '' };
+  }
+  if (values[PRICE] !== defaultEnergyPrice(usual)) return { values, says: '' };
   const { amount, per } = defaultPrices[carrier];
   return {
-    values: under('heat', { ...figures, energyPrice_J: defaultEnergyPrice(usual) }),
-    says: `${brought} The price is now a default price: ${amount.toFixed(2)} per ${per} of ${FUEL_WORDS[carrier]}.${airing}`,
+    values,
+    says: `The price is now a default price: ${amount.toFixed(2)} per ${per} of ${FUEL_WORDS[carrier]}.`,
   };
+}
+
+/** The first source of a kind in the library is its usual one. */
+function heatKind(value: unknown, scenario: Scenario): GoesAlong | null {
+  const usual = usualOf(value);
+  if (!usual) return null;
+  const { values, says } = withFuelPrice(under('heat', heatFromSource(usual.id)), scenario);
+  const brought = `Power, share that reaches the pot and lag are now those of a usual one: ${usual.name}.`;
+  const airing = usual.carrier === 'electricity' ? '' : FLAME_SAYS;
+  return { values, says: [brought, says, airing].filter((sentence) => sentence !== '').join(' ') };
 }
 
 /** What a choice writes besides itself, or `null` when it stands alone. */
