@@ -7,7 +7,8 @@ import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor 
 import type { RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
 import { cautionAt, type Caution } from './cautions.ts';
 import type { HazardId, LabelId } from './geometry/labels.ts';
-import { layoutStill } from './geometry/still-layout.ts';
+import { placedStill, type LayoutOptions, type PlacedLayout } from './geometry/still-layout.ts';
+import { drawMarks, drawPlume } from './marks/draw-marks.ts';
 import { MarksCanvas } from './marks/MarksCanvas.tsx';
 import { EndParts } from './parts/EndParts.tsx';
 import { Hazard } from './parts/Hazard.tsx';
@@ -36,6 +37,8 @@ export interface StillDrawingProps {
   readonly stale: boolean;
   /** Whether the drawing fills the height it is given, instead of growing to what it needs. */
   readonly fills?: boolean;
+  /** Lays the still out with those beside it; else it is laid out alone. */
+  readonly placed?: ((options: LayoutOptions) => PlacedLayout | undefined) | undefined;
 }
 
 const FIRST_WIDTH = 1280;
@@ -60,9 +63,11 @@ export function StillDrawing(props: StillDrawingProps) {
   const [width, setWidth] = createSignal(FIRST_WIDTH);
   const [height, setHeight] = createSignal<number>();
   const [textScale, setTextScale] = createSignal(1);
-  const layout = createMemo(() =>
-    layoutStill(props.scenario, { width: width(), height: height(), textScale: textScale() }),
-  );
+  const placed = createMemo(() => {
+    const options = { width: width(), height: height(), textScale: textScale() };
+    return props.placed?.(options) ?? placedStill(props.scenario, options);
+  });
+  const layout = () => placed().layout;
   const { near, watch } = createVisibility();
   const shown_s = createDeferred(() => props.time_s(), near);
   const state = createMemo(() => (props.result ? stillStateAt(props.result, shown_s()) : null));
@@ -104,7 +109,15 @@ export function StillDrawing(props: StillDrawingProps) {
         watch(element);
       }}
     >
-      <div class="drawing-sheet" style={{ height: `${layout().height}px` }}>
+      <div
+        class="drawing-sheet"
+        style={{
+          height: `${layout().height}px`,
+          'margin-top': `${placed().above}px`,
+          'margin-bottom': `${placed().below}px`,
+        }}
+      >
+        <MarksCanvas marks={drawPlume} layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
         <svg
           class="drawing-svg"
           role="group"
@@ -130,7 +143,7 @@ export function StillDrawing(props: StillDrawingProps) {
             {(place) => <Hazard place={place} caution={caution(place.id)} textScale={layout().textScale} />}
           </For>
         </svg>
-        <MarksCanvas layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
+        <MarksCanvas marks={drawMarks} layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
       </div>
       <ul class="visually-hidden" aria-label="State of each part">
         <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, heard(), props.units)}</li>}</For>

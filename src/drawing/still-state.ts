@@ -119,14 +119,17 @@ function alarmsAt(
   };
 }
 
+/** After the end of a run the heat is off and nothing flows or boils; what it gave stands, as warm as it was. */
 export function stillStateAt(result: RunResult, time_s: number): StillState {
   const { record, summary, scenario } = result;
   const moment = { record, position: positionAt(record, time_s) };
+  const isOver = time_s > summary.end_s;
   const at = (name: ColumnName) => column(moment, name);
-  const power = at('sourcePower_W');
-  const condensate = at('condensateRate_kg_s');
-  const escaping = at('escapingWater_kg_s') + at('escapingOil_kg_s');
-  const gauge = at('potGauge_Pa');
+  const flow = (name: ColumnName) => (isOver ? 0 : at(name));
+  const power = flow('sourcePower_W');
+  const condensate = flow('condensateRate_kg_s');
+  const escaping = flow('escapingWater_kg_s') + flow('escapingOil_kg_s');
+  const gauge = flow('potGauge_Pa');
   const tubTemperature = cells(moment, 'tubTemperature_K');
   const hydrosol = at('hydrosol_kg');
   const coolantOut = at('coolantOut_K');
@@ -134,25 +137,25 @@ export function stillStateAt(result: RunResult, time_s: number): StillState {
     time_s,
     power_W: power,
     heatShare: Math.min(1, Math.max(0, power / scenario.heat.ratedPower_W)),
-    heatSetting: at('heatSetting'),
+    heatSetting: flow('heatSetting'),
     potTemperature_K: at('potTemperature_K'),
     potWater_kg: at('potWater_kg'),
     potDepth_m: Math.max(0, at('potDepth_m')),
     potGauge_Pa: gauge,
-    steam_kg_s: Math.max(0, at('steamRate_kg_s')),
+    steam_kg_s: Math.max(0, flow('steamRate_kg_s')),
     vapourTemperature_K: at('vapourTemperature_K'),
-    neckSpeed_m_s: Math.max(0, at('neckSpeed_m_s')),
-    vapour_kg_s: Math.max(0, at('vapourRate_kg_s')),
+    neckSpeed_m_s: Math.max(0, flow('neckSpeed_m_s')),
+    vapour_kg_s: Math.max(0, flow('vapourRate_kg_s')),
     frontHeight_m: Math.max(0, at('frontHeight_m')),
     bedTemperature_K: cells(moment, 'bedTemperature_K'),
     oilLeft_kg: at('oilReady_kg') + at('oilHeld_kg'),
-    condensingLength_m: Math.max(0, at('condensingLength_m')),
+    condensingLength_m: Math.max(0, flow('condensingLength_m')),
     vapourShare: cells(moment, 'condenserVapourShare'),
     condensate_kg_s: Math.max(0, condensate),
     condensateTemperature_K: at('condensateTemperature_K'),
     dropsPerSecond: Math.max(0, condensate) / LIMITS.firstDrop_kg,
     escaping_kg_s: Math.max(0, escaping),
-    coolantFlow_kg_s: Math.max(0, at('coolantFlow_kg_s')),
+    coolantFlow_kg_s: Math.max(0, flow('coolantFlow_kg_s')),
     coolantIn_K: at('coolantIn_K'),
     coolantOut_K: coolantOut,
     tubMean_K: at('tubMean_K'),
@@ -163,7 +166,7 @@ export function stillStateAt(result: RunResult, time_s: number): StillState {
     cutSize_m: at('cutSize_m'),
     oilLayer_m: Math.max(0, at('oilLayer_m')),
     oilCollected_kg: Math.max(0, at('oilCollected_kg')),
-    oilRate_kg_s: Math.max(0, at('oilRate_kg_s')),
+    oilRate_kg_s: Math.max(0, flow('oilRate_kg_s')),
     hydrosol_kg: Math.max(0, hydrosol),
     haze: hydrosol > 0 ? Math.max(0, at('oilHaze_kg')) / hydrosol : 0,
     oilDensity_kg_m3: summary.oilDensity_kg_m3,

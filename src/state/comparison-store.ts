@@ -1,7 +1,8 @@
 /** The runs that are compared: two to four scenarios with what they gave, kept on this device between visits. */
 import { createSignal } from 'solid-js';
-import { MOST_COMPARED, type RunResult, type Scenario } from '../../sim/index.ts';
+import { isObject, MOST_COMPARED, type RunResult, type Scenario } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
+import { changedBy, madeAnew, originOf, readOrigin, type Origin } from './compared-origin.ts';
 import { withValueAtPath } from './field-path.ts';
 import type { Shape } from './kept-store.ts';
 import type { WorkerPool } from '../workers/pool.ts';
@@ -11,6 +12,8 @@ import { errorMessage, wasGivenUp } from '../workers/errors.ts';
 export interface ComparedRun {
   readonly id: number;
   readonly scenario: Scenario;
+  /** `null` where it is not known, as of what an older build kept. */
+  readonly origin: Origin | null;
   /** The last run that went through; `null` before the first. */
   readonly result: RunResult | null;
   readonly running: boolean;
@@ -19,9 +22,23 @@ export interface ComparedRun {
 }
 
 const KEY = 'compared';
-const comparedShape: Shape<readonly unknown[]> = {
-  version: 1,
-  read: (value) => (Array.isArray(value) ? (value as readonly unknown[]) : null),
+
+interface KeptRun {
+  readonly scenario: unknown;
+  readonly origin: Origin | null;
+}
+
+/** The first version was a list of scenarios. */
+const comparedShape: Shape<readonly KeptRun[]> = {
+  version: 2,
+  read(value, version) {
+    if (!Array.isArray(value)) return null;
+    return (value as readonly unknown[]).map((each) =>
+      version >= 2 && isObject(each)
+        ? { scenario: each['scenario'], origin: readOrigin(each['origin']) }
+        : { scenario: each, origin: null },
+    );
+  },
 };
 
 let given = 0;
@@ -32,13 +49,13 @@ const [opened, setOpened] = createSignal(false);
 export { compared };
 
 const patch = (id: number, changed: Partial<ComparedRun>) =>
-  setRuns((before) => before.map((boil) => (boil.id === id ? { ...boil, ...changed } : boil)));
+  setRuns((before) => before.map((each) => (each.id === id ? { ...each, ...changed } : each)));
 
 const keep = () =>
   keptStore().keep(
     KEY,
     comparedShape,
-    compared().map(({ scenario }) => scenario),
+    compared().map(({ scenario, origin }): KeptRun => ({ scenario, origin })),
   );
 
 async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<void> {
@@ -59,27 +76,46 @@ async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<vo
   }
 }
 
-export function addCompared(pool: WorkerPool, scenarios: readonly Scenario[]): void {
-  const added = scenarios
+type NewRun = Pick<ComparedRun, 'scenario' | 'origin'>;
+
+export function addCompared(pool: WorkerPool, runs: readonly NewRun[]): void {
+  const added = runs
     .slice(0, MOST_COMPARED - compared().length)
-    .map((scenario): ComparedRun => ({ id: (given += 1), scenario, result: null, running: true, problem: null }));
+    .map((each): ComparedRun => ({ ...each, id: (given += 1), result: null, running: true, problem: null }));
   setRuns((before) => [...before, ...added]);
   for (const { id, scenario } of added) void run(pool, id, scenario);
   keep();
 }
 
-export function setCompared(pool: WorkerPool, scenarios: readonly Scenario[]): void {
+export function setCompared(pool: WorkerPool, runs: readonly NewRun[]): void {
   for (const controller of controllers.values()) controller.abort();
   controllers.clear();
   setRuns([]);
-  addCompared(pool, scenarios);
+  addCompared(pool, runs);
+}
+
+/** Makes every run anew from the still that is on the bench now, with what the reader has set in each. */
+export async function renewCompared(pool: WorkerPool, bench: Scenario): Promise<void> {
+  const isBoiled = compared().some(({ origin }) => origin !== null && origin.made !== 'copy');
+  const boiled = isBoiled ? await pool.ask('gentleAgainstHard', [bench], { priority: 'high' }) : null;
+  const renewed = compared().flatMap(({ id, origin }) => (origin ? [{ id, ...madeAnew(origin, bench, boiled) }] : []));
+  const names = new Set<string>();
+  for (const { id, ...made } of renewed) {
+    const scenario = names.has(made.scenario.name)
+      ? { ...made.scenario, name: freeName(made.scenario.name, names) }
+      : made.scenario;
+    names.add(scenario.name);
+    patch(id, { scenario, origin: made.origin });
+    void run(pool, id, scenario);
+  }
+  keep();
 }
 
 export function changeCompared(pool: WorkerPool, id: number, path: string, value: unknown): void {
-  const boil = compared().find((each) => each.id === id);
-  if (!boil) return;
-  const scenario = withValueAtPath(boil.scenario, path, value);
-  patch(id, { scenario });
+  const wanted = compared().find((each) => each.id === id);
+  if (!wanted) return;
+  const scenario = withValueAtPath(wanted.scenario, path, value);
+  patch(id, { scenario, origin: wanted.origin && changedBy(wanted.origin, path, value) });
   // A name is no part of the physics, but the run carries it into charts and conclusions.
   void run(pool, id, scenario);
   keep();
@@ -88,7 +124,7 @@ export function changeCompared(pool: WorkerPool, id: number, path: string, value
 export function removeCompared(id: number): void {
   controllers.get(id)?.abort();
   controllers.delete(id);
-  setRuns((before) => before.filter((boil) => boil.id !== id));
+  setRuns((before) => before.filter((each) => each.id !== id));
   keep();
 }
 
@@ -101,18 +137,19 @@ export async function openCompared(pool: WorkerPool, atHand: Scenario): Promise<
     .read(KEY, comparedShape)
     .catch(() => null);
   if (compared().length > 0) return;
-  const readable: Scenario[] = [];
-  for (const input of kept?.kind === 'read' ? kept.value.slice(0, MOST_COMPARED) : []) {
-    const reply = await pool.ask('run', [input], { priority: 'high' }).catch(() => null);
-    if (reply?.kind === 'ran') readable.push(reply.result.scenario);
+  const readable: NewRun[] = [];
+  for (const { scenario, origin } of kept?.kind === 'read' ? kept.value.slice(0, MOST_COMPARED) : []) {
+    const reply = await pool.ask('run', [scenario], { priority: 'high' }).catch(() => null);
+    if (reply?.kind === 'ran') readable.push({ scenario: reply.result.scenario, origin });
     else keptStore().protect(KEY);
   }
-  addCompared(pool, readable.length > 0 ? readable : [atHand]);
+  addCompared(pool, readable.length > 0 ? readable : [{ scenario: atHand, origin: originOf(atHand) }]);
 }
 
-/** A name that no other boil has. */
-export function freeName(name: string): string {
-  const taken = new Set(compared().map(({ scenario }) => scenario.name));
+const namesTaken = (): ReadonlySet<string> => new Set(compared().map(({ scenario }) => scenario.name));
+
+/** A name that no other run has. */
+export function freeName(name: string, taken = namesTaken()): string {
   const stem = name.replace(/ \(\d+\)$/u, '').slice(0, 110);
   for (let count = 2; ; count++) {
     const next = `${stem} (${count})`;

@@ -2,17 +2,17 @@ import { describe, expect, test } from 'vitest';
 import { goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { downloaded, enter, onBench, seconds } from './bench-page.ts';
 
-describe('boils side by side', () => {
+describe('runs side by side', () => {
   test('gentle against hard is one click: conclusion, differences, one time mark, and a file of it', async () => {
     const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/“Gentle lavender, gentle” collects the most oil/);
     expect(
       await page
-        .getByRole('textbox', { name: /^Name of boil/ })
+        .getByRole('textbox', { name: /^Name of run/ })
         .evaluateAll((fields) => fields.map((field) => (field as HTMLInputElement).value)),
     ).toEqual(['Gentle lavender, gentle', 'Gentle lavender, hard']);
-    const table = page.getByRole('region', { name: /^The boils number by number/ });
+    const table = page.getByRole('region', { name: /^The runs number by number/ });
     expect(await table.locator('tbody tr').first().textContent()).toMatch(
       /^Oil collected[\d.]+\smL\s+better[\d.]+\smL−[\d.]+\smL$/,
     );
@@ -34,11 +34,67 @@ describe('boils side by side', () => {
     expect((JSON.parse(json.text) as { conclusion: unknown[] }).conclusion.length).toBeGreaterThanOrEqual(2);
   });
 
+  test('stand on one floor at one scale, each with its events, and stop with their own run', async () => {
+    const { page, lead } = await openAnswer('compare');
+    await page.getByRole('button', { name: 'Gentle against hard' }).click();
+    await expect
+      .poll(() => lead.textContent(), SEARCH)
+      .toMatch(/^“Gentle lavender, hard” lets steam escape.*For the same [\d.]+\sL of water distilled, “/);
+    expect(await page.locator('.compared').count()).toBe(2);
+    const measured = (selector: string) =>
+      page.locator(`.compared ${selector}`).evaluateAll((all) =>
+        all.map((each) => {
+          const { top, bottom, width } = each.getBoundingClientRect();
+          return [top, bottom, width].map(Math.round);
+        }),
+      );
+    await expect.poll(async () => new Set((await measured('.drawing-scale')).map(String)).size).toBe(1);
+    const floors = await measured('.drawing-floor');
+    expect(floors).toHaveLength(2);
+    expect(floors[0]).toEqual(floors[1]);
+
+    const events = (letter: string) => page.getByRole('list', { name: new RegExp(`^Events of ${letter} `) });
+    expect(await events('A').textContent()).toContain('first drop');
+    expect(await events('B').textContent()).toContain('steam escapes');
+    expect(await events('A').textContent()).not.toContain('steam escapes');
+
+    const hard = page.locator('.compared').nth(1);
+    expect(await hard.locator('.compare-now').textContent()).toMatch(/^Ended at/);
+    expect(await hard.locator('.drawing-escape').count()).toBe(0);
+    await page.getByRole('button', { name: /^steam escapes/ }).click();
+    await page.keyboard.press('Tab');
+    await expect.poll(() => hard.locator('.drawing-escape').count()).toBe(1);
+  });
+
+  test('are marked when the still on the bench has changed, and renewed by one button', async () => {
+    const { page, lead } = await openAnswer('compare');
+    await page.getByRole('button', { name: 'Copy run A' }).click();
+    const second = page.locator('.compared').nth(1);
+    await enter(second.getByRole('textbox', { name: 'Coil' }), '60 cm');
+    await expect.poll(() => second.getByRole('textbox', { name: 'Coil' }).inputValue()).toBe('0.6');
+    await lead.waitFor();
+    const stale = page.getByText('This comparison is of the one before.');
+    expect(await stale.count()).toBe(0);
+
+    await goTo(page, 'Bench');
+    await enter(page.getByRole('textbox', { name: 'Charge, typed' }), '1.2 kg');
+    await goTo(page, 'Compare');
+    await stale.waitFor();
+    expect(await page.locator('.compared').first().getByRole('textbox', { name: 'Charge' }).inputValue()).toBe('2');
+    await page.getByRole('button', { name: 'Renew the comparison' }).click();
+    await expect.poll(() => stale.count(), SEARCH).toBe(0);
+    for (const index of [0, 1])
+      expect(await page.locator('.compared').nth(index).getByRole('textbox', { name: 'Charge' }).inputValue()).toBe(
+        '1.2',
+      );
+    expect(await second.getByRole('textbox', { name: 'Coil' }).inputValue()).toBe('0.6');
+  });
+
   test('hide nothing under the time mark from the keyboard', async () => {
     const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
-    await page.getByRole('button', { name: 'Copy boil B' }).focus();
+    await page.getByRole('button', { name: 'Copy run B' }).focus();
     for (let step = 0; step < 24; step++) {
       await page.keyboard.press('Tab');
       const hidden = await page.evaluate(() => {
@@ -56,12 +112,12 @@ describe('boils side by side', () => {
 
   test('a copy is changed in a field, refused in words where it cannot be, and is there again after a reload', async () => {
     const { page, lead } = await openAnswer('compare');
-    await page.getByRole('button', { name: 'Copy boil A' }).click();
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/All collect about the same oil/);
-    const second = page.locator('.boil').nth(1);
+    await page.getByRole('button', { name: 'Copy run A' }).click();
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/all collect about the same oil/);
+    const second = page.locator('.compared').nth(1);
     await enter(second.getByRole('textbox', { name: 'Coil' }), '60 cm');
     await expect.poll(() => second.getByRole('textbox', { name: 'Coil' }).inputValue()).toBe('0.6');
-    const conclusion = page.getByRole('region', { name: /^The boils number by number/ });
+    const conclusion = page.getByRole('region', { name: /^The runs number by number/ });
     await expect
       .poll(() => conclusion.locator('tr', { hasText: 'Warmest distillate' }).textContent(), SEARCH)
       .toMatch(/\+[\d.]+\s°C/);
@@ -76,9 +132,9 @@ describe('boils side by side', () => {
 
     await page.reload();
     await expect
-      .poll(() => page.locator('.boil').nth(1).getByRole('textbox', { name: 'Charge' }).inputValue(), SEARCH)
+      .poll(() => page.locator('.compared').nth(1).getByRole('textbox', { name: 'Charge' }).inputValue(), SEARCH)
       .toBe('1.5');
-    await page.getByRole('button', { name: 'Put on the bench boil B' }).click();
+    await page.getByRole('button', { name: 'Put on the bench run B' }).click();
     await expect.poll(() => page.locator('h1').textContent()).toBe('Gentle lavender (2)');
     await goTo(page, 'Bench');
     await expect.poll(() => page.getByRole('textbox', { name: 'Charge, typed' }).inputValue()).toBe('1.5');

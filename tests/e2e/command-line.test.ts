@@ -85,11 +85,11 @@ describe('page and command line agree', () => {
     const { text } = await downloaded(page, () =>
       page.getByRole('button', { name: 'Save JSON of the comparison' }).click(),
     );
-    const saved = JSON.parse(text) as { boils: Json[]; conclusion: Json[]; rows: Json[] };
+    const saved = JSON.parse(text) as { scenarios: Json[]; conclusion: Json[]; rows: Json[] };
     const found = answered('compare', 'gentle-lavender', '--gentle-against-hard');
     expectSame(found['conclusion'], saved.conclusion, 'conclusion');
     expectSame(found['rows'], saved.rows, 'rows');
-    expectSame(Object.values(found['scenarios'] as Json), saved.boils, 'scenarios');
+    expectSame(Object.values(found['scenarios'] as Json), saved.scenarios, 'scenarios');
   });
 
   test('on the fit of a log', async () => {

@@ -1,4 +1,4 @@
-/** What a comparison of runs comes to: two to five facts worked out from its numbers. */
+/** What a comparison of runs comes to: two to five facts worked out from its numbers, what is dangerous first. */
 import type { EventKind } from '../../run/result.ts';
 import type { CompareRow, CompareRun } from './table.ts';
 
@@ -8,11 +8,19 @@ export interface RunValue {
   readonly value: number;
 }
 
+/** What the runs have in common, so that their oil can be set side by side. */
+export type Basis =
+  /** As much water distilled. */
+  | { readonly kind: 'water'; readonly water_kg: number }
+  | { readonly kind: 'time'; readonly time_s: number }
+  /** Neither: how long each runs has to be said. */
+  | { readonly kind: 'none'; readonly times_s: readonly number[] };
+
 /** Values are in the unit of their row: mL, s, the currency, mL/kg, shares. */
 export type Conclusion =
   | { readonly kind: 'oil-none' }
-  | { readonly kind: 'oil-alike'; readonly oil_mL: number }
-  | { readonly kind: 'oil-differs'; readonly most: RunValue; readonly least: RunValue }
+  | { readonly kind: 'oil-alike'; readonly oil_mL: number; readonly basis: Basis }
+  | { readonly kind: 'oil-differs'; readonly most: RunValue; readonly least: RunValue; readonly basis: Basis }
   /** Fewer than two of them collect oil. */
   | { readonly kind: 'time-unknown' }
   | { readonly kind: 'time-alike'; readonly time_s: number }
@@ -57,12 +65,21 @@ const span = ({ least, most }: Ends): number => most.value - least.value;
 const differ = (range: Ends, by: number): boolean =>
   span(range) > by * Math.max(Math.abs(range.most.value), Math.abs(range.least.value));
 
-function aboutOil(oil: CompareRow): Conclusion {
+/** Equal time comes first, as it needs no explaining. */
+function basisOf(end: CompareRow, distillate: CompareRow): Basis {
+  const [times, water] = [ends(end), ends(distillate)];
+  if (times !== null && !differ(times, WORTH_TELLING)) return { kind: 'time', time_s: times.most.value };
+  if (water !== null && water.least.value > 0 && !differ(water, WORTH_TELLING))
+    return { kind: 'water', water_kg: water.most.value };
+  return { kind: 'none', times_s: end.values.map((time_s) => time_s ?? 0) };
+}
+
+function aboutOil(oil: CompareRow, basis: Basis): Conclusion {
   const range = ends(oil);
   if (range === null || range.most.value === 0) return { kind: 'oil-none' };
   return differ(range, WORTH_TELLING)
-    ? { kind: 'oil-differs', ...range }
-    : { kind: 'oil-alike', oil_mL: range.most.value };
+    ? { kind: 'oil-differs', ...range, basis }
+    : { kind: 'oil-alike', oil_mL: range.most.value, basis };
 }
 
 function aboutTime(time: CompareRow): Conclusion {
@@ -107,14 +124,14 @@ function aboutSafety(runs: readonly CompareRun[]): Conclusion | null {
     : { kind: 'alarms', severity: 'alarm', runs: alarmed, all: alarmed.length === runs.length };
 }
 
-/** Oil, time, then price or steam, make-up and alarms where there is something to tell. */
+/** Alarms where there are any, oil, time, then price or steam and make-up where there is something to tell. */
 export function concludeComparison(runs: readonly CompareRun[], rows: readonly CompareRow[]): Conclusion[] {
   const row = (id: CompareRow['id']): CompareRow => rows.find((entry) => entry.id === id) as CompareRow;
   return [
-    aboutOil(row('oil')),
+    aboutSafety(runs),
+    aboutOil(row('oil'), basisOf(row('end'), row('distillate'))),
     aboutTime(row('timeTo90')),
     aboutCost(row('costPerOil'), row('oilPerSteam')),
     aboutMakeUp(rows),
-    aboutSafety(runs),
   ].filter((conclusion) => conclusion !== null);
 }

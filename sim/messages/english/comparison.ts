@@ -1,6 +1,6 @@
 /** Runs side by side, in English. */
 import type { Comparison } from '../../answers/comparison/compare.ts';
-import type { Conclusion, RunValue } from '../../answers/comparison/conclusion.ts';
+import type { Basis, Conclusion, RunValue } from '../../answers/comparison/conclusion.ts';
 import type { CompareRow, CompareRowId, CompareRun } from '../../answers/comparison/table.ts';
 import { constituentById } from '../../fluids/constituents.ts';
 import type { EventKind } from '../../run/result.ts';
@@ -59,6 +59,17 @@ export function comparison(q: Quantities) {
     return number === null ? known : `${known} (${number})`;
   };
 
+  /** What all runs have in common. */
+  const common = (basis: Exclude<Basis, { kind: 'none' }>): string =>
+    basis.kind === 'time'
+      ? `In the same ${q.time(basis.time_s)},`
+      : `For the same ${q.water(basis.water_kg)} of water distilled,`;
+  /** The time of a run, where the times are not alike. */
+  const within = (basis: Basis, run: number): string =>
+    basis.kind === 'none' ? ` in ${q.time(basis.times_s[run])}` : '';
+  const lasting = (basis: Basis): string =>
+    basis.kind === 'none' ? `, in ${q.time(Math.min(...basis.times_s))} to ${q.time(Math.max(...basis.times_s))}` : '';
+
   function conclusion(fact: Conclusion, runs: readonly CompareRun[]): Message {
     const named = (run: number): string => `“${runName(runs[run] as CompareRun)}”`;
     const said = (sentence: string, advice: string | null = null): Message => ({ sentence, advice });
@@ -66,11 +77,16 @@ export function comparison(q: Quantities) {
       case 'oil-none':
         return said('None of these runs collects any oil.');
       case 'oil-alike':
-        return said(`All collect about the same oil, ${oil(fact.oil_mL)}.`);
-      case 'oil-differs':
         return said(
-          `${named(fact.most.run)} collects the most oil, ${oil(fact.most.value)}; ${named(fact.least.run)} the least, ${oil(fact.least.value)}.`,
+          `${fact.basis.kind === 'none' ? 'All' : `${common(fact.basis)} all`} collect about the same oil, ${oil(fact.oil_mL)}${lasting(fact.basis)}.`,
         );
+      case 'oil-differs': {
+        const { most, least, basis } = fact;
+        const from = basis.kind === 'none' ? '' : `${common(basis)} `;
+        return said(
+          `${from}${named(most.run)} collects the most oil, ${oil(most.value)}${within(basis, most.run)}; ${named(least.run)} the least, ${oil(least.value)}${within(basis, least.run)}.`,
+        );
+      }
       case 'time-unknown':
         return said('Fewer than two of these runs collect oil, so there are no times to compare.');
       case 'time-alike':

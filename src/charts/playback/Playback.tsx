@@ -1,10 +1,10 @@
 /** The time line of the whole run with its events, the time mark one can drag, play and speed. */
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
-import { type Reader, type RunEvent, formatDuration } from '../../../sim/index.ts';
+import { type Reader, formatDuration } from '../../../sim/index.ts';
 import { SPEEDS, type Speed } from '../../state/playback.ts';
 import { createWidth } from '../../ui/width.ts';
 import { forgetWidths, textWidth } from '../plot/text-width.ts';
-import { timelineMarks } from './timeline-marks.ts';
+import { timelineMarks, type TimelineRun } from './timeline-marks.ts';
 import './playback.css';
 
 export interface PlaybackBarProps {
@@ -14,10 +14,9 @@ export interface PlaybackBarProps {
   readonly axisEnd_s?: number;
   readonly playing: boolean;
   readonly speed: Speed;
-  readonly events: readonly RunEvent[];
+  /** The run, or several that share the time mark. */
+  readonly runs: readonly TimelineRun[];
   readonly reader: Reader;
-  /** When nine tenths of the oil are in, if ever. */
-  readonly mostOil_s: number | null;
   readonly onTime: (time_s: number) => void;
   readonly onPlay: () => void;
   readonly onPause: () => void;
@@ -67,11 +66,20 @@ export function PlaybackBar(props: PlaybackBarProps) {
       : props.time_s;
   });
   const share = () => (props.end_s > 0 ? head_s() / props.end_s : 0);
-  const marks = createMemo(() =>
-    timelineMarks(props.events, props.mostOil_s, props.reader, axisEnd_s(), axisWidth(), widthOf),
+  const hasRows = () => props.runs.length > 1;
+  const rows = createMemo(() =>
+    props.runs.map((run) => ({
+      run,
+      marks: timelineMarks(run, props.reader, axisEnd_s(), axisWidth(), widthOf, hasRows()),
+    })),
   );
   return (
-    <section class="playback" aria-label="Playback">
+    <section
+      class="playback"
+      classList={{ 'has-rows': hasRows() }}
+      style={{ '--rows': props.runs.length }}
+      aria-label="Playback"
+    >
       <button
         type="button"
         class="playback-play screen-only"
@@ -96,28 +104,43 @@ export function PlaybackBar(props: PlaybackBarProps) {
           <span class="playback-ruler" aria-hidden="true" ref={setRuler}>
             {RULER}
           </span>
-          <ul class="playback-marks" aria-label="Events of the run">
-            <Index each={marks()}>
-              {(mark) => (
-                <li class={`playback-mark is-${mark().severity}`} style={{ '--at': mark().time_s / axisEnd_s() }}>
-                  <Show
-                    when={mark().wordsAt_px !== null}
-                    fallback={<span class="visually-hidden">{mark().words} </span>}
-                  >
-                    <button
-                      type="button"
-                      class="playback-word prints"
-                      title={mark().sentence}
-                      style={{ left: `${mark().wordsAt_px ?? 0}px` }}
-                      onClick={() => props.onTime(mark().time_s)}
-                    >
-                      {mark().words} <span class="playback-when">{clock(mark().time_s)}</span>
-                    </button>
-                  </Show>
-                </li>
-              )}
-            </Index>
-          </ul>
+          <Index each={rows()}>
+            {(row, index) => (
+              <>
+                <Show when={hasRows()}>
+                  <span class="playback-letter" style={{ '--row': index }} aria-hidden="true">
+                    {row().run.letter}
+                  </span>
+                </Show>
+                <ul
+                  class="playback-marks"
+                  style={{ '--row': index, '--run-reach': axisEnd_s() > 0 ? row().run.end_s / axisEnd_s() : 1 }}
+                  aria-label={hasRows() ? `Events of ${row().run.letter} ${row().run.name}` : 'Events of the run'}
+                >
+                  <Index each={row().marks}>
+                    {(mark) => (
+                      <li class={`playback-mark is-${mark().severity}`} style={{ '--at': mark().time_s / axisEnd_s() }}>
+                        <Show
+                          when={mark().wordsAt_px !== null}
+                          fallback={<span class="visually-hidden">{mark().words} </span>}
+                        >
+                          <button
+                            type="button"
+                            class="playback-word prints"
+                            title={mark().sentence}
+                            style={{ left: `${mark().wordsAt_px ?? 0}px` }}
+                            onClick={() => props.onTime(mark().time_s)}
+                          >
+                            {mark().words} <span class="playback-when">{clock(mark().time_s)}</span>
+                          </button>
+                        </Show>
+                      </li>
+                    )}
+                  </Index>
+                </ul>
+              </>
+            )}
+          </Index>
         </div>
       </div>
       <div class="playback-side">

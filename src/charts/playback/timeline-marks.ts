@@ -27,12 +27,27 @@ interface Candidate extends Omit<TimelineMark, 'wordsAt_px'> {
   readonly rank: number;
 }
 
-function candidates(events: readonly RunEvent[], mostOil_s: number | null, reader: Reader): Candidate[] {
+/** What the time line tells of a run. */
+export interface TimelineRun {
+  /** Stands before the line of its own that each of several runs has. */
+  readonly letter: string;
+  readonly name: string;
+  readonly events: readonly RunEvent[];
+  /** When nine tenths of the oil are in, if ever. */
+  readonly mostOil_s: number | null;
+  readonly end_s: number;
+}
+
+function candidates(
+  { events, mostOil_s }: Pick<TimelineRun, 'events' | 'mostOil_s'>,
+  reader: Reader,
+  withEnd: boolean,
+): Candidate[] {
   const seen = new Set<RunEvent['kind']>();
   const found: Candidate[] = [];
   for (const event of events) {
     const { kind, time_s, severity } = event;
-    if (kind === 'run-ends' || seen.has(kind)) continue;
+    if ((kind === 'run-ends' && !withEnd) || seen.has(kind)) continue;
     seen.add(kind);
     const { sentence } = eventMessage(event, reader);
     found.push({ time_s, sentence, severity, words: eventFlag(kind, reader), rank: markRank(event) });
@@ -47,16 +62,19 @@ function candidates(events: readonly RunEvent[], mostOil_s: number | null, reade
 /** Rank from which a mark's words matter enough to make room for. */
 const MATTERS = 1.4;
 
-/** `widthOf` gives the width of words as they are set; those of an alarm are bold. */
+/**
+ * `widthOf` gives the width of words as they are set; those of an alarm are bold. Beside other runs the end of a run is
+ * marked too.
+ */
 export function timelineMarks(
-  events: readonly RunEvent[],
-  mostOil_s: number | null,
+  run: Pick<TimelineRun, 'events' | 'mostOil_s'>,
   reader: Reader,
   end_s: number,
   width_px: number,
   widthOf: (words: string, isAlarm: boolean) => number,
+  withEnd = false,
 ): TimelineMark[] {
-  const all = candidates(events, mostOil_s, reader);
+  const all = candidates(run, reader, withEnd);
   const x = (mark: Candidate): number => (end_s > 0 ? (mark.time_s / end_s) * width_px : 0);
   const taken: (readonly [number, number])[] = [];
   const wordsAt = new Map<Candidate, number>();

@@ -23,6 +23,8 @@ export interface Sheet {
   readonly height: number | null;
   /** Size of the type against 13/15 px. */
   readonly textScale: number;
+  /** No greater scale than this, px a metre. */
+  readonly scaleAtMost: number;
 }
 
 export interface Arranged {
@@ -96,13 +98,13 @@ export const greatestOn = (sizes: TrueSizes, sheet: Sheet, arrangement: Arrangem
   fitted(sizes, sheet, arrangement, margins).greatest;
 
 function fitted(sizes: TrueSizes, sheet: Sheet, arrangement: Arrangement, margins: Margins) {
-  const { width, height, textScale } = sheet;
+  const { width, height, textScale, scaleAtMost } = sheet;
   const tube = tubeDrawn(sizes, arrangement);
   const heights = heightsOf(sizes, tube, isTucked(sizes, arrangement));
   const overhead = (arrangement === 'upright' ? UPRIGHT_OVERHEAD : OVERHEAD) * textScale;
   const room = width - (margins.left + margins.right) * textScale;
   const budget = height === null ? usualHeight(width) : Math.max(60, height - overhead);
-  const tallest = Math.min(GREATEST_SCALE, budget / topWith(sizes, heights));
+  const tallest = Math.min(GREATEST_SCALE, scaleAtMost, budget / topWith(sizes, heights));
   const besidePot = margins.besidePot * textScale;
   const joined = (scale: number, tail: number) =>
     joinedAlong(sizes, heights, tube, scale, { tail, besidePot }, arrangement);

@@ -26,6 +26,8 @@ export interface LayoutOptions {
   readonly height?: number | undefined;
   /** Size of the type against 13/15 px. */
   readonly textScale: number;
+  /** The greatest scale wanted, px a metre; else as great as the sheet allows. */
+  readonly scaleAtMost?: number;
 }
 
 export interface Ground {
@@ -97,7 +99,7 @@ const noCaptions: Captions<LabelId> = { places: [], height: 0 };
 function candidate(
   sizes: TrueSizes,
   scenario: Scenario,
-  { width, height, textScale }: LayoutOptions,
+  { width, height, textScale, scaleAtMost = Infinity }: LayoutOptions,
   isUpright: boolean,
   margins: Margins,
 ): Candidate {
@@ -106,7 +108,7 @@ function candidate(
     const arranged = arrange(
       sizes,
       scenario.pot.minimumDepth_m,
-      { width, height: height === undefined ? null : height - below, textScale },
+      { width, height: height === undefined ? null : height - below, textScale, scaleAtMost },
       isUpright ? 'upright' : 'along',
       margins,
     );
@@ -153,7 +155,7 @@ const captionsFor = (left: readonly Wish<LabelId>[], floorY: number, width: numb
 
 export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLayout {
   const width = Math.max(LEAST_WIDTH, Math.round(options.width));
-  const { textScale } = options;
+  const { textScale, scaleAtMost = Infinity } = options;
   const sizes = trueSizes(scenario);
   const isUpright = width < ALONG_FROM * textScale;
   const steamed = sizes.boiler !== null || sizes.heat.kind === 'steam-generator';
@@ -162,6 +164,7 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
     width,
     height: options.height === undefined ? null : options.height - usualBelow(textScale),
     textScale,
+    scaleAtMost,
   };
   const byScale = margins
     .map((each) => ({ each, greatest: greatestOn(sizes, sheet, isUpright ? 'upright' : 'along', each) }))
@@ -187,4 +190,39 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
     scaleBar: { x: width - MARGIN - 6, y: floorY + GROUND_DEPTH + 10 },
     obstacles,
   };
+}
+
+/** A layout with the room above and below it that brings its floor to the floor of those beside it. */
+export interface PlacedLayout {
+  readonly layout: StillLayout;
+  readonly above: number;
+  readonly below: number;
+}
+
+export const placedStill = (scenario: Scenario, options: LayoutOptions): PlacedLayout => ({
+  layout: layoutStill(scenario, options),
+  above: 0,
+  below: 0,
+});
+
+/** How often the scale is brought down to that of the smallest drawing. */
+const MOST_SCALES = 6;
+
+/** Stills beside each other: one scale, one floor, sheets of one height. */
+export function layoutAlike(scenarios: readonly Scenario[], options: LayoutOptions): readonly PlacedLayout[] {
+  const scaleOf = (all: readonly StillLayout[]): number => Math.min(...all.map(({ pxPerMetre }) => pxPerMetre));
+  let layouts = scenarios.map((scenario) => layoutStill(scenario, options));
+  for (let round = 0; round < MOST_SCALES; round++) {
+    const scaleAtMost = scaleOf(layouts);
+    if (layouts.every(({ pxPerMetre }) => pxPerMetre <= scaleAtMost)) break;
+    layouts = layouts.map((layout, index) =>
+      layout.pxPerMetre <= scaleAtMost
+        ? layout
+        : layoutStill(scenarios[index] as Scenario, { ...options, scaleAtMost }),
+    );
+  }
+  const over = ({ ground }: StillLayout): number => ground.y;
+  const under = ({ height, ground }: StillLayout): number => height - ground.y;
+  const [above, below] = [Math.max(...layouts.map(over)), Math.max(...layouts.map(under))];
+  return layouts.map((layout) => ({ layout, above: above - over(layout), below: below - under(layout) }));
 }

@@ -1,14 +1,15 @@
-/** A canvas over the drawing for the many small marks; it is painted only when the time mark or the picture changes. */
+/** A canvas for the many small marks of the drawing; it is painted only when the time mark or the picture changes. */
 import { makeMediaQueryListener } from '@solid-primitives/media';
 import { createEffect, createMemo, on, onCleanup, onMount } from 'solid-js';
 import type { StillLayout } from '../geometry/still-layout.ts';
 import type { StillState } from '../still-state.ts';
 import { createCanvasPainter, inksOf, type Inks } from './canvas-painter.ts';
-import { drawMarks } from './draw-marks.ts';
+import type { DrawMarks } from './draw-marks.ts';
 import { markSites } from './mark-sites.ts';
 import { advancePhases, stillPhases } from './phases.ts';
 
 interface MarksCanvasProps {
+  readonly marks: DrawMarks;
   readonly layout: StillLayout;
   readonly state: StillState | null;
   readonly reducedMotion: boolean;
@@ -50,7 +51,7 @@ export function MarksCanvas(props: MarksCanvasProps) {
       );
     lastPaint = now;
     inks ??= inksOf(canvas);
-    drawMarks(createCanvasPainter(context, inks), sites(), state, phases);
+    props.marks(createCanvasPainter(context, inks), sites(), state, phases);
   };
   const askForPaint = () => {
     if (frame === 0) frame = requestAnimationFrame(paint);

@@ -289,6 +289,15 @@ function escape(painter: Painter, sites: MarkSites, state: StillState, phases: P
     211,
     always,
   );
+  painter.end();
+}
+
+export type DrawMarks = (painter: Painter, sites: MarkSites, state: StillState, phases: Phases) => void;
+
+/** What rises from the outlet; it lies under the drawing, so that it covers no words. */
+export const drawPlume: DrawMarks = (painter, sites, state, phases) => {
+  if (!state.alarms.escaping) return;
+  painter.begin('alarm');
   for (let n = 0; n < PUFFS; n++) {
     const part = wrap(chance(13 * n) + (phases.escape * (0.7 + 0.5 * chance(13 * n + 1))) / PUFF_RISE);
     const spread = 4 + 18 * part;
@@ -299,9 +308,9 @@ function escape(painter: Painter, sites: MarkSites, state: StillState, phases: P
     );
   }
   painter.end();
-}
+};
 
-export function drawMarks(painter: Painter, sites: MarkSites, state: StillState, phases: Phases): void {
+export const drawMarks: DrawMarks = (painter, sites, state, phases) => {
   steam(painter, sites, state, phases);
   bubbles(painter, sites, state, phases);
   vapour(painter, sites, state, phases);
@@ -309,4 +318,4 @@ export function drawMarks(painter: Painter, sites: MarkSites, state: StillState,
   distillate(painter, sites, state, phases);
   oilAndHaze(painter, sites, state, phases);
   escape(painter, sites, state, phases);
-}
+};

@@ -70,6 +70,8 @@ export function EndParts(props: PartContext) {
 
   return (
     <>
+      {/* Under all parts and their words. */}
+      <Show when={escaping() && shapes().condenser.tail.at(-1)}>{(tip) => <Escape at={tip()} />}</Show>
       <PartButton
         id="cooling"
         boxes={coolingBoxes()}
@@ -109,7 +111,6 @@ export function EndParts(props: PartContext) {
           counterflow={counterflow()}
           flows={flows()}
         />
-        <Show when={escaping() && shapes().condenser.tail.at(-1)}>{(tip) => <Escape at={tip()} />}</Show>
       </PartButton>
       <Show when={shapes().returnLine.length > 0}>
         <path class="drawing-return" d={pathThrough(shapes().returnLine)} />

@@ -24,9 +24,16 @@ export function BenchPlayback() {
           axisEnd_s={bench.axisEnd_s()}
           playing={bench.playing()}
           speed={bench.speed()}
-          events={bench.result().events}
+          runs={[
+            {
+              letter: '',
+              name: bench.result().scenario.name,
+              events: bench.result().events,
+              mostOil_s: bench.result().summary.t90_s,
+              end_s: bench.end_s(),
+            },
+          ]}
           reader={bench.reader()}
-          mostOil_s={bench.result().summary.t90_s}
           onTime={(time_s) => bench.setTime(time_s)}
           onPlay={() => bench.play()}
           onPause={() => bench.pause()}

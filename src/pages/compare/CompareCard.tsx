@@ -1,6 +1,7 @@
-/** One of the boils: its name, the settings in which it may differ, and the still itself at the moment of the time mark. */
+/** One of the runs: its name, the settings in which it may differ, and the still itself at the moment of the time mark. */
 import { createMemo, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
 import { columnAt, englishReader, eventMessage, quantities, rangeAt, type UnitSystem } from '../../../sim/index.ts';
+import type { LayoutOptions, PlacedLayout } from '../../drawing/geometry/still-layout.ts';
 import { StillDrawing } from '../../drawing/StillDrawing.tsx';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { compareFields } from './compare-fields.ts';
@@ -10,7 +11,9 @@ import { alarmsOf } from '../parts/RunAlarms.tsx';
 import { whyNoRun } from '../../workers/run-client.ts';
 
 export interface CompareCardProps {
-  readonly boil: ComparedRun;
+  readonly run: ComparedRun;
+  /** Where its drawing stands among the others. */
+  readonly placed: (options: LayoutOptions) => PlacedLayout | undefined;
   readonly letter: string;
   readonly time_s: Accessor<number>;
   readonly units: UnitSystem;
@@ -25,9 +28,9 @@ export interface CompareCardProps {
 
 export function CompareCard(props: CompareCardProps) {
   const id = createUniqueId();
-  const fields = createMemo(() => compareFields(props.boil.scenario));
+  const fields = createMemo(() => compareFields(props.run.scenario));
   const now = createMemo(() => {
-    const { result } = props.boil;
+    const { result } = props.run;
     if (!result) return '';
     const time = Math.min(props.time_s(), result.summary.end_s);
     const oil = columnAt(result.record, 'oilCollected_kg', time);
@@ -39,21 +42,21 @@ export function CompareCard(props: CompareCardProps) {
     return `${when} ${q.time(time)}: ${q.oil(oil, result.summary.oilDensity_kg_m3, { significant: 2 })} of oil${outlet}.`;
   });
   return (
-    <section class="boil" aria-labelledby={`${id}-name`}>
+    <section class="compared" aria-labelledby={`${id}-name`}>
       <div class="compare-head">
         <span class="compare-letter" aria-hidden="true">
           {props.letter}
         </span>
         <label class="visually-hidden" for={`${id}-name`}>
-          Name of boil {props.letter}
+          Name of run {props.letter}
         </label>
         <input
           id={`${id}-name`}
           class="compare-name"
           type="text"
           maxlength="120"
-          value={props.boil.scenario.name}
-          onChange={(event) => props.onChange('name', event.currentTarget.value.trim() || `Boil ${props.letter}`)}
+          value={props.run.scenario.name}
+          onChange={(event) => props.onChange('name', event.currentTarget.value.trim() || `Run ${props.letter}`)}
         />
       </div>
       <div class="compare-fields">
@@ -71,19 +74,19 @@ export function CompareCard(props: CompareCardProps) {
             />
           )}
         </Index>
+        <Show when={props.run.problem}>
+          {(told) => (
+            <p class="answer-problem" role="alert">
+              {whyNoRun(told(), props.units)} The run shown is the one before this change.
+            </p>
+          )}
+        </Show>
       </div>
-      <Show when={props.boil.problem}>
-        {(told) => (
-          <p class="answer-problem" role="alert">
-            {whyNoRun(told(), props.units)} The run shown is the one before this change.
-          </p>
-        )}
-      </Show>
-      <Show when={props.boil.result} fallback={<p class="answer-quiet">Running…</p>}>
-        {(result) => (
-          <>
-            {/* The small picture is for the eye; what it says stands below it in words. */}
-            <div class="compare-drawing" inert aria-hidden="true">
+      <div class="compare-drawing">
+        <Show when={props.run.result} fallback={<p class="answer-quiet">Running…</p>}>
+          {(result) => (
+            /* The small picture is for the eye; what it says stands below it in words. */
+            <div inert aria-hidden="true">
               <StillDrawing
                 scenario={result().scenario}
                 result={result()}
@@ -92,38 +95,41 @@ export function CompareCard(props: CompareCardProps) {
                 onSelect={() => undefined}
                 units={props.units}
                 reducedMotion={props.reducedMotion}
-                stale={props.boil.running || props.boil.problem !== null}
+                stale={props.run.running || props.run.problem !== null}
+                placed={props.placed}
               />
             </div>
-            <p class="compare-now">{now()}</p>
-            <For each={alarmsOf(result().events)}>
-              {(event) => <p class="answer-problem">{eventMessage(event, englishReader(props.units)).sentence}</p>}
-            </For>
-          </>
-        )}
-      </Show>
+          )}
+        </Show>
+      </div>
+      <div class="compare-said">
+        <p class="compare-now">{now()}</p>
+        <For each={alarmsOf(props.run.result?.events ?? [])}>
+          {(event) => <p class="answer-problem">{eventMessage(event, englishReader(props.units)).sentence}</p>}
+        </For>
+      </div>
       <div class="compare-actions">
         <Show when={props.canCopy}>
           <button type="button" class="word" onClick={() => props.onCopy()}>
-            Copy<span class="visually-hidden"> boil {props.letter}</span>
+            Copy<span class="visually-hidden"> run {props.letter}</span>
           </button>
         </Show>
         <button type="button" class="word" onClick={() => props.onLoad()}>
-          Put on the bench<span class="visually-hidden"> boil {props.letter}</span>
+          Put on the bench<span class="visually-hidden"> run {props.letter}</span>
         </button>
-        <Show when={props.boil.result}>
+        <Show when={props.run.result}>
           {(result) => (
             <WorkingButton
               topic="recovery"
               scenario={result().scenario}
               units={props.units}
-              of={`boil ${props.letter}`}
+              of={`run ${props.letter}`}
             />
           )}
         </Show>
         <Show when={props.canRemove}>
           <button type="button" class="word" onClick={() => props.onRemove()}>
-            Delete<span class="visually-hidden"> boil {props.letter}</span>
+            Delete<span class="visually-hidden"> run {props.letter}</span>
           </button>
         </Show>
       </div>

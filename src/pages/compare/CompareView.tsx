@@ -1,4 +1,4 @@
-/** Stills side by side: two to four runs on shared axes with one time mark, their differences, and what to conclude. */
+/** Runs side by side: two to four stills on shared axes with one time mark, their differences, and what to conclude. */
 import { createMediaQuery } from '@solid-primitives/media';
 import { createEffect, createMemo, createSignal, For, Index, onMount, Show } from 'solid-js';
 import {
@@ -7,16 +7,19 @@ import {
   englishReader,
   MOST_COMPARED,
   toldComparison,
+  wholeMessage,
   type CompareRow,
   type Comparison,
   type RunResult,
 } from '../../../sim/index.ts';
+import { isStale, originOf } from '../../state/compared-origin.ts';
 import { createPlayback, screenClock } from '../../state/playback.ts';
 import type { NamedRun } from '../../charts/catalogue/runs.ts';
 import { ChartColumn } from '../../charts/ChartColumn.tsx';
 import type { DataTable } from '../../charts/export/data-table.ts';
 import type { ChartId } from '../../charts/model/chart.ts';
 import { PlaybackBar } from '../../charts/playback/Playback.tsx';
+import { layoutAlike, type LayoutOptions, type PlacedLayout } from '../../drawing/geometry/still-layout.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
@@ -30,6 +33,7 @@ import {
   freeName,
   openCompared,
   removeCompared,
+  renewCompared,
   setCompared,
 } from '../../state/comparison-store.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
@@ -38,7 +42,7 @@ import { bestOf } from './best-of.ts';
 import './compare.css';
 
 const LETTERS = ['A', 'B', 'C', 'D'] as const;
-/** Charts that show how boils differ; the others are a click away. */
+/** Charts that show how runs differ; the others are a click away. */
 const OPEN_CHARTS: Readonly<Partial<Record<ChartId, boolean>>> = {
   temperatures: false,
   heat: true,
@@ -68,11 +72,11 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   const [open, setOpen] = createSignal(OPEN_CHARTS);
   onMount(() => void openCompared(pool, props.context.result().scenario));
 
-  const done = createMemo(() => compared().flatMap((boil) => (boil.result ? [{ ...boil, result: boil.result }] : [])));
+  const done = createMemo(() => compared().flatMap((each) => (each.result ? [{ ...each, result: each.result }] : [])));
   const comparison = createMemo<Comparison | null>(() =>
     done().length < 2 ? null : compareRuns(done().map(({ result }) => result)),
   );
-  const letterOf = (id: number): string => LETTERS[compared().findIndex((boil) => boil.id === id)] ?? '';
+  const letterOf = (id: number): string => LETTERS[compared().findIndex((each) => each.id === id)] ?? '';
   const runs = createMemo<readonly NamedRun[]>(() =>
     done().map(({ id, result }) => ({ name: `${letterOf(id)} ${result.scenario.name}`, result })),
   );
@@ -83,7 +87,29 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   createEffect(() => {
     if (!playback.everPlayed()) playback.setTime(end_s());
   });
-  const events = createMemo(() => [...(first()?.events ?? [])].sort((a, b) => a.time_s - b.time_s));
+  const timelines = createMemo(() =>
+    done().map(({ id, result }) => ({
+      letter: letterOf(id),
+      name: result.scenario.name,
+      events: result.events,
+      mostOil_s: result.summary.t90_s,
+      end_s: result.summary.end_s,
+    })),
+  );
+  /** All drawings together, worked out once for each size of sheet. */
+  const drawings = createMemo(() => {
+    const scenarios = done().map(({ result }) => result.scenario);
+    const known = new Map<string, readonly PlacedLayout[]>();
+    return (options: LayoutOptions): readonly PlacedLayout[] => {
+      const key = JSON.stringify(options);
+      const placed = known.get(key) ?? layoutAlike(scenarios, options);
+      known.set(key, placed);
+      return placed;
+    };
+  });
+  const placedOf = (id: number, options: LayoutOptions): PlacedLayout | undefined =>
+    drawings()(options)[done().findIndex((each) => each.id === id)];
+  const stale = createMemo(() => isStale(compared(), props.context.scenario()));
 
   const gentleAndHard = async () => {
     setWorking(true);
@@ -91,23 +117,45 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
     try {
       const scenario = props.context.result().scenario;
       const { gentle, hard } = await pool.ask('gentleAgainstHard', [scenario], { priority: 'high' });
-      setCompared(pool, [gentle, hard]);
+      setCompared(pool, [
+        { scenario: gentle, origin: originOf(scenario, 'gentle') },
+        { scenario: hard, origin: originOf(scenario, 'hard') },
+      ]);
       setTold(`A is “${scenario.name}” boiled gently, B the same boiled hard, until as much distillate has come over.`);
     } catch (error) {
       if (!wasGivenUp(error)) setTold(`They could not be set up: ${errorMessage(error)}`);
     }
     setWorking(false);
   };
-  const copy = (id: number) => {
-    const boil = compared().find((each) => each.id === id);
-    if (!boil) return;
+  const renew = async () => {
+    setWorking(true);
     setTold('');
-    addCompared(pool, [{ ...boil.scenario, name: freeName(boil.scenario.name) }]);
+    try {
+      await renewCompared(pool, props.context.scenario());
+      setTold(`The runs are those of “${props.context.scenario().name}”, as it stands on the bench.`);
+    } catch (error) {
+      if (!wasGivenUp(error)) setTold(`They could not be renewed: ${errorMessage(error)}`);
+    }
+    setWorking(false);
+  };
+  const copy = (id: number) => {
+    const copied = compared().find((each) => each.id === id);
+    if (!copied) return;
+    setTold('');
+    const { scenario, origin } = copied;
+    addCompared(pool, [{ scenario: { ...scenario, name: freeName(scenario.name) }, origin }]);
+  };
+  const addOwn = () => {
+    const scenario = props.context.scenario();
+    const isTaken = compared().some((each) => each.scenario.name === scenario.name);
+    addCompared(pool, [
+      { scenario: isTaken ? { ...scenario, name: freeName(scenario.name) } : scenario, origin: originOf(scenario) },
+    ]);
   };
   const load = async (id: number) => {
-    const boil = compared().find((each) => each.id === id);
-    if (!boil) return;
-    setTold((await props.context.load(boil.scenario)) ?? `“${boil.scenario.name}” is on the bench.`);
+    const wanted = compared().find((each) => each.id === id);
+    if (!wanted) return;
+    setTold((await props.context.load(wanted.scenario)) ?? `“${wanted.scenario.name}” is on the bench.`);
   };
 
   const columns = createMemo<readonly TableColumn<CompareRow>[]>(() => [
@@ -137,7 +185,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   const table = (): DataTable => {
     const rows = comparison()?.rows ?? [];
     return {
-      caption: 'Boils compared',
+      caption: 'Runs compared',
       rows: rows.length,
       columns: [
         { title: 'Number', unit: '', says: '', decimals: 0, values: rows.map(messages().rowTitle) },
@@ -154,21 +202,41 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   };
 
   return (
-    <article class="answer compare-view" aria-labelledby="compare-title">
+    <article class="answer compare-view" style={{ '--rows': done().length }} aria-labelledby="compare-title">
       <header class="answer-head">
-        <h2 id="compare-title">Which boil is better?</h2>
-        <div class="answer-lead" role="status" classList={{ 'is-asking': compared().some(({ running }) => running) }}>
+        <h2 id="compare-title">Which run is better?</h2>
+        <Show when={stale()}>
+          <div class="compare-stale">
+            <p>The still on the bench has changed. This comparison is of the one before.</p>
+            <button type="button" aria-disabled={working()} onClick={() => !working() && void renew()}>
+              Renew the comparison
+            </button>
+          </div>
+        </Show>
+        <div
+          class="answer-lead"
+          role="status"
+          classList={{ 'is-asking': stale() || compared().some(({ running }) => running) }}
+        >
           <Show
             when={comparison()}
             fallback={
               <p>
                 {compared().length < 2
-                  ? 'Copy the boil and change something in the copy, or set a gentle boil against a hard one.'
+                  ? 'Copy the run and change something in the copy, or compare a gentle boil with a hard one.'
                   : 'Running them…'}
               </p>
             }
           >
-            {(found) => <For each={messages().conclusions(found())}>{(sentence) => <p>{sentence}</p>}</For>}
+            {(found) => (
+              <For each={found().conclusion}>
+                {(fact) => (
+                  <p classList={{ 'answer-problem': fact.kind === 'alarms' }}>
+                    {wholeMessage(messages().conclusion(fact, found().runs))}
+                  </p>
+                )}
+              </For>
+            )}
           </Show>
         </div>
         <div class="answer-tools">
@@ -181,31 +249,19 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
             Gentle against hard
           </button>
           <Show when={compared().length < MOST_COMPARED}>
-            <button
-              type="button"
-              onClick={() =>
-                addCompared(pool, [
-                  {
-                    ...props.context.scenario(),
-                    name: compared().some(({ scenario }) => scenario.name === props.context.scenario().name)
-                      ? freeName(props.context.scenario().name)
-                      : props.context.scenario().name,
-                  },
-                ])
-              }
-            >
+            <button type="button" onClick={addOwn}>
               Add the one on the bench
             </button>
           </Show>
           <Show when={comparison()}>
             <SaveBar
               of="the comparison"
-              runName="boils"
+              runName="runs"
               table={table}
               json={() => {
                 const found = comparison();
                 return {
-                  boils: compared().map(({ scenario }) => scenario),
+                  scenarios: compared().map(({ scenario }) => scenario),
                   ...(found && toldComparison(found, englishReader(units()))),
                 };
               }}
@@ -213,7 +269,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
           </Show>
         </div>
         <p class="answer-quiet" role="status">
-          {working() ? 'Setting up a gentle and a hard boil…' : told()}
+          {working() ? 'Setting up the runs…' : told()}
         </p>
       </header>
       <div class="compare-playback">
@@ -223,9 +279,8 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
             end_s={end_s()}
             playing={playback.playing()}
             speed={playback.speed()}
-            events={events()}
+            runs={timelines()}
             reader={englishReader(props.context.units())}
-            mostOil_s={first()?.summary.t90_s ?? null}
             onTime={(time_s) => playback.setTime(time_s)}
             onPlay={() => playback.play()}
             onPause={() => playback.pause()}
@@ -235,22 +290,23 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
       </div>
       <div class="compare-cards" classList={{ 'are-four': compared().length === MOST_COMPARED }}>
         <Index each={compared()}>
-          {(boil, index) => (
+          {(each, index) => (
             <CompareCard
-              boil={boil()}
+              run={each()}
+              placed={(options) => placedOf(each().id, options)}
               letter={LETTERS[index] ?? ''}
               time_s={playback.time_s}
               units={units()}
               reducedMotion={reducedMotion()}
               canCopy={compared().length < MOST_COMPARED}
               canRemove={compared().length > 1}
-              onChange={(path, value) => changeCompared(pool, boil().id, path, value)}
-              onCopy={() => copy(boil().id)}
+              onChange={(path, value) => changeCompared(pool, each().id, path, value)}
+              onCopy={() => copy(each().id)}
               onRemove={() => {
                 setTold('');
-                removeCompared(boil().id);
+                removeCompared(each().id);
               }}
-              onLoad={() => void load(boil().id)}
+              onLoad={() => void load(each().id)}
             />
           )}
         </Index>
@@ -262,7 +318,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               <h3 id="differences-title">The differences</h3>
               <AnswerTable
                 class="compare-table"
-                caption="The boils number by number, with the difference from boil A"
+                caption="The runs number by number, with the difference from run A"
                 columns={columns()}
                 rows={found().rows}
               />
@@ -271,7 +327,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
         </Show>
         <Show when={first()}>
           {(result) => (
-            <section aria-label="Charts of the boils">
+            <section aria-label="Charts of the runs">
               <p class="answer-quiet compare-key">
                 <For each={runs()}>
                   {(run, index) => (

@@ -1,4 +1,4 @@
-/** The few settings in which boils usually differ, as fields to type in: heat, tap, tube and charge. */
+/** The few settings in which runs usually differ, as fields to type in: heat, tap, tube and charge. */
 import { isCoil, type Scenario, formatDuration } from '../../../sim/index.ts';
 
 export interface CompareField {

@@ -13,8 +13,15 @@ const events = [
   eventOf('neck-fast', 2500, { severity: 'care' }),
   eventOf('vapour-escapes', 1900, { severity: 'alarm' }),
 ];
-const marks = (width_px: number) =>
-  timelineMarks(events, 6720, englishReader('metric'), 9000, width_px, (words) => words.length * LETTER);
+const marks = (width_px: number, withEnd = false) =>
+  timelineMarks(
+    { events, mostOil_s: 6720 },
+    englishReader('metric'),
+    9000,
+    width_px,
+    (words) => words.length * LETTER,
+    withEnd,
+  );
 
 describe('marks of the time line', () => {
   test('stand in order of time, one for each kind, with the nine tenths and without the end', () => {
@@ -26,6 +33,10 @@ describe('marks of the time line', () => {
       ['steam escapes', 1900],
       ['90\u202f% of the oil', 6720],
     ]);
+  });
+
+  test('tell the end of a run that stands beside others', () => {
+    expect(marks(1200, true).at(-1)).toMatchObject({ words: 'end', time_s: 9000 });
   });
 
   test.each([320, 700, 1300, 2500])('have words that neither touch nor leave a line of %i px', (width_px) => {

@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layoutStill, type StillLayout } from '../../../src/drawing/geometry/still-layout.ts';
+import { layoutAlike, layoutStill, type StillLayout } from '../../../src/drawing/geometry/still-layout.ts';
 import { boxesOverlap, contains, type Box } from '../../../src/drawing/geometry/shapes.ts';
 import { trueSizes } from '../../../src/drawing/geometry/true-sizes.ts';
 import { anyScenario } from './random-scenarios.ts';
@@ -132,6 +132,33 @@ describe('the drawing of any valid still', () => {
           expect(shapes.cooling.tub.water.width / pxPerMetre).toBeCloseTo(scenario.cooling.tubDiameter_m, 6);
       }),
       { numRuns: runs },
+    );
+  });
+});
+
+describe('stills drawn beside each other', () => {
+  test('have one scale, one floor and sheets of one height, whatever they are', () => {
+    fc.assert(
+      fc.property(
+        fc.array(anyScenario, { minLength: 2, maxLength: 4 }),
+        fc.constantFrom(300, 390, 585, 800),
+        (all, width) => {
+          const placed = layoutAlike(all, { width, textScale: 1 });
+          const [first] = placed.map(({ layout, above, below }) => ({
+            scale: layout.pxPerMetre,
+            floor: above + layout.ground.y,
+            height: above + layout.height + below,
+          }));
+          if (!first) throw new Error('nothing is drawn');
+          for (const { layout, above, below } of placed) {
+            expect(layout.pxPerMetre).toBeCloseTo(first.scale, 9);
+            expect(above + layout.ground.y).toBeCloseTo(first.floor, 9);
+            expect(above + layout.height + below).toBeCloseTo(first.height, 9);
+            expect(Math.min(above, below)).toBeGreaterThanOrEqual(0);
+          }
+        },
+      ),
+      { numRuns: 60 },
     );
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { layoutStill } from '../../../src/drawing/geometry/still-layout.ts';
-import { drawMarks, type Ink, type Painter } from '../../../src/drawing/marks/draw-marks.ts';
+import { drawMarks, drawPlume, type DrawMarks, type Ink, type Painter } from '../../../src/drawing/marks/draw-marks.ts';
 import { markSites } from '../../../src/drawing/marks/mark-sites.ts';
 import { advancePhases, stillPhases } from '../../../src/drawing/marks/phases.ts';
 import { stillStateAt, type StillState } from '../../../src/drawing/still-state.ts';
@@ -14,6 +14,11 @@ interface Mark {
   readonly y: number;
 }
 
+const drawAll: DrawMarks = (...given) => {
+  drawPlume(...given);
+  drawMarks(...given);
+};
+
 function marksOf(run: typeof quickRun, state: StillState, phases = stillPhases(), width = 1440): Mark[] {
   const marks: Mark[] = [];
   let ink: Ink = 'steam';
@@ -25,7 +30,7 @@ function marksOf(run: typeof quickRun, state: StillState, phases = stillPhases()
       void marks.push({ ink, shape: 'line', x: x1, y: y1 }, { ink, shape: 'line', x: x2, y: y2 }),
     end: () => undefined,
   };
-  drawMarks(painter, markSites(layoutStill(run().scenario, { width, textScale: 1 })), state, phases);
+  drawAll(painter, markSites(layoutStill(run().scenario, { width, textScale: 1 })), state, phases);
   return marks;
 }
 

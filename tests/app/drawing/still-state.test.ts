@@ -53,6 +53,34 @@ describe('the state of the moving parts at a time', () => {
     expect(late.hydrosol_kg).toBeGreaterThan(0);
   });
 
+  test('after its end nothing boils, drips, runs or escapes, and what it gave stands', () => {
+    for (const run of [quickRun(), escapingRun()]) {
+      const { end_s } = run.summary;
+      const [last, over] = [stillStateAt(run, end_s), stillStateAt(run, end_s + 1)];
+      expect(last.power_W).toBeGreaterThan(0);
+      expect(last.vapour_kg_s).toBeGreaterThan(0);
+      expect([
+        over.power_W,
+        over.steam_kg_s,
+        over.vapour_kg_s,
+        over.condensate_kg_s,
+        over.dropsPerSecond,
+        over.escaping_kg_s,
+        over.coolantFlow_kg_s,
+        over.oilRate_kg_s,
+        over.alarms.escaping,
+        over.alarms.pressure,
+      ]).toEqual([0, 0, 0, 0, 0, 0, 0, 0, false, false]);
+      expect([over.oilCollected_kg, over.hydrosol_kg, over.potDepth_m, over.coolantOut_K]).toEqual([
+        last.oilCollected_kg,
+        last.hydrosol_kg,
+        last.potDepth_m,
+        last.coolantOut_K,
+      ]);
+    }
+    expect(stillStateAt(escapingRun(), escapingRun().summary.end_s).alarms.escaping).toBe(true);
+  });
+
   test('a drop is a twentieth of a gram: the count follows the distillate rate', () => {
     const state = stillStateAt(quickRun(), 2300);
     expect(state.dropsPerSecond).toBeCloseTo(

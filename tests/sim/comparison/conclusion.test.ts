@@ -13,6 +13,8 @@ const run = (name: string, ...alarms: EventKind[]): CompareRun => ({
 
 interface Numbers {
   readonly oil?: (number | null)[];
+  readonly end?: (number | null)[];
+  readonly water?: (number | null)[];
   readonly time?: (number | null)[];
   readonly price?: (number | null)[];
   readonly perSteam?: (number | null)[];
@@ -28,10 +30,20 @@ const row = (id: CompareRow['id'], values: (number | null)[], constituent: strin
 });
 const conclude = (
   runs: readonly CompareRun[],
-  { oil = [10, 10], time = [3600, 3600], price = [0.1, 0.1], perSteam = [5, 5], shares = {} }: Numbers,
+  {
+    oil = [10, 10],
+    end = runs.map(() => 7200),
+    water = runs.map(() => 2.9),
+    time = [3600, 3600],
+    price = [0.1, 0.1],
+    perSteam = [5, 5],
+    shares = {},
+  }: Numbers,
 ) =>
   concludeComparison(runs, [
     row('oil', oil),
+    row('end', end),
+    row('distillate', water),
     row('timeTo90', time),
     row('costPerOil', price),
     row('oilPerSteam', perSteam),
@@ -41,10 +53,11 @@ const two = [run('Slow'), run('Fast')];
 
 describe('the conclusion of a comparison', () => {
   const at = (index: number, value: number) => ({ run: index, value });
+  const inTwoHours = { kind: 'time', time_s: 7200 };
 
   it('is two facts when nothing differs', () => {
     expect(conclude(two, {})).toEqual([
-      { kind: 'oil-alike', oil_mL: 10 },
+      { kind: 'oil-alike', oil_mL: 10, basis: inTwoHours },
       { kind: 'time-alike', time_s: 3600 },
     ]);
   });
@@ -54,7 +67,17 @@ describe('the conclusion of a comparison', () => {
       kind: 'oil-differs',
       most: at(0, 36.24),
       least: at(1, 31.9),
+      basis: inTwoHours,
     });
+  });
+
+  it.each([
+    ['time, where the runs last alike', [7200, 7250], [2.9, 1.4], { kind: 'time', time_s: 7250 }],
+    ['water, where as much is distilled', [11_160, 6720], [2.9, 2.88], { kind: 'water', water_kg: 2.9 }],
+    ['neither, and tells how long each runs', [11_160, 6720], [2.9, 1.4], { kind: 'none', times_s: [11_160, 6720] }],
+  ])('sets the oil side by side for equal %s', (_, end, water, basis) => {
+    expect(conclude(two, { oil: [36, 32], end, water })[0]).toMatchObject({ kind: 'oil-differs', basis });
+    expect(conclude(two, { oil: [36, 36], end, water })[0]).toMatchObject({ kind: 'oil-alike', basis });
   });
 
   it('tells when there is no oil at all', () => {
@@ -103,14 +126,14 @@ describe('the conclusion of a comparison', () => {
     expect(conclude(two, { shares: { myrcene: [0.02, null] } })).toHaveLength(2);
   });
 
-  it('warns of each run that raises alarms, each kind once', () => {
-    expect(conclude([run('Slow'), run('Fast', 'vapour-escapes', 'vapour-escapes', 'pot-dry')], {}).at(-1)).toEqual({
+  it('warns first of each run that raises alarms, each kind once', () => {
+    expect(conclude([run('Slow'), run('Fast', 'vapour-escapes', 'vapour-escapes', 'pot-dry')], {})[0]).toEqual({
       kind: 'alarms',
       severity: 'alarm',
       runs: [{ run: 1, events: ['vapour-escapes', 'pot-dry'] }],
       all: false,
     });
-    expect(conclude([run('Slow', 'scorch'), run('Fast', 'circuit-overloaded')], {}).at(-1)).toMatchObject({
+    expect(conclude([run('Slow', 'scorch'), run('Fast', 'circuit-overloaded')], {})[0]).toMatchObject({
       kind: 'alarms',
       all: true,
     });
@@ -121,7 +144,7 @@ describe('the conclusion of a comparison', () => {
     expect(
       conclude(three, { oil: [3, 9, 6], time: [100, null, 6000], price: [null, null, 0.2], perSteam: [1, 1, 1] }),
     ).toEqual([
-      { kind: 'oil-differs', most: at(1, 9), least: at(0, 3) },
+      { kind: 'oil-differs', most: at(1, 9), least: at(0, 3), basis: inTwoHours },
       { kind: 'time-differs', soonest: at(0, 100), latest: at(2, 6000) },
     ]);
   });

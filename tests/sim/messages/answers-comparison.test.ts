@@ -24,10 +24,21 @@ const at = (index: number, value: number) => ({ run: index, value });
 describe('a conclusion', () => {
   test.each<[Conclusion, string]>([
     [{ kind: 'oil-none' }, 'None of these runs collects any oil.'],
-    [{ kind: 'oil-alike', oil_mL: 10 }, 'All collect about the same oil, 10 mL.'],
     [
-      { kind: 'oil-differs', most: at(0, 36.24), least: at(1, 31.9) },
-      '“Slow” collects the most oil, 36 mL; “Fast” the least, 32 mL.',
+      { kind: 'oil-alike', oil_mL: 10, basis: { kind: 'time', time_s: 7200 } },
+      'In the same 2 h, all collect about the same oil, 10 mL.',
+    ],
+    [
+      { kind: 'oil-alike', oil_mL: 10, basis: { kind: 'none', times_s: [11_160, 6720] } },
+      'All collect about the same oil, 10 mL, in 1 h 52 min to 3 h 06 min.',
+    ],
+    [
+      { kind: 'oil-differs', most: at(0, 36.24), least: at(1, 31.9), basis: { kind: 'water', water_kg: 2.9 } },
+      'For the same 2.9 L of water distilled, “Slow” collects the most oil, 36 mL; “Fast” the least, 32 mL.',
+    ],
+    [
+      { kind: 'oil-differs', most: at(0, 36.24), least: at(1, 31.9), basis: { kind: 'none', times_s: [11_160, 6720] } },
+      '“Slow” collects the most oil, 36 mL in 3 h 06 min; “Fast” the least, 32 mL in 1 h 52 min.',
     ],
     [{ kind: 'time-unknown' }, 'Fewer than two of these runs collect oil, so there are no times to compare.'],
     [{ kind: 'time-alike', time_s: 3600 }, 'All have 90 % of their oil after about 1 h.'],
