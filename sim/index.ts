@@ -92,6 +92,16 @@ export { stopAdvice, type StopAdvice } from './answers/run-length/stop-advice.ts
 export { stopRule, STOP_RULES, STOP_RULE_KINDS, type StopRule } from './run/stop-rules.ts';
 export { compareRuns, MOST_COMPARED, type Comparison } from './answers/comparison/compare.ts';
 export type { Conclusion } from './answers/comparison/conclusion.ts';
+export {
+  MOST_DRAWS,
+  pairedCount,
+  pairedDesign,
+  runPaired,
+  USUAL_DRAWS,
+  type PairedDesign,
+  type PairedRun,
+} from './answers/comparison/paired-draws.ts';
+export { recommend, type Duel, type Recommendation } from './answers/comparison/recommendation.ts';
 export type { CompareRow, CompareRowId, CompareRun } from './answers/comparison/table.ts';
 export { gentleAgainstHard, type GentleAndHard } from './answers/comparison/gentle-against-hard.ts';
 export {
@@ -206,4 +216,5 @@ export { failureMessages } from './messages/failure.ts';
 export { sizingMessages, toldSizing, toldTubeSize } from './messages/sizing.ts';
 export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } from './messages/run-length.ts';
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';
+export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';
 export { fitMessages, toldFit } from './messages/fit.ts';

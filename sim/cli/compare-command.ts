@@ -1,15 +1,50 @@
 /** `limbeck compare`: two to four runs side by side, or one still boiled gently and hard. */
-import { compareRuns, gentleAgainstHard, MOST_COMPARED, toldComparison, type Reader, type Scenario } from '../index.ts';
+import {
+  compareRuns,
+  gentleAgainstHard,
+  MOST_COMPARED,
+  MOST_DRAWS,
+  MOST_SEED,
+  pairedCount,
+  pairedDesign,
+  recommend,
+  runPaired,
+  toldComparison,
+  toldRecommendation,
+  USUAL_DRAWS,
+  USUAL_SEED,
+  type Comparison,
+  type Reader,
+  type Scenario,
+} from '../index.ts';
 import { BadInput } from './bad-input.ts';
-import { isSet, listOf, onlyWord, readerOf, readWords, UNITS, WITH, type Words } from './options.ts';
+import { isSet, listOf, onlyWord, readerOf, readWords, UNITS, wholeNumberOf, WITH, type Words } from './options.ts';
 import { toJson } from './print.ts';
+import { counted } from './progress.ts';
 import { scenarioFrom } from './read-input.ts';
 import { wholeRun } from './whole-run.ts';
 
 const GENTLE_AGAINST_HARD = 'gentle-against-hard';
 
-const comparison = (scenarios: readonly Scenario[], reader: Reader) =>
-  toldComparison(compareRuns(scenarios.map((scenario) => wholeRun(scenario, reader))), reader);
+interface Asked {
+  readonly draws: number;
+  readonly seed: number;
+  readonly reader: Reader;
+}
+
+function recommendation(scenarios: readonly Scenario[], { runs }: Comparison, { draws, seed, reader }: Asked) {
+  if (draws === 0) return null;
+  const design = pairedDesign(scenarios, draws, seed);
+  const paired = counted(pairedCount(design), 'runs', (index) => runPaired(design, index));
+  const found = recommend(runs, paired, seed);
+  return found && toldRecommendation(found, runs, reader);
+}
+
+function comparison(scenarios: readonly Scenario[], asked: Asked) {
+  const { reader } = asked;
+  const found = compareRuns(scenarios.map((scenario) => wholeRun(scenario, reader)));
+  return { ...toldComparison(found, reader), recommendation: recommendation(scenarios, found, asked) };
+}
 
 /** What `--with` says to one of the scenarios: `2:path=value` is meant for the second alone. */
 function assignmentsFor(nth: number, assignments: readonly string[]): readonly string[] {
@@ -53,12 +88,22 @@ function sourcesOf({ positionals }: Words): readonly string[] {
 }
 
 export function compareCommand(args: readonly string[]): string {
-  const words = readWords(args, { ...WITH, ...UNITS, [GENTLE_AGAINST_HARD]: { type: 'boolean' } });
+  const words = readWords(args, {
+    ...WITH,
+    ...UNITS,
+    [GENTLE_AGAINST_HARD]: { type: 'boolean' },
+    draws: { type: 'string' },
+    seed: { type: 'string' },
+  });
   const assignments = listOf(words, 'with');
-  const reader = readerOf(words);
+  const asked: Asked = {
+    draws: wholeNumberOf(words, 'draws', 0, MOST_DRAWS) ?? USUAL_DRAWS,
+    seed: wholeNumberOf(words, 'seed', 0, MOST_SEED) ?? USUAL_SEED,
+    reader: readerOf(words),
+  };
   if (!isSet(words, GENTLE_AGAINST_HARD))
-    return toJson(comparison(scenariosFrom(sourcesOf(words), assignments), reader));
+    return toJson(comparison(scenariosFrom(sourcesOf(words), assignments), asked));
   const of = scenarioFrom(onlyWord(words, 'scenario'), assignments);
   const { gentle, hard } = gentleAgainstHard(of);
-  return toJson({ of: of.name, ...comparison([gentle, hard], reader), scenarios: { gentle, hard } });
+  return toJson({ of: of.name, ...comparison([gentle, hard], asked), scenarios: { gentle, hard } });
 }

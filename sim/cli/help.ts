@@ -2,10 +2,12 @@
 import {
   FIT_NAMES,
   MOST_COMPARED,
+  MOST_DRAWS,
   MOST_FACTORS,
   MOST_MEMBERS,
   MOST_SEED,
   STOP_RULES,
+  USUAL_DRAWS,
   USUAL_FIT,
   USUAL_MEMBERS,
   USUAL_SEED,
@@ -92,8 +94,8 @@ ${units}
   --fit file            what “fit” printed: takes its factors, and varies them within its 90 % intervals
 
 ${runFooter}`,
-  compare: `limbeck compare <scenario> <scenario> [<scenario> [<scenario>]] [--with [N:]path=value]…
-limbeck compare <scenario> --gentle-against-hard [--with path=value]…
+  compare: `limbeck compare <scenario> <scenario> [<scenario> [<scenario>]] [--with [N:]path=value]… [--draws N] [--seed N]
+limbeck compare <scenario> --gentle-against-hard [--with path=value]… [--draws N] [--seed N]
 
 Runs 2 to ${MOST_COMPARED} stills side by side, or one boiled gently and hard until as much distillate has come over as its own
 run gives. Prints JSON:
@@ -102,11 +104,14 @@ run gives. Prints JSON:
   rows[]                id, title, unit, better (more, less, neither), values (one a run), differences (from the first run):
                         oil, times, distillate, cooling water, energy, cost, tube needed to condense, oil lost in the
                         separator and elsewhere, share of each constituent in the oil; null where a run never got so far
+  recommendation        which run to take: choice, runs that are unsafe, sentences (dangers first), draws and seed. Each draw
+                        gives all that is uncertain a value at random, the same for every run; null with no draws
   scenarios             gentle and hard, complete, to run again
-
 ${scenario}
                         here it changes every scenario; with N: in front only the Nth, as in 2:condenser.length_m=4
 ${units}
+  --draws N             0 to ${MOST_DRAWS}; ${USUAL_DRAWS} when left out, 0 for no recommendation
+  --seed N              whole number, 0 to ${MOST_SEED}; ${USUAL_SEED} when left out; the same seed gives the same draws
 
 ${runFooter}`,
   fit: `limbeck fit <scenario> --log <file> [--factors name,name] [--with path=value]…

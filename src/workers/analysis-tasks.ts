@@ -9,9 +9,11 @@ import {
   gentleAgainstHard,
   hardestBoil,
   leastWater,
+  pairedDesign,
   runLength,
   runMember,
   runOn,
+  runPaired,
   simulate,
   sizeAtFullHeat,
   sizeOwnTube,
@@ -33,6 +35,8 @@ import {
   type NonFinite,
   type OwnBands,
   type OwnTubeSize,
+  type PairedDesign,
+  type PairedRun,
   type RunLength,
   type RunResult,
   type Scenario,
@@ -84,6 +88,10 @@ export const analysisTasks = {
     ensembleDesign(scenario, members, seed, own),
   members: (design: Design, indices: readonly number[]): readonly MemberResult[] =>
     indices.map((index) => runMember(design, index)),
+  pairedDesign: (scenarios: readonly Scenario[], draws: number, seed: number, own: readonly OwnBands[]): PairedDesign =>
+    pairedDesign(scenarios, draws, seed, own),
+  pairedRuns: (design: PairedDesign, indices: readonly number[]): readonly PairedRun[] =>
+    indices.map((index) => runPaired(design, index)),
   calibrate(scenario: Scenario, points: readonly LoggedPoint[], names: readonly FitName[]): FitAnswer {
     const calibration = calibrate(scenario, points, names);
     return {

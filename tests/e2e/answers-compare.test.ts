@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { goTo, openAnswer, SEARCH } from './answers-page.ts';
+import { DRAWS, goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { downloaded, enter, onBench, seconds } from './bench-page.ts';
 
 describe('runs side by side', () => {
@@ -88,6 +88,32 @@ describe('runs side by side', () => {
         '1.2',
       );
     expect(await second.getByRole('textbox', { name: 'Coil' }).inputValue()).toBe('0.6');
+  });
+
+  test('end in a recommendation by paired draws, after the danger and before the numbers', async () => {
+    const { page, lead } = await openAnswer('compare');
+    await page.getByRole('button', { name: 'Gentle against hard' }).click();
+    const progress = page.locator('.compare-draws');
+    await expect
+      .poll(() => lead.textContent(), DRAWS)
+      .toMatch(
+        /^“Gentle lavender, hard” lets steam escape.*Take “Gentle lavender, gentle”: no other is safe\. It brings more oil than “Gentle lavender, hard” in \d+ of 20 draws \(typically .*For the same/,
+      );
+    expect(await progress.textContent()).toMatch(/^Each of the 20 draws gives all that is uncertain/);
+  });
+
+  test('can be stopped while the draws run, and say so', { timeout: 240_000 }, async () => {
+    const { page, lead } = await openAnswer('compare');
+    await page.getByRole('button', { name: 'Copy run A' }).click();
+    await page.getByRole('button', { name: /^Stop with/ }).click(DRAWS);
+    const again = page.getByRole('button', { name: 'Try again' });
+    await again.waitFor();
+    await again.click();
+    await expect
+      .poll(() => lead.textContent(), DRAWS)
+      .toMatch(
+        /“Gentle lavender” and “Gentle lavender \(2\)” are the same, as far as can be told: .* in 0 of 20 draws/,
+      );
   });
 
   test('hide nothing under the time mark from the keyboard', async () => {

@@ -22,5 +22,8 @@ export async function openAnswer(
 
 export { goTo } from './bench-page.ts';
 
+/** Dozens of runs may take longer. */
+export const DRAWS = { timeout: 90_000 };
+
 /** A search on the model may take its time on a busy machine. */
 export const SEARCH = { timeout: 45_000 };

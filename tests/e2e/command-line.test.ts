@@ -5,7 +5,7 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { UNCERTAIN_IDS } from '../../sim/answers/ensemble/factors.ts';
 import { answerTo } from '../../sim/cli/answer.ts';
-import { openAnswer, SEARCH } from './answers-page.ts';
+import { DRAWS, openAnswer, SEARCH } from './answers-page.ts';
 import { downloaded, enter } from './bench-page.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'limbeck-page-'));
@@ -82,13 +82,15 @@ describe('page and command line agree', () => {
     const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
+    await expect.poll(() => lead.textContent(), DRAWS).toMatch(/Take “/);
     const { text } = await downloaded(page, () =>
       page.getByRole('button', { name: 'Save JSON of the comparison' }).click(),
     );
-    const saved = JSON.parse(text) as { scenarios: Json[]; conclusion: Json[]; rows: Json[] };
+    const saved = JSON.parse(text) as { scenarios: Json[]; conclusion: Json[]; rows: Json[]; recommendation: Json };
     const found = answered('compare', 'gentle-lavender', '--gentle-against-hard');
     expectSame(found['conclusion'], saved.conclusion, 'conclusion');
     expectSame(found['rows'], saved.rows, 'rows');
+    expectSame(found['recommendation'], saved.recommendation, 'recommendation');
     expectSame(Object.values(found['scenarios'] as Json), saved.scenarios, 'scenarios');
   });
 

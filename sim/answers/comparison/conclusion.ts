@@ -43,7 +43,7 @@ export type Conclusion =
     };
 
 /** Differences smaller than these, relative or in shares of the oil, are not worth telling. */
-const WORTH_TELLING = 0.02;
+export const WORTH_TELLING = 0.02;
 const SHARE_WORTH_TELLING = 0.01;
 const COST_WORTH_TELLING = 0.05;
 

@@ -41,6 +41,17 @@ const ALARMS: Readonly<Partial<Record<EventKind, string>>> = {
 };
 const UNKNOWN_ALARM = 'raises an alarm';
 
+/** What a run does that raises alarms, the first two of them. */
+export function whatAlarmsDo(events: readonly EventKind[]): string {
+  const [first, second] = [...new Set(events.map((kind) => ALARMS[kind] ?? UNKNOWN_ALARM))];
+  return `${first}${second === undefined ? '' : ` and ${second}`}`;
+}
+
+export function runName({ name, number }: Pick<CompareRun, 'name' | 'number'>): string {
+  const known = name === '' ? 'Untitled' : name;
+  return number === null ? known : `${known} (${number})`;
+}
+
 /** Parts of the larger value below which two are told as the same. */
 const SAME = 0.001;
 
@@ -53,11 +64,6 @@ export function comparison(q: Quantities) {
   const oil = (volume_mL: number): string => q.stored(volume_mL, 'mL', 'oilVolume', { significant: 2 });
   const oilPerWater = ({ value }: RunValue): string => oil(perWater(value).amount_mL);
   const percent = (value: number): string => q.share(value, { decimals: value < 0.1 ? 1 : 0 });
-
-  const runName = ({ name, number }: Pick<CompareRun, 'name' | 'number'>): string => {
-    const known = name === '' ? 'Untitled' : name;
-    return number === null ? known : `${known} (${number})`;
-  };
 
   /** What all runs have in common. */
   const common = (basis: Exclude<Basis, { kind: 'none' }>): string =>
@@ -110,10 +116,7 @@ export function comparison(q: Quantities) {
           `The oils differ most in ${constituentById(fact.constituent).name}: ${percent(fact.most.value)} in ${named(fact.most.run)}, ${percent(fact.least.value)} in ${named(fact.least.run)}.`,
         );
       case 'alarms': {
-        const told = fact.runs.map(({ run, events }) => {
-          const [first, second] = [...new Set(events.map((kind) => ALARMS[kind] ?? UNKNOWN_ALARM))];
-          return `${named(run)} ${first}${second === undefined ? '' : ` and ${second}`}.`;
-        });
+        const told = fact.runs.map(({ run, events }) => `${named(run)} ${whatAlarmsDo(events)}.`);
         const advice = fact.all
           ? 'None of these runs is safe as set.'
           : fact.runs.length === 1

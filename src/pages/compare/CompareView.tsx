@@ -6,7 +6,12 @@ import {
   comparisonMessages,
   englishReader,
   MOST_COMPARED,
+  recommend,
+  recommendationMessages,
   toldComparison,
+  toldRecommendation,
+  USUAL_DRAWS,
+  USUAL_SEED,
   wholeMessage,
   type CompareRow,
   type Comparison,
@@ -26,6 +31,8 @@ import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { CheckMark } from '../parts/marks.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { CompareCard } from './CompareCard.tsx';
+import { Draws } from './Draws.tsx';
+import { createDrawsSession, type DrawsSession } from './draws-session.ts';
 import {
   addCompared,
   compared,
@@ -56,6 +63,9 @@ const OPEN_CHARTS: Readonly<Partial<Record<ChartId, boolean>>> = {
   energy: false,
 };
 
+/** What is kept while the reader looks elsewhere. */
+let session: DrawsSession | null = null;
+
 const longest = (results: readonly RunResult[]): number => Math.max(60, ...results.map(({ summary }) => summary.end_s));
 
 /** One time mark for all, over the longest of them. */
@@ -66,16 +76,28 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
   const pool = workerPool();
   const units = () => props.context.units();
   const messages = () => comparisonMessages(englishReader(units()));
+  const words = () => recommendationMessages(englishReader(units()));
   const [told, setTold] = createSignal('');
   const [working, setWorking] = createSignal(false);
   const reducedMotion = createMediaQuery(REDUCED_MOTION);
   const [open, setOpen] = createSignal(OPEN_CHARTS);
   onMount(() => void openCompared(pool, props.context.result().scenario));
 
+  const draws = (session ??= createDrawsSession(pool));
   const done = createMemo(() => compared().flatMap((each) => (each.result ? [{ ...each, result: each.result }] : [])));
-  const comparison = createMemo<Comparison | null>(() =>
-    done().length < 2 ? null : compareRuns(done().map(({ result }) => result)),
-  );
+  /** The same list as long as it holds the same runs. */
+  const results = createMemo<readonly RunResult[]>(() => done().map(({ result }) => result), [], {
+    equals: (a, b) => a.length === b.length && a.every((each, index) => each === b[index]),
+  });
+  const comparison = createMemo<Comparison | null>(() => (results().length < 2 ? null : compareRuns(results())));
+  const waiting = () => compared().some(({ running, result }) => running || result === null);
+  /** Once the draws have come to their end; of fewer than half of them nothing is concluded. */
+  const recommendation = createMemo(() => {
+    const found = comparison();
+    if (!found || draws.running() || !draws.isOf(results())) return null;
+    const advice = recommend(found.runs, draws.found(), USUAL_SEED);
+    return advice && advice.draws >= USUAL_DRAWS / 2 ? advice : null;
+  });
   const letterOf = (id: number): string => LETTERS[compared().findIndex((each) => each.id === id)] ?? '';
   const runs = createMemo<readonly NamedRun[]>(() =>
     done().map(({ id, result }) => ({ name: `${letterOf(id)} ${result.scenario.name}`, result })),
@@ -228,17 +250,49 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               </p>
             }
           >
-            {(found) => (
-              <For each={found().conclusion}>
-                {(fact) => (
-                  <p classList={{ 'answer-problem': fact.kind === 'alarms' }}>
-                    {wholeMessage(messages().conclusion(fact, found().runs))}
-                  </p>
-                )}
-              </For>
-            )}
+            {(found) => {
+              const said = (isAlarm: boolean) => (
+                <For each={found().conclusion.filter(({ kind }) => (kind === 'alarms') === isAlarm)}>
+                  {(fact) => (
+                    <p classList={{ 'answer-problem': isAlarm }}>
+                      {wholeMessage(messages().conclusion(fact, found().runs))}
+                    </p>
+                  )}
+                </For>
+              );
+              return (
+                <>
+                  {said(true)}
+                  <Show
+                    when={recommendation()}
+                    fallback={
+                      <p class="compare-choice">To recommend one, they are tried with other uncertain values…</p>
+                    }
+                  >
+                    {(advice) => (
+                      <>
+                        <For each={words().dangers(advice(), found().runs)}>
+                          {(danger) => <p class="answer-problem">{wholeMessage(danger)}</p>}
+                        </For>
+                        <p class="compare-choice">{wholeMessage(words().choice(advice(), found().runs))}</p>
+                      </>
+                    )}
+                  </Show>
+                  {said(false)}
+                </>
+              );
+            }}
           </Show>
         </div>
+        <Show when={comparison()}>
+          <Draws
+            session={draws}
+            results={results()}
+            recommendation={recommendation()}
+            waiting={waiting()}
+            units={units()}
+          />
+        </Show>
         <div class="answer-tools">
           <button
             type="button"
@@ -260,9 +314,11 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
               table={table}
               json={() => {
                 const found = comparison();
+                const advice = recommendation();
                 return {
                   scenarios: compared().map(({ scenario }) => scenario),
                   ...(found && toldComparison(found, englishReader(units()))),
+                  recommendation: found && advice && toldRecommendation(advice, found.runs, englishReader(units())),
                 };
               }}
             />

@@ -4,10 +4,16 @@ import {
   englishReader,
   exampleScenario,
   gentleAgainstHard,
+  pairedCount,
+  pairedDesign,
   readScenario,
+  recommend,
+  runPaired,
   simulate,
   toldComparison,
+  toldRecommendation,
   type Comparison,
+  type Recommendation,
   type Scenario,
 } from '../../../sim/index.ts';
 import { answered, complaints, ownFolder, printed } from './asking.ts';
@@ -28,13 +34,24 @@ const glass = brisk('class-glass', 'Glass');
 const lavenderFile = written('lavender.json', JSON.stringify(lavender));
 const glassFile = written('glass.json', JSON.stringify(glass));
 
-const said = (scenarios: readonly Scenario[], reader = englishReader('metric')): object => {
-  return printed(toldComparison(compareRuns(scenarios.map(simulate)), reader)) as object;
+/** So few draws that they take no time. */
+const DRAWS = 2;
+const FEW = ['--draws', String(DRAWS)];
+
+const said = (scenarios: readonly Scenario[], reader = englishReader('metric'), draws = DRAWS, seed = 1): object => {
+  const found = compareRuns(scenarios.map(simulate));
+  const design = draws > 0 ? pairedDesign(scenarios, draws, seed) : null;
+  const runs = design ? Array.from({ length: pairedCount(design) }, (_, index) => runPaired(design, index)) : [];
+  const advice = recommend(found.runs, runs, seed);
+  return printed({
+    ...toldComparison(found, reader),
+    recommendation: advice && toldRecommendation(advice, found.runs, reader),
+  }) as object;
 };
 
 describe('compare', () => {
   it('prints what the model says of two to four runs', () => {
-    const found = answered('compare', lavenderFile, glassFile) as Comparison;
+    const found = answered('compare', lavenderFile, glassFile, ...FEW) as Comparison;
     expect(found).toEqual(said([lavender, glass]));
     expect(found.conclusion.length).toBeGreaterThanOrEqual(2);
     expect(found.rows.map(({ id }) => id)).toEqual(
@@ -49,20 +66,36 @@ describe('compare', () => {
         'share-limonene',
       ]),
     );
-    expect(answered('compare', lavenderFile, glassFile, lavenderFile, glassFile)).toEqual(
+    expect(answered('compare', lavenderFile, glassFile, lavenderFile, glassFile, ...FEW)).toEqual(
       said([lavender, glass, lavender, glass]),
     );
   });
 
   it('puts its sentences into the units asked for, and leaves the numbers as they are', () => {
-    const us = answered('compare', lavenderFile, glassFile, '--units', 'us') as ReturnType<typeof toldComparison>;
+    const us = answered('compare', lavenderFile, glassFile, '--units', 'us', ...FEW) as ReturnType<
+      typeof toldComparison
+    >;
     expect(us).toEqual(said([lavender, glass], englishReader('us')));
     expect(us.rows.map(({ values }) => values)).toEqual(
-      (answered('compare', lavenderFile, glassFile) as typeof us).rows.map(({ values }) => values),
+      (answered('compare', lavenderFile, glassFile, '--draws', '0') as typeof us).rows.map(({ values }) => values),
     );
     expect(us.conclusion[0]?.sentence).toMatch(/mL/);
     expect(complaints('compare', lavenderFile, glassFile, '--units', 'imperial')).toEqual([
       '--units: “imperial” is not allowed; there are metric, us.',
+    ]);
+  });
+
+  it('recommends one by paired draws, 20 of them unless told otherwise', () => {
+    const recommended = (...flags: readonly string[]) =>
+      (answered('compare', lavenderFile, glassFile, ...flags) as { recommendation: Recommendation | null })
+        .recommendation;
+    expect(recommended()).toMatchObject({ seed: 1, draws: 20, failed: 0, sentences: expect.any(Array) as unknown });
+    expect(recommended('--draws', '3', '--seed', '9')).toEqual(
+      (said([lavender, glass], undefined, 3, 9) as { recommendation: unknown }).recommendation,
+    );
+    expect(recommended('--draws', '0')).toBe(null);
+    expect(complaints('compare', lavenderFile, glassFile, '--draws', '1.5')).toEqual([
+      '--draws: 1.5 is not allowed; it must be a whole number, 0 to 1000.',
     ]);
   });
 
@@ -83,13 +116,14 @@ describe('compare', () => {
         'condenser.length_m=3',
         '--with',
         '2:condenser.length_m=2',
+        ...FEW,
       ),
     ).toEqual(said([hotter(lavender, 3), hotter(lavender, 2)]));
   });
 
   it('boils one gently and hard, and hands over both scenarios', () => {
     const { gentle, hard } = gentleAgainstHard(lavender);
-    expect(answered('compare', lavenderFile, '--gentle-against-hard')).toEqual({
+    expect(answered('compare', lavenderFile, '--gentle-against-hard', ...FEW)).toEqual({
       of: 'Lavender',
       ...said([gentle, hard]),
       scenarios: { gentle, hard },
@@ -113,7 +147,7 @@ describe('compare', () => {
       expect.stringContaining('Only one scenario can be given'),
     ]);
     expect(complaints('compare', lavenderFile, glassFile, '--hard')).toEqual([
-      "Unknown option '--hard'; there are --gentle-against-hard, --help, --json, --units, --with.",
+      "Unknown option '--hard'; there are --draws, --gentle-against-hard, --help, --json, --seed, --units, --with.",
     ]);
   });
 
