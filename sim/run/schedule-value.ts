@@ -32,4 +32,9 @@ export class ScheduleReader {
       this.index++;
     return valueFrom(this.schedule, this.index, time_s);
   }
+
+  /** Time of the next knot, s; infinite after the last. */
+  nextChange(): number {
+    return this.schedule[this.index + 1]?.at_s ?? Infinity;
+  }
 }

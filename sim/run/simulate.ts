@@ -13,12 +13,9 @@ import { LIMITS } from './limits.ts';
 import { Recorder, sum } from './recorder.ts';
 import type { EndReason, NonFinite, RunResult, StateVariable } from './result.ts';
 import { ScheduleReader } from './schedule-value.ts';
+import { StepLength } from './step-length.ts';
 import { meanOilRate, OIL_RATE_SPAN_S, runStopRule, type RunStopRule } from './stop-rules.ts';
 import { Peaks, summarise } from './summary.ts';
-
-/** Sub-steps of a step from just before the boil until so long after the first drop, s. */
-const SUB_STEPS_AT_BOIL = 4;
-const FIRST_VAPOUR_S = 60;
 
 export class Run {
   readonly still: Still;
@@ -27,13 +24,11 @@ export class Run {
   private endReason: EndReason = 'duration';
   failure: NonFinite | null = null;
   private readonly dt: number;
-  /** Length of the step taken last, s: `dt`, or a sub-step's while the first vapour comes. */
+  /** Length of the step taken last, s. */
   stepLength: number;
-  /** Sub-steps in which the present step is taken, and how many of them are taken. */
-  private subSteps = 1;
-  private subStep = 0;
-  /** Time for which distillate has come, s. */
-  private dripped = 0;
+  private readonly length: StepLength;
+  /** Parts of the present step that are taken. */
+  private part = 0;
   private readonly steps: number;
   private readonly rowEvery: number;
   private readonly recorder: Recorder;
@@ -60,6 +55,7 @@ export class Run {
     this.still = new Still(scenario);
     this.recorder = new Recorder(this.still, Math.ceil(this.steps / this.rowEvery) + 2);
     this.balance = new BalanceSheet(this.still);
+    this.length = new StepLength(this.still, this.dt);
     this.events = new EventWatch(scenario, this.still);
     this.heat = new ScheduleReader(heat.setting);
     this.flow = new ScheduleReader(cooling.flow_kg_s);
@@ -68,61 +64,89 @@ export class Run {
     this.oilAtStart = this.balance.oilAtStart();
     this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_RATE_SPAN_S / this.dt)));
     this.lastPotTemperature = this.still.pot.temperature;
-    this.setControls(0);
+    this.setControls(0, this.dt);
     this.recorder.take(0, this.stepLength, this.startEnergy);
+    this.chooseLength();
   }
 
   /** Time reached, s. */
   time(): number {
-    return (this.step + this.subStep / this.subSteps) * this.dt;
+    return (this.step + this.part / this.length.parts) * this.dt;
   }
 
-  private setControls(time: number): void {
+  private setControls(time: number, coming: number): void {
     const { source, coolant } = this.still;
-    if (this.scenario.heat.control === 'hold-rate') this.holdRate();
+    if (this.scenario.heat.control === 'hold-rate') this.holdRate(coming);
     else source.setting = this.heat.at(time);
     coolant.flow = this.flow.at(time);
     if (isTapFed(this.scenario)) coolant.inletTemperature = this.tap.at(time);
   }
 
-  private holdRate(): void {
+  private holdRate(coming: number): void {
     const { source, condenser, pot } = this.still;
     const rate = (condenser.condensate.water + condenser.condensate.oilTotal()) / this.stepLength;
     const warming = (pot.temperature - this.lastPotTemperature) / this.stepLength;
     this.lastPotTemperature = pot.temperature;
-    source.control(rate, pot.boilingTemperature - pot.temperature, warming, this.stepLength);
+    source.control(rate, pot.boilingTemperature - pot.temperature, warming, this.stepLength, coming);
   }
 
-  /** Runs on to a time (or the end). */
+  /** Runs on to a time (or the end); a step that would go beyond it is left for the next call. */
   advance(until: number): void {
-    while (!this.ended && this.time() + this.dt / this.subSteps <= until + 1e-9) this.takeStep();
+    while (!this.ended && this.time() + this.nextLength() <= until + 1e-9) this.takeStep();
   }
 
-  /** One step of the model: a whole one, or a sub-step while the first vapour comes. */
+  /** Length of the coming step, s. */
+  private nextLength(): number {
+    return (this.length.atOnce * this.dt) / this.length.parts;
+  }
+
+  /** One step of the model: one of the scenario's, several at once, or a part of one. */
   takeStep(): void {
-    const { still, peaks, events } = this;
+    const { still, peaks, events, length } = this;
     const start = this.time();
-    const length = this.dt / this.subSteps;
-    this.setControls(start + 0.5 * length);
-    this.stepLength = length;
+    const coming = this.nextLength();
+    this.setControls(start + 0.5 * coming, coming);
+    this.stepLength = coming;
     still.step(start, this.stepLength);
-    this.subStep++;
-    if (this.subStep === this.subSteps) this.finishWholeStep();
+    this.part = (this.part + 1) % length.parts;
+    if (this.part === 0) this.step += length.atOnce;
     const now = this.time();
     peaks.watch(still, this.stepLength);
     events.watch(now, this.stepLength, peaks.condensate);
-    if (!this.isFinite(now) || this.subStep > 0) return;
+    length.watch(this.stepLength);
+    if (!this.isFinite(now) || this.part > 0) return;
     this.checkEnd(now);
     if (this.ended || this.step % this.rowEvery === 0) this.recorder.take(now, this.stepLength, this.startEnergy);
+    this.chooseLength();
   }
 
-  /** The first vapour carries the richest oil and meets a cold condenser: steps are cut until it is over. */
-  private finishWholeStep(): void {
-    const { still } = this;
-    this.subStep = 0;
-    this.step++;
-    if (still.condenser.condensate.water > 0) this.dripped += this.dt;
-    this.subSteps = still.nearBoil() && this.dripped < FIRST_VAPOUR_S ? SUB_STEPS_AT_BOIL : 1;
+  private chooseLength(): void {
+    const toRow = Math.min(this.rowEvery - (this.step % this.rowEvery), this.steps - this.step);
+    this.length.choose(this.step, toRow, this.nextChange(), this.timeLeft());
+  }
+
+  /** Time of the next change of a control or of ice, s. */
+  private nextChange(): number {
+    const { heat, flow, tap, still, scenario } = this;
+    return Math.min(
+      scenario.heat.control === 'hold-rate' ? Infinity : heat.nextChange(),
+      flow.nextChange(),
+      isTapFed(scenario) ? tap.nextChange() : Infinity,
+      still.coolant.nextIce(),
+    );
+  }
+
+  /** Time until the pot is dry or a rule on an amount ends the run if all goes on as in the last step, s. */
+  private timeLeft(): number {
+    const { still, stepLength } = this;
+    const { stopAtShare, stopAtDistillate_kg } = this.scenario.run;
+    const { pot, separator } = still;
+    let left = (pot.water - this.dryWater()) / pot.out.water;
+    if (stopAtShare !== null)
+      left = Math.min(left, (stopAtShare * this.oilAtStart - sum(separator.collected)) / sum(separator.caught));
+    if (stopAtDistillate_kg !== null)
+      left = Math.min(left, (stopAtDistillate_kg - still.keptWater - still.returnedWater) / separator.out.water);
+    return Number.isNaN(left) ? Infinity : Math.max(0, left) * stepLength;
   }
 
   private checkEnd(now: number): void {
@@ -134,9 +158,7 @@ export class Run {
       return;
     }
     const collected = sum(still.separator.collected);
-    const slot = this.step % this.oilBefore.length;
-    const before = this.oilBefore[slot] as number;
-    this.oilBefore[slot] = collected;
+    const before = this.oilTenMinutesAgo(collected);
     const rule = runStopRule(run, collected, this.oilAtStart, still.keptWater + still.returnedWater, before);
     if (still.pot.depth() - still.pot.geometry.submergedVolume / still.pot.section < LIMITS.dryDepth_m && now > 0) {
       this.events.raise('pot-dry', now, {
@@ -150,6 +172,15 @@ export class Run {
       this.events.raise('run-ends', now, { duration_s: now });
       this.finishBecause('duration');
     }
+  }
+
+  /** Keeps the oil collected now; returns what was collected ten minutes ago, kg, zero in the first ten. */
+  private oilTenMinutesAgo(collected: number): number {
+    const { oilBefore, step } = this;
+    const before = oilBefore[step % oilBefore.length] as number;
+    for (let back = 0; back < Math.min(step, this.length.atOnce); back++)
+      oilBefore[(step - back) % oilBefore.length] = collected;
+    return before;
   }
 
   private stopBy(rule: RunStopRule, now: number, collected: number, before: number): void {
@@ -206,12 +237,16 @@ export class Run {
     return false;
   }
 
+  /** Water in the film by which a pot counts as dry, kg. */
+  private dryWater(): number {
+    const { pot } = this.still;
+    return LIMITS.dryDepth_m * pot.section * tableLiquidDensity(pot.boilingTemperature);
+  }
+
   /** Water in the pot at the end, kg; a pot that ran dry holds the film by which it counts as dry. */
   private potWaterLeft(): number {
     const { pot } = this.still;
-    return this.endReason === 'pot-dry'
-      ? LIMITS.dryDepth_m * pot.section * tableLiquidDensity(pot.boilingTemperature)
-      : pot.water;
+    return this.endReason === 'pot-dry' ? this.dryWater() : pot.water;
   }
 
   /** The finished run. */

@@ -201,6 +201,11 @@ export class Bed {
     this.consumedEnthalpy += heat;
   }
 
+  /** Whether steam passes all layers but the last, or that as well. */
+  nearlyThrough(): boolean {
+    return this.passed >= this.layers - 1;
+  }
+
   /** Heat capacity of the layers that steam passes, J/K. */
   hotCapacity(): number {
     let sum = 0;

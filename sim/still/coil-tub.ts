@@ -35,6 +35,13 @@ const MOST_STANDING_LAYERS = 96;
 /** Share of the film that touching turns keep; judgement, 10–30 % loss. */
 const TOUCHING_SHARE = 0.7;
 
+/**
+ * Share of its first heat that a coil gives to a layer over a step, for u transfer units, conductance times step over heat
+ * capacity: (1 − e^(−u))/u where the layer is so thin that it follows the tube within a step. A thick one passes its heat
+ * on as fast as it takes it up and hardly warms, so there the share goes to one, faster than u to nothing.
+ */
+const impliedShare = (u: number): number => (u > 1e-4 ? 1 - Math.min(1, u) * (1 + Math.expm1(-u) / u) : 1);
+
 /** Whether a coil stands in a tub that no water flows through. */
 export const waterStands = ({ condenser, cooling }: Scenario): boolean =>
   isCoil(condenser) && cooling.flow_kg_s.every(({ value }) => value === 0);
@@ -203,7 +210,7 @@ export class CoilTub extends Coolant {
     for (let k = 0; k < layerConductance.length; k++) {
       const capacity = this.tub.layerMass() * tableLiquidHeatCapacity(this.tub.temperature[k] as number);
       const transferUnits = ((layerConductance[k] as number) * dt) / capacity;
-      layerConductance[k] = transferUnits > 1e-9 ? -Math.expm1(-transferUnits) / transferUnits : 1;
+      layerConductance[k] = impliedShare(transferUnits);
     }
     for (let s = 0; s < segmentLayer.length; s++) {
       const layer = segmentLayer[s] as number;
@@ -251,6 +258,10 @@ export class CoilTub extends Coolant {
 
   depth(): number {
     return this.tub.depth();
+  }
+
+  override nextIce(): number {
+    return this.tub.nextIceTime();
   }
 
   override mixedDepth(): number {

@@ -8,8 +8,8 @@
  * The condensate's temperature follows from the heat taken out, so energy
  * closes by construction.
  * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
- * film coefficients follow the wall temperature with a lag of at most `REFRESH_TIME`, and are worked out anew when rates
- * change or the end of the vapour moves.
+ * film coefficients follow the wall temperature and what else they hang on with a lag of at most `REFRESH_TIME`, once it
+ * has changed enough, and are all worked out anew when rates change or the end of the vapour moves.
  */
 import {
   tableLiquidEnthalpy,
@@ -25,15 +25,16 @@ import { cylinderResistance } from '../transfer/conduction.ts';
 import { CondensateCooling, CondensateFilm } from './condensate-cooling.ts';
 import { CondenserTerms } from './condenser-terms.ts';
 import { OutsideFilm, type Coolant } from './coolant.ts';
+import { FilmConditions } from './film-conditions.ts';
 import type { Oil } from './oil.ts';
 import { PRESSURE_MEMORY } from './pot.ts';
 import { ENTHALPY_ZERO, liquidTemperature, LiquidStream, VapourStream } from './stream.ts';
 import { TubeFriction } from './tube-friction.ts';
 import { InsideFilm } from './tube-inside.ts';
 
-/** Longest age of a segment's film coefficients, s. */
+/** Time in which every segment is looked at whether its films are still good, s. */
 const REFRESH_TIME = 30;
-/** Time between batches of refreshed segments, s. */
+/** Time between batches of segments that are looked at, s. */
 const REFRESH_BATCH = 5;
 /** Relative change of the vapour rate at which every coefficient is worked out anew. */
 const REFRESH_CHANGE = 0.05;
@@ -41,7 +42,9 @@ const REFRESH_CHANGE = 0.05;
 const FAILING_FLOW = 0.5;
 /** Segments by which the end of the vapour may move before every coefficient is worked out anew. */
 const REFRESH_SHIFT = 1;
-const SETTLING_PASSES = 12;
+/** Passes in which walls and coefficients find each other: at the first vapour, and when something has changed at once. */
+const STARTING_PASSES = 12;
+const CHANGED_PASSES = 2;
 /** Time after the first vapour in which every coefficient is worked out in every step, s: walls and condensate settle. */
 const SETTLING_TIME = 10;
 /** Segments before and after the end of the vapour in which both ways of giving heat are kept up to date. */
@@ -89,6 +92,7 @@ export class Condenser {
   private readonly effective: Float64Array;
   /** Temperature inside each segment where it begins, K, which `effective` refers to. */
   private readonly upstream: Float64Array;
+  private readonly conditions: FilmConditions;
   readonly terms = new CondenserTerms();
   /** Films of each segment while vapour condenses in it, as last worked out. */
   readonly insideFilms: readonly InsideFilm[];
@@ -116,7 +120,10 @@ export class Condenser {
   private lastLength = 0;
   /** Time since the first vapour, s. */
   private sinceStart = 0;
-  private tick = 0;
+  /** Time since a batch of segments was looked at, s, and how many have been. */
+  private sinceBatch = 0;
+  private batch = 0;
+  private lastStep = 0;
 
   private readonly friction: TubeFriction;
   private readonly oil: Oil;
@@ -152,6 +159,7 @@ export class Condenser {
     this.cooling = cells();
     this.effective = cells();
     this.upstream = cells();
+    this.conditions = new FilmConditions(this.segments);
     this.insideFilms = Array.from({ length: this.segments }, () => new InsideFilm());
     this.outsideFilms = Array.from({ length: this.segments }, () => new OutsideFilm());
     this.condensateFilms = Array.from({ length: this.segments }, () => new CondensateFilm());
@@ -175,14 +183,19 @@ export class Condenser {
    * vapour ends, how its condensate cools from a little before it; both everywhere when `all` is asked for.
    */
   private refresh(s: number, coolant: Coolant, T_s: number, G: number, m: number, all: boolean): void {
+    const before = this.shareBefore(s);
+    this.conditions.keep(s, coolant.segmentTemperature[s] as number, this.inside[s] as number, before, m);
     const outsideFilm = this.outsideFilms[s] as OutsideFilm;
     const condensate = this.condensateFilms[s] as CondensateFilm;
     if (all || s <= this.front + FRONT_MARGIN) this.refreshCondensing(s, coolant, T_s, G, outsideFilm);
     if (all || s >= this.front - FRONT_MARGIN) this.refreshCooling(s, coolant, T_s, m, condensate);
     this.outerResistance[s] =
-      s === 0 || (this.vapourShare[s - 1] as number) > 0
-        ? 1 / (this.coolantFactor * outsideFilm.coefficient * Math.PI * this.D_o)
-        : condensate.outerResistance;
+      before > 0 ? 1 / (this.coolantFactor * outsideFilm.coefficient * Math.PI * this.D_o) : condensate.outerResistance;
+  }
+
+  /** Share of the vapour that gets as far as a segment. */
+  private shareBefore(s: number): number {
+    return s === 0 ? 1 : (this.vapourShare[s - 1] as number);
   }
 
   /** Conductance of a segment while vapour condenses in it, W/K of all tubes. */
@@ -194,11 +207,10 @@ export class Condenser {
       return;
     }
     const T_w = this.innerWall[s] as number;
-    const before = s === 0 ? 1 : (this.vapourShare[s - 1] as number);
     const insideFilm = this.insideFilms[s] as InsideFilm;
     const film = this.upright
       ? insideFilm.upright(Math.max(this.condensingLength, this.segmentLength), T_s, T_w)
-      : insideFilm.sloping(this.D_i, T_s, T_w, G, Math.max(0.02, before));
+      : insideFilm.sloping(this.D_i, T_s, T_w, G, Math.max(0.02, this.shareBefore(s)));
     const inner = 1 / (this.filmFactor * film * Math.PI * this.D_i);
     const outer = 1 / (outside * Math.PI * this.D_o);
     const total = inner + this.wallResistance + this.foulingResistance + outer;
@@ -304,16 +316,17 @@ export class Condenser {
       }
     }
     this.sinceStart = starting ? 0 : this.sinceStart + dt;
+    const settling = this.sinceStart < SETTLING_TIME;
     const changed =
-      this.sinceStart < SETTLING_TIME ||
+      settling ||
       Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate ||
       Math.abs(arriving - this.lastArriving) > REFRESH_CHANGE * this.lastArriving ||
       Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow ||
       coolant.uncovered !== this.lastUncovered ||
       Math.abs(this.condensingLength - this.lastLength) > REFRESH_SHIFT * this.segmentLength;
-    const batch = Math.max(1, Math.round(REFRESH_BATCH / dt));
+    this.sinceBatch += dt;
     if (starting || changed) {
-      this.refreshAll(coolant, T_s, G, m, starting ? SETTLING_PASSES : 2);
+      this.refreshAll(coolant, T_s, G, m, starting ? STARTING_PASSES : settling ? 1 : CHANGED_PASSES);
       if (starting || coolant.flow < FAILING_FLOW * this.lastFlow)
         this.estimateCondensation(latentPower, T_s, coolant, dt);
       this.lastRate = rate;
@@ -322,13 +335,17 @@ export class Condenser {
       this.lastUncovered = coolant.uncovered;
       this.lastLength = this.condensingLength;
       coolant.updateImplicitFactor(this.condensing, dt);
-    } else if (this.tick % batch === 0) {
-      const stride = Math.max(1, Math.round(REFRESH_TIME / (batch * dt)));
-      for (let s = (this.tick / batch) % stride; s < this.segments; s += stride)
-        this.refresh(s, coolant, T_s, G, m, false);
+    } else if (this.sinceBatch > REFRESH_BATCH - 0.5 * dt) {
+      const stride = Math.max(1, Math.round(REFRESH_TIME / this.sinceBatch));
+      this.sinceBatch = 0;
+      for (let s = this.batch++ % stride; s < this.segments; s += stride) {
+        const water = coolant.segmentTemperature[s] as number;
+        if (this.conditions.changed(s, water, this.inside[s] as number, this.shareBefore(s), m))
+          this.refresh(s, coolant, T_s, G, m, false);
+      }
       coolant.updateImplicitFactor(this.condensing, dt);
-    }
-    this.tick++;
+    } else if (dt !== this.lastStep) coolant.updateImplicitFactor(this.condensing, dt);
+    this.lastStep = dt;
   }
 
   /**

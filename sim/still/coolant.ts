@@ -88,6 +88,10 @@ export abstract class Coolant {
   abstract enthalpy(): number;
   abstract meanTemperature(): number;
   abstract depth(): number;
+  /** Time of the next ice, s; infinite where none comes. */
+  nextIce(): number {
+    return Infinity;
+  }
   /** Depth of a tub that the water let in mixes, m; none where there is no such tub. */
   mixedDepth(): number {
     return 0;

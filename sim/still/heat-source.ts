@@ -51,9 +51,10 @@ export class HeatSource {
    * rate, then a PI controller that starts there.
    * @param rate distillate of the last step, kg/s
    * @param toBoil how far the pot is below its boiling point, K; `warming` how fast it rises, K/s
+   * @param last length of the last step, `dt` of the coming one, s
    */
-  control(rate: number, toBoil: number, warming: number, dt: number): void {
-    this.smoothedRate += (rate - this.smoothedRate) * -Math.expm1(-dt / RATE_MEMORY);
+  control(rate: number, toBoil: number, warming: number, last: number, dt: number): void {
+    this.smoothedRate += (rate - this.smoothedRate) * -Math.expm1(-last / RATE_MEMORY);
     if (this.smoothedRate <= 0.02 * this.heat.targetRate_kg_s) {
       this.setting = this.settingBeforeDistillate(toBoil, warming, dt);
       return;

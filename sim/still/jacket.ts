@@ -168,6 +168,10 @@ export class Jacket extends Coolant {
     return this.barrel ? this.barrel.depth() : 0;
   }
 
+  override nextIce(): number {
+    return this.barrel?.nextIceTime() ?? Infinity;
+  }
+
   layers(): Float64Array {
     return this.barrel ? this.barrel.temperature : this.segmentTemperature;
   }

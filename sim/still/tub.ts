@@ -40,6 +40,8 @@ export const ICE_MELTING = 333_600;
 const LOSS_REFRESH = 5;
 /** Share of the top layer's heat, counted from 0 °C, that evaporation takes in a step at most: it never freezes. */
 const DRYING_SHARE = 0.25;
+/** Longest step of the tub itself, s: warmed water rises, turns over and mixes many times in a long step of the still. */
+const OWN_STEP = 1;
 /** Heat capacity of water for following the enthalpy with the temperature, J/kgK; within 1 % from 0 to 100 °C. */
 const WATER_HEAT_CAPACITY = 4190;
 
@@ -57,7 +59,10 @@ export class Tub {
   lossEnergy = 0;
   readonly area: number;
   readonly fullMass: number;
+  /** Heat into each layer in one of the tub's own steps, J; before a step, in all of it. */
   private readonly heatIn: Float64Array;
+  /** The tub's own steps in the last step. */
+  private ownSteps = 1;
   /** Enthalpy of each layer from the top down, J: the state; temperatures follow it. */
   private readonly enthalpies: Float64Array;
   private readonly mixing: TubMixing;
@@ -178,7 +183,7 @@ export class Tub {
 
   /** Water that rose through a layer in the last step, kg. */
   rising(layer: number): number {
-    return this.mixing.risen(layer);
+    return this.ownSteps * this.mixing.risen(layer);
   }
 
   /** Depth of water that what comes in mixes, m. */
@@ -187,17 +192,24 @@ export class Tub {
   }
 
   /**
-   * One step.
+   * One step of the still, in as many of the tub's own as it takes.
    * @param inflow water let in, kg, at a temperature, K
    */
   step(time: number, inflow: number, temperature: number, dt: number): void {
+    const { heatIn } = this;
+    this.ownSteps = Math.max(1, Math.ceil(dt / OWN_STEP - 1e-9));
+    const share = 1 / this.ownSteps;
+    for (let k = 0; k < this.layerCount; k++) heatIn[k] = share * (heatIn[k] as number);
+    for (let own = 0; own < this.ownSteps; own++)
+      this.ownStep(time + own * share * dt, share * inflow, temperature, share * dt);
+    heatIn.fill(0);
+  }
+
+  private ownStep(time: number, inflow: number, temperature: number, dt: number): void {
     const { enthalpies, mixing } = this;
     const before = this.layerMass();
     const thickness = this.depth() / this.layerCount;
-    for (let k = 0; k < this.layerCount; k++) {
-      enthalpies[k] = (enthalpies[k] as number) + (this.heatIn[k] as number);
-      this.heatIn[k] = 0;
-    }
+    for (let k = 0; k < this.layerCount; k++) enthalpies[k] = (enthalpies[k] as number) + (this.heatIn[k] as number);
     this.lossAge += dt;
     if (this.lossAge >= LOSS_REFRESH) this.updateLosses();
     this.loseHeat(before, dt);
@@ -263,6 +275,11 @@ export class Tub {
       this.enthalpies[k] = (this.enthalpies[k] as number) - loss;
       this.lossEnergy += loss;
     }
+  }
+
+  /** Time of the next ice, s; infinite where none comes. */
+  nextIceTime(): number {
+    return this.iceByTime[this.nextIce]?.at_s ?? Infinity;
   }
 
   /** Adds scheduled ice and melts some; returns the meltwater, kg (its enthalpy is that of the top layer's loss). */

@@ -39,7 +39,7 @@ describe('the boil', () => {
       idealStill({ heat: { ratedPower_W: 2000, shareToPot: 0.875 }, cooling: { ...lake, startTemperature_K: K + 20 } }),
       900,
     );
-    const steam = run.still.pot.out.water;
+    const steam = run.still.pot.out.water / run.stepLength;
     expect(relative(steam, 1750 / latentHeat(saturationTemperature(101_325 + run.still.gauge())))).toBeLessThan(1e-4);
     expect(relative(steam * HOUR, 2.791884)).toBeLessThan(0.002);
   });
@@ -55,11 +55,12 @@ describe('the boil', () => {
       1800,
     );
     const { pot, separator } = run.still;
+    const steam = pot.out.water / run.stepLength;
     expect(separator.temperature - K).toBeCloseTo(20, 0);
     expect(
-      relative(pot.out.water, 3200 / (vapourEnthalpy(pot.boilingTemperature) - liquidEnthalpy(separator.temperature))),
+      relative(steam, 3200 / (vapourEnthalpy(pot.boilingTemperature) - liquidEnthalpy(separator.temperature))),
     ).toBeLessThan(1e-3);
-    expect(relative(pot.out.water * HOUR, 4.4452704)).toBeLessThan(0.002);
+    expect(relative(steam * HOUR, 4.4452704)).toBeLessThan(0.002);
   });
 
   it('comes after ΣM c ΔT / P: 20 L from 15 °C with 2550 W in 46.48 min and the time its wall takes', () => {
@@ -187,13 +188,12 @@ describe('the condenser’s heat', () => {
       idealStill({ heat: { ratedPower_W: steamOf(3) }, cooling: { ...lake, startTemperature_K: K + 15 } }),
       900,
     );
-    const { condenser, arrivingWater } = run.still;
-    expect(relative(arrivingWater * HOUR, 3)).toBeLessThan(2e-4);
-    const byHand =
-      arrivingWater * (vapourEnthalpy(condenser.dewTemperature) - liquidEnthalpy(condenser.condensateTemperature));
-    expect(relative(condenser.duty, byHand)).toBeLessThan(1e-4);
-    const to40 =
-      condenser.duty + arrivingWater * (liquidEnthalpy(condenser.condensateTemperature) - liquidEnthalpy(K + 40));
+    const { condenser } = run.still;
+    const [steam, duty] = [run.still.arrivingWater / run.stepLength, condenser.duty / run.stepLength];
+    expect(relative(steam * HOUR, 3)).toBeLessThan(2e-4);
+    const byHand = steam * (vapourEnthalpy(condenser.dewTemperature) - liquidEnthalpy(condenser.condensateTemperature));
+    expect(relative(duty, byHand)).toBeLessThan(1e-4);
+    const to40 = duty + steam * (liquidEnthalpy(condenser.condensateTemperature) - liquidEnthalpy(K + 40));
     expect(relative(to40, 2089.9226)).toBeLessThan(0.001);
   });
 
@@ -218,14 +218,12 @@ describe('the condenser’s heat', () => {
       }),
       3000,
     );
-    const { condenser, coolant, arrivingWater } = run.still;
+    const { condenser, coolant } = run.still;
+    const [steam, duty] = [run.still.arrivingWater / run.stepLength, condenser.duty / run.stepLength];
     const rise = liquidEnthalpy(coolant.outletTemperature) - liquidEnthalpy(K + 15);
-    expect(relative(rise, condenser.duty / flow)).toBeLessThan(1e-4);
-    expect(
-      relative(coolant.outletTemperature - K - 15, condenser.duty / flow / liquidHeatCapacity(K + 37)),
-    ).toBeLessThan(2e-3);
-    const to40 =
-      condenser.duty + arrivingWater * (liquidEnthalpy(condenser.condensateTemperature) - liquidEnthalpy(K + 40));
+    expect(relative(rise, duty / flow)).toBeLessThan(1e-4);
+    expect(relative(coolant.outletTemperature - K - 15, duty / flow / liquidHeatCapacity(K + 37))).toBeLessThan(2e-3);
+    const to40 = duty + steam * (liquidEnthalpy(condenser.condensateTemperature) - liquidEnthalpy(K + 40));
     expect(relative(to40 / (liquidEnthalpy(K + 60) - liquidEnthalpy(K + 15)), flow)).toBeLessThan(0.003);
   });
 
@@ -245,13 +243,14 @@ describe('the condenser’s heat', () => {
     const start = run.still.coolant.meanTemperature();
     const before = run.still.dutyEnergy;
     run.advance(420);
-    const { coolant, condenser, dutyEnergy, arrivingWater } = run.still;
+    const { coolant, condenser, dutyEnergy } = run.still;
+    const steam = run.still.arrivingWater / run.stepLength;
     const rate = (coolant.meanTemperature() - start) / 120;
     const mass = coolant.mass();
     expect(relative(rate, (dutyEnergy - before) / 120 / (mass * liquidHeatCapacity(K + 25)))).toBeLessThan(2e-3);
     const to30 =
       rate +
-      (arrivingWater * (liquidEnthalpy(condenser.condensateTemperature) - liquidEnthalpy(K + 30))) /
+      (steam * (liquidEnthalpy(condenser.condensateTemperature) - liquidEnthalpy(K + 30))) /
         (mass * liquidHeatCapacity(K + 20));
     expect(relative(to30 * HOUR, 30.517721)).toBeLessThan(0.003);
   });
@@ -274,12 +273,9 @@ describe('the length that condenses', () => {
         }),
         900,
       );
-      const { condenser, arrivingWater } = run.still;
-      const byHand = coilLength(arrivingWater, condenser.dewTemperature, K + water, {
-        D_i: 0.01,
-        D_o: 0.012,
-        k: copper,
-      });
+      const { condenser } = run.still;
+      const steam = run.still.arrivingWater / run.stepLength;
+      const byHand = coilLength(steam, condenser.dewTemperature, K + water, { D_i: 0.01, D_o: 0.012, k: copper });
       expect(relative(condenser.condensingLength, byHand), `${water} °C, by hand ${byHand} m`).toBeLessThan(0.01);
       expect(relative(condenser.condensingLength, ideal), `${water} °C`).toBeLessThan(0.02);
     }
@@ -424,7 +420,7 @@ describe('the separator', () => {
     const { separator, condenser, oil } = run.still;
     const T = separator.temperature;
     const drho = liquidDensity(T) - oil.mixtureDensity(condenser.condensate.oil, T);
-    const v = condenser.condensate.water / liquidDensity(T) / ((Math.PI / 4) * 0.08 ** 2);
+    const v = condenser.condensate.water / run.stepLength / liquidDensity(T) / ((Math.PI / 4) * 0.08 ** 2);
     expect(relative(separator.cutSize, Math.sqrt((18 * liquidViscosity(T) * v) / (drho * G)))).toBeLessThan(0.005);
   });
 
