@@ -3,7 +3,7 @@
  * part is a button; together they are the way to everything about it.
  */
 import { makeResizeObserver } from '@solid-primitives/resize-observer';
-import { createMemo, createSignal, For, onCleanup, onMount, Show, type Accessor } from 'solid-js';
+import { createMemo, createSignal, For, lazy, onCleanup, onMount, Show, Suspense, type Accessor } from 'solid-js';
 import type { RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
 import { cautionAt, type Caution } from './cautions.ts';
 import type { HazardId, LabelId } from './geometry/labels.ts';
@@ -56,6 +56,8 @@ const PARTS: readonly LabelId[] = [
   'separator',
   'receiver',
 ];
+/** Few need it: fetched when it is asked for. */
+const CautionDialog = lazy(async () => ({ default: (await import('./CautionDialog.tsx')).CautionDialog }));
 const HAZARDS: readonly HazardId[] = ['lid', 'flame', 'tub', 'outlet'];
 
 export function StillDrawing(props: StillDrawingProps) {
@@ -100,6 +102,8 @@ export function StillDrawing(props: StillDrawingProps) {
 
   const caution = (hazard: HazardId): Caution | null =>
     cautionAt(hazard, props.scenario, said(), props.selected ?? props.touched ?? null, props.units);
+  const told = createMemo(() => HAZARDS.map((hazard) => caution(hazard)?.words).filter((words) => words !== undefined));
+  const [reading, setReading] = createSignal<'never' | 'open' | 'closed'>('never');
   return (
     <div
       class="drawing"
@@ -138,18 +142,29 @@ export function StillDrawing(props: StillDrawingProps) {
             pxPerMetre={layout().pxPerMetre}
             units={props.units}
             textScale={layout().textScale}
+            isInline={layout().scaleBar.isInline}
           />
-          <For each={layout().hazards}>
-            {(place) => <Hazard place={place} caution={caution(place.id)} textScale={layout().textScale} />}
+          <For each={layout().cautions}>
+            {(place) => (
+              <Hazard
+                place={place}
+                caution={caution(place.id)}
+                textScale={layout().textScale}
+                onRead={() => setReading('open')}
+              />
+            )}
           </For>
         </svg>
         <MarksCanvas marks={drawMarks} layout={layout()} state={state()} reducedMotion={props.reducedMotion} />
       </div>
+      <Show when={reading() !== 'never'}>
+        <Suspense>
+          <CautionDialog cautions={told()} open={reading() === 'open'} onClose={() => setReading('closed')} />
+        </Suspense>
+      </Show>
       <ul class="visually-hidden" aria-label="State of each part">
         <For each={listed()}>{(id) => <li>{partSentence(id, props.scenario, heard(), props.units)}</li>}</For>
-        <For each={HAZARDS}>
-          {(hazard) => <Show when={caution(hazard)}>{(words) => <li>{words().words}</li>}</Show>}
-        </For>
+        <For each={told()}>{(words) => <li>{words}</li>}</For>
       </ul>
     </div>
   );

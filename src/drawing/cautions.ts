@@ -15,6 +15,8 @@ import type { StillState } from './still-state.ts';
 
 export interface Caution {
   readonly words: string;
+  /** The same in two or three words, for where there is little room. */
+  readonly brief: string;
   /** A danger of the part in general, one to look at now, or one that is there now. */
   readonly level: 'general' | 'care' | 'alarm';
 }
@@ -107,5 +109,7 @@ export function cautionAt(
   units: UnitSystem,
 ): Caution | null {
   const fact = found(hazard, scenario, state, selected);
-  return fact && { words: cautionMessage(fact, englishReader(units)), level: fact.level };
+  if (!fact) return null;
+  const { sentence, brief } = cautionMessage(fact, englishReader(units));
+  return { words: sentence, brief, level: fact.level };
 }

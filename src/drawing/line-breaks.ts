@@ -8,3 +8,14 @@ export function breakLines(words: string, letters: number): string[] {
   }
   return lines;
 }
+
+/** The same in as few lines, and those of about one length. */
+export function breakEvenly(words: string, letters: number): string[] {
+  const fewest = breakLines(words, letters);
+  for (let shorter = letters - 1; shorter > 0; shorter--) {
+    const lines = breakLines(words, shorter);
+    if (lines.length > fewest.length || lines.some((line) => line.length > shorter))
+      return breakLines(words, shorter + 1);
+  }
+  return fewest;
+}

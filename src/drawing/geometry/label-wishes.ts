@@ -1,7 +1,6 @@
 /** Where each part's words would like to stand. */
-import { CAUTION_LETTERS, CAUTION_LINES } from '../caution-room.ts';
-import type { Candidate, HazardId, LabelId, Wish } from './labels.ts';
-import { bottom, middle, right, type Box, type Point } from './shapes.ts';
+import type { Candidate, LabelId, Wish } from './labels.ts';
+import { bottom, middle, right, type Box } from './shapes.ts';
 import { pointAlong } from './condenser-shape.ts';
 import { jugBox } from './separator-shape.ts';
 import type { StillShapes } from './still-shapes.ts';
@@ -36,12 +35,6 @@ export const labelSize = (id: LabelId, textScale: number): { width: number; heig
     height: (NAME_HEIGHT + LINE_HEIGHT) * textScale,
   };
 };
-
-/** Words of an alarm are as large as the name of their part. */
-export const HAZARD_LINE_HEIGHT = 19;
-const HAZARD_LETTER = 0.48;
-const HAZARD_WIDTH = CAUTION_LETTERS * NAME_SIZE * HAZARD_LETTER;
-const HAZARD_HEIGHT = CAUTION_LINES * HAZARD_LINE_HEIGHT + 1;
 
 const leftOf = (x: number, y: number, slide = 120): Candidate => ({ x, y, align: 'end', slide });
 const rightOf = (x: number, y: number, slide = 120): Candidate => ({ x, y, align: 'start', slide });
@@ -179,55 +172,4 @@ export function labelWishes(
 ): { readonly pot: Wish<LabelId>[]; readonly condenser: Wish<LabelId>[] } {
   const wish: WishFor = (id, anchor, candidates) => ({ id, ...labelSize(id, textScale), anchor, candidates });
   return { pot: potWishes(shapes, wish, textScale), condenser: endWishes(shapes, wish, textScale) };
-}
-
-/** Cautions want to stand at the hazard itself; they come after the labels and may find no room. */
-export function hazardWishes(
-  shapes: StillShapes,
-  textScale: number,
-): { readonly pot: Wish<HazardId>[]; readonly condenser: Wish<HazardId>[] } {
-  const { pot, boiler, heat, cooling, separator } = shapes;
-  const size = { width: HAZARD_WIDTH * textScale, height: HAZARD_HEIGHT * textScale };
-  const half = size.height / 2;
-  const hot = boiler ?? pot;
-  const tip = separator.funnel.topY - 8;
-  const tub = cooling.tub;
-  const wish = (id: HazardId, at: Point, candidates: readonly Candidate[]): Wish<HazardId> => ({
-    id,
-    ...size,
-    anchor: point(at.x, at.y),
-    candidates,
-  });
-  const lid = { x: pot.centreX - 0.3 * pot.inner.width, y: pot.lidTop + 0.3 * (pot.inner.y - pot.lidTop) };
-  const base = { x: hot.outer.x, y: bottom(hot.outer) };
-  const potWishes = [
-    wish('lid', lid, [
-      leftOf(pot.outer.x - 10, pot.lidTop - 8, 60),
-      leftOf(lid.x - 8, pot.lidTop - half - 10, 40),
-      over(pot.centreX, pot.lidTop - half - 40, 120),
-    ]),
-    wish('flame', base, [
-      leftOf(Math.min(hot.outer.x, heat.body.x) - 16, base.y, 90),
-      {
-        ...rightOf(Math.max(right(hot.outer), right(heat.body)) + 16, base.y, 90),
-        anchor: point(right(hot.outer), base.y),
-      },
-    ]),
-  ];
-  const endWishes = [
-    wish('outlet', { x: separator.centreX + 8, y: tip }, [
-      rightOf(separator.centreX + 26, tip - 10, 90),
-      leftOf(separator.centreX - 26, tip, 90),
-      over(separator.centreX, tip - half - 60, 120),
-    ]),
-  ];
-  if (tub)
-    endWishes.push(
-      wish('tub', { x: right(tub.water) - 10, y: tub.rimY + 4 }, [
-        rightOf(right(tub.outer) + 30, tub.rimY - 8, 70),
-        over(middle(tub.outer).x + 40, tub.rimY - half - 10, 110),
-        leftOf(tub.outer.x - 12, tub.rimY - 8, 70),
-      ]),
-    );
-  return { pot: potWishes, condenser: endWishes };
 }

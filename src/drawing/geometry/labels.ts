@@ -39,8 +39,6 @@ export interface Place<Id extends string> {
   readonly align: Align;
   readonly leader: { readonly from: Point; readonly to: Point } | null;
   readonly caption: boolean;
-  /** Stands over the drawing, on a slip of paper, as there is no free place by its part. */
-  readonly covers?: boolean;
 }
 
 const STEP = 4;
@@ -127,70 +125,49 @@ export function placeLabels<Id extends string>(
   return { places, left };
 }
 
-const CAPTION_GAP = 16;
-const CAPTION_LEADING = 6;
+/** Words under the floor line, as near below what they name as the others leave room. */
+export interface UnderFloor<Id extends string> {
+  readonly id: Id;
+  readonly width: number;
+  readonly height: number;
+  /** Above the middle of the words, where there is room. */
+  readonly under: number;
+}
 
-export interface Captions<Id extends string> {
-  readonly places: readonly Place<Id>[];
+export interface Rows<Id extends string> {
+  readonly boxes: ReadonlyMap<Id, Box>;
+  readonly count: number;
   readonly height: number;
 }
 
-/** Puts words that find no free place over the drawing, as near to what they name as other words leave room. */
-export function placeOver<Id extends string>(
-  wishes: readonly Wish<Id>[],
-  words: readonly Box[],
-  bounds: Box,
-): readonly Place<Id>[] {
-  const taken = [...words];
-  return wishes.map((wish) => {
-    const width = Math.min(wish.width, bounds.width);
-    const x = clamp(wish.anchor.x + wish.anchor.width / 2 - width / 2, bounds.x, right(bounds) - width);
-    const highest = Math.max(bounds.y, bottom(bounds) - wish.height);
-    const wanted = clamp(wish.anchor.y - wish.height - LEADER_FROM, bounds.y, highest);
-    const at = (y: number): Box => ({ x, y: clamp(y, bounds.y, highest), width, height: wish.height });
-    let box = at(wanted);
-    for (let shift = 0; shift <= bounds.height; shift += STEP) {
-      const free = [wanted + shift, wanted - shift]
-        .map(at)
-        .find((each) => !taken.some((other) => boxesOverlap(each, other)));
-      if (!free) continue;
-      box = free;
-      break;
-    }
-    taken.push(box);
-    return {
-      id: wish.id,
-      box,
-      align: 'start',
-      leader: leaderFor(wish.anchor, box, 'middle'),
-      caption: false,
-      covers: true,
-    };
-  });
-}
+const ROW_LEADING = 6;
 
-/** Puts captions in rows, each as near under its part as those before it leave room. */
-export function captionRows<Id extends string>(wishes: readonly Wish<Id>[], bounds: Box): Captions<Id> {
-  const ordered = [...wishes].sort((a, b) => a.anchor.x - b.anchor.x || a.anchor.y - b.anchor.y);
-  const places: Place<Id>[] = [];
-  const ends: number[] = [];
-  let height = 0;
-  for (const wish of ordered) {
-    const width = Math.min(wish.width, bounds.width);
-    const wanted = clamp(wish.anchor.x + wish.anchor.width / 2 - width / 2, bounds.x, right(bounds) - width);
-    let row = 0;
-    while ((ends[row] ?? -Infinity) > right(bounds) - width) row++;
-    const x = Math.max(wanted, ends[row] ?? -Infinity);
-    ends[row] = x + width + CAPTION_GAP;
-    const y = bounds.y + row * (wish.height + CAPTION_LEADING);
-    places.push({
-      id: wish.id,
-      box: { x, y, width, height: wish.height },
-      align: 'start',
-      leader: null,
-      caption: true,
-    });
-    height = Math.max(height, y + wish.height - bounds.y);
+/** Sets words in rows from the left to the right of what they name, no row wider than its bounds. */
+export function rowsUnder<Id extends string>(wishes: readonly UnderFloor<Id>[], bounds: Box, gap: number): Rows<Id> {
+  const rows: { readonly items: UnderFloor<Id>[]; width: number }[] = [];
+  for (const wish of [...wishes].sort((a, b) => a.under - b.under)) {
+    const row = rows.at(-1);
+    if (row && row.width + gap + wish.width <= bounds.width) {
+      row.items.push(wish);
+      row.width += gap + wish.width;
+    } else rows.push({ items: [wish], width: wish.width });
   }
-  return { places, height };
+  const boxes = new Map<Id, Box>();
+  let y = bounds.y;
+  for (const { items } of rows) {
+    const xs: number[] = [];
+    items.forEach(({ under, width }, index) => {
+      const before = items[index - 1];
+      xs.push(Math.max(under - width / 2, before ? (xs[index - 1] as number) + before.width + gap : bounds.x));
+    });
+    let end = right(bounds);
+    items.toReversed().forEach(({ id, width, height }, fromEnd) => {
+      const wide = Math.min(width, bounds.width);
+      const x = Math.max(bounds.x, Math.min(xs[items.length - 1 - fromEnd] as number, end - wide));
+      boxes.set(id, { x, y, width: wide, height });
+      end = x - gap;
+    });
+    y += Math.max(...items.map(({ height }) => height)) + ROW_LEADING;
+  }
+  return { boxes, count: rows.length, height: Math.max(0, y - ROW_LEADING - bounds.y) };
 }

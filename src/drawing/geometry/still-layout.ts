@@ -4,17 +4,16 @@
  */
 import type { Scenario } from '../../../sim/index.ts';
 import { arrange, greatestOn, type Arranged, type Margins } from './arrangement.ts';
-import { hazardWishes, labelWishes } from './label-wishes.ts';
 import {
-  captionRows,
-  placeLabels,
-  placeOver,
-  type Captions,
-  type HazardId,
-  type LabelId,
-  type Place,
-  type Wish,
-} from './labels.ts';
+  hazardsOf,
+  leaderBoxes,
+  placeCautions,
+  plumeBox,
+  type CautionPlace,
+  type UnderRoom,
+} from './caution-places.ts';
+import { labelWishes } from './label-wishes.ts';
+import { placeLabels, type LabelId, type Place } from './labels.ts';
 import type { Box } from './shapes.ts';
 import type { StillShapes } from './still-shapes.ts';
 import { trueSizes, type TrueSizes } from './true-sizes.ts';
@@ -46,10 +45,10 @@ export interface StillLayout {
   /** Of every part, but on a narrow sheet only of those that find room. */
   readonly labels: readonly Place<LabelId>[];
   /** Of every hazard. */
-  readonly hazards: readonly Place<HazardId>[];
+  readonly cautions: readonly CautionPlace[];
   readonly ground: Ground;
   /** Right end of the scale bar. */
-  readonly scaleBar: { readonly x: number; readonly y: number };
+  readonly scaleBar: { readonly x: number; readonly y: number; readonly isInline: boolean };
   readonly obstacles: readonly Box[];
 }
 
@@ -59,7 +58,11 @@ const ALONG_FROM = 560;
 const MARGIN = 10;
 const GROUND_DEPTH = 14;
 const BAR_ROOM = 34;
-const BAR_WORDS = 150;
+const BAR_WORDS = 120;
+/** Under the lowest row, px. */
+const ROWS_END = 4;
+/** Height of a scale bar whose words stand beside it. */
+const LINE_BAR = 16;
 const EDGE = 4;
 
 /** Where words may stand: on both sides of the still, on one, or in the gap right of the pot. */
@@ -84,8 +87,7 @@ const CAPTION_COST = 0.08;
 interface Candidate {
   readonly arranged: Arranged;
   readonly labels: readonly Place<LabelId>[];
-  readonly captions: Captions<LabelId>;
-  readonly hazards: readonly Place<HazardId>[];
+  readonly cautions: readonly CautionPlace[];
   /** From the floor to the lower edge. */
   readonly below: number;
   readonly liking: number;
@@ -94,8 +96,6 @@ interface Candidate {
 /** From the floor to the lower edge where no caption stands. */
 const usualBelow = (textScale: number): number => GROUND_DEPTH + 6 + BAR_ROOM * textScale;
 
-const noCaptions: Captions<LabelId> = { places: [], height: 0 };
-
 function candidate(
   sizes: TrueSizes,
   scenario: Scenario,
@@ -103,7 +103,6 @@ function candidate(
   isUpright: boolean,
   margins: Margins,
 ): Candidate {
-  const bar = BAR_ROOM * textScale;
   const settle = (below: number): Candidate => {
     const arranged = arrange(
       sizes,
@@ -115,24 +114,32 @@ function candidate(
     const { shapes, obstacles, floorY } = arranged;
     const bounds: Box = { x: EDGE, y: 2, width: width - 2 * EDGE, height: floorY - 4 };
     const wishes = labelWishes(shapes, textScale);
+    const drawn = [...obstacles, plumeBox(shapes)];
     const { places, left } = placeLabels(
       [...wishes.pot, ...wishes.condenser],
-      obstacles,
+      drawn,
       bounds,
       isUpright ? LONGEST_LEADER : Infinity,
     );
-    const captions = isUpright ? noCaptions : captionsFor(left, floorY, width, textScale);
-    const taken = [...places, ...captions.places].map(({ box }) => box);
-    const dangers = hazardWishes(shapes, textScale);
-    const beside = placeLabels([...dangers.pot, ...dangers.condenser], [...obstacles, ...taken], bounds);
-    const over = placeOver(beside.left, [...taken, ...beside.places.map(({ box }) => box)], bounds);
+    const words = places.map(({ box }) => box);
+    const leaders = places.flatMap(({ leader }) => (leader ? leaderBoxes(leader) : []));
+    const {
+      cautions,
+      captions,
+      height: lowest,
+    } = placeCautions(
+      hazardsOf(shapes),
+      isUpright ? [] : left,
+      { taken: [...drawn, ...words, ...leaders], words, bounds, textScale },
+      underRoom(floorY, width, textScale, isUpright),
+      isUpright,
+    );
     return {
       arranged,
-      labels: [...places, ...captions.places],
-      captions,
-      hazards: [...beside.places, ...over],
-      below: GROUND_DEPTH + 6 + Math.max(bar, captions.height > 0 ? captions.height + 8 : 0),
-      liking: arranged.settled.frame.pxPerMetre * (1 - CAPTION_COST * captions.places.length),
+      labels: [...places, ...captions],
+      cautions,
+      below: Math.max(isUpright ? 0 : usualBelow(textScale), lowest > 0 ? lowest - floorY + ROWS_END : 0),
+      liking: arranged.settled.frame.pxPerMetre * (1 - CAPTION_COST * captions.length),
     };
   };
   let below = usualBelow(textScale);
@@ -145,13 +152,12 @@ function candidate(
   return settled;
 }
 
-const captionsFor = (left: readonly Wish<LabelId>[], floorY: number, width: number, textScale: number) =>
-  captionRows(left, {
-    x: MARGIN + 4,
-    y: floorY + GROUND_DEPTH + 6,
-    width: width - 2 * MARGIN - 8 - BAR_WORDS * textScale,
-    height: 0,
-  });
+function underRoom(floorY: number, width: number, textScale: number, isUpright: boolean): UnderRoom {
+  const y = floorY + GROUND_DEPTH + 6;
+  const edge = isUpright ? EDGE : MARGIN + 4;
+  const across = { x: edge, y: y + (isUpright ? LINE_BAR : BAR_ROOM) * textScale, width: width - 2 * edge, height: 0 };
+  return { beside: { ...across, y, width: across.width - BAR_WORDS * textScale }, across };
+}
 
 export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLayout {
   const width = Math.max(LEAST_WIDTH, Math.round(options.width));
@@ -185,9 +191,9 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
     sizes,
     shapes,
     labels: best.labels,
-    hazards: best.hazards,
+    cautions: best.cautions,
     ground: { x: MARGIN, y: floorY, width: width - 2 * MARGIN },
-    scaleBar: { x: width - MARGIN - 6, y: floorY + GROUND_DEPTH + 10 },
+    scaleBar: { x: width - MARGIN - 6, y: floorY + GROUND_DEPTH + 10, isInline: isUpright },
     obstacles,
   };
 }
@@ -204,25 +210,3 @@ export const placedStill = (scenario: Scenario, options: LayoutOptions): PlacedL
   above: 0,
   below: 0,
 });
-
-/** How often the scale is brought down to that of the smallest drawing. */
-const MOST_SCALES = 6;
-
-/** Stills beside each other: one scale, one floor, sheets of one height. */
-export function layoutAlike(scenarios: readonly Scenario[], options: LayoutOptions): readonly PlacedLayout[] {
-  const scaleOf = (all: readonly StillLayout[]): number => Math.min(...all.map(({ pxPerMetre }) => pxPerMetre));
-  let layouts = scenarios.map((scenario) => layoutStill(scenario, options));
-  for (let round = 0; round < MOST_SCALES; round++) {
-    const scaleAtMost = scaleOf(layouts);
-    if (layouts.every(({ pxPerMetre }) => pxPerMetre <= scaleAtMost)) break;
-    layouts = layouts.map((layout, index) =>
-      layout.pxPerMetre <= scaleAtMost
-        ? layout
-        : layoutStill(scenarios[index] as Scenario, { ...options, scaleAtMost }),
-    );
-  }
-  const over = ({ ground }: StillLayout): number => ground.y;
-  const under = ({ height, ground }: StillLayout): number => height - ground.y;
-  const [above, below] = [Math.max(...layouts.map(over)), Math.max(...layouts.map(under))];
-  return layouts.map((layout) => ({ layout, above: above - over(layout), below: below - under(layout) }));
-}

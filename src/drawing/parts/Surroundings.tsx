@@ -71,6 +71,8 @@ export function ScaleBar(props: {
   readonly pxPerMetre: number;
   readonly units: UnitSystem;
   readonly textScale: number;
+  /** Its words stand beside it, not below. */
+  readonly isInline: boolean;
 }) {
   const length_m = createMemo(() => {
     const longest_m = LONGEST_BAR / props.pxPerMetre;
@@ -89,7 +91,11 @@ export function ScaleBar(props: {
         d={`M${props.x - width()} ${props.y + 4}v-8M${props.x} ${props.y + 4}v-8M${props.x - width()} ${props.y}h${width()}M${props.x - width() / 2} ${props.y}v-4`}
       />
       <path class="drawing-scale-fill" d={`M${props.x - width()} ${props.y - 2}h${width() / 2}v2h${-width() / 2}Z`} />
-      <text class="drawing-line" x={props.x} y={props.y + 18 * props.textScale}>
+      <text
+        class="drawing-line"
+        x={props.isInline ? props.x - width() - 8 : props.x}
+        y={props.y + (props.isInline ? 4 : 18 * props.textScale)}
+      >
         {words()}
       </text>
     </g>

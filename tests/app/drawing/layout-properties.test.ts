@@ -1,6 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layoutAlike, layoutStill, type StillLayout } from '../../../src/drawing/geometry/still-layout.ts';
+import { layoutStill, type StillLayout } from '../../../src/drawing/geometry/still-layout.ts';
+import { layoutAlike } from '../../../src/drawing/geometry/layout-alike.ts';
+import { plumeBox } from '../../../src/drawing/geometry/caution-places.ts';
 import { boxesOverlap, contains, type Box } from '../../../src/drawing/geometry/shapes.ts';
 import { trueSizes } from '../../../src/drawing/geometry/true-sizes.ts';
 import { anyScenario } from './random-scenarios.ts';
@@ -31,7 +33,7 @@ const sheetOf = (layout: StillLayout): Box => ({
 
 const outside = (layout: StillLayout): string[] => {
   const sheet = sheetOf(layout);
-  return [...layout.obstacles, ...layout.labels.map(({ box }) => box)]
+  return [...layout.obstacles, ...[...layout.labels, ...layout.cautions].map(({ box }) => box)]
     .filter((box) => !contains(sheet, box))
     .map((box) => JSON.stringify(box));
 };
@@ -43,8 +45,14 @@ const collisions = (layout: StillLayout): string[] => {
       if (boxesOverlap(label.box, other.box)) found.push(`${label.id} and ${other.id}`);
     for (const box of layout.obstacles)
       if (boxesOverlap(label.box, box)) found.push(`${label.id} and ${JSON.stringify(box)}`);
-    for (const hazard of layout.hazards)
-      if (!hazard.covers && boxesOverlap(label.box, hazard.box)) found.push(`${label.id} and caution ${hazard.id}`);
+  });
+  layout.cautions.forEach((caution, index) => {
+    for (const other of layout.cautions.slice(index + 1))
+      if (boxesOverlap(caution.box, other.box)) found.push(`cautions ${caution.id} and ${other.id}`);
+    for (const label of layout.labels)
+      if (boxesOverlap(caution.box, label.box)) found.push(`caution ${caution.id} and ${label.id}`);
+    for (const box of [...layout.obstacles, plumeBox(layout.shapes)])
+      if (boxesOverlap(caution.box, box)) found.push(`caution ${caution.id} and ${JSON.stringify(box)}`);
   });
   return found;
 };
@@ -91,9 +99,9 @@ describe('the drawing of any valid still', () => {
   test('has a place for every caution', () => {
     fc.assert(
       fc.property(anyScenario, anyWidth, anyHeight, (scenario, width, height) => {
-        const { hazards } = layoutStill(scenario, { width, height, textScale: 1 });
+        const { cautions } = layoutStill(scenario, { width, height, textScale: 1 });
         const expected = ['flame', 'lid', 'outlet', ...(trueSizes(scenario).tub ? ['tub'] : [])];
-        expect(hazards.map(({ id }) => id).sort()).toEqual(expected);
+        expect(cautions.map(({ id }) => id).sort()).toEqual(expected);
       }),
       { numRuns: 100 },
     );

@@ -9,8 +9,8 @@ import {
   NAME_SIZE,
 } from '../../../src/drawing/geometry/label-wishes.ts';
 import type { LabelId } from '../../../src/drawing/geometry/labels.ts';
-import { breakLines } from '../../../src/drawing/line-breaks.ts';
-import { CAUTION_LETTERS, CAUTION_LINES } from '../../../src/drawing/caution-room.ts';
+import { breakEvenly } from '../../../src/drawing/line-breaks.ts';
+import { BRIEF, CAUTION_FORMS } from '../../../src/drawing/geometry/caution-places.ts';
 import { partLine, partName, partSentence } from '../../../src/drawing/part-facts.ts';
 import { stillStateAt } from '../../../src/drawing/still-state.ts';
 import { dryRun, escapingRun, quickRun } from './runs.ts';
@@ -114,6 +114,7 @@ describe('cautions at the hazard', () => {
 
   test('say never to close the outlet when the condenser is picked', () => {
     expect(words('outlet', 'condenser')).toEqual({
+      brief: 'Keep outlet open',
       words: 'Never close the outlet: the still breathes here.',
       level: 'general',
     });
@@ -201,22 +202,30 @@ describe('cautions at the hazard', () => {
     const seen = (['gas-ring', 'induction'] as const).flatMap((kind) =>
       (['escaping', 'potLow', 'potDry', 'pressure', 'tubHot', null] as const).flatMap((raised) =>
         (['heat', 'pot', 'charge', 'neck', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) =>
-          (['lid', 'flame', 'tub', 'outlet'] as const).map(
-            (hazard) =>
-              cautionAt(
-                hazard,
-                { ...scenario, heat: { ...scenario.heat, kind } },
-                { ...state, alarms: { ...state.alarms, ...alarms, ...(raised === null ? {} : { [raised]: true }) } },
-                part,
-                'us',
-              )?.words,
+          (['lid', 'flame', 'tub', 'outlet'] as const).map((hazard) =>
+            cautionAt(
+              hazard,
+              { ...scenario, heat: { ...scenario.heat, kind } },
+              { ...state, alarms: { ...state.alarms, ...alarms, ...(raised === null ? {} : { [raised]: true }) } },
+              part,
+              'us',
+            ),
           ),
         ),
       ),
     );
-    for (const caution of new Set(seen))
-      if (caution !== undefined)
-        expect(breakLines(caution, CAUTION_LETTERS).length, caution).toBeLessThanOrEqual(CAUTION_LINES);
+    const tooLong = seen.flatMap((caution) => {
+      if (!caution) return [];
+      const letters = caution.level === 'alarm' ? 14 : BRIEF.letters;
+      return [
+        ...CAUTION_FORMS.filter((form) => breakEvenly(caution.words, form.letters).length > form.lines).map(
+          (form) => `${caution.words} in ${form.lines} lines`,
+        ),
+        ...(caution.brief.length > letters ? [caution.brief] : []),
+      ];
+    });
+    expect([...new Set(tooLong)]).toEqual([]);
+    expect(new Set(seen.map((caution) => caution?.words)).size).toBeGreaterThan(10);
   });
 
   test('become an alarm at the base when the pot runs dry', () => {
@@ -228,6 +237,7 @@ describe('cautions at the hazard', () => {
       'metric',
     );
     expect(caution).toEqual({
+      brief: 'Pot is dry',
       words: 'The pot is dry. Heat off, and let it cool before you add water.',
       level: 'alarm',
     });
@@ -252,18 +262,8 @@ describe('cautions at the hazard', () => {
     expect(thin(wide?.words ?? '')).toBe('The coil is 512 mm across; the tub is 420 mm.');
   });
 
-  test('fit the lines kept for them', () => {
-    const state = {
-      ...late(),
-      escaping_kg_s: 0.00345,
-      potGauge_Pa: 12_345,
-      alarms: { escaping: true, pressure: true, potLow: true, potDry: false, tubHot: true },
-    };
-    const all = (['lid', 'flame', 'tub', 'outlet'] as const).flatMap((hazard) =>
-      (['heat', 'pot', 'condenser', 'separator', 'cooling', null] as const).flatMap((part) =>
-        [late(), state].map((now) => cautionAt(hazard, quickRun().scenario, now, part, 'us')?.words ?? ''),
-      ),
-    );
-    expect(all.filter((text) => breakLines(text, CAUTION_LETTERS).length > CAUTION_LINES)).toEqual([]);
+  test('a sentence is broken into lines of about one length', () => {
+    expect(breakEvenly('one two three four five six', 24)).toEqual(['one two three', 'four five six']);
+    expect(breakEvenly('extraordinarily', 5)).toEqual(['extraordinarily']);
   });
 });
