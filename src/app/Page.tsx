@@ -10,7 +10,7 @@ import type { DialogName } from './Dialogs.tsx';
 import { Notice } from './Notice.tsx';
 import { createPlace } from '../state/route.ts';
 import { Section } from '../ui/Section.tsx';
-import { isShareHash, readShareHash } from '../state/share-link.ts';
+import { isShareHash } from '../state/route.ts';
 import type { StartingPoint } from './StartDialog.tsx';
 import { keepBench } from '../state/kept-bench.ts';
 import type { KeptStore } from '../state/kept-store.ts';
@@ -76,6 +76,7 @@ export function Page(props: PageProps) {
     if (!isShareHash(hash)) return;
     history.replaceState(null, '', '#bench');
     dispatchEvent(new HashChangeEvent('hashchange'));
+    const { readShareHash } = await import('../state/share-link.ts');
     const link = await readShareHash(hash);
     const problem = link.ok ? await bench.load(link.json) : link.message;
     setNotice(

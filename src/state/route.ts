@@ -13,3 +13,6 @@ export function createPlace(): Accessor<Place> {
   onCleanup(() => removeEventListener('hashchange', follow));
   return place;
 }
+
+/** Whether an address holds a whole still. */
+export const isShareHash = (hash: string): boolean => hash.startsWith('#still=');

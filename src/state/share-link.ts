@@ -21,8 +21,6 @@ const fetchBases = async (): Promise<Bases> => (await import('./link-bases.json'
 /** More than this unpacked is no scenario. */
 const LARGEST_BYTES = 2_000_000;
 
-export const isShareHash = (hash: string): boolean => hash.startsWith('#still=');
-
 const bytesOf = async (stream: ReadableStream<Uint8Array<ArrayBuffer>>): Promise<Uint8Array<ArrayBuffer>> => {
   const parts: Uint8Array<ArrayBuffer>[] = [];
   const reader = stream.getReader();

@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, test } from 'vitest';
-import { isShareHash, readShareHash, shareHash } from '../../../src/state/share-link.ts';
+import { isShareHash } from '../../../src/state/route.ts';
+import { readShareHash, shareHash } from '../../../src/state/share-link.ts';
 import { patchBetween, patched } from '../../../src/state/scenario-patch.ts';
 import bases from '../../../src/state/link-bases.json';
 import packedWhole from './old-links/packed-whole.json';
