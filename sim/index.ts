@@ -1,5 +1,5 @@
 /** The public face of the simulation: everything the interface may use. */
-export type { Schedule } from './scenario/field.ts';
+export { phaseOrder, SCHEDULE_EVENTS, type Knot, type Schedule, type ScheduleEvent } from './scenario/knot.ts';
 export { scenarioFields, fieldAt, rangeAt, type FieldInfo } from './scenario/fields.ts';
 export { ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS, MOST_KNOTS, type Range } from './scenario/limits.ts';
 export {
@@ -52,7 +52,18 @@ export * from './library/index.ts';
 export { captureByDropSize, type DropCapture } from './run/drop-capture.ts';
 export { exampleScenario, examples, type Example } from './run/examples.ts';
 export { Run, simulate } from './run/simulate.ts';
-export { scheduleValue } from './run/schedule-value.ts';
+export {
+  clockSchedule,
+  eventTimes,
+  NO_EVENTS,
+  phasesBegun,
+  scheduleValue,
+  type ClockKnot,
+  type ClockSchedule,
+  type EventTimes,
+  type Phase,
+  type PlacedKnot,
+} from './run/schedule-value.ts';
 export { constituents, type Constituent } from './fluids/constituents.ts';
 export {
   ensembleDesign,
@@ -199,6 +210,7 @@ export {
 } from './messages/verdict.ts';
 export { handOutMessages, handOutOf, type HandOut } from './messages/hand-out.ts';
 export type { NamedValue } from './messages/english/hand-out.ts';
+export { scheduleMessages } from './messages/schedule.ts';
 export { safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
 export { readEntry } from './messages/read-entry.ts';

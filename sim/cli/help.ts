@@ -21,6 +21,7 @@ const scenario = `  <scenario>            id of an example (“list examples”)
   --with path=value     change a field before it is checked (“schema” lists paths, units, ranges): a number in SI units,
                         or with a unit, sums and products too, as in "condenser.length_m=3/8 in + 2 mm";
                         may be given again; a bare number for a schedule holds from start to end;
+                        an entry with after=first-boil or first-drop counts its time from that event;
                         another charge.botanical or charge.state brings its own plant data`;
 
 const units = `  --units metric|us     units of sentences and tables, metric when left out; numbers in JSON stay in SI`;

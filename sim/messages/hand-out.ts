@@ -4,12 +4,15 @@ import type { EnsembleSummary } from '../answers/ensemble/summary.ts';
 import { HEADLINE_NAMES, type HeadlineName } from '../answers/ensemble/ensemble.ts';
 import { verdictOf } from '../answers/verdict/verdict.ts';
 import { isTapFed } from '../geometry/condenser-kind.ts';
+import { clockSchedule, eventTimes } from '../run/schedule-value.ts';
+import type { Schedule } from '../scenario/knot.ts';
 import { handOut, type NamedValue } from './english/hand-out.ts';
 import { eventMessage } from './events.ts';
 import type { Reader } from './language.ts';
 import { partNameMessage } from './parts.ts';
 import { quantities } from './quantities.ts';
 import { runLengthMessages } from './run-length.ts';
+import { scheduleMessages } from './schedule.ts';
 import { safetyMessages } from './safety.ts';
 import { section, wholeMessage } from './section.ts';
 import { verdictMessages } from './verdict.ts';
@@ -56,6 +59,7 @@ function planLines(result: RunResult, reader: Reader): readonly Line[] {
   const { scenario, events, summary } = result;
   const words = handOutMessages(reader);
   const { time } = quantities(reader);
+  const { moment } = scheduleMessages(reader);
   const doing = (at_s: number, sentence: string): Line => ({
     at_s,
     time: time(at_s),
@@ -70,14 +74,18 @@ function planLines(result: RunResult, reader: Reader): readonly Line[] {
     sentence: eventMessage(event, reader).sentence,
     isAlarm: event.severity === 'alarm',
   });
+  /** What counts from an event stands at its time in this run, and says what to wait for. */
+  const turning = (plan: Schedule, say: typeof words.heat): readonly Line[] =>
+    clockSchedule(plan, eventTimes(summary)).flatMap(({ at_s, value, shape, place }) => {
+      const knot = place === null ? undefined : plan[place];
+      if (!knot) return [];
+      const awaited = knot.after === undefined ? null : moment(knot.at_s, knot.after);
+      return doing(at_s, say(value, shape === 'ramp', awaited));
+    });
   const { heat, cooling } = scenario;
   const heating =
-    heat.control === 'hold-rate'
-      ? [doing(0, words.holdRate(heat.targetRate_kg_s))]
-      : heat.setting.map(({ at_s, value, shape }) => doing(at_s, words.heat(value, shape === 'ramp')));
-  const tapping = isTapFed(scenario)
-    ? cooling.flow_kg_s.map(({ at_s, value, shape }) => doing(at_s, words.tap(value, shape === 'ramp')))
-    : [];
+    heat.control === 'hold-rate' ? [doing(0, words.holdRate(heat.targetRate_kg_s))] : turning(heat.setting, words.heat);
+  const tapping = isTapFed(scenario) ? turning(cooling.flow_kg_s, words.tap) : [];
   return [...heating, ...tapping, ...events.map(seeing)]
     .filter(({ at_s }) => at_s <= summary.end_s)
     .sort((a, b) => a.at_s - b.at_s);

@@ -32,7 +32,7 @@ const lavender: ScenarioInput = {
     supplyAmps_A: 16,
     setting: [
       { at_s: 0, value: 0.9 },
-      { at_s: 1560, value: 0.5 },
+      { at_s: 0, after: 'first-drop', value: 0.5 },
     ],
   },
   pot: {
@@ -132,7 +132,7 @@ export const examples: readonly Example[] = [
         ratedPower_W: 1500,
         setting: [
           { at_s: 0, value: 1 },
-          { at_s: 3000, value: 0.7 },
+          { at_s: 0, after: 'first-drop', value: 0.7 },
         ],
       },
       pot: {
@@ -210,7 +210,7 @@ export const examples: readonly Example[] = [
         lag_s: 90,
         setting: [
           { at_s: 0, value: 1 },
-          { at_s: 1150, value: 0.6 },
+          { at_s: 0, after: 'first-boil', value: 0.6 },
         ],
       },
       pot: {
@@ -267,7 +267,7 @@ export const examples: readonly Example[] = [
         ratedPower_W: 6000,
         setting: [
           { at_s: 0, value: 1 },
-          { at_s: 2400, value: 0.6 },
+          { at_s: 1200, after: 'first-drop', value: 0.6 },
         ],
       },
       pot: { layout: 'steam', diameter_m: 0.36, height_m: 0.55, water_kg: 12, insulationThickness_m: 0.025 },
@@ -302,7 +302,7 @@ export const examples: readonly Example[] = [
         ratedPower_W: 24_000,
         setting: [
           { at_s: 0, value: 1 },
-          { at_s: 2700, value: 0.6 },
+          { at_s: 0, after: 'first-drop', value: 0.6 },
         ],
       },
       pot: { layout: 'water-and-steam', diameter_m: 0.4, height_m: 0.5, gridHeight_m: 0.15, water_kg: 16 },

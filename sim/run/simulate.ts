@@ -57,9 +57,9 @@ export class Run {
     this.balance = new BalanceSheet(this.still);
     this.length = new StepLength(this.still, this.dt);
     this.events = new EventWatch(scenario, this.still);
-    this.heat = new ScheduleReader(heat.setting);
-    this.flow = new ScheduleReader(cooling.flow_kg_s);
-    this.tap = new ScheduleReader(cooling.tapTemperature_K);
+    this.heat = new ScheduleReader(heat.setting, this.events);
+    this.flow = new ScheduleReader(cooling.flow_kg_s, this.events);
+    this.tap = new ScheduleReader(cooling.tapTemperature_K, this.events);
     this.startEnergy = this.still.storedEnergy();
     this.oilAtStart = this.balance.oilAtStart();
     this.oilBefore = new Float64Array(Math.max(1, Math.round(OIL_RATE_SPAN_S / this.dt)));

@@ -4,6 +4,7 @@
  * same words.
  */
 import * as z from 'zod/mini';
+import { phaseOrder, SCHEDULE_EVENTS } from './knot.ts';
 import { LATEST_CHANGE_S, MOST_KNOTS } from './limits.ts';
 
 export interface FieldWords {
@@ -61,7 +62,18 @@ export const text = (words: Omit<FieldWords, 'unit'> & { readonly default: strin
 const knot = (words: QuantityWords) =>
   z.strictObject({
     at_s: between({ min: 0, max: LATEST_CHANGE_S }).check(
-      z.meta({ title: 'Time', description: 'Time after the heat goes on.', unit: 's' }),
+      z.meta({ title: 'Time', description: 'Time after the heat goes on, or after the event named.', unit: 's' }),
+    ),
+    after: z.optional(
+      z
+        .enum(SCHEDULE_EVENTS)
+        .check(
+          z.meta({
+            title: 'After',
+            description:
+              'Event from which the time counts; left out, it counts from heat on. Until the event comes, the entry before holds.',
+          }),
+        ),
     ),
     value: between(words).check(z.meta(meta(words))),
     shape: z
@@ -74,21 +86,26 @@ const knot = (words: QuantityWords) =>
       ),
   });
 
-/** A control over time: at least one knot, the first at time zero, times rising. */
+/**
+ * A control over time: at least one knot, the first at time zero. Knots that count from an event stand after those that
+ * count from the start, in the order of the events; times rise within each phase.
+ */
 export const schedule = (words: QuantityWords) =>
   z
     ._default(z.array(knot(words)).check(z.minLength(1), z.maxLength(MOST_KNOTS)), [
       { at_s: 0, value: words.default, shape: 'step' },
     ])
     .check(({ value: knots, issues }) => {
-      knots.forEach(({ at_s }, index) => {
+      knots.forEach(({ at_s, after }, index) => {
         const path = [index, 'at_s'];
-        const before_s = knots[index - 1]?.at_s;
-        if (index === 0 && at_s !== 0) issues.push({ code: 'custom', path, input: at_s });
-        if (before_s !== undefined && at_s <= before_s)
-          issues.push({ code: 'custom', path, input: at_s, params: { before_s } });
+        const before = knots[index - 1];
+        if (!before) {
+          if (at_s !== 0) issues.push({ code: 'custom', path, input: at_s });
+          if (after !== undefined) issues.push({ code: 'custom', path: [index, 'after'], input: after });
+        } else if (phaseOrder(after) < phaseOrder(before.after))
+          issues.push({ code: 'custom', path: [index, 'after'], input: after, params: { isPhase: true } });
+        else if (after === before.after && at_s <= before.at_s)
+          issues.push({ code: 'custom', path, input: at_s, params: { before_s: before.at_s } });
       });
     })
     .check(z.meta({ ...meta(words), schedule: true, minimumValue: words.min, maximumValue: words.max }));
-
-export type Schedule = readonly { readonly at_s: number; readonly value: number; readonly shape: 'step' | 'ramp' }[];

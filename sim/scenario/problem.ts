@@ -19,6 +19,7 @@ export interface ProblemValues {
   'too-long-a-text': { readonly most: number };
   'schedule-begins-late': Nothing;
   'schedule-out-of-order': { readonly before_s: number };
+  'schedule-phases-out-of-order': Nothing;
   'unknown-botanical': Nothing;
   'unknown-constituent': Nothing;
   'constituent-twice': Nothing;

@@ -65,6 +65,7 @@ function fromIssue(issue: z.core.$ZodIssue, input: unknown): Problem[] {
     }
     case 'custom': {
       const before_s: unknown = issue.params?.['before_s'];
+      if (issue.params?.['isPhase'] === true) return [problemAt(path, value, 'schedule-phases-out-of-order', {})];
       return [
         typeof before_s === 'number'
           ? problemAt(path, value, 'schedule-out-of-order', { before_s })

@@ -2,6 +2,7 @@
 import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createMemo, createSignal, on, untrack, type Accessor } from 'solid-js';
 import {
+  eventTimes,
   soFarMessage,
   suggestionMessage,
   verdictMessages,
@@ -47,7 +48,7 @@ export function createBenchVerdict(live: LiveReach): BenchVerdict {
   const tryNow = async (mine: number) => {
     const scenario = bench.scenario();
     const [reach, moment_s] = [live.reach(), live.moment_s()];
-    const controls = liveControls(scenario, bench.loaded(), reach, moment_s);
+    const controls = liveControls(scenario, bench.loaded(), reach, moment_s, eventTimes(bench.result().summary));
     const [heat, tap] = controls;
     if (!heat || !tap) return;
     const writesOf = (wish: Suggestion): Writes => {

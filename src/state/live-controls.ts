@@ -1,9 +1,11 @@
 /** The four things one turns while a run is watched, and what turning them writes into the scenario. */
 import {
+  clockSchedule,
   isCoil,
   isTapFed,
   LIVE_RANGES,
   scheduleValue,
+  type EventTimes,
   type Range,
   type Scenario,
   type Schedule,
@@ -27,6 +29,8 @@ export interface LiveControl {
   readonly sliderMax: number;
   readonly step: number;
   readonly schedule: Schedule | null;
+  /** When the events came that a schedule may wait for. */
+  readonly times: EventTimes;
   readonly value: number;
 }
 
@@ -34,8 +38,8 @@ export interface LiveControl {
 export const fieldValue = (control: LiveControl, value: number, reach: Reach, time_s: number): unknown => {
   if (!control.schedule) return value;
   return reach === 'from-here'
-    ? withChangeFrom(control.schedule, time_s, value)
-    : withStretch(control.schedule, time_s, value);
+    ? withChangeFrom(control.schedule, time_s, value, control.times)
+    : withStretch(control.schedule, time_s, value, control.times);
 };
 
 /** A round number with room above the one in use, so that the slider's ends do not move while it is dragged. */
@@ -48,8 +52,10 @@ export const roomyEnd = (value: number, usual: number): number => {
 /** A change at a moment may need a second to take hold, so the setting is read just after it. */
 const JUST_AFTER_S = 1;
 
-const shown = (schedule: Schedule, reach: Reach, time_s: number): number =>
-  scheduleValue(schedule, reach === 'from-here' ? time_s + JUST_AFTER_S : stretchAt(schedule, time_s).from_s);
+function shown(schedule: Schedule, reach: Reach, time_s: number, times: EventTimes): number {
+  const at_s = reach === 'from-here' ? time_s + JUST_AFTER_S : stretchAt(schedule, time_s, times).from_s;
+  return scheduleValue(clockSchedule(schedule, times), at_s);
+}
 
 const fieldOf = (path: LiveControl['path']) => ({ path, range: LIVE_RANGES[path] });
 
@@ -57,7 +63,7 @@ const fieldOf = (path: LiveControl['path']) => ({ path, range: LIVE_RANGES[path]
 const sliderEnd = (path: LiveControl['path'], loaded: number, usual: number, value: number): number =>
   Math.min(LIVE_RANGES[path].max, Math.max(roomyEnd(loaded, usual), value));
 
-function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveControl {
+function heatControl(scenario: Scenario, reach: Reach, time_s: number, times: EventTimes): LiveControl {
   const { heat } = scenario;
   if (heat.control === 'hold-rate')
     return {
@@ -68,6 +74,7 @@ function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveCont
       sliderMax: sliderEnd('heat.targetRate_kg_s', heat.targetRate_kg_s, 0.001, heat.targetRate_kg_s),
       step: 0.000_005,
       schedule: null,
+      times,
       value: heat.targetRate_kg_s,
     };
   return {
@@ -78,24 +85,29 @@ function heatControl(scenario: Scenario, reach: Reach, time_s: number): LiveCont
     sliderMax: 1,
     step: 0.01,
     schedule: heat.setting,
-    value: shown(heat.setting, reach, time_s),
+    times,
+    value: shown(heat.setting, reach, time_s, times),
   };
 }
 
 const tapLabel = (scenario: Scenario): string => (isTapFed(scenario) ? 'Tap' : 'Pump');
 
-/** The four controls as they stand; `loaded`, as it was put on the bench, gives the slider ends, which stand still. */
+/**
+ * The four controls as they stand; `loaded`, as it was put on the bench, gives the slider ends, which stand still, and
+ * `times` tells when the present run's events came.
+ */
 export function liveControls(
   scenario: Scenario,
   loaded: Scenario,
   reach: Reach,
   time_s: number,
+  times: EventTimes,
 ): readonly LiveControl[] {
   const mostFlow = Math.max(...loaded.cooling.flow_kg_s.map(({ value }) => value));
-  const flow = shown(scenario.cooling.flow_kg_s, reach, time_s);
+  const flow = shown(scenario.cooling.flow_kg_s, reach, time_s, times);
   const coiled = isCoil(scenario.condenser);
   return [
-    heatControl(scenario, reach, time_s),
+    heatControl(scenario, reach, time_s, times),
     {
       id: 'tap',
       label: tapLabel(scenario),
@@ -104,6 +116,7 @@ export function liveControls(
       sliderMax: sliderEnd('cooling.flow_kg_s', mostFlow, 0.05, flow),
       step: 0.05 / 60,
       schedule: scenario.cooling.flow_kg_s,
+      times,
       value: flow,
     },
     {
@@ -119,6 +132,7 @@ export function liveControls(
       ),
       step: 0.05,
       schedule: null,
+      times,
       value: scenario.condenser.length_m,
     },
     {
@@ -129,6 +143,7 @@ export function liveControls(
       sliderMax: sliderEnd('charge.mass_kg', loaded.charge.mass_kg, 4, scenario.charge.mass_kg),
       step: 0.05,
       schedule: null,
+      times,
       value: scenario.charge.mass_kg,
     },
   ];
@@ -142,7 +157,7 @@ export function reachInWords(
   clock: (time_s: number) => string,
 ): string {
   if (!control.schedule) return '';
-  const { from_s, to_s } = stretchAt(control.schedule, time_s);
+  const { from_s, to_s } = stretchAt(control.schedule, time_s, control.times);
   const until = to_s === null ? '' : ` to ${clock(to_s)}`;
   if (reach === 'from-here') return `Changes the run from ${clock(time_s)} ${until === '' ? 'on' : until.trim()}.`;
   if (from_s === 0) return until === '' ? 'Changes the whole run.' : `Changes the run from the start${until}.`;

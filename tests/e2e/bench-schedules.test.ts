@@ -18,6 +18,35 @@ describe('a control over the run', () => {
     expect(await typedValue(page, 'Heat').inputValue()).toBe('75');
   });
 
+  test('waits for an event of the run, which is chosen by keyboard alone', async () => {
+    const { page } = await openBench();
+    await fullRun(page);
+    const plan = page.getByRole('region', { name: 'Heat setting' });
+    const knot = plan.getByRole('slider', { name: 'Heat setting, change 1' });
+    const from = plan.getByRole('combobox', { name: 'Change 1 counts from' });
+    const row = plan.getByRole('row').filter({ has: page.getByRole('combobox', { name: 'Change 1 counts from' }) });
+    const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label'));
+    await knot.waitFor();
+    expect(await knot.getAttribute('aria-valuetext')).toMatch(/^50\s% from the first drop$/);
+    const drop = await row.textContent();
+    expect(drop).toMatch(/at 2\d\smin.* in this run/);
+    await from.focus();
+    await from.press('ArrowUp');
+    await expect.poll(() => knot.getAttribute('aria-valuetext')).toMatch(/^50\s% from the first boil$/);
+    await expect.poll(() => row.textContent()).not.toBe(drop);
+    expect(await focused()).toBe('Change 1 counts from');
+    await from.press('Home');
+    await expect.poll(() => knot.getAttribute('aria-valuetext')).toMatch(/^50\s% from 2\d\smin/);
+    await from.press('End');
+    await expect.poll(() => from.inputValue()).toBe('first-drop');
+    const time = plan.getByRole('textbox', { name: 'Time of change 1' });
+    await enter(time, '5 min');
+    await expect.poll(() => knot.getAttribute('aria-valuetext')).toMatch(/^50\s% from 5\smin after the first drop$/);
+    await knot.focus();
+    await knot.press('ArrowLeft');
+    await expect.poll(() => time.inputValue()).toBe('4');
+  });
+
   test('is dragged by hand, and a whole drag is one step back', async () => {
     const { page, verdict } = await openBench();
     const plan = page.getByRole('region', { name: 'Heat setting' });

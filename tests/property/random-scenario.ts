@@ -11,6 +11,7 @@ import {
   readScenario,
   scenarioFields,
   type FieldInfo,
+  type ScheduleEvent,
   type Scenario,
 } from '../../sim/index.ts';
 
@@ -23,6 +24,7 @@ interface Knot {
   at_s: number;
   value: number;
   shape: 'step' | 'ramp';
+  after?: ScheduleEvent;
 }
 
 /** Fields that only set how much a run costs, drawn apart. */
@@ -74,11 +76,24 @@ const scheduleOf = (field: FieldInfo, reach: Reach): fc.Arbitrary<Knot[]> => {
     value: numberOf(field, initial, reach),
     shape: fc.constantFrom('step' as const, 'ramp' as const),
   });
+  // Most plans go by the clock; in some, the last knots wait for the first boil or the first drop.
+  const waiting = fc.oneof(
+    { weight: 3, arbitrary: fc.constant<readonly [number, number]>([4, 4]) },
+    { weight: 1, arbitrary: fc.tuple(fc.integer({ min: 0, max: 4 }), fc.integer({ min: 0, max: 4 })) },
+  );
+  const after = (index: number, [boil, drop]: readonly [number, number]): Pick<Knot, 'after'> => {
+    if (index >= Math.max(boil, drop)) return drop < 4 ? { after: 'first-drop' } : {};
+    return index >= boil ? { after: 'first-boil' } : {};
+  };
   return fc
-    .tuple(numberOf(field, initial, reach), fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s }))
-    .map(([first, later]) => [
+    .tuple(
+      numberOf(field, initial, reach),
+      fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s }),
+      waiting,
+    )
+    .map(([first, later, phases]) => [
       { at_s: 0, value: first, shape: 'step' as const },
-      ...later.sort((a, b) => a.at_s - b.at_s),
+      ...later.sort((a, b) => a.at_s - b.at_s).map((entry, index) => ({ ...entry, ...after(index, phases) })),
     ]);
 };
 

@@ -100,7 +100,7 @@ export function gentleAgainstHard(scenario: Scenario): GentleAndHard {
   const gentle = variant(
     scenario,
     'gentle',
-    { setting: [...full, { at_s: boil, value: setting, shape: 'step' }] },
+    { setting: [...full, { at_s: 0, after: 'first-boil', value: setting, shape: 'step' }] },
     distillate,
     GENTLE_PATIENCE,
   );

@@ -15,9 +15,11 @@ const LAYOUTS: Readonly<Record<Scenario['pot']['layout'], string>> = {
   steam: 'fed with steam from the boiler',
 };
 
-/** A knot of a plan, in the imperative. */
-const turned = (what: string, said: string, evenly: boolean): string =>
-  evenly ? `${what} evenly up or down to reach ${said} now` : `${what} to ${said}`;
+/** A knot of a plan, in the imperative, with the event to wait for. */
+const turned = (what: string, said: string, evenly: boolean, awaited: string | null): string => {
+  if (evenly) return `${what} evenly up or down to reach ${said} ${awaited === null ? 'now' : `at ${awaited}`}`;
+  return `${what} to ${said}${awaited === null ? '' : ` at ${awaited}`}`;
+};
 
 export const handOut = (q: Quantities) => ({
   headings: {
@@ -48,9 +50,11 @@ export const handOut = (q: Quantities) => ({
     'Heat on at',
   ] as const,
   logColumns: ['Time', 'Heat', 'Tap', 'Distillate', 'Oil', 'Tub', 'Outlet', 'Note'] as const,
-  heat: (value: number, evenly: boolean) => turned('Heat', q.share(value), evenly),
-  tap: (value: number, evenly: boolean) =>
-    value === 0 && !evenly ? 'Tap closed' : turned('Tap', q.waterFlow(value), evenly),
+  heat: (value: number, evenly: boolean, awaited: string | null) => turned('Heat', q.share(value), evenly, awaited),
+  tap: (value: number, evenly: boolean, awaited: string | null) =>
+    value === 0 && !evenly
+      ? `Tap closed${awaited === null ? '' : ` at ${awaited}`}`
+      : turned('Tap', q.waterFlow(value), evenly, awaited),
   holdRate: (rate_kg_s: number) => `Heat up and down to hold ${q.distillateFlow(rate_kg_s)} of distillate`,
   sizes(scenario: Scenario, plant: string | null, source: string): readonly NamedValue[] {
     const { heat, pot, boiler, charge, neck, condenser, cooling, separator } = scenario;

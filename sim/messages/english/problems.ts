@@ -41,6 +41,8 @@ const ALLOWED: { readonly [K in ProblemKind]: (values: ProblemValues[K], figures
   'too-long-a-text': ({ most }) => `at most ${most} characters are allowed`,
   'schedule-begins-late': () => 'the first entry must be at the start, 0 s',
   'schedule-out-of-order': ({ before_s }, { at }) => `it must be later than the entry before it (${at(before_s)})`,
+  'schedule-phases-out-of-order': () =>
+    'entries must stand in the order of what they count from: the start, first-boil, first-drop',
   'unknown-botanical': () => 'the name of a plant of the library is needed, or “own”',
   'unknown-constituent': () => 'the name of a known oil constituent is needed',
   'constituent-twice': () => 'each constituent may stand once',

@@ -1,12 +1,33 @@
 /** The knots of a schedule as rows to type into. */
-import { createSignal, Index, Show } from 'solid-js';
-import { type Schedule, formatDuration, type UnitSystem } from '../../../sim/index.ts';
+import { createSignal, createUniqueId, For, Index, Show } from 'solid-js';
+import {
+  englishReader,
+  formatDuration,
+  SCHEDULE_EVENTS,
+  scheduleMessages,
+  type PlacedKnot,
+  type Schedule,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
-import { moveKnot, removeKnot, setKnotTime, toggleShape, type Edited, type ScheduleLimits } from './schedule-edit.ts';
+import {
+  moveKnot,
+  removeKnot,
+  setKnotAfter,
+  setKnotTime,
+  toggleShape,
+  type Edited,
+  type ScheduleLimits,
+} from './schedule-edit.ts';
+
+/** What a change may count from: the start, or an event. */
+const ORIGINS = [undefined, ...SCHEDULE_EVENTS] as const;
 
 export interface KnotTableProps {
   readonly title: string;
   readonly schedule: Schedule;
+  /** The same by the clock of the run, as far as it came. */
+  readonly clock: readonly PlacedKnot[];
   readonly limits: ScheduleLimits;
   readonly unit: string;
   readonly hint?: string | undefined;
@@ -16,12 +37,28 @@ export interface KnotTableProps {
 }
 
 export function KnotTable(props: KnotTableProps) {
+  const cameId = createUniqueId();
   const [problem, setProblem] = createSignal<string | null>(null);
   /** Hands on a valid edit; else answers why not. */
   const take = (edited: Edited, quick: boolean): string | null => {
     if (!edited.ok) return edited.because;
     props.onEdit(edited.schedule, quick);
     return null;
+  };
+  const origins: HTMLSelectElement[] = [];
+  const messages = () => scheduleMessages(englishReader(props.system));
+  /** Lets a change count from another moment; the choice goes along when the row finds another place. */
+  const countFrom = (index: number, value: string): void => {
+    const after = SCHEDULE_EVENTS.find((event) => event === value);
+    const edited = setKnotAfter(props.schedule, index, after, props.limits.times);
+    setProblem(take(edited, false));
+    if (edited.ok) queueMicrotask(() => origins[edited.index]?.focus());
+  };
+  /** Where the clock does not say it: when a change came in this run, or that it did not. */
+  const cameWords = (index: number): string => {
+    const knot = props.clock.find(({ place }) => place === index);
+    if (!knot) return 'not reached in this run';
+    return props.schedule[index]?.after === undefined ? '' : `at ${formatDuration(knot.at_s)} in this run`;
   };
   const hint = () => (props.hint === undefined ? {} : { hint: props.hint });
 
@@ -52,6 +89,24 @@ export function KnotTable(props: KnotTableProps) {
                       system={props.system}
                       onCommit={(at_s, nudge) => take(setKnotTime(props.schedule, index, at_s, formatDuration), nudge)}
                     />
+                    <select
+                      ref={(element) => (origins[index] = element)}
+                      class="schedule-origin"
+                      aria-label={`Change ${index} counts from`}
+                      aria-describedby={`${cameId}-${index}`}
+                      onChange={(event) => countFrom(index, event.currentTarget.value)}
+                    >
+                      <For each={ORIGINS}>
+                        {(event) => (
+                          <option value={event ?? ''} selected={event === knot().after}>
+                            after {messages().origin(event)}
+                          </option>
+                        )}
+                      </For>
+                    </select>
+                    <span class="schedule-came" id={`${cameId}-${index}`}>
+                      {cameWords(index)}
+                    </span>
                   </Show>
                 </td>
                 <td>

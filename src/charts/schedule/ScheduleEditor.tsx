@@ -2,13 +2,19 @@
  * A control over time as a line on the charts' own time axis: knots to drag or to move by keys, and the same knots as
  * rows to type into. Hands on valid schedules only.
  */
-import { createMemo, createSignal, createUniqueId, For, Index, Show, type Accessor } from 'solid-js';
+import { createMemo, createSignal, createUniqueId, For, Index, Show, untrack, type Accessor } from 'solid-js';
 import {
-  type Schedule,
+  clockSchedule,
   displayUnit,
+  englishReader,
   formatDuration,
   formatNumber,
   formatQuantity,
+  phasesBegun,
+  scheduleMessages,
+  type EventTimes,
+  type Knot,
+  type Schedule,
   type UnitSystem,
 } from '../../../sim/index.ts';
 import { linearMap } from '../model/decimate.ts';
@@ -21,12 +27,12 @@ import { KnotHandle, type KnotMove } from './KnotHandle.tsx';
 import { KnotTable } from './KnotTable.tsx';
 import {
   addKnot,
+  beginning,
   moveKnot,
   removeKnot,
   scheduleProblem,
   toggleShape,
   type Edited,
-  type Knot,
   type ScheduleLimits,
 } from './schedule-edit.ts';
 import { scheduleDomain, scheduleLine, snapValue, timeStep, valueStep } from './schedule-line.ts';
@@ -41,6 +47,8 @@ export interface ScheduleEditorProps {
   readonly title: string;
   readonly min: number;
   readonly max: number;
+  /** When the events came from which knots may count. */
+  readonly times: EventTimes;
   /** Length of the run. */
   readonly duration_s: number;
   /** End of the charts' time axis, where it is later than the run's. */
@@ -71,7 +79,12 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
 
   const unit = createMemo(() => displayUnit(props.unit, props.units, props.hint));
   const axisEnd_s = () => props.axisEnd_s ?? props.duration_s;
-  const limits = (): ScheduleLimits => ({ min: props.min, max: props.max, duration_s: props.duration_s });
+  const limits = (): ScheduleLimits => ({
+    min: props.min,
+    max: props.max,
+    duration_s: props.duration_s,
+    times: props.times,
+  });
   const layout = createMemo(() =>
     layOut({
       width: width(),
@@ -94,29 +107,42 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
   const ticks = createMemo(() => valueTicks(bounds(), (layout().axisTop - top()) / textScale()));
   const timeTicks = createMemo(() => xTicks('time', [0, axisEnd_s()], layout().plotWidth / textScale(), props.units));
   const path = () =>
-    scheduleLine(props.schedule, props.duration_s)
+    scheduleLine(clock(), props.duration_s)
       .map(({ at_s, value }, index) => `${index === 0 ? 'M' : 'L'}${xOf(at_s)},${yOf(value)}`)
       .join('');
-  const shownKnots = createMemo(() => props.schedule.filter(({ at_s }) => at_s <= props.duration_s));
+  /** The plan by the clock of this run, and what of it can be held: a place in the plan, where it stands. */
+  const clock = createMemo(() => clockSchedule(props.schedule, props.times));
+  const shownKnots = createMemo(() =>
+    clock().flatMap(({ at_s, place }) => {
+      const knot = place === null ? undefined : props.schedule[place];
+      return place === null || !knot || at_s > props.duration_s ? [] : { at_s, place, knot };
+    }),
+  );
+  const messages = () => scheduleMessages(englishReader(props.units));
+  /** Events that the plan waits for, where they came. */
+  const marks = createMemo(() =>
+    phasesBegun(props.schedule, props.times).flatMap(({ after, begins_s }) =>
+      after === undefined ? [] : { after, at_s: begins_s, words: messages().origin(after) },
+    ),
+  );
   const said = (value: number) =>
     formatQuantity(value, props.unit, props.units, props.hint === undefined ? {} : { hint: props.hint });
-  const knotWords = ({ at_s, value, shape }: Knot) =>
-    shape === 'ramp'
-      ? `evenly to ${said(value)} at ${formatDuration(at_s)}`
-      : `${said(value)} from ${at_s === 0 ? 'the start' : formatDuration(at_s)}`;
+  const knotWords = ({ at_s, after, value, shape }: Knot) =>
+    `${shape === 'ramp' ? `evenly to ${said(value)} at` : `${said(value)} from`} ${messages().moment(at_s, after)}`;
 
   const hand = (schedule: Schedule, quick: boolean): void => {
     const problem = scheduleProblem(schedule, limits());
     setMessage(problem ?? '');
     if (problem === null) props.onChange(schedule, quick);
   };
+  const focusKnot = (index: number): void => handles[shownKnots().findIndex(({ place }) => place === index)]?.focus();
   const take = (edited: Edited): void => {
     if (!edited.ok) {
       setMessage(edited.because);
       return;
     }
     hand(edited.schedule, false);
-    queueMicrotask(() => handles[edited.index]?.focus());
+    queueMicrotask(() => untrack(() => focusKnot(edited.index)));
   };
   const moveTo = (index: number, at_s: number, value: number): void => {
     const moved = moveKnot(props.schedule, index, at_s, value, limits());
@@ -125,7 +151,9 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
   };
   const drag = (index: number, toX: number, toY: number): void => {
     const step = timeStep(props.duration_s);
-    const at_s = Math.round((toX - layout().left - x().offset) / x().slope / step) * step;
+    const time_s =
+      (toX - layout().left - x().offset) / x().slope - (beginning(props.schedule, index, props.times) ?? 0);
+    const at_s = Math.round(time_s / step) * step;
     moveTo(index, at_s, snapValue(unit().toSI((toY - y().offset) / y().slope), unit(), valueStep(bounds())));
   };
   const nudge = (index: number, { time, value, large }: KnotMove): void => {
@@ -137,7 +165,7 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
       value === 0 ? knot.value : snapValue(unit().toSI(unit().fromSI(knot.value) + value * times * step), unit(), step);
     moveTo(index, knot.at_s + time * times * timeStep(props.duration_s), raised);
   };
-  const addAt = (at_s: number): void => take(addKnot(props.schedule, at_s));
+  const addAt = (at_s: number): void => take(addKnot(props.schedule, at_s, props.times));
   const addWhere = (event: MouseEvent & { currentTarget: HTMLElement }): void => {
     const pixel = event.clientX - event.currentTarget.getBoundingClientRect().left - layout().left;
     const step = timeStep(props.duration_s);
@@ -199,6 +227,27 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
             <text class="schedule-tick" x={layout().left - 12} y={top() - layout().line * 0.65} text-anchor="end">
               {unit().label}
             </text>
+            <For each={marks()}>
+              {(mark) => (
+                <>
+                  <line
+                    class="schedule-event"
+                    x1={xOf(mark.at_s)}
+                    x2={xOf(mark.at_s)}
+                    y1={top()}
+                    y2={layout().axisTop}
+                  />
+                  <text
+                    class="schedule-tick"
+                    x={xOf(mark.at_s)}
+                    y={top() - layout().line * 0.65}
+                    text-anchor={mark.after === 'first-boil' ? 'end' : 'start'}
+                  >
+                    {mark.words}
+                  </text>
+                </>
+              )}
+            </For>
             <path class="schedule-line" d={path()} style={{ stroke: `var(--${props.ink ?? 'copper'})` }} />
           </svg>
           <div
@@ -210,23 +259,23 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
             }}
           />
           <Index each={shownKnots()}>
-            {(knot, index) => (
+            {(shown, position) => (
               <KnotHandle
-                ref={(element) => (handles[index] = element)}
-                name={index === 0 ? `${props.title} at the start` : `${props.title}, change ${index}`}
-                now={unit().fromSI(knot().value)}
+                ref={(element) => (handles[position] = element)}
+                name={shown().place === 0 ? `${props.title} at the start` : `${props.title}, change ${shown().place}`}
+                now={unit().fromSI(shown().knot.value)}
                 min={unit().fromSI(props.min)}
                 max={unit().fromSI(props.max)}
-                words={knotWords(knot())}
+                words={knotWords(shown().knot)}
                 describedBy={helpId}
-                x={xOf(knot().at_s)}
-                y={yOf(knot().value)}
-                ramp={knot().shape === 'ramp'}
-                onDrag={(toX, toY) => drag(index, toX, toY)}
+                x={xOf(shown().at_s)}
+                y={yOf(shown().knot.value)}
+                ramp={shown().knot.shape === 'ramp'}
+                onDrag={(toX, toY) => drag(shown().place, toX, toY)}
                 onDragging={setDragging}
-                onMove={(move) => nudge(index, move)}
-                onRemove={() => take(removeKnot(props.schedule, index))}
-                onToggle={() => take(toggleShape(props.schedule, index))}
+                onMove={(move) => nudge(shown().place, move)}
+                onRemove={() => take(removeKnot(props.schedule, shown().place))}
+                onToggle={() => take(toggleShape(props.schedule, shown().place))}
                 onAdd={() => addAt(props.time_s())}
               />
             )}
@@ -239,6 +288,7 @@ export function ScheduleEditor(props: ScheduleEditorProps) {
       <KnotTable
         title={props.title}
         schedule={props.schedule}
+        clock={clock()}
         limits={limits()}
         unit={props.unit}
         hint={props.hint}

@@ -1,6 +1,6 @@
 /** A schedule as a line on the time axis, and the axis that suits it. */
 import { tickStep } from 'd3-array';
-import { lerp, type Schedule } from '../../../sim/index.ts';
+import { lerp, type ClockSchedule, type Schedule } from '../../../sim/index.ts';
 import { settleDomain, type Domain } from '../model/domain.ts';
 import type { DisplayUnit } from '../model/measure.ts';
 
@@ -10,7 +10,7 @@ export interface LinePoint {
 }
 
 /** Corners of the line from the start to the end of the run. */
-export function scheduleLine(schedule: Schedule, end_s: number): readonly LinePoint[] {
+export function scheduleLine(schedule: ClockSchedule, end_s: number): readonly LinePoint[] {
   const corners: LinePoint[] = [];
   for (const { at_s, value, shape } of schedule) {
     const before = corners.at(-1);

@@ -1,6 +1,6 @@
 /** The controls that change over the run, as lines to draw on the charts' time axis, wired to the bench. */
-import { For, onMount } from 'solid-js';
-import { fieldAt, type Schedule } from '../../../sim/index.ts';
+import { createMemo, For, onMount } from 'solid-js';
+import { eventTimes, fieldAt, type Schedule } from '../../../sim/index.ts';
 import { ScheduleEditor } from '../../charts/schedule/ScheduleEditor.tsx';
 import { useBench } from '../../state/bench.ts';
 import { valueAtPath } from '../../state/field-path.ts';
@@ -13,11 +13,15 @@ const INKS = { 'heat.setting': 'copper', 'cooling.flow_kg_s': 'water', 'cooling.
 export function BenchSchedules() {
   const bench = useBench();
   onMount(showAwaitedSchedule);
+  const times = createMemo(() => eventTimes(bench.result().summary));
   const paths = () => PATHS.filter((path) => path !== 'heat.setting' || bench.scenario().heat.control === 'schedule');
   return (
     <div class="bench-schedules">
       <h2>Over the run</h2>
-      <p class="quiet">What you turn, and when. Drag the square knots, or type into the rows.</p>
+      <p class="quiet">
+        What you turn, and when: by the clock, or from the first boil or the first drop. Drag the square knots, or type
+        into the rows.
+      </p>
       <For each={paths()}>
         {(path) => {
           const field = fieldAt(path);
@@ -30,6 +34,7 @@ export function BenchSchedules() {
                 title={field?.title ?? path}
                 min={field?.min ?? 0}
                 max={field?.max ?? 1}
+                times={times()}
                 duration_s={bench.scenario().run.duration_s}
                 axisEnd_s={bench.axisEnd_s()}
                 time_s={bench.time_s}

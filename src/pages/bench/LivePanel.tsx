@@ -2,7 +2,7 @@
 import { createMemo, createSignal } from 'solid-js';
 import { LiveControls } from './LiveControls.tsx';
 import { createThrottled } from '../../ui/throttled.ts';
-import { formatDuration, type ScenarioPart } from '../../../sim/index.ts';
+import { eventTimes, formatDuration, type ScenarioPart } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
 import {
   fieldValue,
@@ -53,7 +53,13 @@ export interface LivePanelProps {
 export function LivePanel(props: LivePanelProps) {
   const bench = useBench();
   const controls = createMemo(() =>
-    liveControls(bench.scenario(), bench.loaded(), props.live.reach(), props.live.toldMoment_s()),
+    liveControls(
+      bench.scenario(),
+      bench.loaded(),
+      props.live.reach(),
+      props.live.toldMoment_s(),
+      eventTimes(bench.result().summary),
+    ),
   );
   const isPlain = () => controls().every(({ schedule }) => schedule === null || schedule.length === 1);
   return (

@@ -28,7 +28,7 @@ export interface CompareCardProps {
 
 export function CompareCard(props: CompareCardProps) {
   const id = createUniqueId();
-  const fields = createMemo(() => compareFields(props.run.scenario));
+  const fields = createMemo(() => compareFields(props.run.scenario, englishReader(props.units)));
   const now = createMemo(() => {
     const { result } = props.run;
     if (!result) return '';

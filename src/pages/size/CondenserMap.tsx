@@ -4,7 +4,7 @@
  */
 import { createMemo, createSignal, For, Show, type Accessor } from 'solid-js';
 import { debounce } from '@solid-primitives/scheduled';
-import { isCoil, type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { isCoil, type EventTimes, type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { createLook, createWidth } from '../../charts/plot/look.ts';
 import { coolingAt } from '../../workers/map-axis.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
@@ -16,6 +16,8 @@ import { mapShapes, pixelsOf, plotHeight, plotWidth, type MapFrame } from './map
 
 export interface CondenserMapProps {
   readonly scenario: Scenario;
+  /** When the events came that a tap may wait for. */
+  readonly times: EventTimes;
   readonly bounds: MapBounds;
   readonly field: MapField | null;
   readonly units: UnitSystem;
@@ -61,7 +63,7 @@ export function CondenserMap(props: CondenserMapProps) {
     const known = field();
     return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units) : null;
   });
-  const x = () => clamped(ownX(props.scenario, props.bounds.axis), props.bounds.x);
+  const x = () => clamped(ownX(props.scenario, props.bounds.axis, props.times), props.bounds.x);
   const own = () => ({
     x: pixels().x(x()),
     y: pixels().y(clamped(props.scenario.condenser.length_m, props.bounds.length_m)),
@@ -80,7 +82,7 @@ export function CondenserMap(props: CondenserMapProps) {
     own: 'your still',
   });
   const place = () =>
-    `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis), props.units)}`;
+    `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis, props.times), props.units)}`;
 
   const [gesture, setGesture] = createSignal<string | null>(null);
   let keys: string | null = null;

@@ -6,6 +6,7 @@ import {
   coolantFails,
   DEFAULT_MARGIN,
   englishReader,
+  eventTimes,
   rangeAt,
   sizingMessages,
   toldSizing,
@@ -68,6 +69,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const units = () => props.context.units();
   const messages = () => sizingMessages(englishReader(units()));
   const scenario = createMemo(() => props.context.result().scenario);
+  const times = createMemo(() => eventTimes(props.context.result().summary));
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
@@ -83,7 +85,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const needed = () => own.answer()?.length_m ?? null;
   // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
   const bounds = createMemo<MapBounds>((before) => {
-    const next = mapBounds(scenario(), axis(), needed(), before ?? null);
+    const next = mapBounds(scenario(), axis(), times(), needed(), before ?? null);
     const isSame =
       before?.axis === next.axis &&
       before.x[0] === next.x[0] &&
@@ -260,6 +262,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
         </Show>
         <CondenserMap
           scenario={props.context.scenario()}
+          times={times()}
           bounds={bounds()}
           field={map.field()}
           units={units()}

@@ -1,6 +1,14 @@
 /** The grid behind the picture of a condenser: what its axes span, which points are reckoned when, and the field they give. */
 import { scaleLinear } from 'd3-scale';
-import { isCoil, coilFit, longestCoil, tubVolume, type Scenario } from '../../../sim/index.ts';
+import {
+  isCoil,
+  clockSchedule,
+  coilFit,
+  longestCoil,
+  tubVolume,
+  type EventTimes,
+  type Scenario,
+} from '../../../sim/index.ts';
 import type { MapNode, OutletReading } from '../../workers/condenser-map.ts';
 import type { MapAxis } from '../../workers/map-axis.ts';
 
@@ -15,8 +23,8 @@ export interface MapBounds {
 }
 
 /** Cooling-water flow of a schedule as one number: its mean over the run, each setting for as long as it stands. */
-export function meanFlow({ cooling, run }: Pick<Scenario, 'cooling' | 'run'>): number {
-  const knots = cooling.flow_kg_s;
+export function meanFlow({ cooling, run }: Pick<Scenario, 'cooling' | 'run'>, times: EventTimes): number {
+  const knots = clockSchedule(cooling.flow_kg_s, times);
   return (
     knots.reduce((sum, { at_s, value }, index) => {
       const until = Math.min(run.duration_s, knots[index + 1]?.at_s ?? run.duration_s);
@@ -33,8 +41,8 @@ export const usualAxis = ({ condenser, cooling }: Scenario): MapAxis =>
   isCoil(condenser) && cooling.flow_kg_s.every(({ value }) => value === 0) ? 'tub-volume' : 'flow';
 
 /** Where the scenario itself stands on the horizontal axis. */
-export const ownX = (scenario: Scenario, axis: MapAxis): number =>
-  axis === 'flow' ? meanFlow(scenario) : tubVolume(scenario.cooling);
+export const ownX = (scenario: Scenario, axis: MapAxis, times: EventTimes): number =>
+  axis === 'flow' ? meanFlow(scenario, times) : tubVolume(scenario.cooling);
 
 const LEAST_FLOW_SPAN = 0.004;
 /** A point nearer to the ends than these parts of the axis asks for another axis. */
@@ -51,10 +59,14 @@ function spanOf(value: number, least: number, earlier: number | undefined): numb
   return roundUp(Math.max(least, ROOM * value));
 }
 
-/** @param needed_m length that would hold, where it is known, so that the picture shows it */
+/**
+ * @param times those of the present run
+ * @param needed_m length that would hold, where it is known, so that the picture shows it
+ */
 export function mapBounds(
   scenario: Scenario,
   axis: MapAxis,
+  times: EventTimes,
   needed_m: number | null,
   earlier: MapBounds | null,
 ): MapBounds {
@@ -62,7 +74,7 @@ export function mapBounds(
   const wanted = Math.max(scenario.condenser.length_m, needed_m === null ? 0 : needed_m * 1.1);
   const length = Math.min(100, spanOf(wanted, 0.5, before?.length_m[1]));
   const least = axis === 'flow' ? LEAST_FLOW_SPAN : leastTubVolume(scenario) * ROOM;
-  const high = spanOf(ownX(scenario, axis), least, before?.x[1]);
+  const high = spanOf(ownX(scenario, axis, times), least, before?.x[1]);
   const low = axis === 'flow' ? (isCoil(scenario.condenser) ? 0 : high / 20) : leastTubVolume(scenario);
   return { axis, x: [low, high], length_m: [length / 20, length] };
 }

@@ -1,6 +1,6 @@
 /** The tables of the answers' places: which rows and fields they have, and which value is the better one. */
 import { describe, expect, test } from 'vitest';
-import { tubes, type CompareRow, type TubeSize } from '../../../sim/index.ts';
+import { englishReader, tubes, type CompareRow, type TubeSize } from '../../../sim/index.ts';
 import { bestOf } from '../../../src/pages/compare/best-of.ts';
 import { compareFields } from '../../../src/pages/compare/compare-fields.ts';
 import {
@@ -16,6 +16,7 @@ import { placeOf, PLACES } from '../../../src/state/places.ts';
 import { digitsAndPower } from '../../../src/pages/working/working-words.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
+const METRIC = englishReader('metric');
 const plain = (text: string): string => text.replace(/[\u202f\u00a0]/gu, ' ');
 
 const size = (more: Partial<TubeSize> = {}): TubeSize => ({
@@ -126,18 +127,24 @@ describe('stills compared', () => {
       heat: {
         setting: [
           { at_s: 0, value: 0.9 },
-          { at_s: 1560, value: 0.5 },
+          { at_s: 1560, value: 0.7 },
+          { at_s: 0, after: 'first-drop', value: 0.5 },
+          { at_s: 1200, after: 'first-drop', value: 0.4, shape: 'ramp' },
         ],
       },
     });
-    expect(compareFields(scenario).map(({ path, label }) => [path, plain(label)])).toEqual([
+    expect(compareFields(scenario, METRIC).map(({ path, label }) => [path, plain(label)])).toEqual([
       ['heat.setting.0.value', 'Heat'],
       ['heat.setting.1.value', 'Heat from 26 min'],
+      ['heat.setting.2.value', 'Heat from the first drop'],
+      ['heat.setting.3.value', 'Heat by 20 min after the first drop'],
       ['cooling.flow_kg_s.0.value', 'Tap'],
       ['condenser.length_m', 'Coil'],
       ['charge.mass_kg', 'Charge'],
     ]);
-    expect(compareFields(scenarioWith({ heat: { control: 'hold-rate' } }))[0]?.path).toBe('heat.targetRate_kg_s');
+    expect(compareFields(scenarioWith({ heat: { control: 'hold-rate' } }), METRIC)[0]?.path).toBe(
+      'heat.targetRate_kg_s',
+    );
   });
 });
 

@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { coilFit, tubVolume, type Scenario } from '../../../sim/index.ts';
+import { coilFit, NO_EVENTS, tubVolume, type Scenario } from '../../../sim/index.ts';
 import {
   changesOf,
   escapeLine,
@@ -32,7 +32,7 @@ const coil = (): Scenario =>
 
 /** A made-up condenser: 300 K plus what length and flow take off, escaping below a line. */
 function madeUp(stride: number): MapField {
-  const bounds = mapBounds(coil(), 'flow', null, null);
+  const bounds = mapBounds(coil(), 'flow', NO_EVENTS, null, null);
   const readings = new Map<number, OutletReading>();
   for (const [column, row] of placesOf(stride, readings)) {
     const node = nodeAt(bounds, column, row);
@@ -62,7 +62,7 @@ describe('the grid behind the picture', () => {
 
   test('has the reader’s own still well inside', () => {
     const scenario = coil();
-    const { x, length_m } = mapBounds(scenario, 'flow', null, null);
+    const { x, length_m } = mapBounds(scenario, 'flow', NO_EVENTS, null, null);
     expect(x[0]).toBe(0);
     expect(x[1]).toBeGreaterThanOrEqual(0.02);
     expect(length_m[1]).toBeGreaterThanOrEqual(4);
@@ -70,15 +70,15 @@ describe('the grid behind the picture', () => {
   });
 
   test('keeps its axes while a dragged still stays within them, and takes new ones when it leaves', () => {
-    const first = mapBounds(coil(), 'flow', null, null);
+    const first = mapBounds(coil(), 'flow', NO_EVENTS, null, null);
     const nudged = scenarioWith({ condenser: { length_m: 2.6 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.013 }] } });
-    expect(mapBounds(nudged, 'flow', null, first)).toEqual(first);
+    expect(mapBounds(nudged, 'flow', NO_EVENTS, null, first)).toEqual(first);
     const far = scenarioWith({ condenser: { length_m: 9 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.013 }] } });
-    expect(mapBounds(far, 'flow', null, first).length_m[1]).toBeGreaterThanOrEqual(18);
+    expect(mapBounds(far, 'flow', NO_EVENTS, null, first).length_m[1]).toBeGreaterThanOrEqual(18);
   });
 
   test('shows the length that would hold, where that is longer than the reader’s own', () => {
-    expect(mapBounds(coil(), 'flow', 11, null).length_m[1]).toBeGreaterThan(11);
+    expect(mapBounds(coil(), 'flow', NO_EVENTS, 11, null).length_m[1]).toBeGreaterThan(11);
   });
 
   test('is against the volume of a tub without running water, and the tub always goes round the coil', () => {
@@ -90,10 +90,10 @@ describe('the grid behind the picture', () => {
         scenarioWith({ condenser: { kind: 'jacketed-tube' }, cooling: { flow_kg_s: [{ at_s: 0, value: 0 }] } }),
       ),
     ).toBe('flow');
-    const { x } = mapBounds(still, 'tub-volume', null, null);
+    const { x } = mapBounds(still, 'tub-volume', NO_EVENTS, null, null);
     const narrowest = coolingAt(still, 'tub-volume', x[0]);
     expect(narrowest.tubDiameter_m).toBeGreaterThan(still.condenser.coilDiameter_m);
-    expect(ownX(still, 'tub-volume')).toBeCloseTo(tubVolume(still.cooling), 9);
+    expect(ownX(still, 'tub-volume', NO_EVENTS)).toBeCloseTo(tubVolume(still.cooling), 9);
     expect(coolingAt(still, 'tub-volume', tubVolume(still.cooling)).tubDiameter_m).toBeCloseTo(
       still.cooling.tubDiameter_m,
       9,
@@ -111,7 +111,18 @@ describe('the grid behind the picture', () => {
         ],
       },
     });
-    expect(meanFlow(scenario)).toBeCloseTo(0.0175, 9);
+    expect(meanFlow(scenario, NO_EVENTS)).toBeCloseTo(0.0175, 9);
+    const waiting = scenarioWith({
+      run: { duration_s: 4000 },
+      cooling: {
+        flow_kg_s: [
+          { at_s: 0, value: 0.01 },
+          { at_s: 0, after: 'first-drop', value: 0.02 },
+        ],
+      },
+    });
+    expect(meanFlow(waiting, NO_EVENTS)).toBeCloseTo(0.01, 9);
+    expect(meanFlow(waiting, { firstBoil: 900, firstDrop: 1000 })).toBeCloseTo(0.0175, 9);
     expect(isConstant(scenario.cooling.flow_kg_s)).toBe(false);
     expect(isConstant(coil().cooling.flow_kg_s)).toBe(true);
   });

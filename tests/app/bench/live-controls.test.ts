@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { rangeAt } from '../../../sim/index.ts';
+import { NO_EVENTS, rangeAt } from '../../../sim/index.ts';
 import {
   fieldValue,
   liveControls,
@@ -22,7 +22,7 @@ const control = (
   time_s = 0,
 ): LiveControl => {
   const scenario = scenarioWith(input);
-  const found = liveControls(scenario, scenario, reach, time_s).find((one) => one.id === id);
+  const found = liveControls(scenario, scenario, reach, time_s, NO_EVENTS).find((one) => one.id === id);
   if (!found) throw new Error(`no control ${id}`);
   return found;
 };
@@ -70,7 +70,7 @@ test('the ranges are those of the schema, so that no turn writes what the scenar
     { condenser: { length_m: 90 }, charge: { mass_kg: 0 } },
   ]) {
     const scenario = scenarioWith(input);
-    for (const { path, range, sliderMax, value } of liveControls(scenario, scenario, 'stretch', 0)) {
+    for (const { path, range, sliderMax, value } of liveControls(scenario, scenario, 'stretch', 0, NO_EVENTS)) {
       expect(range, path).toEqual(rangeAt(path));
       expect(sliderMax, path).toBeLessThanOrEqual(range.max);
       expect(value, path).toBeGreaterThanOrEqual(range.min);
@@ -87,7 +87,8 @@ test('length and charge are plain numbers, whatever the time mark', () => {
 test('the ends of the sliders stay where they were when the scenario was put on the bench', () => {
   const loaded = scenarioWith({ condenser: { length_m: 4 } });
   const ends = [1, 4, 9].map(
-    (length_m) => liveControls(scenarioWith({ condenser: { length_m } }), loaded, 'stretch', 0)[2]?.sliderMax,
+    (length_m) =>
+      liveControls(scenarioWith({ condenser: { length_m } }), loaded, 'stretch', 0, NO_EVENTS)[2]?.sliderMax,
   );
   expect(ends).toEqual([10, 10, 10]);
   expect([4, 9, 40].map((value) => roomyEnd(value, 10))).toEqual([10, 20, 80]);

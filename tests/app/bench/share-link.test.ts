@@ -34,6 +34,25 @@ describe('a link', () => {
     expect(read).toMatchObject({ ok: true, json: { name: scenario.name, note: scenario.note } });
   });
 
+  test('keeps what a plan waits for', async () => {
+    const lavender = exampleScenario('gentle-lavender');
+    const read = readScenario({
+      ...lavender,
+      heat: {
+        ...lavender.heat,
+        setting: [
+          { at_s: 0, value: 1 },
+          { at_s: 0, after: 'first-boil', value: 0.8 },
+          { at_s: 600, after: 'first-drop', value: 0.4, shape: 'ramp' },
+        ],
+      },
+    });
+    if (!read.ok) throw new Error('the plan was refused');
+    const opened = await readShareHash(await shareHash(read.scenario));
+    expect(opened).toEqual({ ok: true, json: JSON.parse(JSON.stringify(read.scenario)) as unknown });
+    expect(opened.ok && readScenario(opened.json)).toEqual(read);
+  });
+
   test('is as short as what differs from an example', async () => {
     const lavender = exampleScenario('gentle-lavender');
     expect((await shareHash(lavender)).length).toBeLessThan(40);

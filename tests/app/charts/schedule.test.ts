@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { readScenario, scheduleValue, type Schedule } from '../../../sim/index.ts';
+import { clockSchedule, NO_EVENTS, readScenario, scheduleValue, type Schedule } from '../../../sim/index.ts';
 import {
   addKnot,
   moveKnot,
   removeKnot,
   scheduleProblem,
+  setKnotAfter,
   setKnotTime,
   toggleShape,
   type Edited,
@@ -19,12 +20,16 @@ import {
 } from '../../../src/charts/schedule/schedule-line.ts';
 import { displayUnit, formatDuration } from '../../../sim/units/index.ts';
 
-const LIMITS = { min: 0, max: 1, duration_s: 7200 };
+const LIMITS = { min: 0, max: 1, duration_s: 7200, times: NO_EVENTS };
+/** Times of a run in which both events came. */
+const CAME = { firstBoil: 1500, firstDrop: 2000 };
 const THREE: Schedule = [
   { at_s: 0, value: 1, shape: 'step' },
   { at_s: 1800, value: 0.6, shape: 'step' },
   { at_s: 3600, value: 0.9, shape: 'ramp' },
 ];
+const valueAt = (schedule: Schedule, time_s: number, times = NO_EVENTS): number =>
+  scheduleValue(clockSchedule(schedule, times), time_s);
 const scheduleOf = (edited: Edited): Schedule => {
   if (!edited.ok) throw new Error(edited.because);
   return edited.schedule;
@@ -58,17 +63,17 @@ describe('moving a knot', () => {
 describe('adding a knot', () => {
   it('changes nothing about the line, in a flat part or on a ramp', () => {
     for (const at_s of [900, 2700, 5000]) {
-      const added = scheduleOf(addKnot(THREE, at_s));
+      const added = scheduleOf(addKnot(THREE, at_s, NO_EVENTS));
       expect(added).toHaveLength(4);
       for (let time_s = 0; time_s <= 7200; time_s += 100)
-        expect(scheduleValue(added, time_s)).toBeCloseTo(scheduleValue(THREE, time_s), 12);
+        expect(valueAt(added, time_s)).toBeCloseTo(valueAt(THREE, time_s), 12);
     }
-    expect(scheduleOf(addKnot(THREE, 2700))[2]).toEqual({ at_s: 2700, value: 0.75, shape: 'ramp' });
+    expect(scheduleOf(addKnot(THREE, 2700, NO_EVENTS))[2]).toEqual({ at_s: 2700, value: 0.75, shape: 'ramp' });
   });
 
   it('refuses a second knot at one time', () => {
-    expect(refusalOf(addKnot(THREE, 1800))).toBe('There is a change at that time already.');
-    expect(refusalOf(addKnot(THREE, 0.2))).toBe('There is a change at that time already.');
+    expect(refusalOf(addKnot(THREE, 1800, NO_EVENTS))).toBe('There is a change at that time already.');
+    expect(refusalOf(addKnot(THREE, 0.2, NO_EVENTS))).toBe('There is a change at that time already.');
   });
 });
 
@@ -102,40 +107,107 @@ describe('typing a time', () => {
   });
 });
 
+describe('counting from an event', () => {
+  const [first, second, third] = [THREE[0], THREE[1], THREE[2]];
+
+  it('lets a change come with its event, and puts it after those by the clock', () => {
+    expect(setKnotAfter(THREE, 1, 'first-drop', CAME)).toEqual({
+      ok: true,
+      schedule: [first, third, { at_s: 0, after: 'first-drop', value: 0.6, shape: 'step' }],
+      index: 2,
+    });
+  });
+
+  it('keeps how long an even change takes', () => {
+    expect(scheduleOf(setKnotAfter(THREE, 2, 'first-boil', CAME))).toEqual([
+      first,
+      second,
+      { at_s: 1800, after: 'first-boil', value: 0.9, shape: 'ramp' },
+    ]);
+  });
+
+  it('finds a free minute where another change comes with the event', () => {
+    const one = scheduleOf(setKnotAfter(THREE, 1, 'first-drop', CAME));
+    const stepped = scheduleOf(toggleShape(one, 1));
+    expect(scheduleOf(setKnotAfter(stepped, 1, 'first-drop', CAME)).map(({ at_s, after }) => [at_s, after])).toEqual([
+      [0, undefined],
+      [0, 'first-drop'],
+      [60, 'first-drop'],
+    ]);
+  });
+
+  it('goes back to the clock at the time that it had in the run', () => {
+    const one = scheduleOf(setKnotAfter([...THREE.slice(0, 2)], 1, 'first-drop', CAME));
+    expect(scheduleOf(setKnotAfter(one, 1, undefined, CAME))).toEqual([
+      first,
+      { at_s: 2000, value: 0.6, shape: 'step' },
+    ]);
+  });
+
+  it('never takes the first setting from the start', () => {
+    expect(refusalOf(setKnotAfter(THREE, 0, 'first-drop', CAME))).toContain('from the start');
+  });
+
+  it('adds a change after the event as counted from it, on the line as it runs', () => {
+    const plan = scheduleOf(setKnotAfter(THREE, 2, 'first-drop', CAME));
+    const added = addKnot(plan, 2900, CAME);
+    expect(scheduleOf(added)[2]).toEqual({
+      at_s: 900,
+      after: 'first-drop',
+      value: expect.closeTo(0.75, 12) as number,
+      shape: 'ramp',
+    });
+    for (let time_s = 0; time_s <= 7200; time_s += 100)
+      expect(valueAt(scheduleOf(added), time_s, CAME)).toBeCloseTo(valueAt(plan, time_s, CAME), 12);
+  });
+
+  it('moves a knot within its phase and the run', () => {
+    const plan = scheduleOf(setKnotAfter(THREE, 1, 'first-drop', CAME));
+    const limits = { ...LIMITS, times: CAME };
+    expect(moveKnot(plan, 2, -50, 0.6, limits)[2]?.at_s).toBe(0);
+    expect(moveKnot(plan, 2, 99_000, 0.6, limits)[2]?.at_s).toBe(5200);
+  });
+});
+
 describe('any run of edits', () => {
   it('leaves a schedule that a scenario takes', () => {
     const index = fc.integer({ min: 0, max: 6 });
     const time = fc.double({ min: -500, max: 9000, noNaN: true });
+    const after = fc.constantFrom(undefined, 'first-boil' as const, 'first-drop' as const);
     const edit = fc.oneof(
       fc.record({ do: fc.constant('move' as const), index, time, value: fc.double({ min: -2, max: 3, noNaN: true }) }),
       fc.record({ do: fc.constant('add' as const), time }),
       fc.record({ do: fc.constant('remove' as const), index }),
       fc.record({ do: fc.constant('toggle' as const), index }),
       fc.record({ do: fc.constant('type' as const), index, time }),
+      fc.record({ do: fc.constant('count' as const), index, after }),
     );
     fc.assert(
-      fc.property(fc.array(edit, { maxLength: 25 }), (edits) => {
+      fc.property(fc.array(edit, { maxLength: 25 }), fc.constantFrom(NO_EVENTS, CAME), (edits, times) => {
         let schedule: Schedule = THREE;
         for (const one of edits) {
           if (one.do === 'move') {
-            schedule = moveKnot(schedule, one.index, one.time, one.value, LIMITS);
+            schedule = moveKnot(schedule, one.index, one.time, one.value, { ...LIMITS, times });
             continue;
           }
           const edited =
             one.do === 'add'
-              ? addKnot(schedule, one.time)
+              ? addKnot(schedule, one.time, times)
               : one.do === 'remove'
                 ? removeKnot(schedule, one.index)
                 : one.do === 'toggle'
                   ? toggleShape(schedule, one.index)
-                  : setKnotTime(schedule, one.index, one.time, formatDuration);
+                  : one.do === 'count'
+                    ? setKnotAfter(schedule, one.index, one.after, times)
+                    : setKnotTime(schedule, one.index, one.time, formatDuration);
           if (edited.ok) schedule = edited.schedule;
         }
         expect(scheduleProblem(schedule, LIMITS)).toBe(null);
+        expect(readScenario({ heat: { setting: schedule } }).ok).toBe(true);
       }),
       { numRuns: 300 },
     );
-    expect(readScenario({ heat: { setting: scheduleOf(addKnot(THREE, 600)) } }).ok).toBe(true);
+    expect(readScenario({ heat: { setting: scheduleOf(addKnot(THREE, 600, NO_EVENTS)) } }).ok).toBe(true);
   });
 });
 
@@ -148,12 +220,18 @@ describe('a schedule that came from elsewhere', () => {
     expect(scheduleProblem([{ at_s: 0, value: 1.2, shape: 'step' }], LIMITS)).toContain('outside the allowed range');
     expect(scheduleProblem([{ at_s: 0, value: NaN, shape: 'step' }], LIMITS)).toContain('outside the allowed range');
     expect(scheduleProblem([], LIMITS)).toContain('at least one');
+    const backwards: Schedule = [
+      { at_s: 0, value: 1, shape: 'step' },
+      { at_s: 0, after: 'first-drop', value: 1, shape: 'step' },
+      { at_s: 60, value: 1, shape: 'step' },
+    ];
+    expect(scheduleProblem(backwards, LIMITS)).toContain('order of what they count from');
   });
 });
 
 describe('the line of a schedule', () => {
   it('jumps at a step, runs straight to a ramp and holds to the end', () => {
-    expect(scheduleLine(THREE, 7200)).toEqual([
+    expect(scheduleLine(clockSchedule(THREE, NO_EVENTS), 7200)).toEqual([
       { at_s: 0, value: 1 },
       { at_s: 1800, value: 1 },
       { at_s: 1800, value: 0.6 },
@@ -163,18 +241,21 @@ describe('the line of a schedule', () => {
   });
 
   it('is cut at the end of a shorter run, on a ramp at the value it has there', () => {
-    expect(scheduleLine(THREE, 2700).at(-1)).toEqual({ at_s: 2700, value: expect.closeTo(0.75, 12) as number });
-    expect(scheduleLine(THREE, 900).at(-1)).toEqual({ at_s: 900, value: 1 });
+    expect(scheduleLine(clockSchedule(THREE, NO_EVENTS), 2700).at(-1)).toEqual({
+      at_s: 2700,
+      value: expect.closeTo(0.75, 12) as number,
+    });
+    expect(scheduleLine(clockSchedule(THREE, NO_EVENTS), 900).at(-1)).toEqual({ at_s: 900, value: 1 });
   });
 
   it('passes through the value the model uses, at every time', () => {
-    const corners = scheduleLine(THREE, 7200);
+    const corners = scheduleLine(clockSchedule(THREE, NO_EVENTS), 7200);
     for (let time_s = 50; time_s < 7200; time_s += 100) {
       const after = corners.findIndex(({ at_s }) => at_s > time_s);
       const [a, b] = [corners[after - 1], corners[after]];
       if (!a || !b) throw new Error('the line has a hole');
       expect(a.value + ((b.value - a.value) * (time_s - a.at_s)) / (b.at_s - a.at_s)).toBeCloseTo(
-        scheduleValue(THREE, time_s),
+        valueAt(THREE, time_s),
         12,
       );
     }

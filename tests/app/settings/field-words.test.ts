@@ -137,6 +137,14 @@ describe('a schedule in one line', () => {
       ],
       '100 %, then evenly to 40 % at 1 h 10 min',
     ],
+    [
+      [
+        { at_s: 0, value: 1, shape: 'step' as const },
+        { at_s: 0, after: 'first-drop' as const, value: 0.5, shape: 'step' as const },
+        { at_s: 600, after: 'first-drop' as const, value: 0.4, shape: 'ramp' as const },
+      ],
+      '100 %, from the first drop 50 %, then evenly to 40 % at 10 min after the first drop',
+    ],
   ])('%o', (knots, expected) => {
     expect(said(scheduleWords(knots, heat, 'metric'))).toBe(expected);
   });

@@ -97,7 +97,8 @@ describe('predict', () => {
     expect(likely?.['mattersMost']).toMatchObject({
       oil_mL: influences.oil_mL[0]?.id,
       condensingLength_m: influences.condensingLength_m[0]?.id,
-      energyFuel_J: null,
+      energyFuel_J: influences.energyFuel_J[0]?.id,
+      end_s: null,
     });
   });
 

@@ -51,6 +51,12 @@ describe('a field that is set', () => {
     expect(set.cooling.flow_kg_s.map(({ value }) => value)).toEqual([0.01, 0.02]);
   });
 
+  it('lets a change of heat wait for an event', () => {
+    const { heat } = scenarioFrom('rosemary-jacket', ['heat.setting.1.after=first-drop', 'heat.setting.1.at_s=5 min']);
+    expect(heat.setting[1]).toEqual({ at_s: 300, after: 'first-drop', value: 0.7, shape: 'step' });
+    expect(complaints('rosemary-jacket', 'heat.setting.1.after=second-drop').join()).toContain('"first-drop"');
+  });
+
   it('leaves the rest and the example itself as they are', () => {
     const before = exampleScenario('gentle-lavender');
     const set = scenarioFrom('gentle-lavender', ['condenser.length_m=7']);

@@ -9,9 +9,39 @@ describe('the sheet to take to the still', () => {
     const { plan } = sheetOf(exampleScenario('gentle-lavender'));
     const doing = plan.filter(({ does }) => does).map(({ time, sentence }) => `${time}: ${sentence}`);
     expect(doing[0]).toMatch(/^0\s\w+: Heat to 90\s%$/);
-    expect(doing).toContainEqual(expect.stringMatching(/^26\smin: Heat to 50\s%$/));
+    expect(doing).toContainEqual(expect.stringMatching(/^2[67]\smin( \d+\ss)?: Heat to 50\s% at the first drop$/));
     expect(doing).toContainEqual(expect.stringMatching(/Tap to 0.33\sL\/min/));
     expect(plan.some(({ does }) => !does)).toBe(true);
+  });
+
+  test('says what to wait for, and leaves out what the run never comes to', () => {
+    const lavender = exampleScenario('gentle-lavender');
+    const plan = (knots: Scenario['heat']['setting'], flow: Scenario['cooling']['flow_kg_s']) =>
+      sheetOf({
+        ...lavender,
+        heat: { ...lavender.heat, setting: knots },
+        cooling: { ...lavender.cooling, flow_kg_s: flow },
+        run: { ...lavender.run, duration_s: 3600 },
+      }).plan.flatMap(({ does, sentence }) => (does ? [sentence.replaceAll('\u202f', ' ')] : []));
+    expect(
+      plan(
+        [
+          { at_s: 0, value: 1, shape: 'step' },
+          { at_s: 3000, value: 0.9, shape: 'step' },
+          { at_s: 600, after: 'first-drop', value: 0.6, shape: 'ramp' },
+          { at_s: 3000, after: 'first-drop', value: 0.4, shape: 'step' },
+        ],
+        [
+          { at_s: 0, value: 0.005, shape: 'step' },
+          { at_s: 0, after: 'first-boil', value: 0, shape: 'step' },
+        ],
+      ),
+    ).toEqual([
+      'Heat to 100 %',
+      'Tap to 0.30 L/min',
+      'Tap closed at the first boil',
+      'Heat evenly up or down to reach 60 % at 10 min after the first drop',
+    ]);
   });
 
   test('drops nothing that has to be done or can hurt where a plan is too long for it', () => {

@@ -104,6 +104,42 @@ const single: readonly Row[] = [
     'later than the entry before it (600 s)',
   ],
   [
+    'a schedule that begins with an event',
+    { heat: { setting: [{ ...step(1, 0), after: 'first-drop' }] } },
+    'heat.setting.0.after',
+    'first-drop',
+    'the first entry must be at the start',
+  ],
+  [
+    'a schedule out of order within a phase',
+    {
+      heat: {
+        setting: [step(1, 0), { ...step(0.5, 60), after: 'first-drop' }, { ...step(0.4, 60), after: 'first-drop' }],
+      },
+    },
+    'heat.setting.2.at_s',
+    60,
+    'later than the entry before it (60 s)',
+  ],
+  [
+    'phases out of order',
+    {
+      heat: {
+        setting: [step(1, 0), { ...step(0.5, 0), after: 'first-drop' }, { ...step(0.4, 60), after: 'first-boil' }],
+      },
+    },
+    'heat.setting.2.after',
+    'first-boil',
+    'in the order of what they count from: the start, first-boil, first-drop',
+  ],
+  [
+    'an event that no plan knows',
+    { cooling: { flow_kg_s: [step(0.01, 0), { ...step(0.02, 0), after: 'first-cup' }] } },
+    'cooling.flow_kg_s.1.after',
+    'first-cup',
+    'allowed is "first-boil", "first-drop"',
+  ],
+  [
     'a schedule value out of range',
     { heat: { setting: [step(1, 0), step(1.5, 600)] } },
     'heat.setting.1.value',

@@ -281,7 +281,7 @@ describe('the lead of a real run is its worst fact', () => {
     ],
     [
       'a hob ring too small for the pot',
-      (scenario) => ({ ...scenario, heat: { ...scenario.heat, ratedPower_W: 1200 } }),
+      (scenario) => ({ ...scenario, heat: { ...scenario.heat, ratedPower_W: 900 } }),
       /^Only \d+ % of the oil in the plant is collected: [\d.]+ mL\.$/,
     ],
     [

@@ -1,9 +1,10 @@
-/** A schedule in one line: `100 %`, or `100 %, from 32 min 60 %, then evenly to 40 % at 1 h 10 min`. */
+/** A schedule in one line: `100 %`, or `100 %, from the first drop 60 %, then evenly to 40 % at 1 h after the first drop`. */
 import {
   type FieldInfo,
   type Schedule,
-  formatDuration,
+  englishReader,
   formatQuantity,
+  scheduleMessages,
   type UnitSystem,
 } from '../../../../sim/index.ts';
 
@@ -12,6 +13,7 @@ const MOST_TOLD = 5;
 
 export function scheduleWords(schedule: Schedule, field: Pick<FieldInfo, 'unit' | 'path'>, system: UnitSystem): string {
   const said = (value: number) => formatQuantity(value, field.unit, system, { hint: field.path });
+  const { moment } = scheduleMessages(englishReader(system));
   const [first, ...rest] = schedule;
   if (!first) return 'not set';
   if (rest.length === 0) return `${said(first.value)} throughout`;
@@ -19,8 +21,8 @@ export function scheduleWords(schedule: Schedule, field: Pick<FieldInfo, 'unit' 
     .slice(0, MOST_TOLD - 1)
     .map((knot) =>
       knot.shape === 'ramp'
-        ? `then evenly to ${said(knot.value)} at ${formatDuration(knot.at_s)}`
-        : `from ${formatDuration(knot.at_s)} ${said(knot.value)}`,
+        ? `then evenly to ${said(knot.value)} at ${moment(knot.at_s, knot.after)}`
+        : `from ${moment(knot.at_s, knot.after)} ${said(knot.value)}`,
     );
   const untold = rest.length - told.length;
   return [said(first.value), ...told, ...(untold > 0 ? [`and ${untold} more`] : [])].join(', ');
