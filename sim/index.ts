@@ -217,7 +217,7 @@ export { readEntry } from './messages/read-entry.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';
 export { bisect } from './maths/bisect.ts';
 export { cellAt, lerp, positionOf, valueAt, type Position } from './maths/interpolate.ts';
-export { recordCsv, toCsv } from './messages/csv.ts';
+export { recordCsv, shownRecordCsv, toCsv } from './messages/csv.ts';
 export { libraryText } from './messages/library-text.ts';
 export { quantities, type Quantities } from './messages/quantities.ts';
 export { partLineMessage, partMessage, partNameMessage, spokenPartMessage } from './messages/parts.ts';

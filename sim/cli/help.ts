@@ -31,7 +31,7 @@ const runFooter = `${footer}
 A run whose calculation breaks off: one line on standard error, nothing on standard output, exit code 3.`;
 
 export const commandHelp = {
-  run: `limbeck run <scenario> [--with path=value]… [--units metric|us] [--summary | --series | --csv]
+  run: `limbeck run <scenario> [--with path=value]… [--units metric|us] [--summary | --series | --csv | --table]
 
 Runs a still from heat on to the end and prints JSON:
   summary               headline numbers; keys end in their unit (s, kg, mL, m, J, W, Pa, C for °C), null when never reached
@@ -44,7 +44,9 @@ ${scenario}
 ${units}
   --summary             verdict, events and safety as text instead
   --series              also units, series (one list a column), grids (rows of cells), constituents
-  --csv                 the columns as a table instead; headings end in the unit, those without are pure numbers
+  --csv                 the columns as a table instead, for programs: headings end in the SI unit, those without are pure
+                        numbers
+  --table               the columns as a table instead, for people: headings say what stands there, in the units of --units
 
 ${runFooter}`,
   size: `limbeck size <scenario> [flags]

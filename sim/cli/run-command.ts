@@ -7,6 +7,7 @@ import {
   GRID_UNITS,
   recordCsv,
   safetyMessages,
+  shownRecordCsv,
   verdictMessages,
   verdictOf,
   type RunResult,
@@ -50,11 +51,13 @@ export function runCommand(args: readonly string[]): string {
     ...UNITS,
     series: { type: 'boolean' },
     csv: { type: 'boolean' },
+    table: { type: 'boolean' },
     summary: { type: 'boolean' },
   });
   const reader = readerOf(words);
   const result = wholeRun(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'with')), reader);
   if (isSet(words, 'csv')) return recordCsv(result.record).trimEnd();
+  if (isSet(words, 'table')) return shownRecordCsv(result.record, reader).trimEnd();
   if (isSet(words, 'summary')) return runSummary(result, reader);
   const { scenario, summary, events, balance } = result;
   return toJson({

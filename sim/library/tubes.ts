@@ -138,7 +138,8 @@ const b88 = (type: 'K' | 'L' | 'M'): Tube[] =>
               note: `walls recalled, outside diameters seen; ${geometry}`,
             }
           : { kind: 'seen', source: 'ASTM B88 dimension table, public reproduction', note: geometry },
-      name: (row) => `${row.designation} in type ${type}`,
+      // Its nominal size is an eighth of an inch less than its outside.
+      name: (row) => `${row.designation} in nominal, type ${type}`,
     },
     astmB88[type],
   );

@@ -78,8 +78,10 @@ export interface Quantities {
   readonly size: Write;
   /** Inside of a neck or jacket, m. */
   readonly bore: Write;
-  /** Of a tube's wall or diameter, m. */
+  /** Of a tube's wall or bore, m. */
   readonly wall: Write;
+  /** Outside diameter of a tube, m. */
+  readonly tubeOutside: Write;
   /** Diameter of an oil drop, m. */
   readonly drop: Write;
   /** m. */
@@ -126,7 +128,9 @@ function build(reader: Reader, join: Join, time: WriteTime): Quantities {
     const hinted = hint === undefined ? options : { ...options, hint };
     const parts = quantityParts(value, unit, units, hinted);
     if (parts.time_s !== null && options.bare !== true) return plus + time(parts.time_s);
-    return plus + (options.bare === true ? parts.number : join(parts.number, parts.label));
+    if (options.bare === true) return plus + parts.number;
+    const lead = parts.lead ? `${join(parts.lead.number, parts.lead.label)} ` : '';
+    return plus + lead + join(parts.number, parts.label);
   };
   const of = (kind: KindName, value: Value, options: FormatOptions = {}): string =>
     stored(value, kindUnit(kind), kind, options);
@@ -170,6 +174,7 @@ function build(reader: Reader, join: Join, time: WriteTime): Quantities {
     size: write('size'),
     bore: write('bore'),
     wall: write('wall'),
+    tubeOutside: write('tubeOutside'),
     drop: write('drop'),
     altitude: write('altitude'),
     density: write('density'),

@@ -40,7 +40,7 @@ const SCENARIO_KINDS: Readonly<Record<string, KindName>> = {
   'neck.wallThickness_m': 'wall',
   'neck.insulationThickness_m': 'size',
   'condenser.insideDiameter_m': 'wall',
-  'condenser.outsideDiameter_m': 'wall',
+  'condenser.outsideDiameter_m': 'tubeOutside',
   'condenser.length_m': 'run',
   'condenser.coilDiameter_m': 'size',
   'condenser.coilPitch_m': 'size',

@@ -1,8 +1,9 @@
 /** Quantities as text, in the unit system the reader chose. */
 import { displayScale, displayUnit, everydayToSI, kindOf, scaleFor, type DisplayUnit } from './display.ts';
 import { formatDuration } from './duration.ts';
+import { feetAndInches, tradeFraction } from './feet-and-inches.ts';
 import { decimalsFor, formatNumber, MINUS, NO_NUMBER, THIN_SPACE } from './numbers.ts';
-import { KINDS, type Scale, type UnitSystem } from './scales.ts';
+import { KINDS, type KindName, type Scale, type UnitSystem } from './scales.ts';
 
 export interface FormatOptions {
   /** Path of a scenario field, name of a record column or summary key, or a kind such as `coolantFlow`. */
@@ -46,6 +47,28 @@ export interface QuantityParts {
   readonly label: string;
   /** Set for a span of time, which is said in hours and minutes. */
   readonly time_s: number | null;
+  /** What stands before it, as feet before inches. */
+  readonly lead: { readonly number: string; readonly label: string } | null;
+}
+
+/** What the tape measure and the tube trade say otherwise than in decimals; `null` for all else, and where decimals are asked for. */
+function inInches(
+  value_m: number,
+  kind: KindName | null,
+  system: UnitSystem,
+  { bare, decimals }: FormatOptions,
+): Pick<QuantityParts, 'number' | 'label' | 'lead'> | null {
+  if (system !== 'us' || bare === true || decimals !== undefined) return null;
+  if (kind === 'tubeOutside') {
+    const fraction = tradeFraction(value_m);
+    return fraction === null ? null : { number: fraction, label: 'in', lead: null };
+  }
+  if (kind !== 'run' || value_m === 0) return null;
+  const { feet, inches } = feetAndInches(value_m);
+  if (feet === null) return { number: inches ?? '0', label: 'in', lead: null };
+  return inches === null
+    ? { number: feet, label: 'ft', lead: null }
+    : { number: inches, label: 'in', lead: { number: feet, label: 'ft' } };
 }
 
 /** Number and unit of a finite value stored in `unit`, in the scale that fits its size. */
@@ -61,12 +84,16 @@ export function quantityParts(
     ? scaleFor(KINDS.oilVolume, system, value / density)
     : displayScale(unit, system, options.hint, options.near ?? value);
   const stored = asVolume ? value / density : everydayToSI(value, unit);
+  const kind = kindOf(unit, options.hint);
+  const said = inInches(stored, kind, system, options);
+  if (said) return { ...said, time_s: null };
   const shown = (stored - scale.zero) / scale.size;
   const full = formatNumber(shown, decimalsOf(shown, scale, options));
   return {
     number: scale.label === '' && options.decimals === undefined ? trimmed(full) : full,
     label: scale.label,
-    time_s: kindOf(unit, options.hint) === 'duration' ? stored : null,
+    time_s: kind === 'duration' ? stored : null,
+    lead: null,
   };
 }
 
@@ -82,9 +109,10 @@ export function formatQuantity(
 ): string {
   if (value === null || value === undefined || !Number.isFinite(value)) return NO_NUMBER;
   const plus = options.signed === true && value > 0 ? '+' : '';
-  const { number, label, time_s } = quantityParts(value, unit, system, options);
+  const { number, label, time_s, lead } = quantityParts(value, unit, system, options);
   if (options.bare === true) return plus + number;
-  return plus + (time_s === null ? withUnit(number, label) : formatDuration(time_s));
+  if (time_s !== null) return plus + formatDuration(time_s);
+  return `${plus}${lead ? `${withUnit(lead.number, lead.label)} ` : ''}${withUnit(number, label)}`;
 }
 
 /** A difference of temperatures, which has no zero to shift: a rise of 10 K is 18 °F. */
@@ -112,7 +140,7 @@ export function limitParts(
   unit: string,
   system: UnitSystem,
   hint?: string,
-): Omit<QuantityParts, 'time_s'> {
+): Pick<QuantityParts, 'number' | 'label'> {
   const shownAs = displayUnit(unit, system, hint);
   return { number: rangeEnd(value, which, shownAs), label: shownAs.label };
 }
@@ -124,7 +152,7 @@ export function rangeParts(
   unit: string,
   system: UnitSystem,
   hint?: string,
-): Omit<QuantityParts, 'time_s'> {
+): Pick<QuantityParts, 'number' | 'label'> {
   const shownAs = displayUnit(unit, system, hint);
   const low = rangeEnd(min, 'least', shownAs);
   const high = rangeEnd(max, 'most', shownAs);

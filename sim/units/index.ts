@@ -1,5 +1,6 @@
 /** Units at the edge: how numbers are shown, and how typed numbers are read. */
 export { displayUnit, type DisplayUnit } from './display.ts';
+export { tradeFraction } from './feet-and-inches.ts';
 export { durationParts, formatDuration, isBefore, type DurationPart } from './duration.ts';
 export {
   formatQuantity,

@@ -38,7 +38,7 @@ const fixed = <const Label extends string>(label: Label, size: number, decimals:
   significant: null,
 });
 
-const INCH = 0.0254;
+export const INCH = 0.0254;
 const FOOT = 0.3048;
 const POUND = 0.45359237;
 const OUNCE = POUND / 16;
@@ -71,6 +71,8 @@ export const KINDS = {
   size: { si: 'm', metric: [fixed('mm', 1e-3, 0)], us: [fixed('in', INCH, 2)] },
   bore: { si: 'm', metric: [fixed('mm', 1e-3, 1)], us: [fixed('in', INCH, 3)] },
   wall: { si: 'm', metric: [fixed('mm', 1e-3, 2)], us: [fixed('in', INCH, 3)] },
+  /** Outside of a tube, which the trade sells by fractions of an inch. */
+  tubeOutside: { si: 'm', metric: [fixed('mm', 1e-3, 2)], us: [fixed('in', INCH, 3)] },
   run: { si: 'm', metric: [fixed('m', 1, 2)], us: [fixed('ft', FOOT, 1)] },
   altitude: { si: 'm', metric: [fixed('m', 1, 0)], us: [fixed('ft', FOOT, 0)] },
   drop: both('m', fixed('µm', 1e-6, 0)),

@@ -32,7 +32,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       onStart={() => props.onStart()}
       onOpenFile={() => props.files.pick()}
       onSaveScenario={() => props.files.saveScenario()}
-      onSaveTable={() => props.files.saveTable()}
+      onSaveTable={(of) => props.files.saveTable(of)}
       onShare={() => props.onShare()}
       onPrint={() => {
         bench.pause();

@@ -16,7 +16,7 @@ export interface HeaderProps {
   readonly onStart: () => void;
   readonly onOpenFile: () => void;
   readonly onSaveScenario: () => void;
-  readonly onSaveTable: () => void;
+  readonly onSaveTable: (of: 'people' | 'programs') => void;
   readonly onShare: () => void;
   readonly onPrint: () => void;
   readonly onUndo: () => void;
@@ -112,8 +112,11 @@ export function Header(props: HeaderProps) {
           <button type="button" onClick={() => props.onSaveScenario()}>
             Save<span class="visually-hidden"> this scenario as a file</span>
           </button>
-          <button type="button" onClick={() => props.onSaveTable()}>
-            Save table<span class="visually-hidden"> of the run as CSV</span>
+          <button type="button" onClick={() => props.onSaveTable('people')}>
+            Save table<span class="visually-hidden"> of the run as CSV, in the units shown</span>
+          </button>
+          <button type="button" onClick={() => props.onSaveTable('programs')}>
+            Save SI table<span class="visually-hidden"> of the run as CSV, for programs</span>
           </button>
           <button type="button" onClick={() => props.onShare()}>
             Share<span class="visually-hidden"> this still by a link</span>

@@ -7,7 +7,8 @@ export interface BenchFiles {
   /** Lets the reader pick a file to open. */
   pick(): void;
   saveScenario(): void;
-  saveTable(): void;
+  /** For people, in the units shown, or for programs in SI. */
+  saveTable(of: 'people' | 'programs'): void;
   onDragOver(event: DragEvent): void;
   onDrop(event: DragEvent): void;
 }
@@ -18,10 +19,12 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
     const problem = parsed.ok ? await bench.load(parsed.json) : parsed.message;
     tell(problem === null ? null : `The file was not opened, and your work is as it was. ${problem}`);
   };
-  const saveTable = async () => {
+  const saveTable = async (of: 'people' | 'programs') => {
     const { record, scenario } = bench.result();
-    const { recordCsv } = await import('../state/record-file.ts');
-    saveCsv(recordCsv(record), fileName('csv', scenario.name));
+    const reader = bench.reader();
+    const { recordCsv, shownRecordCsv } = await import('../state/record-file.ts');
+    if (of === 'programs') saveCsv(recordCsv(record), fileName('csv', scenario.name, 'SI'));
+    else saveCsv(shownRecordCsv(record, reader), fileName('csv', scenario.name));
   };
   const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
 
@@ -37,7 +40,7 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
       field.click();
     },
     saveScenario: () => saveJson(bench.scenario(), fileName('json', bench.scenario().name)),
-    saveTable: () => void saveTable(),
+    saveTable: (of) => void saveTable(of),
     onDragOver: (event) => {
       if (holdsFile(event)) event.preventDefault();
     },

@@ -1,2 +1,2 @@
 /** The record of a run as a file; a door of its own, so that the writer is fetched when a table is asked for. */
-export { recordCsv } from '../../sim/index.ts';
+export { recordCsv, shownRecordCsv } from '../../sim/index.ts';

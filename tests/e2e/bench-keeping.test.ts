@@ -84,12 +84,17 @@ describe('work on the bench', () => {
 
   test('gives the table of the run, a named column each', async () => {
     const { page } = await openBench();
-    const { name, text } = await downloaded(page, () => press(page, 'Files', /^Save table/));
-    expect(name).toBe('gentle-lavender.csv');
+    const { name, text } = await downloaded(page, () => press(page, 'Files', /^Save SI table/));
+    expect(name).toBe('gentle-lavender-si.csv');
     const lines = text.trimEnd().split('\n');
     expect(lines[0]).toMatch(/^time_s,heatSetting,sourcePower_W,/);
     expect(lines.length).toBeGreaterThan(500);
     expect(lines[1]?.split(',').every((cell) => Number.isFinite(Number(cell)))).toBe(true);
+
+    await choose(page, 'Units', 'US');
+    const shown = await downloaded(page, () => press(page, 'Files', /^Save table/));
+    expect(shown.name).toBe('gentle-lavender.csv');
+    expect(shown.text.split('\n')[0]).toContain('temperature of the distillate at the outlet (°F)');
   });
 
   test('is as it was when a file holds something else, and the reason is told', async () => {

@@ -60,7 +60,7 @@ export const handOut = (q: Quantities) => ({
     const { heat, pot, boiler, charge, neck, condenser, cooling, separator } = scenario;
     const across = (diameter_m: number, height_m: number): string =>
       `${q.size(diameter_m)} across, ${q.size(height_m)} high`;
-    const tube = `${q.wall(condenser.insideDiameter_m)} inside, ${q.wall(condenser.outsideDiameter_m)} outside`;
+    const tube = `${q.wall(condenser.insideDiameter_m)} inside, ${q.tubeOutside(condenser.outsideDiameter_m)} outside`;
     const coiled = isCoil(condenser);
     const fed = pot.layout === 'steam';
     const fill = `${q.water(pot.water_kg)} of water`;

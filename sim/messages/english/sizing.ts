@@ -97,7 +97,7 @@ export function sizing(q: Quantities) {
 
     /** The library's name, or the measures of a tube that the library does not know. */
     tubeName: ({ name, outsideDiameter_m }: Pick<TubeSize, 'name' | 'outsideDiameter_m'>): string =>
-      name ?? `${q.wall(outsideDiameter_m, { significant: 3 })} tube`,
+      name ?? `${q.tubeOutside(outsideDiameter_m, { significant: 3 })} tube`,
 
     /** What length of a tube nine runs in ten need and what the plan needs, or why no length is enough. */
     size(size: TubeSize, still: Still): Message {

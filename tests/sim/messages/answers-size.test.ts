@@ -66,7 +66,7 @@ describe('how much tube', () => {
       '1.40 m of this tube is enough in nine runs of ten; as planned it takes 1.10 m. Take 1.68 m: that leaves 20 % in reserve.',
     );
     expect(told(size(), us)).toBe(
-      '4.6 ft of this tube is enough in nine runs of ten; as planned it takes 3.6 ft. Take 5.5 ft: that leaves 20 % in reserve.',
+      '4 ft 7 in of this tube is enough in nine runs of ten; as planned it takes 3 ft 7 in. Take 5 ft 6 in: that leaves 20 % in reserve.',
     );
     expect(told(size({ typical_m: null, lengthWithMargin_m: 1.4 }))).toBe(
       '1.40 m of this tube is enough in nine runs of ten.',
@@ -130,7 +130,7 @@ describe('how much tube', () => {
     const full = (more: Partial<FullHeatSize>, messages = metric) =>
       plain(messages.fullHeat({ verdict: 'holds', failure: null, length_m: 2.3, ...more }, still) ?? '');
     expect(full({})).toBe('At full heat, nine runs in ten need 2.30 m.');
-    expect(full({}, us)).toBe('At full heat, nine runs in ten need 7.5 ft.');
+    expect(full({}, us)).toBe('At full heat, nine runs in ten need 7 ft 7 in.');
     expect(full({ verdict: 'pressure', length_m: null, failure: failure({ kind: 'pressure' }) })).toMatch(
       /^At full heat: This tube is too narrow/,
     );
@@ -164,7 +164,7 @@ describe('how much tube', () => {
     expect(own(1.4000000001)).toBe('Your coil has 1.40 m: just enough, with no reserve.');
     expect(own(1.5)).toBe('Your coil has 1.50 m: 0.10 m in reserve, less than you asked for.');
     expect(own(2)).toBe('Your coil has 2.00 m: 0.60 m in reserve.');
-    expect(own(2, us)).toBe('Your coil has 6.6 ft: 2.0 ft in reserve.');
+    expect(own(2, us)).toBe('Your coil has 6 ft 7 in: 2 ft in reserve.');
     expect(metric.ownLength(size({ verdict: 'no-vapour' }), still)).toBe(null);
   });
 
@@ -186,7 +186,7 @@ describe('how much tube', () => {
     expect(plain(metric.condensing(still, summary))).toBe(
       'The first 0.50 m condenses everything; the rest cools the distillate.',
     );
-    expect(plain(us.condensing(stillWith({ kind: 'bundle' }), summary))).toContain('The first 1.6 ft of each tube');
+    expect(plain(us.condensing(stillWith({ kind: 'bundle' }), summary))).toContain('The first 1 ft 8 in of each tube');
     expect(metric.condensing(still, { ...summary, waterUncondensed_kg: 0.1 })).toBe(null);
     expect(metric.condensing(still, { ...summary, condensingLengthPeak_m: 0 })).toBe(null);
     expect(metric.condensing(still, { ...summary, condensingLengthPeak_m: 1.5 })).toBe(null);

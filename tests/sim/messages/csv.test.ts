@@ -1,7 +1,8 @@
 import { csvParse, csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { recordCsv, toCsv } from '../../../sim/messages/csv.ts';
+import { englishReader } from '../../../sim/index.ts';
+import { recordCsv, shownRecordCsv, toCsv } from '../../../sim/messages/csv.ts';
 import { COLUMN_NAMES, type ColumnName, type RunRecord } from '../../../sim/run/record.ts';
 
 describe('a table as comma-separated values', () => {
@@ -34,10 +35,26 @@ describe('the record as a table', () => {
   const columns = Object.fromEntries(
     COLUMN_NAMES.map((name, index) => [name, Float64Array.of(index, 1 / 3, Number.NaN)]),
   ) as Record<ColumnName, Float64Array>;
-  const table = csvParse(recordCsv({ rows: 3, columns, grids: {}, constituents: [] } as unknown as RunRecord));
+  const record = { rows: 3, columns, grids: {}, constituents: [] } as unknown as RunRecord;
+  const table = csvParse(recordCsv(record));
 
   it('has every column under its name and a line for each row', () => {
     expect(table.columns).toEqual(COLUMN_NAMES);
     expect(table.map((row) => row[COLUMN_NAMES[3] as string])).toEqual(['3', '0.3333333333', '']);
+  });
+
+  it.each([
+    ['metric', '(°C)', '(L)', -273.15 + 1 / 3],
+    ['us', '(°F)', '(gal)', 1.8 * (1 / 3) - 459.67],
+  ] as const)('is written for people in %s units, each named in its heading', (units, degrees, water, coldest) => {
+    const shown = csvParse(shownRecordCsv(record, englishReader(units)));
+    expect(shown.columns).toHaveLength(COLUMN_NAMES.length);
+    expect(new Set(shown.columns).size).toBe(COLUMN_NAMES.length);
+    const heading = `temperature of the distillate at the outlet ${degrees}`;
+    expect(shown.columns).toContain(heading);
+    expect(Number(shown[1]?.[heading])).toBeCloseTo(coldest, 2);
+    expect(shown.columns).toContain(`distillate water kept so far ${water}`);
+    expect(shown.columns.filter((name) => /\((K|J|Pa|m³|kg\/s)\)$/.test(name))).toEqual([]);
+    expect(shown[2]?.[heading]).toBe('');
   });
 });

@@ -27,7 +27,7 @@ describe('a quantity in a sentence', () => {
     ['speed', metric.speed(32.4), '32 m/s'],
     ['speed', us.speed(32.4), '106 ft/s'],
     ['tube', metric.tubeLength(4.034), '4.03 m'],
-    ['tube', us.tubeLength(4.034), '13.2 ft'],
+    ['tube', us.tubeLength(4.034), '13 ft 3 in'],
     ['layer', metric.size(0.0213), '21 mm'],
     ['flux', metric.heatFlux(83_000), '83 kW/m²'],
     ['flux', us.heatFlux(83_000), '54 W/in²'],
