@@ -7,6 +7,7 @@ const EVENT_TRAITS: Readonly<Record<EventKind, readonly [Severity, ScenarioPart]
   'front-through': ['note', 'charge'],
   'first-drop': ['note', 'separator'],
   'tub-warm': ['care', 'cooling'],
+  'tub-hot': ['care', 'cooling'],
   'vapour-escapes': ['alarm', 'condenser'],
   'vapour-held-again': ['note', 'condenser'],
   'outlet-warm': ['care', 'condenser'],

@@ -188,12 +188,12 @@ export class EventWatch {
   private watchCooling(time: number): void {
     const { still, raised, scenario } = this;
     const { coolant } = still;
-    if (!raised.has('tub-warm') && coolant.outletTemperature >= LIMITS.scaldingWater_K)
-      this.raise('tub-warm', time, {
-        water_K: coolant.outletTemperature,
-        limit_K: LIMITS.scaldingWater_K,
-        condenser: scenario.condenser.kind,
-      });
+    const { kind: condenser } = scenario.condenser;
+    const water_K = coolant.outletTemperature;
+    if (!raised.has('tub-warm') && water_K >= LIMITS.hotWater_K)
+      this.raise('tub-warm', time, { water_K, limit_K: LIMITS.hotWater_K, condenser });
+    if (!raised.has('tub-hot') && water_K >= LIMITS.scaldingWater_K)
+      this.raise('tub-hot', time, { water_K, limit_K: LIMITS.scaldingWater_K, condenser });
     if (!raised.has('cooling-boils') && coolant.outletTemperature > this.airBoilingPoint - LIMITS.coolingBelowBoil_K)
       this.raise('cooling-boils', time, { water_K: coolant.outletTemperature });
     if (!raised.has('coil-uncovered') && coolant.uncovered > 0 && coolant.depth() < scenario.cooling.tubHeight_m)

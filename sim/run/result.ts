@@ -7,7 +7,9 @@ export interface EventValues {
   'first-boil': { readonly boilingPoint_K: number };
   'front-through': { readonly bedHeight_m: number };
   'first-drop': { readonly distillate_kg: number };
+  /** Cooling water that scalds in minutes, and in seconds. */
   'tub-warm': { readonly water_K: number; readonly limit_K: number; readonly condenser: CondenserKind };
+  'tub-hot': { readonly water_K: number; readonly limit_K: number; readonly condenser: CondenserKind };
   /** `share` is that of the vapour which reaches the condenser. */
   'vapour-escapes': { readonly escaping_kg_s: number; readonly share: number };
   'vapour-held-again': { readonly condensingLength_m: number };

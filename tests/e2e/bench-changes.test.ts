@@ -9,7 +9,7 @@ describe('a change of the still', () => {
     await coil.focus();
     for (let step = 0; step < 20; step++) await page.keyboard.press('ArrowRight');
     const longer = await changedFrom(lead, before);
-    expect(longer).toMatch(/the first [\d.]+\sm of its [\d.]+\sm,/);
+    expect(longer).toMatch(/ in [\d.]+\sm of its [\d.]+\sm,/);
     await page.locator('h1').click();
     await page.keyboard.press('Control+z');
     await changedFrom(lead, longer);
@@ -101,7 +101,7 @@ describe('a change of the still', () => {
     const { page, lead } = await openBench();
     const before = await lead.textContent();
     await choose(page, 'Units', 'US');
-    expect(await changedFrom(lead, before)).toMatch(/of its [\d.]+\sft,/);
+    expect(await changedFrom(lead, before)).toMatch(/ of its 4\sft 11\sin, .* at up to \d+\s°F:/);
     expect(Number(await typedValue(page, 'Coil').inputValue())).toBeCloseTo(4.921, 2);
     expect(await page.getByRole('button', { name: 'Undo' }).getAttribute('aria-disabled')).toBe('true');
   });

@@ -23,7 +23,7 @@ describe('work on the bench', () => {
     await page.locator('h1').click();
     await page.keyboard.press('Home');
     await page.keyboard.press('Shift+ArrowRight');
-    await expect.poll(() => lead.textContent()).toMatch(/of its [\d.]+\sft,/);
+    await expect.poll(() => lead.textContent()).toMatch(/of its \d+\sft \d+\sin,/);
     const told = await lead.textContent();
     await page.waitForTimeout(900);
     await page.reload();

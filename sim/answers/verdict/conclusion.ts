@@ -11,6 +11,13 @@ export interface EnoughLength {
   readonly because: TubeVerdict | null;
 }
 
+/** The length in which a condenser condenses everything, and its own. */
+export interface CondenserEnough {
+  readonly condenser: CondenserKind;
+  readonly peak_m: number;
+  readonly length_m: number;
+}
+
 /** The numbers of each kind of conclusion. Whatever is not named a time or a peak is of the whole run. */
 export interface ConclusionValues {
   'run-failed': { readonly variable: StateVariable };
@@ -18,6 +25,8 @@ export interface ConclusionValues {
   'too-much-pressure': { readonly limit_Pa: number };
   /** Cooling water that runs off hot enough to scald. */
   'overflow-scalds': { readonly peak_K: number };
+  /** Hot enough to scald in minutes; `condenses` is how the condenser fares where all is well but for that, else `null`. */
+  'overflow-warm': { readonly peak_K: number; readonly condenses: CondenserEnough | null };
   'little-oil': { readonly recovery: number; readonly oil_kg: number; readonly density_kg_m3: number | null };
   /** What the coil needs of its tub, and what the tub has, m. */
   'coil-too-deep': { readonly needs_m: number; readonly has_m: number };
@@ -31,7 +40,7 @@ export interface ConclusionValues {
     readonly enough: EnoughLength | null;
   };
   'condenser-scant': { readonly condenser: CondenserKind; readonly reserve_m: number };
-  'condenser-enough': { readonly condenser: CondenserKind; readonly peak_m: number; readonly length_m: number };
+  'condenser-enough': CondenserEnough;
   'distillate-warm': { readonly peak_K: number; readonly limit_K: number };
   'distillate-cool': { readonly peak_K: number; readonly limit_K: number };
   'first-drop': Readonly<Record<never, never>>;

@@ -72,6 +72,8 @@ function remedies(result: RunResult, { lead }: Verdict, now: Controls, enough: E
     case 'condenser-scant':
       return [...lengths(result, [1.25, 1.5, 2]), ...heats(now, LESS_HEAT)];
     case 'overflow-scalds':
+    case 'overflow-warm':
+    case 'tub-hot':
     case 'tub-warm':
       return [...taps(now, [1.5, 2, 3]), ...heats(now, LESS_HEAT)];
     case 'distillate-warm':

@@ -59,16 +59,35 @@ function burst({ events }: RunResult): Conclusion[] {
   return over ? [conclude('too-much-pressure', 'alarm', 'pot', over.time_s, { limit_Pa: over.values.limit_Pa })] : [];
 }
 
+interface Peak {
+  readonly time_s: number;
+  readonly peak_K: number;
+}
+
 /** The warmest cooling water that runs off; what stands in a tub does not. */
-function overflow({ record, scenario }: RunResult): Conclusion[] {
-  if (!isTapFed(scenario)) return [];
+function overflowPeak({ record, scenario }: RunResult): Peak | null {
+  if (!isTapFed(scenario)) return null;
   const { coolantFlow_kg_s: flow, coolantOut_K: out, time_s } = record.columns;
   let peak = -1;
   for (let row = 0; row < record.rows; row++) {
     if ((flow[row] as number) > 0 && (peak < 0 || (out[row] as number) > (out[peak] as number))) peak = row;
   }
-  if (peak < 0 || (out[peak] as number) < LIMITS.scaldingWater_K) return [];
-  return [conclude('overflow-scalds', 'care', 'cooling', time_s[peak] as number, { peak_K: out[peak] as number })];
+  return peak < 0 ? null : { time_s: time_s[peak] as number, peak_K: out[peak] as number };
+}
+
+function overflowScalds(result: RunResult): Conclusion[] {
+  const peak = overflowPeak(result);
+  if (peak === null || peak.peak_K < LIMITS.scaldingWater_K) return [];
+  return [conclude('overflow-scalds', 'care', 'cooling', peak.time_s, { peak_K: peak.peak_K })];
+}
+
+/** @param leads whether nothing worse is to be said of the run */
+function overflowWarm(result: RunResult, leads: boolean): Conclusion[] {
+  const peak = overflowPeak(result);
+  if (peak === null || peak.peak_K < LIMITS.hotWater_K || peak.peak_K >= LIMITS.scaldingWater_K) return [];
+  const [enough] = leads ? reserve(result) : [];
+  const condenses = enough?.kind === 'condenser-enough' ? enough.values : null;
+  return [conclude('overflow-warm', 'care', 'cooling', peak.time_s, { peak_K: peak.peak_K, condenses })];
 }
 
 function noSteam({ summary }: RunResult): Conclusion[] {
@@ -208,7 +227,8 @@ const TOLD_BY: Readonly<Partial<Record<ConclusionKind, readonly EventKind[]>>> =
   'condenser-fails': ['vapour-escapes', 'vapour-held-again'],
   'ran-dry': ['pot-dry', 'pot-low'],
   'too-much-pressure': ['over-pressure', 'pressure-high'],
-  'overflow-scalds': ['tub-warm'],
+  'overflow-scalds': ['tub-warm', 'tub-hot'],
+  'overflow-warm': ['tub-warm'],
   'distillate-warm': ['outlet-warm'],
 };
 
@@ -217,6 +237,8 @@ const rank: Readonly<Record<Severity, number>> = { alarm: 0, care: 1, note: 2 };
 /** What the run warned of and no conclusion tells, one of a kind, the dangerous ones first. */
 function warningsOf({ events }: RunResult, conclusions: readonly Conclusion[]): readonly RunEvent[] {
   const seen = new Set(conclusions.flatMap(({ kind }) => TOLD_BY[kind] ?? []));
+  // What scalds in seconds has scalded in minutes before.
+  if (events.some(({ kind }) => kind === 'tub-hot')) seen.add('tub-warm');
   const warnings: RunEvent[] = [];
   for (const event of events) {
     if (event.severity === 'note' || seen.has(event.kind)) continue;
@@ -233,7 +255,7 @@ function ranked(result: RunResult, enough: EnoughLength | null): readonly Fact[]
   const { failure, summary } = result;
   if (failure) return [conclude('run-failed', 'alarm', 'advanced', failure.time_s, { variable: failure.variable })];
   const dangers = [...escapes(result, enough), ...ranDry(result), ...burst(result)];
-  const scalds = overflow(result);
+  const scalds = overflowScalds(result);
   const faults = [
     ...noSteam(result),
     ...distillate(result).filter(isCare),
@@ -241,17 +263,17 @@ function ranked(result: RunResult, enough: EnoughLength | null): readonly Fact[]
     ...coilInTub(result),
     ...separator(result).filter(isCare),
   ];
-  const warnings = warningsOf(result, [...dangers, ...scalds, ...faults]);
+  const isTold = [...dangers, ...scalds, ...faults, ...overflowWarm(result, false)];
+  const warnings = warningsOf(result, isTold);
   const alarms = warnings.filter(({ severity }) => severity === 'alarm');
   const cares = warnings.filter(({ severity }) => severity !== 'alarm');
-  const hot = cares.filter(({ kind }) => kind === 'tub-warm');
+  const of = (wanted: EventKind) => cares.filter(({ kind }) => kind === wanted);
+  const graver = [...dangers, ...alarms, ...scalds, ...of('tub-hot'), ...faults];
   const facts = [
-    ...dangers,
-    ...alarms,
-    ...scalds,
-    ...hot,
-    ...faults,
-    ...cares.filter((event) => !hot.includes(event)),
+    ...graver,
+    ...overflowWarm(result, graver.length === 0),
+    ...of('tub-warm'),
+    ...cares.filter(({ kind }) => kind !== 'tub-hot' && kind !== 'tub-warm'),
     ...reserve(result),
   ];
   return facts.length > 0

@@ -56,6 +56,20 @@ export const VARIABLES: Readonly<Record<StateVariable, string>> = {
   vapour: 'vapour in the still',
 };
 
+type HotWater = EventSaid<'tub-warm' | 'tub-hot'>;
+
+function hotWater({ values, time_s }: HotWater, q: Quantities): string {
+  const [at, water] = [q.time(time_s), q.temperature(values.water_K)];
+  return isCoil({ kind: values.condenser })
+    ? `At ${at} the water at the top of the tub reaches ${water}.`
+    : `At ${at} the cooling water leaves at ${water}.`;
+}
+
+const coolIt = ({ values }: HotWater): string =>
+  isCoil({ kind: values.condenser })
+    ? 'Keep hands and children away. Let in more cold water, or add ice.'
+    : 'Keep hands and children away. Use more cold water.';
+
 export function events(q: Quantities) {
   const told: { readonly [K in EventKind]: EventWords<K> } = {
     'first-boil': {
@@ -75,16 +89,11 @@ export function events(q: Quantities) {
       advice: () => 'Keep the outlet open to the air.',
     },
     'tub-warm': {
-      flag: 'cooling water hot',
-      sentence: ({ values, time_s }) =>
-        isCoil({ kind: values.condenser })
-          ? `At ${q.time(time_s)} the water at the top of the tub reaches ${q.temperature(values.water_K)}. It scalds.`
-          : `At ${q.time(time_s)} the cooling water leaves at ${q.temperature(values.water_K)}. It scalds.`,
-      advice: ({ values }) =>
-        isCoil({ kind: values.condenser })
-          ? 'Keep hands and children away. Let in more cold water, or add ice.'
-          : 'Keep hands and children away. Use more cold water.',
+      flag: 'cooling water warm',
+      sentence: (said) => `${hotWater(said, q)} It scalds in minutes, a child sooner.`,
+      advice: coolIt,
     },
+    'tub-hot': { flag: 'cooling water hot', sentence: (said) => `${hotWater(said, q)} It scalds.`, advice: coolIt },
     'vapour-escapes': {
       flag: 'steam escapes',
       sentence: ({ values, time_s }) => {

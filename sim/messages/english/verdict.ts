@@ -99,6 +99,7 @@ interface SuggestionSeen {
 }
 
 export function verdict(q: Quantities) {
+  const length = (value_m: number): string => q.tubeLength(value_m, TWO_DIGITS);
   const conclusions: { readonly [K in ConclusionKind]: ConclusionWords<K> } = {
     'run-failed': {
       sentence: ({ values, time_s }) =>
@@ -117,6 +118,15 @@ export function verdict(q: Quantities) {
     'overflow-scalds': {
       sentence: ({ values }) => `The cooling water runs off at up to ${q.temperature(values.peak_K)}: it scalds.`,
       advice: () => 'Turn up the tap or turn down the heat. Lead the water where nobody can touch it.',
+    },
+    'overflow-warm': {
+      sentence: ({ values: { peak_K, condenses } }) => {
+        const scalds = `${q.temperature(peak_K)}: it scalds in minutes, a child sooner.`;
+        return condenses === null
+          ? `The cooling water runs off at up to ${scalds}`
+          : `The ${CONDENSER[condenses.condenser]} condenses everything in ${length(condenses.peak_m)} of its ${length(condenses.length_m)}, but the cooling water runs off at up to ${scalds}`;
+      },
+      advice: () => 'Turn up the tap a little, or lead the water where nobody can touch it.',
     },
     'little-oil': {
       sentence: ({ values }) =>
@@ -155,7 +165,7 @@ export function verdict(q: Quantities) {
     },
     'condenser-enough': {
       sentence: ({ values: { condenser, peak_m, length_m } }) =>
-        `The ${CONDENSER[condenser]} condenses everything in the first ${q.tubeLength(peak_m, TWO_DIGITS)} of its ${q.tubeLength(length_m, TWO_DIGITS)}, even in its busiest half minute. The rest cools the distillate.`,
+        `The ${CONDENSER[condenser]} condenses everything in the first ${length(peak_m)} of its ${length(length_m)}, even in its busiest half minute. The rest cools the distillate.`,
     },
     'distillate-warm': {
       sentence: ({ values }) => {

@@ -5,7 +5,8 @@ const VALUES: EventValues = {
   'first-boil': { boilingPoint_K: 372.7 },
   'front-through': { bedHeight_m: 0.18 },
   'first-drop': { distillate_kg: 0.000_06 },
-  'tub-warm': { water_K: 333.2, limit_K: 333.15, condenser: 'coil-in-tub' },
+  'tub-warm': { water_K: 323.2, limit_K: 323.15, condenser: 'coil-in-tub' },
+  'tub-hot': { water_K: 333.2, limit_K: 333.15, condenser: 'coil-in-tub' },
   'vapour-escapes': { escaping_kg_s: 0.000_04, share: 0.03 },
   'vapour-held-again': { condensingLength_m: 3.1 },
   'outlet-warm': { distillate_K: 310.4, limit_K: 308.15 },
@@ -42,7 +43,7 @@ export const eventOf = (kind: EventKind, time_s: number, more: Partial<Omit<RunE
   ({ ...runEvent(kind, time_s, VALUES[kind]), ...more }) as RunEvent;
 
 const others = (time_s: number): readonly RunEvent[] => [
-  runEvent('tub-warm', time_s, { water_K: 334.1, limit_K: 333.15, condenser: 'bundle' }),
+  runEvent('tub-hot', time_s, { water_K: 334.1, limit_K: 333.15, condenser: 'bundle' }),
   runEvent('vapour-escapes', time_s, { escaping_kg_s: 1e-6, share: 0.003 }),
   runEvent('near-neutral-oil', time_s, {
     difference_kg_m3: -11,

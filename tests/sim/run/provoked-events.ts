@@ -61,6 +61,12 @@ export const provoked: readonly Provoked[] = [
     'tub-warm',
     () => exampleScenario('hard-boiled-lavender'),
     ({ water_K, limit_K, condenser }) =>
+      limit_K === 323.15 && water_K >= limit_K && water_K < 324 && condenser === 'coil-in-tub',
+  ),
+  raises(
+    'tub-hot',
+    () => exampleScenario('hard-boiled-lavender'),
+    ({ water_K, limit_K, condenser }) =>
       limit_K === 333.15 && water_K >= limit_K && water_K < 334 && condenser === 'coil-in-tub',
   ),
   raises(

@@ -51,6 +51,11 @@ describe('a trial on the model', () => {
   const gentle = exampleScenario('gentle-lavender');
   const atFullHeat: Scenario = { ...gentle, heat: { ...gentle.heat, setting: [{ at_s: 0, value: 1, shape: 'step' }] } };
   const failing = simulate(atFullHeat);
+  /** With so much water that nobody can scald themselves at the overflow. */
+  const cooler: Scenario = {
+    ...gentle,
+    cooling: { ...gentle.cooling, flow_kg_s: [{ at_s: 0, value: 0.009, shape: 'step' }] },
+  };
   const run = (scenario: Scenario, setting: number) =>
     simulate({ ...scenario, heat: { ...scenario.heat, setting: [{ at_s: 0, value: setting, shape: 'step' }] } });
 
@@ -69,7 +74,7 @@ describe('a trial on the model', () => {
   });
 
   test('of a question may end badly, and then says how', () => {
-    const well = simulate(gentle);
+    const well = simulate(cooler);
     const tried = judgeTrial({ kind: 'heat', setting: 1 }, well, failing);
     if (!tried) throw new Error('a question is always offered');
     expect(tried.isQuestion).toBe(true);
@@ -79,8 +84,8 @@ describe('a trial on the model', () => {
   });
 
   test('is told in the units of the reader', () => {
-    const tried = judgeTrial({ kind: 'length', length_m: 6.4 }, simulate(gentle), simulate(gentle));
+    const tried = judgeTrial({ kind: 'length', length_m: 6.4 }, simulate(cooler), simulate(cooler));
     if (!tried) throw new Error('a question is always offered');
-    expect(read(suggestionMessage(tried, englishReader('us')).words)).toBe('What if the tube is 21.0 ft long?');
+    expect(read(suggestionMessage(tried, englishReader('us')).words)).toBe('What if the tube is 21 ft long?');
   });
 });

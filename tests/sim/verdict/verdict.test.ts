@@ -6,6 +6,7 @@ import {
   exampleScenario,
   simulate,
   soFarMessage,
+  suggestionsFor,
   verdictMessages,
   verdictOf,
   type EnoughLength,
@@ -90,7 +91,7 @@ describe('the verdict of a run that goes well', () => {
 
   test('speaks US units when asked', () => {
     const words = said({}, 'us');
-    expect(words).toContain('in the first 10 ft of its 16 ft, even in its busiest half minute.');
+    expect(words).toContain('in the first 10 ft 6 in of its 16 ft 5 in, even in its busiest half minute.');
     expect(words).toContain('10 mL of oil');
     expect(words).toContain('2.5 qt of hydrosol');
     expect(words).toContain('at up to 111 °F');
@@ -301,7 +302,7 @@ describe('the lead of a real run is its worst fact', () => {
           ],
         },
       }),
-      /scald|^The (tub|water|top)/,
+      /^At 5\d min the water at the top of the tub reaches 60 °C\. It scalds\.$/,
     ],
     [
       'a tap turned down so far that the overflow scalds',
@@ -311,10 +312,65 @@ describe('the lead of a real run is its worst fact', () => {
       }),
       /^The cooling water runs off at up to \d+ °C: it scalds\.$/,
     ],
+    [
+      'an overflow that scalds in minutes, where all else is well',
+      (scenario) => scenario,
+      /^The coil condenses everything in [\d.]+ m of its 1.5 m, but the cooling water runs off at up to 5\d °C: it scalds in minutes, a child sooner\.$/,
+    ],
+    [
+      'a gas burner on a circuit too weak for an element of its power: no circuit carries it',
+      (scenario) => ({
+        ...scenario,
+        heat: { ...scenario.heat, kind: 'gas-burner', ratedPower_W: 7200, supplyVolts_V: 230, supplyAmps_A: 16 },
+      }),
+      /^The coil does not condense everything: steam escapes/,
+    ],
   ])('%s', (_what, change, words) => {
     const lead = leadOf(change);
     expect(read(lead.sentence)).toMatch(words);
     expect(lead.severity).not.toBe('good');
+  });
+
+  test('an overflow warmer than 50 °C is told behind a graver fault, once, and one below not at all', () => {
+    const facts = (change: Partial<Scenario['condenser']>, flow = gentle.cooling.flow_kg_s) => {
+      const { lead, paragraphs, warnings } = verdictOf(
+        simulate({
+          ...gentle,
+          condenser: { ...gentle.condenser, ...change },
+          cooling: { ...gentle.cooling, flow_kg_s: flow },
+        }),
+      );
+      return [lead, ...paragraphs.flat(), ...warnings].filter(({ kind }) => /^overflow|^tub/.test(kind));
+    };
+    expect(facts({ length_m: 0.7 })).toMatchObject([{ kind: 'overflow-warm', values: { condenses: null } }]);
+    expect(facts({}, [{ at_s: 0, value: 0.009, shape: 'step' }])).toEqual([]);
+  });
+
+  test('against a tap closed too soon no suggestion turns up the heat', () => {
+    const closed = simulate({
+      ...gentle,
+      cooling: {
+        ...gentle.cooling,
+        flow_kg_s: [
+          { at_s: 0, value: 0.0055, shape: 'step' },
+          { at_s: 2700, value: 0, shape: 'step' },
+        ],
+      },
+    });
+    const wishes = suggestionsFor(closed, verdictOf(closed), { heat: 0.5, tap_kg_s: 0 }, null, 0);
+    expect(wishes.length).toBeGreaterThan(3);
+    for (const wish of wishes) if (wish.kind === 'heat') expect(wish.setting).toBeLessThan(0.5);
+  });
+
+  test('of oil every number is a volume, and of warm distillate nobody says that it loses oil', () => {
+    const warm = simulate({ ...gentle, condenser: { ...gentle.condenser, length_m: 0.7 } });
+    const words = [verdictMessages(verdictOf(warm), englishReader('metric'))].flatMap((verdict) =>
+      all(verdict).map(({ sentence, advice }) => read(`${sentence} ${advice ?? ''}`)),
+    );
+    expect(words.filter((text) => /\d m?g of oil/.test(text))).toEqual([]);
+    const ofWarm = words.filter((text) => /distillate comes out/.test(text));
+    expect(ofWarm).toHaveLength(1);
+    expect(ofWarm[0]).not.toMatch(/oil/);
   });
 
   test('all is said to be well only where the run warns of nothing', () => {
