@@ -158,8 +158,9 @@ export class ScheduleReader {
     return this.index + 1 < this.end ? this.schedule[this.index + 1] : undefined;
   }
 
-  /** Time of the next knot, s; infinite after the last. */
+  /** Time of the next knot, s; infinite where none is known. */
   nextChange(): number {
-    return this.schedule[this.index + 1]?.at_s ?? Infinity;
+    const next = this.comingKnot();
+    return next ? this.begins + next.at_s : Infinity;
   }
 }
