@@ -17,7 +17,6 @@ export function App(props: AppProps) {
     client: props.initialClient,
     lengthThatHolds,
     paper: createPaper(),
-    firstIsPreview: props.initialOpening.isPreview,
     clock: screenClock,
     first: props.initialOpening.result,
     saved: props.initialOpening.saved,

@@ -93,16 +93,11 @@ export interface BenchParts {
   lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<EnoughLength | null>;
   readonly clock: Clock;
   readonly first: RunResult;
-  /** Whether `first` is a preview, so that the full run is still to come. */
-  readonly firstIsPreview: boolean;
   readonly saved: Omit<SavedBench, 'scenario'>;
 }
 
 /** How long nothing must have changed before a longer search begins. */
 const QUIET_BEFORE_SEARCH_MS = 500;
-
-/** How long a hand must rest before what it set is run in full. */
-const QUIET_BEFORE_FULL_RUN_MS = 250;
 
 /** Two events closer than this count as one stop of the time mark. */
 const SAME_MOMENT_S = 0.5;
@@ -176,32 +171,14 @@ export function createBench(parts: BenchParts): Bench {
       lookForLength(ran);
     });
 
-  const runInFull = (wish: Scenario) =>
+  const rerun = () => {
+    const wish = scenario();
+    setAsked(() => wish);
+    forgetLength(JSON.stringify(sizeQuestion(wish)));
     void parts.client.run(wish).then((reply) => {
       if (reply.kind === 'ran') settle(wish, { result: reply.result });
       else if (reply.kind === 'invalid') settle(wish, { problems: reply.problems });
       else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
-    });
-
-  const runInFullSoon = debounce(runInFull, QUIET_BEFORE_FULL_RUN_MS);
-  const showPreview = (preview: RunResult) =>
-    batch(() => {
-      setProblems([]);
-      setBroken(null);
-      setResult(() => preview);
-    });
-
-  const rerun = () => {
-    const wish = scenario();
-    setAsked(() => wish);
-    runInFullSoon.clear();
-    forgetLength(JSON.stringify(sizeQuestion(wish)));
-    void parts.client.run(wish, 'preview').then((reply) => {
-      if (reply.kind === 'superseded') return;
-      if (reply.kind === 'invalid') return settle(wish, { problems: reply.problems });
-      if (reply.kind === 'ran' && reply.fidelity === 'full') return settle(wish, { result: reply.result });
-      if (reply.kind === 'ran') showPreview(reply.result);
-      if (untrack(asked) === wish) (reply.kind === 'ran' ? runInFullSoon : runInFull)(wish);
     });
   };
 
@@ -223,7 +200,6 @@ export function createBench(parts: BenchParts): Bench {
   };
 
   const load = async (input: unknown, time_s = 0): Promise<string | null> => {
-    runInFullSoon.clear();
     const reply = await parts.client.run(input);
     if (reply.kind !== 'ran') return whyNoRun(reply, units());
     const { result: run } = reply;
@@ -239,12 +215,7 @@ export function createBench(parts: BenchParts): Bench {
     return null;
   };
 
-  if (parts.firstIsPreview) {
-    setAnswered(() => null);
-    runInFullSoon(parts.first.scenario);
-  } else {
-    lookForLength(parts.first);
-  }
+  lookForLength(parts.first);
 
   const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
   const nextEvent = createMemo(

@@ -6,8 +6,6 @@ import type { Kept, KeptStore } from './kept-store.ts';
 
 export interface Opening {
   readonly result: RunResult;
-  /** Whether the result is a preview, to be followed by the full run. */
-  readonly isPreview: boolean;
   readonly saved: Omit<SavedBench, 'scenario'>;
   /** Whether nothing was kept from before, so that the reader may be new here. */
   readonly firstVisit: boolean;
@@ -50,18 +48,9 @@ export async function openBench(store: KeptStore, client: RunClient): Promise<Op
   }
   if (kept.kind === 'read') {
     const bench = kept.value;
-    const reply = await client.run(bench.scenario, 'preview');
+    const reply = await client.run(bench.scenario);
     if (reply.kind === 'ran')
-      return {
-        ok: true,
-        opening: {
-          result: reply.result,
-          isPreview: reply.fidelity === 'preview',
-          saved: bench,
-          firstVisit: false,
-          notice: null,
-        },
-      };
+      return { ok: true, opening: { result: reply.result, saved: bench, firstVisit: false, notice: null } };
     const preferences = {
       ...FRESH,
       units: bench.units,
@@ -84,13 +73,10 @@ async function openFresh(
   notice: string | null,
 ): Promise<Opened> {
   const [first] = await examples;
-  const reply = await client.run(first?.scenario ?? {}, 'preview');
+  const reply = await client.run(first?.scenario ?? {});
   if (reply.kind === 'ran') {
     const saved = { ...preferences, time_s: tellingMoment(reply.result) };
-    return {
-      ok: true,
-      opening: { result: reply.result, isPreview: reply.fidelity === 'preview', saved, firstVisit: true, notice },
-    };
+    return { ok: true, opening: { result: reply.result, saved, firstVisit: true, notice } };
   }
   return { ok: false, message: whyNoRun(reply, preferences.units) };
 }

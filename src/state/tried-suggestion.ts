@@ -34,7 +34,7 @@ export interface Wanted {
   readonly isWanted: () => boolean;
 }
 
-/** Only the latest trial counts; a run that the reader asks for waits for one short preview at most. */
+/** Only the latest trial counts; a run that the reader asks for waits for one at most. */
 const CHANNEL = 'trial';
 
 export async function findOffer(wanted: Wanted): Promise<Offer | null> {
@@ -46,7 +46,7 @@ export async function findOffer(wanted: Wanted): Promise<Offer | null> {
       scenario,
     );
     const answer = await workerPool()
-      .ask('run', [changed, 'preview'], { priority: 'urgent', channel: CHANNEL })
+      .ask('run', [changed], { priority: 'urgent', channel: CHANNEL })
       .catch(() => null);
     if (!isWanted()) return null;
     if (answer?.kind !== 'ran') continue;

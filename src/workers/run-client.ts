@@ -2,7 +2,7 @@
 import { englishReader, problemMessage, type Example, type Problem, type UnitSystem } from '../../sim/index.ts';
 import { errorMessage, wasGivenUp } from './errors.ts';
 import type { WorkerPool } from './pool.ts';
-import type { Fidelity, RunAnswer } from './run-tasks.ts';
+import type { RunAnswer } from './run-tasks.ts';
 
 export type RunReply = RunAnswer | { readonly kind: 'superseded' };
 export type NoRun = Exclude<RunReply, { readonly kind: 'ran' }>;
@@ -28,15 +28,15 @@ export function whyNoRun(reply: NoRun, units: UnitSystem): string {
 }
 
 export interface RunClient {
-  run(scenario: unknown, fidelity?: Fidelity): Promise<RunReply>;
+  run(scenario: unknown): Promise<RunReply>;
   /** Scenarios to start from; empty where they cannot be had. */
   examples(): Promise<readonly Example[]>;
 }
 
 export const createRunClient = (pool: WorkerPool): RunClient => ({
-  run: (scenario, fidelity = 'full') =>
+  run: (scenario) =>
     pool
-      .ask('run', [scenario, fidelity], { priority: 'urgent', channel: 'bench' })
+      .ask('run', [scenario], { priority: 'urgent', channel: 'bench' })
       .catch((reason: unknown) =>
         wasGivenUp(reason) ? { kind: 'superseded' } : { kind: 'failed', message: errorMessage(reason) },
       ),

@@ -28,7 +28,7 @@ export function Announcer() {
     }),
   );
 
-  /** Once a change has been run in full; a preview may still differ. */
+  /** Once a change has been run. */
   const settled = createMemo<ReturnType<typeof bench.result>>(
     (before) => (bench.running() ? before : bench.result()),
     bench.result(),

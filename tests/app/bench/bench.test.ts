@@ -1,8 +1,7 @@
 import { createRoot } from 'solid-js';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { createBench, type Bench } from '../../../src/state/bench.ts';
 import type { RunClient, RunReply } from '../../../src/workers/run-client.ts';
-import type { Fidelity } from '../../../src/workers/run-tasks.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
@@ -22,9 +21,9 @@ const paper = { onPaper: () => false, readyBefore: () => undefined, print: () =>
 
 /** A client whose answers the test gives, in the order of the questions. */
 function askedClient() {
-  const asked: { scenario: unknown; fidelity: Fidelity; reply: (reply: RunReply) => void }[] = [];
+  const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
-    run: (scenario, fidelity = 'full') => new Promise((reply) => asked.push({ scenario, fidelity, reply })),
+    run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
     examples: () => Promise.resolve([]),
   };
   const answer = async (index: number, reply: RunReply) => {
@@ -32,8 +31,7 @@ function askedClient() {
     await Promise.resolve();
     await Promise.resolve();
   };
-  const ran = (index: number, scenario: Scenario, fidelity: Fidelity = 'full') =>
-    answer(index, { kind: 'ran', result: madeUpRun({ scenario }), fidelity });
+  const ran = (index: number, scenario: Scenario) => answer(index, { kind: 'ran', result: madeUpRun({ scenario }) });
   return { client, asked, answer, ran };
 }
 
@@ -47,7 +45,6 @@ const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient
       first: madeUpRun(),
       saved,
       paper,
-      firstIsPreview: false,
     });
     await check({ bench, ...asked });
     dispose();
@@ -122,11 +119,9 @@ describe('a change', () => {
     }));
 
   test('on which the model fails keeps the last good run and tells the reason', () =>
-    onBench(async ({ bench, asked, answer }) => {
+    onBench(async ({ bench, answer }) => {
       bench.change('pot.water_kg', 7);
       await answer(0, { kind: 'failed', message: 'the step did not converge' });
-      await vi.waitFor(() => expect(asked).toHaveLength(2));
-      await answer(1, { kind: 'failed', message: 'the step did not converge' });
       expect(bench.staleBecause()).toBe('the step did not converge');
       expect([bench.running(), bench.result().scenario.pot.water_kg]).toEqual([false, 8]);
     }));
@@ -142,55 +137,16 @@ describe('a change', () => {
     }));
 });
 
-describe('a preview', () => {
-  const fidelities = (asked: readonly { fidelity: Fidelity }[]) => asked.map(({ fidelity }) => fidelity);
-
-  test('is shown at once, and the full run follows when the hand rests', () =>
-    onBench(async ({ bench, asked, ran }) => {
-      bench.change('condenser.length_m', 3);
-      await ran(0, bench.scenario(), 'preview');
+describe('a moving hand', () => {
+  test('is followed, run by run, and the bench rests with the last', () =>
+    onBench(async ({ bench, ran }) => {
+      bench.change('condenser.length_m', 3, 'drag');
+      const first = bench.scenario();
+      bench.change('condenser.length_m', 3.1, 'drag');
+      await ran(0, first);
       expect([bench.result().scenario.condenser.length_m, bench.running()]).toEqual([3, true]);
-      await vi.waitFor(() => expect(fidelities(asked)).toEqual(['preview', 'full']));
       await ran(1, bench.scenario());
-      expect(bench.running()).toBe(false);
-    }));
-
-  test('follows a moving hand without a full run in between', () =>
-    onBench(async ({ bench, asked, ran }) => {
-      for (const [place, length] of [3, 3.1, 3.2].entries()) {
-        bench.change('condenser.length_m', length, 'drag');
-        await ran(place, bench.scenario(), 'preview');
-      }
-      expect(fidelities(asked)).toEqual(['preview', 'preview', 'preview']);
-      expect(bench.result().scenario.condenser.length_m).toBe(3.2);
-    }));
-
-  test('that fails leaves the last word to the full run', () =>
-    onBench(async ({ bench, asked, answer }) => {
-      bench.change('pot.water_kg', 7);
-      await answer(0, { kind: 'failed', message: 'no' });
-      await vi.waitFor(() => expect(fidelities(asked)).toEqual(['preview', 'full']));
-      await answer(1, { kind: 'failed', message: 'still no' });
-      expect([bench.staleBecause(), bench.running()]).toEqual(['still no', false]);
-    }));
-
-  test('at the opening is followed by the full run', () =>
-    createRoot(async (dispose) => {
-      const { client, asked, ran } = askedClient();
-      const bench = createBench({
-        client,
-        lengthThatHolds: () => Promise.resolve(null),
-        clock: still,
-        first: madeUpRun(),
-        saved,
-        paper,
-        firstIsPreview: true,
-      });
-      expect(bench.running()).toBe(true);
-      await vi.waitFor(() => expect(fidelities(asked)).toEqual(['full']));
-      await ran(0, bench.scenario());
-      expect(bench.running()).toBe(false);
-      dispose();
+      expect([bench.result().scenario.condenser.length_m, bench.running()]).toEqual([3.1, false]);
     }));
 });
 
@@ -236,7 +192,6 @@ test('the events before and after the time mark are the ones to jump to', () =>
       first,
       saved,
       paper,
-      firstIsPreview: false,
     });
     bench.setTime(1320);
     expect([bench.previousEvent()?.kind, bench.nextEvent()?.kind]).toEqual([undefined, 'first-drop']);

@@ -54,11 +54,7 @@ function leakyBench(
     const answers: ((found: EnoughLength) => void)[] = [];
     const client: RunClient = {
       run: (scenario) =>
-        Promise.resolve({
-          kind: 'ran',
-          fidelity: 'full',
-          result: madeUpRun({ scenario: scenario as Scenario, events }),
-        }),
+        Promise.resolve({ kind: 'ran', result: madeUpRun({ scenario: scenario as Scenario, events }) }),
       examples: () => Promise.resolve([]),
     };
     const bench = createBench({
@@ -71,7 +67,6 @@ function leakyBench(
       first: madeUpRun({ scenario: scenarioWith({ condenser: { length_m: 2 } }), events }),
       saved,
       paper: { onPaper: () => false, readyBefore: () => undefined, print: () => Promise.resolve() },
-      firstIsPreview: false,
     });
     await check({
       bench,

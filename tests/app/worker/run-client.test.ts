@@ -27,8 +27,8 @@ afterEach(() => {
 
 describe('asking for runs', () => {
   test('an answer comes back to the one who asked', async () => {
-    const reply = start().run('a', 'preview');
-    expect(task(0)).toMatchObject({ name: 'run', given: ['a', 'preview'] });
+    const reply = start().run('a');
+    expect(task(0)).toMatchObject({ name: 'run', given: ['a'] });
     task(0).answer(failed('said a'));
     expect(await reply).toEqual(failed('said a'));
   });
