@@ -1,7 +1,5 @@
 /** Files of the bench: opening one, saving the scenario or the table of the run. */
 import type { Bench } from '../state/bench.ts';
-import { fileName, saveCsv, saveJson } from '../state/downloads.ts';
-import { readScenarioFile } from '../state/files.ts';
 
 export interface BenchFiles {
   /** Lets the reader pick a file to open. */
@@ -13,8 +11,11 @@ export interface BenchFiles {
   onDrop(event: DragEvent): void;
 }
 
+const fetchDownloads = () => import('../state/downloads.ts');
+
 export function createBenchFiles(bench: Bench, tell: (message: string | null) => void): BenchFiles {
   const open = async (file: Blob) => {
+    const { readScenarioFile } = await import('../state/files.ts');
     const parsed = await readScenarioFile(file);
     const problem = parsed.ok ? await bench.load(parsed.json) : parsed.message;
     tell(problem === null ? null : `The file was not opened, and your work is as it was. ${problem}`);
@@ -22,9 +23,16 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
   const saveTable = async (of: 'people' | 'programs') => {
     const { record, scenario } = bench.result();
     const reader = bench.reader();
-    const { recordCsv, shownRecordCsv } = await import('../state/record-file.ts');
+    const [{ recordCsv, shownRecordCsv }, { fileName, saveCsv }] = await Promise.all([
+      import('../state/record-file.ts'),
+      fetchDownloads(),
+    ]);
     if (of === 'programs') saveCsv(recordCsv(record), fileName('csv', scenario.name, 'SI'));
     else saveCsv(shownRecordCsv(record, reader), fileName('csv', scenario.name));
+  };
+  const saveScenario = async () => {
+    const { fileName, saveJson } = await fetchDownloads();
+    saveJson(bench.scenario(), fileName('json', bench.scenario().name));
   };
   const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
 
@@ -39,7 +47,7 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
       });
       field.click();
     },
-    saveScenario: () => saveJson(bench.scenario(), fileName('json', bench.scenario().name)),
+    saveScenario: () => void saveScenario(),
     saveTable: (of) => void saveTable(of),
     onDragOver: (event) => {
       if (holdsFile(event)) event.preventDefault();

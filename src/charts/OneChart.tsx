@@ -5,7 +5,9 @@ import { captureWords, cutSizeFlag, dropsChart } from './catalogue/drops.ts';
 import { isTimeChart, type ChartId } from './model/chart.ts';
 import { EnergyChart } from './plot/EnergyChart.tsx';
 import { MomentChart } from './plot/MomentChart.tsx';
+import { PictureChart } from './plot/PictureChart.tsx';
 import type { Scene } from './plot/scene.ts';
+import { separatorPicture, separatorTable } from './pictures/separator-picture.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
 import type { RunCharts } from './run-charts.ts';
 
@@ -51,6 +53,14 @@ export function OneChart(props: OneChartProps) {
           flagsAt={(time_s) => cutSizeFlag(props.charts.captureAt(time_s), props.scene.units())}
           xDomain={props.charts.dropAxis()}
           restingWords={(label, time_s) => captureWords(props.charts.captureAt(time_s), label.key)}
+        />
+      </Match>
+      <Match when={props.id === 'separator'}>
+        <PictureChart
+          {...common}
+          name="separator"
+          pictureAt={(time_s, frame) => separatorPicture(props.charts.result(), time_s, frame)}
+          tableAt={(time_s) => separatorTable(props.charts.result(), time_s, props.scene.units())}
         />
       </Match>
       <Match when={props.id === 'energy'}>

@@ -18,6 +18,7 @@ export const SHOWN_CHARTS = [
   'bed',
   'condenser',
   'drops',
+  'separator',
   'energy',
 ] as const;
 export type ShownChart = (typeof SHOWN_CHARTS)[number];

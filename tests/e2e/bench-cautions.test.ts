@@ -2,7 +2,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { exampleScenario, type Scenario } from '../../sim/index.ts';
-import { fullRun, onBench, openFile } from './bench-page.ts';
+import { shareHash } from '../../src/state/share-link.ts';
+import { fullRun, onBench } from './bench-page.ts';
 import { openPage } from './open-page.ts';
 
 const first = exampleScenario('gentle-lavender');
@@ -91,10 +92,8 @@ function faultsOf({ drawing, cautions, words, parts }: Measured): string[] {
 }
 
 async function openEverything(width: number, height: number): Promise<Page> {
-  const { page } = await openPage('', { viewport: { width, height } });
-  const { lead, timeMark } = onBench(page);
-  await lead.waitFor();
-  await openFile(page, 'still.json', JSON.stringify(EVERYTHING));
+  const { page } = await openPage(await shareHash(EVERYTHING), { viewport: { width, height } });
+  const { timeMark } = onBench(page);
   await page.getByText('Everything at once').first().waitFor();
   await fullRun(page);
   await timeMark.fill(String(ALL_AT_S));

@@ -12,6 +12,7 @@ const CHARTS = [
   'Heat in the bed',
   'Along the condenser',
   'Drops caught',
+  'Separator, close up',
   'Energy',
 ];
 

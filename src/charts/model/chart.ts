@@ -11,8 +11,9 @@ import type { XAxis } from './x-axis.ts';
 /** The charts of a run in the order in which they stand, the ones over time first. */
 export const CHART_IDS = SHOWN_CHARTS;
 export type ChartId = ShownChart;
-export type TimeChartId = Exclude<ChartId, 'condenser' | 'drops' | 'energy'>;
-export const isTimeChart = (id: ChartId): id is TimeChartId => id !== 'condenser' && id !== 'drops' && id !== 'energy';
+const OF_ONE_MOMENT = ['condenser', 'drops', 'separator', 'energy'] as const satisfies readonly ChartId[];
+export type TimeChartId = Exclude<ChartId, (typeof OF_ONE_MOMENT)[number]>;
+export const isTimeChart = (id: ChartId): id is TimeChartId => !OF_ONE_MOMENT.some((other) => other === id);
 
 export const CHART_NAMES: Readonly<Record<ChartId, string>> = {
   temperatures: 'Temperatures',
@@ -24,6 +25,7 @@ export const CHART_NAMES: Readonly<Record<ChartId, string>> = {
   bed: 'Heat in the bed',
   condenser: 'Along the condenser',
   drops: 'Drops caught',
+  separator: 'Separator, close up',
   energy: 'Energy',
 };
 

@@ -11,7 +11,6 @@ import { createBenchVerdict } from '../../state/bench-verdict.ts';
 import { BenchDrawing } from './BenchDrawing.tsx';
 import { BenchPlayback } from './BenchPlayback.tsx';
 import { BenchHandOut } from './BenchHandOut.tsx';
-import { BenchSettings, fetchSettingsAhead } from './BenchSettings.tsx';
 import { BigNumbers } from './BigNumbers.tsx';
 import { createLiveReach, LivePanel } from './LivePanel.tsx';
 import { Question } from './Question.tsx';
@@ -29,6 +28,10 @@ const VerdictPanel = lazy(async () => ({ default: (await import('./Verdict.tsx')
 /** Typesetting is large, and few ask for it. */
 const WorkingDialog = lazy(async () => ({ default: (await import('../working/WorkingDialog.tsx')).WorkingDialog }));
 
+/** The forms and the schema behind them are fetched when first needed, or when the page has nothing else to do. */
+const loadSettings = () => import('./BenchSettings.tsx');
+const BenchSettings = lazy(async () => ({ default: (await loadSettings()).BenchSettings }));
+
 /** The settings are fetched ahead once the first view has had its time. */
 const AHEAD_AFTER_MS = 3000;
 /** The chart comes once still, verdict and numbers stand. */
@@ -45,7 +48,7 @@ export function BenchPlace() {
   const [chartDue, setChartDue] = createSignal(false);
   onMount(debounce(() => setChartDue(true), CHART_AFTER_MS));
 
-  onMount(debounce(fetchSettingsAhead, AHEAD_AFTER_MS));
+  onMount(debounce(() => void loadSettings(), AHEAD_AFTER_MS));
 
   const planOverTime = (path: string) => {
     bench.select(null);
@@ -116,7 +119,9 @@ export function BenchPlace() {
           {(part) => (
             <aside class="first-settings screen-only" aria-label="Settings">
               <Section name="The settings">
-                <BenchSettings part={part()} onEditSchedule={planOverTime} />
+                <Suspense fallback={<p class="quiet">Fetching the settings…</p>}>
+                  <BenchSettings part={part()} onEditSchedule={planOverTime} />
+                </Suspense>
               </Section>
             </aside>
           )}

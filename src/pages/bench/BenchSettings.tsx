@@ -1,12 +1,8 @@
 /** The settings of the selected part, wired to the bench. */
-import { lazy, onCleanup, onMount, Suspense } from 'solid-js';
+import { onCleanup, onMount, Show } from 'solid-js';
 import type { ScenarioPart } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
-
-/** The forms and the schema behind them are fetched when first needed, or when the page has nothing else to do. */
-const loadSettings = () => import('./settings/SettingsPanel.tsx');
-const SettingsPanel = lazy(async () => ({ default: (await loadSettings()).SettingsPanel }));
-export const fetchSettingsAhead = (): void => void loadSettings();
+import { SettingsPanel } from './settings/SettingsPanel.tsx';
 
 export interface BenchSettingsProps {
   readonly part: ScenarioPart;
@@ -21,6 +17,11 @@ export function BenchSettings(props: BenchSettingsProps) {
   onCleanup(() => {
     if (cameFrom instanceof HTMLElement || cameFrom instanceof SVGElement) cameFrom.focus({ preventScroll: true });
   });
+  /** The settings give way to the picture that they stand over. */
+  const lookCloser = () => {
+    bench.setChart('separator');
+    bench.select(null);
+  };
   return (
     <div
       onKeyDown={(event) => {
@@ -31,23 +32,26 @@ export function BenchSettings(props: BenchSettingsProps) {
         <h2 ref={title} tabindex="-1">
           Settings
         </h2>
+        <Show when={props.part === 'separator'}>
+          <button type="button" onClick={lookCloser}>
+            See it close up
+          </button>
+        </Show>
         <button type="button" onClick={() => bench.select(null)}>
           Close<span class="visually-hidden"> settings</span>
         </button>
       </div>
-      <Suspense fallback={<p class="quiet">Fetching the settings…</p>}>
-        <SettingsPanel
-          part={props.part}
-          onPart={(part) => bench.select(part)}
-          scenario={bench.scenario()}
-          loaded={bench.loaded()}
-          units={bench.units()}
-          problems={bench.problems()}
-          change={bench.change}
-          changeMany={bench.changeMany}
-          onEditSchedule={(path) => props.onEditSchedule(path)}
-        />
-      </Suspense>
+      <SettingsPanel
+        part={props.part}
+        onPart={(part) => bench.select(part)}
+        scenario={bench.scenario()}
+        loaded={bench.loaded()}
+        units={bench.units()}
+        problems={bench.problems()}
+        change={bench.change}
+        changeMany={bench.changeMany}
+        onEditSchedule={(path) => props.onEditSchedule(path)}
+      />
     </div>
   );
 }
