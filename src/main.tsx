@@ -9,6 +9,7 @@ import { workerPool } from './workers/start-pool.ts';
 import './styles/fonts.css';
 import './styles/tokens.css';
 import './styles/base.css';
+import './styles/touch.css';
 import './styles/print.css';
 
 const root = document.getElementById('app');

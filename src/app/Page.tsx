@@ -1,5 +1,5 @@
 /** The page: its head, the place that is shown, and what may lie over it. */
-import { createEffect, createMemo, createSignal, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, lazy, onCleanup, onMount, Show, Suspense } from 'solid-js';
 import { Announcer } from '../pages/bench/Announcer.tsx';
 import { useBench } from '../state/bench.ts';
 import { createBenchFiles } from './bench-files.ts';
@@ -32,6 +32,14 @@ export interface PageProps {
 const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
 const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
+
+/** Past the head of the page, by the id of what a skip link leads to. */
+const SKIPS = [['main', 'To the content']] as const;
+const BENCH_SKIPS = [
+  ['verdict', 'To the verdict'],
+  ['playback', 'To playback'],
+  ['live-controls', 'To the live controls'],
+] as const;
 
 const CANNOT_KEEP =
   'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
@@ -101,9 +109,13 @@ export function Page(props: PageProps) {
 
   return (
     <div class="page">
-      <a class="skip screen-only" href={place() === 'bench' ? '#verdict' : '#main'}>
-        {place() === 'bench' ? 'To the verdict' : 'To the content'}
-      </a>
+      <For each={place() === 'bench' ? BENCH_SKIPS : SKIPS}>
+        {([id, words]) => (
+          <a class="skip screen-only" href={`#${id}`}>
+            {words}
+          </a>
+        )}
+      </For>
       <BenchHeader
         place={place()}
         files={files}

@@ -97,7 +97,7 @@ export function BenchPlace() {
             <BenchDrawing />
           </Section>
         </section>
-        <div class="first-playback">
+        <div class="first-playback" id="playback" tabindex="-1">
           <Section name="Playback">
             <BenchPlayback />
           </Section>
@@ -126,7 +126,7 @@ export function BenchPlace() {
             </aside>
           )}
         </Show>
-        <div class="first-live screen-only">
+        <div class="first-live screen-only" id="live-controls" tabindex="-1">
           <Section name="The live controls">
             <LivePanel live={live} onPlan={planOverTime} />
           </Section>

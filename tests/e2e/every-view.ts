@@ -1,0 +1,147 @@
+/** A walk through every place, menu, setting and dialog of the page, for what must hold in all of them. */
+import type { Locator, Page } from 'playwright-core';
+import { goTo } from './answers-page.ts';
+import { fullRun, onBench, press } from './bench-page.ts';
+
+/** Looks at the page as it stands, under the name of what is to be seen. */
+export type Look = (view: string) => Promise<void>;
+
+/** Searches on the model, on a machine that has much else to do. */
+const LATE = { timeout: 180_000 };
+
+/** Oil of a run in minutes and millilitres, enough to fit. */
+const LOG = '30, 2.6\n40, 8.2\n50, 13.4\n60, 17.6\n75, 22.8\n90, 26.1\n105, 28.2\n120, 29.6';
+
+async function walkBench(page: Page, look: Look): Promise<void> {
+  await onBench(page).lead.waitFor();
+  await page.locator('.chart-of-choice .chart-traces').waitFor();
+  await fullRun(page);
+  await look('the first screen, on a first visit');
+  await page.getByRole('button', { name: 'Understood' }).click();
+
+  const sheet = page.getByRole('button', { name: 'Menu', exact: true });
+  for (const menu of (await sheet.isVisible()) ? ['Menu'] : ['Files', 'Show']) {
+    const button = page.getByRole('button', { name: menu, exact: true });
+    await button.click();
+    await look(`the menu ${menu}`);
+    await button.press('Escape');
+  }
+  for (const tab of await page.locator('.live-tab').filter({ visible: true }).all()) {
+    await tab.click();
+    await look(`the live control ${(await tab.textContent()) ?? ''}`);
+    await tab.click();
+  }
+
+  const plan = page.getByRole('region', { name: 'Water flow' });
+  await plan.getByRole('button', { name: /^Add a change at/ }).click();
+  await plan.getByRole('slider').first().waitFor();
+  const chart = page.getByRole('figure', { name: 'Oil out', exact: true });
+  await chart.getByRole('button', { name: 'Table of Oil out' }).click();
+  await chart.getByRole('button', { name: 'Save Oil out', exact: true }).click();
+  await fullRun(page);
+  await look('the bench below its first screen');
+}
+
+async function walkSettings(page: Page, look: Look): Promise<void> {
+  await fullRun(page);
+  await page.getByRole('button', { name: /^Pot,/ }).first().press('Enter');
+  const settings = page.getByRole('complementary', { name: 'Settings' });
+  await settings.getByRole('tab').first().waitFor();
+  await settings.getByRole('switch', { name: /Show all fields/ }).check();
+  for (const tab of await settings.getByRole('tab').all()) {
+    const name = (await tab.textContent()) ?? '';
+    await tab.click();
+    await unfold(settings);
+    await look(`the settings of ${name}`);
+    for (const picker of await settings.getByRole('button', { name: /^Choose a / }).all()) {
+      await picker.click();
+      const sheet = page.getByRole('dialog');
+      await sheet.waitFor();
+      await unfold(sheet.locator('.picker-row').first());
+      await look(`“${(await picker.textContent()) ?? ''}”`);
+      await closeDialog(sheet);
+    }
+  }
+  await settings.getByRole('button', { name: 'Close settings' }).click();
+}
+
+async function walkDialogs(page: Page, look: Look): Promise<void> {
+  await fullRun(page);
+  await page
+    .getByRole('button', { name: /^Show the working of: / })
+    .first()
+    .click();
+  const working = page.getByRole('dialog', { name: 'The working' });
+  await working.locator('.katex').first().waitFor(LATE);
+  await unfold(working);
+  await look('the working');
+  await closeDialog(working);
+  for (const [menu, entry, title] of [
+    ['Files', 'Examples', 'Start from'],
+    ['Files', /^Share/, 'Share this still'],
+    ['Show', 'Keys', 'Keys'],
+  ] as const) {
+    await press(page, menu, entry);
+    const dialog = page.getByRole('dialog', { name: title });
+    await dialog.locator('.start-choice, .share-link, .keys').first().waitFor();
+    await look(`the dialog “${title}”`);
+    await closeDialog(dialog);
+  }
+}
+
+async function walkAnswers(page: Page, look: Look): Promise<void> {
+  await goTo(page, 'Size');
+  await page.locator('.tube-table tbody tr').first().waitFor(LATE);
+  await page
+    .getByRole('button', { name: /^Use it/ })
+    .first()
+    .waitFor(LATE);
+  await look('Size');
+  await goTo(page, 'Run length');
+  await page.locator('.spread-row').first().waitFor(LATE);
+  await look('Run length');
+  await goTo(page, 'Compare');
+  await page.getByRole('button', { name: 'Gentle against hard' }).click();
+  await page.locator('.compared').nth(1).waitFor(LATE);
+  await page.getByRole('region', { name: /^The runs number by number/ }).waitFor(LATE);
+  await look('Compare');
+  await goTo(page, 'Run book');
+  await page.getByRole('button', { name: 'New log' }).click();
+  await page.getByText('Paste columns from a note').click();
+  await page.getByRole('textbox', { name: /A line of headings/ }).fill(LOG);
+  await page.getByRole('button', { name: 'Take these lines' }).click();
+  await page.getByRole('button', { name: 'Fit', exact: true }).click();
+  await page.getByRole('region', { name: /^Fitted factors/ }).waitFor(LATE);
+  await page.getByRole('button', { name: 'Save', exact: true }).click();
+  await page.getByRole('button', { name: /^Put on the bench/ }).waitFor();
+  await unfold(page.getByRole('main'));
+  await look('Run book');
+  await goTo(page, 'Reference');
+  const search = page.getByRole('searchbox', { name: 'Look up' });
+  await search.waitFor(LATE);
+  await look('Reference, its topics');
+  await search.fill('surface tension of water');
+  await page.getByText('1 found, best first.').waitFor(LATE);
+  await look('Reference, what was found');
+  await search.press('Enter');
+  await page.locator('.reference-trace').waitFor(LATE);
+  await look('Reference, an entry');
+}
+
+const unfold = (inside: Locator): Promise<void> =>
+  inside
+    .locator('details')
+    .evaluateAll((all) => all.forEach((details) => ((details as HTMLDetailsElement).open = true)));
+
+async function closeDialog(dialog: Locator): Promise<void> {
+  await dialog.getByRole('button', { name: 'Close', exact: true }).click();
+  await dialog.waitFor({ state: 'hidden' });
+}
+
+/** Each begins on the bench of a first visit. */
+export const WALKS = {
+  'the bench': walkBench,
+  'the settings': walkSettings,
+  'the dialogs': walkDialogs,
+  'the answers': walkAnswers,
+} as const;

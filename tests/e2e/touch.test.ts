@@ -1,0 +1,155 @@
+/** Everything that can be touched is large enough for a finger, and nothing needs sideways scrolling to be read. */
+import type { BrowserContextOptions, Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { fullRun, openBench } from './bench-page.ts';
+import { WALKS } from './every-view.ts';
+import { openPage } from './open-page.ts';
+
+/** What is smaller than a finger, a line each. */
+const tooSmall = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const LEAST = 44;
+    const scope = document.querySelector('dialog[open]') ?? document;
+    const things = scope.querySelectorAll<HTMLElement | SVGElement>(
+      'a[href], button, input, select, textarea, summary, [role="button"], [role="slider"], [role="tab"], [role="switch"]',
+    );
+    /** A text link in a sentence is as high as its line: WCAG 2.5.8 leaves it out. */
+    const isInSentence = (thing: Element): boolean =>
+      thing.matches('a, button.word') &&
+      getComputedStyle(thing).display.startsWith('inline') &&
+      (thing.closest('p, li, dd, td')?.textContent ?? '').trim().length > (thing.textContent ?? '').trim().length + 3;
+    /** The parts of the drawing stand to scale; the live controls and the tabs of the settings do the same. */
+    const isDrawn = (thing: Element): boolean => thing.closest('.drawing-svg, .map-svg') !== null;
+    const sizeOf = (thing: Element): readonly [number, number] => {
+      const label = thing.matches('input') ? (thing.closest('label') ?? thing) : thing;
+      const { width, height } = label.getBoundingClientRect();
+      // A mark that must stay small may have a larger reach around it.
+      const reach = getComputedStyle(thing, '::after');
+      if (reach.position !== 'absolute' || reach.content === 'none') return [width, height];
+      return [Math.max(width, Number.parseFloat(reach.width)), Math.max(height, Number.parseFloat(reach.height))];
+    };
+    return [...things].flatMap((thing) => {
+      if (thing.closest('[inert], .visually-hidden') || !thing.checkVisibility({ visibilityProperty: true })) return [];
+      if (thing.matches('.skip') || isInSentence(thing) || isDrawn(thing)) return [];
+      const [width, height] = sizeOf(thing).map((size) => Math.round(size * 10) / 10) as [number, number];
+      if (width === 0 || height === 0 || (width >= LEAST && height >= LEAST)) return [];
+      const name = (thing.getAttribute('aria-label') ?? thing.textContent ?? '').trim().replace(/\s+/g, ' ');
+      return [
+        `${thing.tagName.toLowerCase()}.${thing.getAttribute('class') ?? ''} “${name.slice(0, 40)}” ${width} × ${height}`,
+      ];
+    });
+  });
+
+/** What is wider than its room, a line each. */
+const tooWide = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const rooms = [
+      document.documentElement,
+      ...document.querySelectorAll(
+        '.sheet[open], .sheet[open] .sheet-body, .picker-scroll, .working-scroll, .first-settings, .header-sheet.is-open, .live',
+      ),
+    ];
+    return rooms
+      .filter((room) => room.scrollWidth > room.clientWidth + 1 && room.clientWidth > 0)
+      .map((room) => `${room.tagName.toLowerCase()}.${room.className}: ${room.scrollWidth} in ${room.clientWidth} px`);
+  });
+
+/** Walks a part of the page and gathers what is wrong, each fault once, with the view it was first seen in. */
+async function faultsOf(
+  walk: keyof typeof WALKS,
+  device: BrowserContextOptions,
+  examine: (page: Page) => Promise<string[]>,
+  fontSize = '100%',
+): Promise<readonly string[]> {
+  const { page } = await openPage('', device);
+  await page.evaluate((size) => (document.documentElement.style.fontSize = size), fontSize);
+  const seenIn = new Map<string, string>();
+  await WALKS[walk](page, async (view) => {
+    for (const fault of await examine(page)) if (!seenIn.has(fault)) seenIn.set(fault, view);
+  });
+  return [...seenIn].map(([fault, view]) => `${view}: ${fault}`);
+}
+
+/** Many views, and searches on the model among them. */
+const A_WALK = 480_000;
+
+const PARTS = Object.keys(WALKS) as (keyof typeof WALKS)[];
+
+describe.each([
+  ['a phone', { width: 390, height: 844 }],
+  ['a tablet', { width: 1024, height: 768 }],
+] as const)('under a finger on %s', (_what, viewport) => {
+  test.each(PARTS)(
+    'everything in %s is at least 44 px high and wide',
+    async (walk) => {
+      expect(await faultsOf(walk, { viewport, hasTouch: true, isMobile: true }, tooSmall)).toEqual([]);
+    },
+    A_WALK,
+  );
+});
+
+describe.each([
+  ['at 320 px', { width: 320, height: 640 }, '100%'],
+  ['with text twice as large on a phone', { width: 390, height: 844 }, '200%'],
+  ['with text twice as large at a desk', { width: 1280, height: 720 }, '200%'],
+] as const)('%s', (_how, viewport, fontSize) => {
+  test.each(PARTS)(
+    '%s can be read without scrolling sideways',
+    async (walk) => {
+      expect(await faultsOf(walk, { viewport }, tooWide, fontSize)).toEqual([]);
+    },
+    A_WALK,
+  );
+});
+
+describe('the keyboard', () => {
+  test('skips past the head of the page, to the verdict, to playback and to the live controls', async () => {
+    const { page } = await openBench();
+    for (const [words, next] of [
+      ['To the verdict', page.getByRole('region', { name: 'What this run tells you' }).getByRole('link').first()],
+      ['To playback', page.getByRole('button', { name: 'Play', exact: true })],
+      ['To the live controls', page.getByRole('textbox', { name: 'Heat, typed' })],
+    ] as const) {
+      const link = page.getByRole('link', { name: words, exact: true });
+      await link.focus();
+      expect((await link.boundingBox())?.y, `${words} is seen`).toBeGreaterThanOrEqual(0);
+      await link.press('Enter');
+      await next.waitFor();
+      await page.keyboard.press('Tab');
+      await expect
+        .poll(() => next.evaluate((element) => element === document.activeElement), { message: words })
+        .toBe(true);
+    }
+  });
+
+  test.each([
+    ['a desk', { width: 1280, height: 720 }],
+    ['a phone', { width: 390, height: 844 }],
+    ['a small phone', { width: 320, height: 640 }],
+  ] as const)('sees the whole ring around every part of the drawing on %s', async (_what, viewport) => {
+    const { page } = await openBench({ viewport });
+    await fullRun(page);
+    const cut = await page.locator('[data-part]').evaluateAll((parts) =>
+      parts.flatMap((part) => {
+        (part as SVGElement).focus();
+        const name = part.getAttribute('data-part') ?? '';
+        const ring = part.querySelector('.drawing-ring')?.getBoundingClientRect();
+        if (!ring || document.activeElement !== part) return [`${name} has no ring`];
+        const rooms = [document.documentElement];
+        for (let room = part.parentElement; room && room !== document.body; room = room.parentElement)
+          if (getComputedStyle(room).overflow !== 'visible') rooms.push(room);
+        return rooms.flatMap((room) => {
+          const { left, right, top, bottom } = room.getBoundingClientRect();
+          const margin = Number.parseFloat(getComputedStyle(room).overflowClipMargin) || 0;
+          const isWhole =
+            ring.left >= left - margin &&
+            ring.right <= right + margin &&
+            ring.top >= top - margin &&
+            ring.bottom <= bottom + margin;
+          return isWhole ? [] : [`${name} is cut by ${room.tagName} ${room.getAttribute('class') ?? ''}`];
+        });
+      }),
+    );
+    expect(cut).toEqual([]);
+  });
+});
