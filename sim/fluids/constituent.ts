@@ -91,9 +91,9 @@ export interface Constituent {
   readonly latentHeatAt100C: ConstituentValue;
   /** J/(kg K) of the liquid. */
   readonly heatCapacity: ConstituentProvenance & { readonly valueAt25C: number; readonly valueAt90C: number };
-  /** kg/m³ at 25 °C, of the liquid or, where it has a `fusionHeat`, of the crystal. */
+  /** kg/m³ at 25 °C, of the liquid or, where it has a `fusionHeat` and melts above that, of the crystal. */
   readonly waterSolubility: ConstituentValue;
-  /** Heat of fusion, J/mol, of a constituent whose solubility was measured on its crystals. */
+  /** Heat of fusion, J/mol, of a constituent that freezes out of an oil or whose solubility was measured on its crystals. */
   readonly fusionHeat?: ConstituentValue;
   /** Decimal logarithm of the octanol–water partition coefficient. */
   readonly logP: ConstituentValue;

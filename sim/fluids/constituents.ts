@@ -8,6 +8,7 @@
 import { GAS_CONSTANT } from '../constants.ts';
 import type { Constituent } from './constituent.ts';
 import { constituents } from './constituent-list.ts';
+import { canFreeze, dissolvedFraction, type Freezing } from './freezing.ts';
 import { requireWithin } from './range.ts';
 import { curvePressure, vapourCurve, type VapourCurve } from './vapour-curve.ts';
 
@@ -96,15 +97,18 @@ export const SOLUTION_HEAT = 12_000;
 /** Factor on the solubility at 25 °C: exp[ΔH/R (1/298.15 − 1/T)]. T in K, no range check, for the step loop. */
 export const solubilityFactor = (T: number): number => Math.exp((SOLUTION_HEAT / GAS_CONSTANT) * (1 / 298.15 - 1 / T));
 
+const ROOM = 298.15;
+
+/** Whether it is solid at 25 °C, where its solubility in water was measured. */
+export const isCrystalAtRoom = (constituent: Constituent): constituent is Freezing =>
+  canFreeze(constituent) && constituent.meltingPoint.value > ROOM;
+
 /**
  * How many times more soluble the subcooled liquid is than the crystal at 25 °C: exp[ΔH_f/R (1/298.15 − 1/T_m)], the
  * ideal-solution law; 1 for a liquid. An oil gives its constituents to water as liquids, whatever they are alone.
  */
-function liquidOverCrystal({ id, fusionHeat, meltingPoint }: Constituent): number {
-  if (fusionHeat === undefined) return 1;
-  if (meltingPoint === null) throw new RangeError(`constituent: “${id}” has a heat of fusion and no melting point`);
-  return Math.exp((fusionHeat.value / GAS_CONSTANT) * (1 / 298.15 - 1 / meltingPoint.value));
-}
+const liquidOverCrystal = (constituent: Constituent): number =>
+  isCrystalAtRoom(constituent) ? 1 / dissolvedFraction(constituent, ROOM) : 1;
 
 /** Solubility of the liquid in water, subcooled where it would be solid: entries `oil-water-solubility-…`. */
 export function waterSolubility(constituent: Constituent, T: number): number {

@@ -6,6 +6,7 @@ import {
   constituents,
   curveOf,
   heatCapacity,
+  isCrystalAtRoom,
   latentHeat,
   liquidDensity,
   liquidViscosity,
@@ -15,6 +16,14 @@ import {
   vapourPressure,
   waterSolubility,
 } from './constituents.ts';
+import {
+  canFreeze,
+  COLDEST_OIL,
+  crystalSolubility,
+  freezingTemperature,
+  LEAST_FROZEN_FRACTION,
+  type Freezing,
+} from './freezing.ts';
 import { coBoilingOilShare, coBoilingTemperature, saturationOilPerSteam } from './immiscible.ts';
 import { WATER_MAX_PRESSURE, WATER_MAX_TEMPERATURE, WATER_MIN_PRESSURE, WATER_MIN_TEMPERATURE } from './water.ts';
 
@@ -128,11 +137,42 @@ const pureEntries = (constituent: Constituent): Correlation[] => {
       'Solubility in water, as a liquid,',
       temperature(273.15, 373.15),
       { symbol: 'S', unit: 'kg/m³' },
-      constituent.fusionHeat === undefined ? LIQUID_SOLUBILITY : `${LIQUID_SOLUBILITY}${FROM_CRYSTAL}`,
-      `${provenance(constituent.waterSolubility, ...(constituent.fusionHeat === undefined ? [] : [constituent.fusionHeat]))}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
+      isCrystalAtRoom(constituent) ? `${LIQUID_SOLUBILITY}${FROM_CRYSTAL}` : LIQUID_SOLUBILITY,
+      `${provenance(constituent.waterSolubility, ...(isCrystalAtRoom(constituent) ? [constituent.fusionHeat] : []))}; temperature factor estimated with ${SOLUTION_HEAT / 1000} kJ/mol`,
       'gives no value',
       waterSolubility,
     ),
+  ];
+};
+
+const IDEAL_CRYSTAL =
+  'Schröder, Z. Phys. Chem. 11 (1893) 449, and van Laar: ideal solubility of a pure crystal, from memory';
+
+const freezingEntries = (constituent: Freezing): Correlation[] => {
+  const { name, meltingPoint, fusionHeat } = constituent;
+  const source = `${IDEAL_CRYSTAL}; melting point ${provenance(meltingPoint)}; heat of fusion ${provenance(fusionHeat)}`;
+  return [
+    correlation({
+      name: `oil-crystal-solubility-${entryId(constituent)}`,
+      says: `Mole fraction of ${name} that an oil holds before it crystallises.`,
+      arguments: { T: temperature(COLDEST_OIL, meltingPoint.value) },
+      result: { symbol: 'x', unit: '1' },
+      tex: 'x=\\exp\\Big[-\\frac{\\Delta H_f}{R}\\Big(\\frac1T-\\frac1{T_m}\\Big)\\Big]',
+      source,
+      outside: 'gives no value; a run takes 1 above the melting point',
+      role: 'other-form',
+      compute: (T = Number.NaN) => crystalSolubility(constituent, T),
+    }),
+    correlation({
+      name: `oil-freezing-temperature-${entryId(constituent)}`,
+      says: `Temperature at which an oil with so much ${name} begins to crystallise.`,
+      arguments: { x: { unit: '1', says: `mole fraction of ${name} in the oil`, range: [LEAST_FROZEN_FRACTION, 1] } },
+      result: { symbol: 'T', unit: 'K' },
+      tex: '\\frac1T=\\frac1{T_m}-\\frac{R\\ln x}{\\Delta H_f}',
+      source,
+      outside: 'gives no value',
+      compute: (x = Number.NaN) => freezingTemperature(constituent, x),
+    }),
   ];
 };
 
@@ -175,5 +215,8 @@ const overWaterEntries = (constituent: Constituent): Correlation[] => {
   ];
 };
 
-export const constituentCorrelations: readonly Correlation[] = constituents.flatMap(pureEntries);
+export const constituentCorrelations: readonly Correlation[] = [
+  ...constituents.flatMap(pureEntries),
+  ...constituents.filter(canFreeze).flatMap(freezingEntries),
+];
 export const immiscibleCorrelations: readonly Correlation[] = constituents.flatMap(overWaterEntries);

@@ -13,6 +13,7 @@ const EVENT_TRAITS: Readonly<Record<EventKind, readonly [Severity, ScenarioPart]
   'outlet-warm': ['care', 'condenser'],
   'cooling-boils': ['alarm', 'cooling'],
   'coil-uncovered': ['care', 'cooling'],
+  'oil-freezes': ['care', 'condenser'],
   'separator-overrun': ['care', 'separator'],
   'oil-at-inlet': ['care', 'separator'],
   'near-neutral-oil': ['care', 'separator'],

@@ -146,8 +146,25 @@ export class EventWatch {
     this.watchEscape(time, dt);
     if (!raised.has('outlet-warm') && outlet > scenario.condenser.outletLimit_K)
       this.raise('outlet-warm', time, { distillate_K: outlet, limit_K: scenario.condenser.outletLimit_K });
+    if (!raised.has('oil-freezes')) this.watchFreezing(time);
     if (!raised.has('neck-fast') && still.neckSpeed > LIMITS.vapourSpeed_m_s)
       this.raise('neck-fast', time, { speed_m_s: still.neckSpeed, limit_m_s: LIMITS.vapourSpeed_m_s });
+  }
+
+  /** Crystals on the wall where the tube ends, which is its coldest place. */
+  private watchFreezing(time: number): void {
+    const { condenser, oil } = this.still;
+    const wall_K = condenser.wall[condenser.segments - 1] as number;
+    const solid = oil.mostFrozen(condenser.condensate.oil, condenser.condensate.water, wall_K);
+    if (solid < 0) return;
+    const solidShare = oil.solidShare(solid, condenser.condensate.oil, wall_K);
+    if (solidShare <= LIMITS.solidOilShare) return;
+    this.raise('oil-freezes', time, {
+      constituent: oil.ids[solid] as string,
+      wall_K,
+      freezes_K: oil.freezesAt(solid, condenser.condensate.oil),
+      solidShare,
+    });
   }
 
   /** A narrow tube: what it holds back, or how fast the vapour rushes in. */

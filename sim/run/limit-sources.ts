@@ -75,6 +75,12 @@ export const limitSources: Readonly<Record<LimitName, LimitSource>> = {
     says: 'the separator loses more than a tenth of the drops that reach it',
     source: 'judged: the water is then visibly cloudy and worth returning',
   },
+  solidOilShare: {
+    kind: 'estimated',
+    unit: '1',
+    says: 'the oil is a slush of crystals that can clog the tube',
+    source: 'judged: thin slurries of organic crystals are pumped up to some 20 to 30 % solids',
+  },
   nearNeutral_kg_m3: {
     kind: 'estimated',
     unit: 'kg/m³',

@@ -23,6 +23,8 @@ export const LIMITS = {
   coolingBelowBoil_K: 1.5,
   /** A separator that catches a smaller share of the oil drops is overrun. */
   captureShare: 0.9,
+  /** A larger share of the oil as crystals no longer runs down the tube. */
+  solidOilShare: 0.2,
   /** Oil and water whose densities differ by less separate badly. */
   nearNeutral_kg_m3: 15,
   /** Difference of density that a receiver's temperature is advised for. */

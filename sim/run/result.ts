@@ -15,6 +15,13 @@ export interface EventValues {
   'vapour-held-again': { readonly condensingLength_m: number };
   'outlet-warm': { readonly distillate_K: number; readonly limit_K: number };
   'cooling-boils': { readonly water_K: number };
+  /** Share of the oil's moles that would be crystals of one constituent at the wall where the tube ends. */
+  'oil-freezes': {
+    readonly constituent: string;
+    readonly wall_K: number;
+    readonly freezes_K: number;
+    readonly solidShare: number;
+  };
   'coil-uncovered': { readonly depth_m: number };
   'separator-overrun': { readonly captureShare: number; readonly limit: number };
   'oil-at-inlet': { readonly layer_m: number };

@@ -17,6 +17,7 @@ import {
   waterSolubility,
   type Constituent,
 } from '../fluids/constituents.ts';
+import { canFreeze, dissolvedFraction, freezingTemperature, type Freezing } from '../fluids/freezing.ts';
 import { oilViscosity } from '../fluids/immiscible.ts';
 import { tableLiquidDensity, tableSaturationPressure } from '../fluids/water-table.ts';
 import { lerp } from '../maths/interpolate.ts';
@@ -41,6 +42,8 @@ export class Oil {
   readonly ester: number;
   readonly alcohol: number;
   private readonly rows: readonly Constituent[];
+  /** Those that may crystallise, with their positions. */
+  private readonly freezing: readonly { readonly at: number; readonly row: Freezing }[];
   private readonly partialRatio: Float64Array;
   private readonly solubility: Float64Array;
   private readonly density: Float64Array;
@@ -53,6 +56,7 @@ export class Oil {
     )
       entries.push({ constituent: 'linalool', share: 0 });
     this.rows = entries.map((entry) => constituentById(entry.constituent));
+    this.freezing = this.rows.flatMap((row, at) => (canFreeze(row) ? [{ at, row }] : []));
     this.count = this.rows.length;
     this.ids = this.rows.map((row) => row.id);
     this.molarMass = Float64Array.from(this.rows, (row) => row.molarMass.value);
@@ -147,5 +151,43 @@ export class Oil {
     let sum = 0;
     for (let i = 0; i < this.count; i++) sum += (oil[i] as number) * (this.latent[i] as number);
     return sum;
+  }
+
+  private moleFraction(i: number, oil: Float64Array): number {
+    let moles = 0;
+    for (let k = 0; k < this.count; k++) moles += (oil[k] as number) / (this.molarMass[k] as number);
+    return moles > 0 ? (oil[i] as number) / (this.molarMass[i] as number) / moles : 0;
+  }
+
+  /** Share of the moles of an oil (kg by constituent) that are crystals of constituent i at T. */
+  solidShare(i: number, oil: Float64Array, T: number): number {
+    for (let k = 0; k < this.freezing.length; k++) {
+      const { at, row } = this.freezing[k] as { readonly at: number; readonly row: Freezing };
+      if (at !== i) continue;
+      const dissolved = dissolvedFraction(row, T);
+      const x = this.moleFraction(i, oil);
+      return x > dissolved ? (x - dissolved) / (1 - dissolved) : 0;
+    }
+    return 0;
+  }
+
+  /** Position of the constituent of which most is crystals at T, −1 where there are none that water would not dissolve. */
+  mostFrozen(oil: Float64Array, water: number, T: number): number {
+    let most = 0;
+    let found = -1;
+    for (let k = 0; k < this.freezing.length; k++) {
+      const { at } = this.freezing[k] as { readonly at: number };
+      if ((oil[at] as number) <= water * this.solubilityRatio(at, T)) continue;
+      const solid = this.solidShare(at, oil, T);
+      if (solid <= most) continue;
+      most = solid;
+      found = at;
+    }
+    return found;
+  }
+
+  /** Temperature at which crystals of constituent i begin in an oil (kg by constituent), K. */
+  freezesAt(i: number, oil: Float64Array): number {
+    return freezingTemperature(this.rows[i] as Freezing, this.moleFraction(i, oil));
   }
 }

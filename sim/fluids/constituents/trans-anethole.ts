@@ -60,6 +60,14 @@ export const transAnethole: Constituent = {
     source: 'Dadgostar-Shaw, ±10 % (no hydrogen-bond term, so alcohols and phenols are probably 5-15 % higher)',
   },
   waterSolubility: { value: 0.111, range: [0.11, 0.111], kind: 'published', source: 'AqSolDB A, B, D, E, G' },
+  fusionHeat: {
+    value: 24000,
+    range: [17000, 25000],
+    kind: 'derived',
+    source:
+      'United States Dispensatory, oil of anise: with about 85 % anethole it does not melt under 16.6 °C; ideal solubility',
+    note: 'so it holds any departure from ideal solution; a heat of fusion alone would be nearer to 17 kJ/mol, judged',
+  },
   logP: { value: 3.39, kind: 'memory', source: 'from memory (PHYSPROP)' },
   viscosity: { value: 0.0025, at: 298.15, kind: 'memory', source: 'memory', note: '±20 %' },
   flashPoint: { value: 362.15, kind: 'published', source: 'DIPPR-FP' },

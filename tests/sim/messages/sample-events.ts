@@ -11,6 +11,7 @@ const VALUES: EventValues = {
   'vapour-held-again': { condensingLength_m: 3.1 },
   'outlet-warm': { distillate_K: 310.4, limit_K: 308.15 },
   'cooling-boils': { water_K: 371.9 },
+  'oil-freezes': { constituent: 'trans_anethole', wall_K: 282.9, freezes_K: 287.6, solidShare: 0.27 },
   'coil-uncovered': { depth_m: 0.31 },
   'separator-overrun': { captureShare: 0.893, limit: 0.9 },
   'oil-at-inlet': { layer_m: 0.0213 },

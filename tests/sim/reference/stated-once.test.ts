@@ -20,7 +20,7 @@ const WITHOUT_ENTRY: readonly (readonly [pattern: RegExp, why: string])[] = [
     'an entry of a wider range, narrowed',
   ],
   [/^sim\/fluids\/vapour-curve\.ts#/u, 'a part of the vapour pressure, which has its entries'],
-  [/^sim\/fluids\/(?:constituents|immiscible)\.ts#/u, 'takes a constituent or an oil, not scalars'],
+  [/^sim\/fluids\/(?:constituents|freezing|immiscible)\.ts#/u, 'takes a constituent or an oil, not scalars'],
   [/^sim\/fluids\/(?:range|if97-entries)\.ts#/u, 'checks ranges, writes entries'],
   [
     /^sim\/geometry\/coil\.ts#(?:coilFit|longestCoil)$/u,

@@ -119,6 +119,18 @@ export const provoked: readonly Provoked[] = [
     ({ distillate_K, limit_K }) => limit_K === 303.15 && distillate_K > limit_K,
   ),
   raises(
+    'oil-freezes',
+    () =>
+      scenarioOf({
+        pot: warm,
+        charge: own('trans_anethole'),
+        condenser: { length_m: 8 },
+        cooling: { startTemperature_K: 282.15, tapTemperature_K: steps([0, 281.15]), flow_kg_s: steps([0, 0.05]) },
+      }),
+    ({ constituent, wall_K, freezes_K, solidShare }) =>
+      constituent === 'trans_anethole' && wall_K < freezes_K && freezes_K === 294.55 && solidShare === 1,
+  ),
+  raises(
     'coil-uncovered',
     () =>
       scenarioOf({
