@@ -212,7 +212,7 @@ export {
 export { handOutMessages, handOutOf, type HandOut } from './messages/hand-out.ts';
 export type { NamedValue } from './messages/english/hand-out.ts';
 export { scheduleMessages } from './messages/schedule.ts';
-export { safetyMessages } from './messages/safety.ts';
+export { hazardMessages, safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
 export { readEntry } from './messages/read-entry.ts';
 export { englishReader, type Language, type Reader } from './messages/language.ts';

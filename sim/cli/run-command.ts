@@ -5,13 +5,17 @@ import {
   eventMessage,
   GRID_NAMES,
   GRID_UNITS,
+  hazardMessages,
+  libraryText,
   recordCsv,
   safetyMessages,
   shownRecordCsv,
   verdictMessages,
   verdictOf,
+  type Reader,
   type RunResult,
 } from '../index.ts';
+import { botanicalTexts } from '../library-texts.ts';
 import { runSummary } from '../messages/run-summary.ts';
 import { isSet, listOf, onlyWord, readerOf, readWords, UNITS, WITH } from './options.ts';
 import { toJson } from './print.ts';
@@ -45,6 +49,9 @@ function seriesOf({ record }: RunResult) {
   };
 }
 
+const plantCautions = (botanical: string, reader: Reader): readonly string[] =>
+  (botanicalTexts[botanical]?.cautions ?? []).map(({ value }) => libraryText(value, reader));
+
 export function runCommand(args: readonly string[]): string {
   const words = readWords(args, {
     ...WITH,
@@ -58,7 +65,8 @@ export function runCommand(args: readonly string[]): string {
   const result = wholeRun(scenarioFrom(onlyWord(words, 'scenario'), listOf(words, 'with')), reader);
   if (isSet(words, 'csv')) return recordCsv(result.record).trimEnd();
   if (isSet(words, 'table')) return shownRecordCsv(result.record, reader).trimEnd();
-  if (isSet(words, 'summary')) return runSummary(result, reader);
+  if (isSet(words, 'summary'))
+    return runSummary(result, reader, plantCautions(result.scenario.charge.botanical, reader));
   const { scenario, summary, events, balance } = result;
   return toJson({
     name: scenario.name,
@@ -66,7 +74,11 @@ export function runCommand(args: readonly string[]): string {
     verdict: verdictMessages(verdictOf(result), reader),
     events: events.map((event) => ({ ...event, ...eventMessage(event, reader) })),
     balance,
-    safety: safetyMessages(reader).always,
+    safety: [
+      ...safetyMessages(reader).always,
+      ...hazardMessages(scenario, reader),
+      ...plantCautions(scenario.charge.botanical, reader),
+    ],
     ...(isSet(words, 'series') ? seriesOf(result) : {}),
   });
 }

@@ -12,8 +12,8 @@ import type { Reader } from './language.ts';
 import { partNameMessage } from './parts.ts';
 import { quantities } from './quantities.ts';
 import { runLengthMessages } from './run-length.ts';
+import { hazardMessages, safetyMessages } from './safety.ts';
 import { scheduleMessages } from './schedule.ts';
-import { safetyMessages } from './safety.ts';
 import { section, wholeMessage } from './section.ts';
 import { verdictMessages } from './verdict.ts';
 
@@ -127,6 +127,7 @@ export function handOutOf(
   likely: EnsembleSummary | null,
   plant: string | null,
   reader: Reader,
+  plantCautions: readonly string[] = [],
 ): HandOut {
   const words = handOutMessages(reader);
   const safety = safetyMessages(reader);
@@ -139,6 +140,12 @@ export function handOutOf(
     more: lines.length - plan.length,
     expected: expectedOf(result, likely, reader),
     lead: wholeMessage(verdictMessages(verdictOf(result), reader).lead),
-    cautions: [safety.licence, ...words.cautions, ...safety.always],
+    cautions: [
+      safety.licence,
+      ...words.cautions,
+      ...safety.always,
+      ...hazardMessages(scenario, reader),
+      ...plantCautions,
+    ],
   };
 }

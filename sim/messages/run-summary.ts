@@ -5,7 +5,7 @@ import { runSummaryWords } from './english/run-summary.ts';
 import { eventMessage } from './events.ts';
 import type { Reader } from './language.ts';
 import { quantities } from './quantities.ts';
-import { safetyMessages } from './safety.ts';
+import { hazardMessages, safetyMessages } from './safety.ts';
 import { section, wholeMessage } from './section.ts';
 import { verdictMessages } from './verdict.ts';
 
@@ -13,7 +13,7 @@ const headings = section<ReturnType<typeof runSummaryWords>>({ en: runSummaryWor
 
 const paragraph = (lines: readonly string[], indent = ''): string => lines.map((line) => indent + line).join('\n');
 
-export function runSummary(result: RunResult, reader: Reader): string {
+export function runSummary(result: RunResult, reader: Reader, plantCautions: readonly string[] = []): string {
   const q = quantities(reader);
   const words = headings(reader);
   const { lead, paragraphs } = verdictMessages(verdictOf(result), reader);
@@ -24,6 +24,6 @@ export function runSummary(result: RunResult, reader: Reader): string {
     wholeMessage(lead),
     ...paragraphs.map((facts) => facts.map(wholeMessage).join(' ')),
     `${words.events}\n${paragraph(events.length > 0 ? events : [words.noEvents], '  ')}`,
-    `${safety.heading}\n${paragraph(safety.always, '  ')}`,
+    `${safety.heading}\n${paragraph([...safety.always, ...hazardMessages(result.scenario, reader), ...plantCautions], '  ')}`,
   ].join('\n\n');
 }

@@ -58,6 +58,11 @@ export const caraway: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Hemlock and fool’s parsley look alike and are deadly. Never gather wild umbels for the still: use seed that is sown and named.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Old oil causes skin allergy, since limonene takes up oxygen; carvone causes it fresh (H317).',
       'memory',
       'CLP Annex VI limonene; ECHA carvone',

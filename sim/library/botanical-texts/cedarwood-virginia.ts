@@ -70,6 +70,11 @@ export const cedarwoodVirginia: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Yew wood is deadly and thuja oil poisonous. Never distil treated or painted timber.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Generally low hazard; skin irritation when old; pregnancy caution in aromatherapy texts.',
       'memory',
       'Tisserand & Young',

@@ -80,6 +80,11 @@ export const chamomileGerman: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Stinking mayweed looks alike, smells foul and causes skin allergy.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Can cause allergy, as other plants of the daisy family do. The European committee on herbal medicines (HMPC) allows it in baths from 12 years on.',
       'read',
       'EMA/HMPC public summary matricaria oil (page read)',

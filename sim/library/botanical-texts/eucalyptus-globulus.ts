@@ -65,6 +65,11 @@ export const eucalyptusGlobulus: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Oleander in the same hedge is deadly. It does not smell of camphor.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'A teaspoon swallowed can poison a child. Never use it on the face of a young child; the European committee on herbal medicines (HMPC) allows no cineole products under 30 months.',
       'memory',
       'EMA/HMPC eucalyptus oil; terpenic derivatives',

@@ -82,6 +82,11 @@ export const fennelBitter: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Hemlock and water dropwort look alike and are deadly. Never gather wild umbels for the still: use seed that is sown and named.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Estragole causes cancer in rodents. The European committee on herbal medicines (HMPC) keeps its intake low and does not advise the oil for young children or in pregnancy.',
       'memory',
       'EMA/HMPC estragole public statement; fennel oil monograph',

@@ -84,6 +84,11 @@ export const geraniumRose: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Monkshood leaves look like a cranesbill’s and are deadly, also through the skin. They have no smell.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Geraniol, citronellol, linalool, citral: labelled allergens; IFRA limits by category.',
       'memory',
       'EU 1223/2009; IFRA',

@@ -85,6 +85,11 @@ export const juniperBerry: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Savin and yew are deadly. Savin has scales instead of needles and smells foul; yew has red cups.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Rich in pinene: it burns easily, and swallowed it can get into the lungs and kill (H304). Not in severe kidney disease or pregnancy (European committee on herbal medicines, HMPC).',
       'memory',
       'CLP self-classification; EMA/HMPC juniper',

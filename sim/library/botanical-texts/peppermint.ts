@@ -101,6 +101,11 @@ export const peppermint: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Pennyroyal, a small creeping mint with a harsh smell, has a deadly oil.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Pulegone and menthofuran harm the liver: the European Pharmacopoeia allows at most 4 % of pulegone in the edition quoted, and the European committee on herbal medicines (HMPC) limits the intake.',
       'secondary',
       'European Pharmacopoeia limits for peppermint oil, quoted in a book on transgenic plants',

@@ -73,6 +73,11 @@ export const rosemary: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Yew twigs in mixed hedge cuttings are deadly. Bog rosemary and wild rosemary (Labrador tea) are poisonous, and neither smells of rosemary.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Camphor: convulsant by mouth, avoid with epilepsy, pregnancy, infants.',
       'memory',
       'EMA/HMPC rosemary oil; Tisserand & Young',

@@ -89,6 +89,11 @@ export const sage: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Foxglove leaves in their first year look like sage and are deadly. They are larger and soft, and have no smell when rubbed.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Thujone and camphor can cause fits: not in pregnancy, with epilepsy or for children. The European committee on herbal medicines (HMPC) allows at most 6 mg of thujone a day from sage leaf.',
       'memory',
       'EMA/HMPC Salvia officinalis folium; thujone public statement',

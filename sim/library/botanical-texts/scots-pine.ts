@@ -68,6 +68,11 @@ export const scotsPine: BotanicalText = {
   ],
   cautions: [
     sourced(
+      'Yew has flat, soft needles without a smell of resin, and is deadly.',
+      'memory',
+      'guides to poisonous plants',
+    ),
+    sourced(
       'Pinene and carene burn easily, and swallowed they can get into the lungs and kill (H304). Old oil causes skin allergy (delta-3-carene): the fragrance trade (IFRA) limits its peroxides.',
       'memory',
       'IFRA standard Pinaceae; CLP',

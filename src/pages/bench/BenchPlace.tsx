@@ -138,6 +138,8 @@ export function BenchPlace() {
             <VerdictPanel
               verdict={judged.verdict()}
               running={bench.running()}
+              scenario={bench.result().scenario}
+              units={bench.units()}
               safety={safetyMessages(bench.reader())}
               onVisit={visit}
               onWorking={(topic) => setWorking({ topic, open: true })}

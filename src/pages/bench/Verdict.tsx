@@ -1,6 +1,16 @@
 /** The verdict, read like a paragraph. Every sentence leads to the part and the minute it comes from. */
 import { For, Index, Show } from 'solid-js';
-import type { SaidFact, safetyMessages, SaidVerdict, WorkingId } from '../../../sim/index.ts';
+import {
+  englishReader,
+  hazardMessages,
+  type SaidFact,
+  type safetyMessages,
+  type SaidVerdict,
+  type Scenario,
+  type UnitSystem,
+  type WorkingId,
+} from '../../../sim/index.ts';
+import { BotanicalCautions } from './pickers/BotanicalAbout.tsx';
 import { SentenceLink, type SentenceLinkProps } from './SentenceLink.tsx';
 import { workingOf } from './working-of.ts';
 import './verdict.css';
@@ -8,6 +18,9 @@ import './verdict.css';
 export interface VerdictPanelProps {
   readonly verdict: SaidVerdict;
   readonly running: boolean;
+  /** The still that was run. */
+  readonly scenario: Scenario;
+  readonly units: UnitSystem;
   readonly safety: ReturnType<typeof safetyMessages>;
   readonly onVisit: SentenceLinkProps['onVisit'];
   /** Opens the working of a number. */
@@ -88,8 +101,11 @@ export function VerdictPanel(props: VerdictPanelProps) {
         <div>
           <h3>{props.safety.heading}</h3>
           <ul class="verdict-cautions">
-            <For each={props.safety.always}>{(caution) => <li>{caution}</li>}</For>
+            <For each={[...props.safety.always, ...hazardMessages(props.scenario, englishReader(props.units))]}>
+              {(caution) => <li>{caution}</li>}
+            </For>
           </ul>
+          <BotanicalCautions class="verdict-cautions" scenario={props.scenario} units={props.units} />
         </div>
       </div>
     </section>

@@ -65,4 +65,19 @@ describe('the sheet to take to the still', () => {
     expect(lead.length).toBeGreaterThan(10);
     expect(sizes.map(({ value }) => value).join(' ')).not.toMatch(/NaN|undefined|\bmm\b/);
   });
+
+  test('warns of the metal, of what the oil does to it, and of the plant', () => {
+    const lavender = exampleScenario('gentle-lavender');
+    const cautions = (change: Partial<Scenario>) =>
+      handOutOf(simulate({ ...lavender, ...change }), null, null, englishReader('metric'), ['Not for cats.']).cautions;
+    const copper = { ...lavender.condenser, material: 'copper' } as const;
+    const brass = { ...lavender.condenser, material: 'brass' } as const;
+    const clove = { ...lavender.charge, composition: [{ constituent: 'eugenol', share: 1 }] };
+    expect(cautions({ condenser: copper }).join(' ')).toMatch(/lead-free solder/);
+    expect(cautions({ condenser: copper }).join(' ')).not.toMatch(/phenols/);
+    expect(cautions({ condenser: copper, charge: clove }).join(' ')).toMatch(/rich in phenols/);
+    expect(cautions({ condenser: brass }).join(' ')).toMatch(/lead and zinc/);
+    expect(cautions({ pot: { ...lavender.pot, material: 'carbon-steel' } }).join(' ')).toMatch(/galvanised/);
+    expect(cautions({}).at(-1)).toBe('Not for cats.');
+  });
 });

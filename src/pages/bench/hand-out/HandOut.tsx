@@ -4,11 +4,13 @@ import {
   findBotanical,
   handOutMessages,
   handOutOf,
+  libraryText,
   type NamedValue,
   type RunResult,
   type UnitSystem,
 } from '../../../../sim/index.ts';
 import { englishReader, type EnsembleSummary } from '../../../../sim/index.ts';
+import { botanicalTexts } from '../../../../sim/library-texts.ts';
 import { StillDrawing } from '../../../drawing/StillDrawing.tsx';
 import { qrCode } from './qr-code.ts';
 import './hand-out.css';
@@ -60,7 +62,13 @@ export function HandOut(props: HandOutProps) {
   const id = createUniqueId();
   const reader = () => englishReader(props.units);
   const words = () => handOutMessages(reader());
-  const sheet = createMemo(() => handOutOf(props.result, props.likely, plantOf(props.result), reader()));
+  const plantCautions = () =>
+    (botanicalTexts[props.result.scenario.charge.botanical]?.cautions ?? []).map(({ value }) =>
+      libraryText(value, reader()),
+    );
+  const sheet = createMemo(() =>
+    handOutOf(props.result, props.likely, plantOf(props.result), reader(), plantCautions()),
+  );
   const half_s = () => props.result.summary.end_s / 2;
   const shortLink = () => (props.link !== null && props.link.length <= LONGEST_LINK ? props.link : null);
   return (

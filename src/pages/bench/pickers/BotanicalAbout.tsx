@@ -100,12 +100,18 @@ export function BotanicalAbout(props: BotanicalAboutProps) {
 }
 
 /** The cautions alone, for the plant that is in the still. */
-export function BotanicalCautions(props: { readonly scenario: Scenario; readonly units: UnitSystem }) {
+export interface BotanicalCautionsProps {
+  readonly scenario: Scenario;
+  readonly units: UnitSystem;
+  readonly class?: string;
+}
+
+export function BotanicalCautions(props: BotanicalCautionsProps) {
   const { text } = createTexts(() => props.scenario.charge.botanical);
   return (
     <Show when={text()?.cautions}>
       {(cautions) => (
-        <ul class="plant-cautions" aria-label="Cautions for this plant">
+        <ul class={props.class ?? 'plant-cautions'} aria-label="Cautions for this plant">
           <For each={cautions()}>{(caution) => <li>{libraryText(caution.value, englishReader(props.units))}</li>}</For>
         </ul>
       )}

@@ -2,7 +2,8 @@
 import type { Scenario, ScenarioPart, UnitSystem } from '../../../../sim/index.ts';
 import type { Component } from 'solid-js';
 import { isElectric, isRelevant } from '../settings/relevance.ts';
-import { BotanicalAbout, BotanicalCautions } from './BotanicalAbout.tsx';
+import { BotanicalAbout } from './BotanicalAbout.tsx';
+import { MetalCautions, PlantCautions } from './Cautions.tsx';
 import { botanicalRows } from './botanical-rows.ts';
 import { circuitRows, heatSourceRows, separatorRows, tubeRows, tubRows, vesselRows } from './library-rows.ts';
 import type { PickerId } from './own-entries.ts';
@@ -40,7 +41,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     knownBy: ['charge.botanical'],
     rows: botanicalRows,
     about: BotanicalAbout,
-    cautions: BotanicalCautions,
+    cautions: PlantCautions,
   },
   {
     id: 'tube',
@@ -51,6 +52,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     isUseful: always,
     knownBy: null,
     rows: tubeRows,
+    cautions: MetalCautions('condenser'),
   },
   {
     id: 'vessel',
@@ -61,6 +63,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     isUseful: always,
     knownBy: null,
     rows: vesselRows,
+    cautions: MetalCautions('pot'),
   },
   {
     id: 'heat-source',
