@@ -212,6 +212,7 @@ export {
 export { handOutMessages, handOutOf, type HandOut } from './messages/hand-out.ts';
 export type { NamedValue } from './messages/english/hand-out.ts';
 export { scheduleMessages } from './messages/schedule.ts';
+export { controlSafetyMessages } from './messages/control-safety.ts';
 export { hazardMessages, safetyMessages } from './messages/safety.ts';
 export { problemMessage } from './messages/problems.ts';
 export { readEntry } from './messages/read-entry.ts';

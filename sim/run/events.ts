@@ -3,6 +3,7 @@
  * except escaping vapour, which is raised each time it begins and ends.
  */
 import { bedHeight, heatedBaseArea } from '../geometry/pot.ts';
+import { freezingTemperature } from '../fluids/freezing.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import type { Still } from '../still/still.ts';
 import { soudersBrownVelocity } from '../transfer/boiling.ts';
@@ -155,15 +156,14 @@ export class EventWatch {
   private watchFreezing(time: number): void {
     const { condenser, oil } = this.still;
     const wall_K = condenser.wall[condenser.segments - 1] as number;
-    const solid = oil.mostFrozen(condenser.condensate.oil, condenser.condensate.water, wall_K);
-    if (solid < 0) return;
-    const solidShare = oil.solidShare(solid, condenser.condensate.oil, wall_K);
-    if (solidShare <= LIMITS.solidOilShare) return;
+    const { oil: mass, water } = condenser.condensate;
+    const solid = oil.freezing[oil.mostFrozen(mass, water, wall_K)];
+    if (!solid || oil.solidShare <= LIMITS.solidOilShare) return;
     this.raise('oil-freezes', time, {
-      constituent: oil.ids[solid] as string,
+      constituent: solid.row.id,
       wall_K,
-      freezes_K: oil.freezesAt(solid, condenser.condensate.oil),
-      solidShare,
+      freezes_K: freezingTemperature(solid.row, oil.moleFraction(solid.at, mass)),
+      solidShare: oil.solidShare,
     });
   }
 

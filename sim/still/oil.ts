@@ -17,7 +17,7 @@ import {
   waterSolubility,
   type Constituent,
 } from '../fluids/constituents.ts';
-import { canFreeze, dissolvedFraction, freezingTemperature, type Freezing } from '../fluids/freezing.ts';
+import { canFreeze, dissolvedFraction, type Freezing } from '../fluids/freezing.ts';
 import { oilViscosity } from '../fluids/immiscible.ts';
 import { tableLiquidDensity, tableSaturationPressure } from '../fluids/water-table.ts';
 import { lerp } from '../maths/interpolate.ts';
@@ -43,7 +43,8 @@ export class Oil {
   readonly alcohol: number;
   private readonly rows: readonly Constituent[];
   /** Those that may crystallise, with their positions. */
-  private readonly freezing: readonly { readonly at: number; readonly row: Freezing }[];
+  readonly freezing: readonly { readonly at: number; readonly row: Freezing }[];
+  solidShare = 0;
   private readonly partialRatio: Float64Array;
   private readonly solubility: Float64Array;
   private readonly density: Float64Array;
@@ -153,41 +154,29 @@ export class Oil {
     return sum;
   }
 
-  private moleFraction(i: number, oil: Float64Array): number {
+  /** Mole fraction of constituent i in an oil (kg by constituent). */
+  moleFraction(i: number, oil: Float64Array): number {
     let moles = 0;
     for (let k = 0; k < this.count; k++) moles += (oil[k] as number) / (this.molarMass[k] as number);
-    return moles > 0 ? (oil[i] as number) / (this.molarMass[i] as number) / moles : 0;
+    return (oil[i] as number) / (this.molarMass[i] as number) / moles;
   }
 
-  /** Share of the moles of an oil (kg by constituent) that are crystals of constituent i at T. */
-  solidShare(i: number, oil: Float64Array, T: number): number {
-    for (let k = 0; k < this.freezing.length; k++) {
-      const { at, row } = this.freezing[k] as { readonly at: number; readonly row: Freezing };
-      if (at !== i) continue;
-      const dissolved = dissolvedFraction(row, T);
-      const x = this.moleFraction(i, oil);
-      return x > dissolved ? (x - dissolved) / (1 - dissolved) : 0;
-    }
-    return 0;
-  }
-
-  /** Position of the constituent of which most is crystals at T, −1 where there are none that water would not dissolve. */
+  /**
+   * Position among `freezing` of the constituent of which most is crystals at T, in an oil (kg by constituent) that comes
+   * with water; −1 where the water would dissolve what there is. `solidShare` then tells the share of the moles.
+   */
   mostFrozen(oil: Float64Array, water: number, T: number): number {
-    let most = 0;
     let found = -1;
+    this.solidShare = 0;
     for (let k = 0; k < this.freezing.length; k++) {
-      const { at } = this.freezing[k] as { readonly at: number };
+      const { at, row } = this.freezing[k] as (typeof this.freezing)[number];
       if ((oil[at] as number) <= water * this.solubilityRatio(at, T)) continue;
-      const solid = this.solidShare(at, oil, T);
-      if (solid <= most) continue;
-      most = solid;
-      found = at;
+      const dissolved = dissolvedFraction(row, T);
+      const solid = (this.moleFraction(at, oil) - dissolved) / (1 - dissolved);
+      if (!(solid > this.solidShare)) continue;
+      this.solidShare = solid;
+      found = k;
     }
     return found;
-  }
-
-  /** Temperature at which crystals of constituent i begin in an oil (kg by constituent), K. */
-  freezesAt(i: number, oil: Float64Array): number {
-    return freezingTemperature(this.rows[i] as Freezing, this.moleFraction(i, oil));
   }
 }

@@ -1,7 +1,7 @@
 /** The list of keys, and the switch that turns the single ones off. */
 import { For } from 'solid-js';
 import { Dialog } from '../ui/Dialog.tsx';
-import { KEYS } from '../state/keyboard.ts';
+import { KEYS } from '../state/key-words.ts';
 
 export interface KeysDialogProps {
   readonly open: boolean;

@@ -1,4 +1,4 @@
-/** The keys of the bench: what each does, which is also the list that `?` shows. */
+/** The keys of the bench: what each does. */
 
 export type Command =
   | 'play-or-pause'
@@ -15,29 +15,6 @@ export type Command =
   | 'undo'
   | 'redo'
   | 'show-keys';
-
-export interface KeyWords {
-  readonly command: Command;
-  readonly keys: string;
-  readonly does: string;
-}
-
-export const KEYS: readonly KeyWords[] = [
-  { command: 'play-or-pause', keys: 'P', does: 'play or pause' },
-  { command: 'back-10-s', keys: '←', does: 'ten seconds back' },
-  { command: 'on-10-s', keys: '→', does: 'ten seconds on' },
-  { command: 'back-60-s', keys: 'Shift ←', does: 'a minute back' },
-  { command: 'on-60-s', keys: 'Shift →', does: 'a minute on' },
-  { command: 'to-start', keys: 'Home', does: 'to the start' },
-  { command: 'to-end', keys: 'End', does: 'to the end' },
-  { command: 'next-event', keys: 'N', does: 'to what happens next' },
-  { command: 'previous-event', keys: 'Shift N', does: 'to what happened last' },
-  { command: 'faster', keys: 'Q', does: 'play quicker' },
-  { command: 'slower', keys: 'S', does: 'play slower' },
-  { command: 'undo', keys: 'Ctrl Z', does: 'undo the last change' },
-  { command: 'redo', keys: 'Ctrl Shift Z', does: 'redo it' },
-  { command: 'show-keys', keys: '?', does: 'show this list' },
-];
 
 /** What of a key press decides; a KeyboardEvent has it all. */
 export interface KeyPress {

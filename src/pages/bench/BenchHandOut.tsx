@@ -5,11 +5,12 @@ import { Dynamic } from 'solid-js/web';
 import { useBench } from '../../state/bench.ts';
 
 const loadParts = async () => {
-  const [{ HandOut }, { createPrepared }] = await Promise.all([
+  const [{ HandOut }, { createPrepared }, { botanicalTexts }] = await Promise.all([
     import('./hand-out/HandOut.tsx'),
     import('./hand-out/prepare.ts'),
+    import('../../../sim/library-texts.ts'),
   ]);
-  return { HandOut, prepared: createPrepared() };
+  return { HandOut, prepared: createPrepared(), texts: botanicalTexts };
 };
 
 type Parts = Awaited<ReturnType<typeof loadParts>>;
@@ -53,6 +54,7 @@ export function BenchHandOut() {
                 units={bench.units()}
                 link={loaded().prepared.link(still())}
                 likely={loaded().prepared.likely(still())}
+                texts={loaded().texts}
               />
             </div>
           </Show>

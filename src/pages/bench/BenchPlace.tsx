@@ -4,7 +4,7 @@
  */
 import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createSignal, lazy, on, onMount, Show, Suspense } from 'solid-js';
-import { safetyMessages, type ScenarioPart, type WorkingId } from '../../../sim/index.ts';
+import type { ScenarioPart, WorkingId } from '../../../sim/index.ts';
 import { Headline } from './Headline.tsx';
 import { useBench } from '../../state/bench.ts';
 import { createBenchVerdict } from '../../state/bench-verdict.ts';
@@ -140,7 +140,6 @@ export function BenchPlace() {
               running={bench.running()}
               scenario={bench.result().scenario}
               units={bench.units()}
-              safety={safetyMessages(bench.reader())}
               onVisit={visit}
               onWorking={(topic) => setWorking({ topic, open: true })}
             />

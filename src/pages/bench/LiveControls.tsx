@@ -2,7 +2,7 @@
 import { debounce } from '@solid-primitives/scheduled';
 import { createSignal, createUniqueId, Index } from 'solid-js';
 import type { LiveControl, LiveControlId, Reach } from '../../state/live-controls.ts';
-import { englishReader, formatQuantity, safetyMessages, type UnitSystem } from '../../../sim/index.ts';
+import { controlSafetyMessages, englishReader, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import './live.css';
 
@@ -55,7 +55,7 @@ function LiveSlider(props: LiveSliderProps) {
     if (!pressed && gesture !== null) finish();
   };
   const inSteps = (value: number) => Math.round(value / props.control.step) * props.control.step;
-  const caution = () => safetyMessages(englishReader(props.units)).controls[props.control.id];
+  const caution = () => controlSafetyMessages(englishReader(props.units))[props.control.id];
   const words = (value: number) => formatQuantity(value, props.control.unit, props.units, { hint: props.control.path });
   return (
     <div

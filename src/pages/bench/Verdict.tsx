@@ -4,7 +4,7 @@ import {
   englishReader,
   hazardMessages,
   type SaidFact,
-  type safetyMessages,
+  safetyMessages,
   type SaidVerdict,
   type Scenario,
   type UnitSystem,
@@ -21,7 +21,6 @@ export interface VerdictPanelProps {
   /** The still that was run. */
   readonly scenario: Scenario;
   readonly units: UnitSystem;
-  readonly safety: ReturnType<typeof safetyMessages>;
   readonly onVisit: SentenceLinkProps['onVisit'];
   /** Opens the working of a number. */
   readonly onWorking: (topic: WorkingId) => void;
@@ -57,6 +56,8 @@ function HowSo(props: { readonly fact: SaidFact; readonly onWorking: VerdictPane
 const SEVERITY_WORDS = { alarm: 'Danger', care: 'Take care', note: '', good: '' } as const;
 
 export function VerdictPanel(props: VerdictPanelProps) {
+  const reader = () => englishReader(props.units);
+  const safety = () => safetyMessages(reader());
   return (
     <section class="verdict" aria-labelledby="verdict-title" aria-busy={props.running}>
       <h2 id="verdict-title">What this run tells you</h2>
@@ -99,9 +100,9 @@ export function VerdictPanel(props: VerdictPanelProps) {
           </div>
         </Show>
         <div>
-          <h3>{props.safety.heading}</h3>
+          <h3>{safety().heading}</h3>
           <ul class="verdict-cautions">
-            <For each={[...props.safety.always, ...hazardMessages(props.scenario, englishReader(props.units))]}>
+            <For each={[...safety().always, ...hazardMessages(props.scenario, reader())]}>
               {(caution) => <li>{caution}</li>}
             </For>
           </ul>

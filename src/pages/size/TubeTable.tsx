@@ -1,9 +1,9 @@
 /** Every standard tube as this still's condenser: how much, how heavy, what it costs, and whether it goes in. */
 import { createMemo, For, Show } from 'solid-js';
 import {
+  controlSafetyMessages,
   isCoil,
   englishReader,
-  safetyMessages,
   quantities,
   sizingMessages,
   tubes,
@@ -310,7 +310,7 @@ export function TubeTable(props: TubeTableProps) {
       <p class="answer-quiet">
         Each with the length that nine runs in ten need, margin included, all at your one price by length. Whole packs
         cost more. {messages().otherTubes}
-        {coiled() ? ` ${safetyMessages(reader()).controls.coil}` : ''}
+        {coiled() ? ` ${controlSafetyMessages(reader()).coil}` : ''}
       </p>
       <div class="tubes-controls">
         <label class="answer-choice">

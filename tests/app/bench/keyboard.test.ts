@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { commandFor, KEYS, type Focus, type KeyPress } from '../../../src/state/keyboard.ts';
+import { KEYS } from '../../../src/state/key-words.ts';
+import { commandFor, type Focus, type KeyPress } from '../../../src/state/keyboard.ts';
 
 const press = (key: string, held: Partial<KeyPress> = {}): KeyPress => ({
   key,

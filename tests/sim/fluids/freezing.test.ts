@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { constituentById, constituents, waterSolubility } from '../../../sim/fluids/constituents.ts';
 import { canFreeze, crystalSolubility, freezingTemperature, type Freezing } from '../../../sim/fluids/freezing.ts';
-import { CRYSTALS } from '../../../sim/messages/english/events.ts';
 
 const freezing = constituents.filter(canFreeze);
 const of = (id: string): Freezing => {
@@ -28,10 +27,6 @@ describe('an oil that freezes', () => {
   it('stays within the span that the law is asked for', () => {
     expect(() => freezingTemperature(of('thymol'), 0.01)).toThrow(RangeError);
     expect(() => crystalSolubility(of('menthol'), 320)).toThrow(RangeError);
-  });
-
-  it('has words for every constituent that can', () => {
-    expect(freezing.map(({ id }) => id).sort()).toEqual(Object.keys(CRYSTALS).sort());
   });
 
   it('leaves the solubility in water of what is liquid at 25 °C as it was measured', () => {

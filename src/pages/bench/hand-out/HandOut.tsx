@@ -5,12 +5,12 @@ import {
   handOutMessages,
   handOutOf,
   libraryText,
+  type BotanicalText,
   type NamedValue,
   type RunResult,
   type UnitSystem,
 } from '../../../../sim/index.ts';
 import { englishReader, type EnsembleSummary } from '../../../../sim/index.ts';
-import { botanicalTexts } from '../../../../sim/library-texts.ts';
 import { StillDrawing } from '../../../drawing/StillDrawing.tsx';
 import { qrCode } from './qr-code.ts';
 import './hand-out.css';
@@ -21,6 +21,7 @@ export interface HandOutProps {
   /** `null` while it is not known. */
   readonly link: string | null;
   readonly likely: EnsembleSummary | null;
+  readonly texts: Readonly<Record<string, BotanicalText>>;
 }
 
 /** A longer address makes a code too fine to photograph from paper. */
@@ -63,7 +64,7 @@ export function HandOut(props: HandOutProps) {
   const reader = () => englishReader(props.units);
   const words = () => handOutMessages(reader());
   const plantCautions = () =>
-    (botanicalTexts[props.result.scenario.charge.botanical]?.cautions ?? []).map(({ value }) =>
+    (props.texts[props.result.scenario.charge.botanical]?.cautions ?? []).map(({ value }) =>
       libraryText(value, reader()),
     );
   const sheet = createMemo(() =>
