@@ -52,6 +52,7 @@ export * from './library/index.ts';
 export { captureByDropSize, type DropCapture } from './run/drop-capture.ts';
 export { separatorAt, type SeparatorMoment } from './run/separator-moment.ts';
 export { exampleScenario, examples, type Example } from './run/examples.ts';
+export { openingExample } from './run/opening-example.ts';
 export { Run, simulate } from './run/simulate.ts';
 export {
   clockSchedule,

@@ -39,12 +39,12 @@ const BLOCKED = 'This browser keeps nothing for this page, so download what you 
 
 export async function openBench(store: KeptStore, client: RunClient): Promise<Opened> {
   // Query first, so that the model gets ready while the storage is looked into.
-  const examples = client.examples();
+  const example = client.openingExample();
   let kept: Kept<SavedBench>;
   try {
     kept = await store.read(BENCH_KEY, benchShape);
   } catch {
-    return openFresh(client, examples, FRESH, BLOCKED);
+    return openFresh(client, example, FRESH, BLOCKED);
   }
   if (kept.kind === 'read') {
     const bench = kept.value;
@@ -59,20 +59,20 @@ export async function openBench(store: KeptStore, client: RunClient): Promise<Op
       keysOn: bench.keysOn,
     };
     store.protect(BENCH_KEY);
-    return openFresh(client, examples, preferences, UNREAD);
+    return openFresh(client, example, preferences, UNREAD);
   }
-  return openFresh(client, examples, FRESH, kept.kind === 'unread' ? UNREAD : null);
+  return openFresh(client, example, FRESH, kept.kind === 'unread' ? UNREAD : null);
 }
 
 type Preferences = Omit<SavedBench, 'scenario'>;
 
 async function openFresh(
   client: RunClient,
-  examples: ReturnType<RunClient['examples']>,
+  example: ReturnType<RunClient['openingExample']>,
   preferences: Preferences,
   notice: string | null,
 ): Promise<Opened> {
-  const [first] = await examples;
+  const first = await example;
   const reply = await client.run(first?.scenario ?? {});
   if (reply.kind === 'ran') {
     const saved = { ...preferences, time_s: tellingMoment(reply.result) };

@@ -1,5 +1,7 @@
 /** What the analyses ask of the model, each a pure function of plain data, so that any worker can carry out any of them. */
 import {
+  type Example,
+  examples,
   bandsOfFit,
   calibrate,
   curveOver,
@@ -78,6 +80,7 @@ function tubeNamed(id: string) {
 }
 
 export const analysisTasks = {
+  examples: (): readonly Example[] => examples,
   gentleAgainstHard: (scenario: Scenario): GentleAndHard => gentleAgainstHard(scenario),
   length(scenario: Scenario, rule: StopRule): LengthAnswer {
     const result = carriedOnRun(scenario);

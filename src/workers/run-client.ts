@@ -29,6 +29,8 @@ export function whyNoRun(reply: NoRun, units: UnitSystem): string {
 
 export interface RunClient {
   run(scenario: unknown): Promise<RunReply>;
+  /** What a fresh page opens with; null where it cannot be had. */
+  openingExample(): Promise<Example | null>;
   /** Scenarios to start from; empty where they cannot be had. */
   examples(): Promise<readonly Example[]>;
 }
@@ -40,5 +42,6 @@ export const createRunClient = (pool: WorkerPool): RunClient => ({
       .catch((reason: unknown) =>
         wasGivenUp(reason) ? { kind: 'superseded' } : { kind: 'failed', message: errorMessage(reason) },
       ),
-  examples: () => pool.ask('examples', [], { priority: 'urgent' }).catch(() => []),
+  openingExample: () => pool.ask('openingExample', [], { priority: 'urgent' }).catch(() => null),
+  examples: () => pool.ask('examples', [], { priority: 'high' }).catch(() => []),
 });

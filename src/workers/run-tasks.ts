@@ -1,5 +1,5 @@
-/** What the page asks before anything else: a run, from any JSON, and the scenarios one may start from. */
-import { examples, readScenario, simulate, type Example, type Problem, type RunResult } from '../../sim/index.ts';
+/** What the page asks before anything else: a run, from any JSON, and the example it opens with. */
+import { openingExample, readScenario, simulate, type Example, type Problem, type RunResult } from '../../sim/index.ts';
 import { errorMessage } from './errors.ts';
 
 export type RunAnswer =
@@ -17,5 +17,5 @@ export const runTasks = {
       return { kind: 'failed', message: errorMessage(error) };
     }
   },
-  examples: (): readonly Example[] => examples,
+  openingExample: (): Example => openingExample,
 } as const;

@@ -24,6 +24,7 @@ function askedClient() {
   const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
   const client: RunClient = {
     run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
+    openingExample: () => Promise.resolve(null),
     examples: () => Promise.resolve([]),
   };
   const answer = async (index: number, reply: RunReply) => {

@@ -55,6 +55,7 @@ function leakyBench(
     const client: RunClient = {
       run: (scenario) =>
         Promise.resolve({ kind: 'ran', result: madeUpRun({ scenario: scenario as Scenario, events }) }),
+      openingExample: () => Promise.resolve(null),
       examples: () => Promise.resolve([]),
     };
     const bench = createBench({

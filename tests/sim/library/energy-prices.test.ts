@@ -16,6 +16,11 @@ describe('a default price', () => {
     expect(heatFromSource(id)['energyPrice_J']).toBe(defaultEnergyPrice(findHeatSource(id)));
   });
 
+  it('stands in the opening example, which has its plate without the library', () => {
+    const { kind, shareToPot, lag_s } = heatFromSource('electric-plate');
+    expect(exampleScenario('gentle-lavender').heat).toMatchObject({ kind, shareToPot, lag_s });
+  });
+
   it('of electricity is that of a still that names none', () => {
     expect(defaultEnergyPrice(findHeatSource('electric-plate'))).toBe(fieldAt('heat.energyPrice_J')?.default);
   });
