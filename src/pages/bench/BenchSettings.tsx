@@ -48,7 +48,6 @@ export function BenchSettings(props: BenchSettingsProps) {
         loaded={bench.loaded()}
         units={bench.units()}
         problems={bench.problems()}
-        change={bench.change}
         changeMany={bench.changeMany}
         onEditSchedule={(path) => props.onEditSchedule(path)}
       />

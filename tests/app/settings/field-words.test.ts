@@ -81,6 +81,21 @@ describe('turning fresh into dried', () => {
   });
 });
 
+describe('another tap temperature', () => {
+  const TAP = 'cooling.tapTemperature_K.0.value';
+
+  test('fills the tub as warm as it, where it was as warm as the tap before', () => {
+    const still18 = still({ [TAP]: 291.15, 'cooling.startTemperature_K': 291.15 });
+    const along = whatGoesAlong(TAP, 295.15, still18);
+    expect(along?.values).toEqual({ [TAP]: 295.15, 'cooling.startTemperature_K': 295.15 });
+    expect(along?.says).toMatch(/tub/);
+  });
+
+  test('leaves a tub alone that was filled warmer or colder', () => {
+    expect(whatGoesAlong(TAP, 295.15, still({ [TAP]: 291.15, 'cooling.startTemperature_K': 285.15 }))).toBeNull();
+  });
+});
+
 describe('another kind of heat source', () => {
   const mains = still({ 'heat.kind': 'electric-plate' });
 

@@ -24,6 +24,7 @@ export interface FieldRowProps {
 function NumberRow(props: FieldRowProps & { readonly path: string; readonly withSchedule: boolean }) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
+  const [also, setAlso] = createSignal<string | null>(null);
   const entry = createQuantityEntry({
     get value() {
       return valueAtPath(props.context.scenario, props.path) as number | null;
@@ -36,7 +37,10 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
     },
     onCommit: (value, nudge) => {
       setRefused(null);
-      return props.context.edit(props.path, value, nudge ? props.path : undefined);
+      const along = whatGoesAlong(props.path, value, props.context.scenario);
+      const words = props.context.editMany(along?.values ?? { [props.path]: value }, nudge ? props.path : undefined);
+      setAlso(words === null ? (along?.says ?? null) : null);
+      return words;
     },
   });
   const set = (value: unknown) => {
@@ -48,7 +52,7 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
       {...props}
       id={id}
       error={entry.error() ?? refused()}
-      note={entry.note()}
+      note={entry.note() ?? also()}
       onSet={set}
       aside={
         <Show when={props.withSchedule}>

@@ -1,4 +1,4 @@
-/** Choices that bring other figures with them: a plant dried is not the same plant as fresh, a flame is no plate. */
+/** Choices that bring other figures with them: a dried plant is not the same as a fresh one, a flame is no plate. */
 import {
   botanicals,
   chargeFromBotanical,
@@ -42,6 +42,8 @@ const FLAME_SAYS =
   'Flames give off carbon monoxide: use it outdoors, or where it is well aired and an alarm is fitted.';
 
 const PRICE = 'heat.energyPrice_J';
+const FIRST_TAP = 'cooling.tapTemperature_K.0.value';
+const TUB_START = 'cooling.startTemperature_K';
 
 const usualOf = (kind: unknown) => heatSources.find((source) => source.kind === kind);
 
@@ -72,8 +74,18 @@ function heatKind(value: unknown, scenario: Scenario): GoesAlong | null {
   return { values, says: [brought, says, airing].filter((sentence) => sentence !== '').join(' ') };
 }
 
+/** A tub filled from the tap is as warm as it until somebody says otherwise. */
+function firstTap(value: unknown, { cooling }: Scenario): GoesAlong | null {
+  if (cooling.startTemperature_K !== cooling.tapTemperature_K[0]?.value) return null;
+  return {
+    values: { [FIRST_TAP]: value, [TUB_START]: value },
+    says: 'The water in the tub starts as warm as the tap.',
+  };
+}
+
 /** What a choice writes besides itself, or `null` when it stands alone. */
 export function whatGoesAlong(path: string, value: unknown, scenario: Scenario): GoesAlong | null {
   if (path === 'charge.state') return plantState(value, scenario);
+  if (path === FIRST_TAP) return firstTap(value, scenario);
   return path === 'heat.kind' ? heatKind(value, scenario) : null;
 }

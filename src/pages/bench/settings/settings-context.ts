@@ -1,6 +1,7 @@
 /** What every row of the settings works with: the scenario, the units, and the checked way to change it. */
 import { englishReader, problemMessage, type Problem, type Scenario, type UnitSystem } from '../../../../sim/index.ts';
 import { changeMany as edited } from '../../../state/edit.ts';
+import { withName } from './named-after.ts';
 
 export interface SettingsContext {
   readonly scenario: Scenario;
@@ -10,7 +11,7 @@ export interface SettingsContext {
   readonly problems: readonly Problem[];
   /** Hands on a change if it is possible; otherwise changes nothing and says why. */
   edit(path: string, value: unknown, gesture?: string): string | null;
-  editMany(values: Readonly<Record<string, unknown>>): string | null;
+  editMany(values: Readonly<Record<string, unknown>>, gesture?: string): string | null;
   editSchedule(path: string): void;
 }
 
@@ -19,9 +20,8 @@ export interface SettingsContextProps {
   readonly loaded?: Scenario;
   readonly units: UnitSystem;
   readonly problems: readonly Problem[];
-  /** Changes one field; changes that share a gesture are undone together. */
-  readonly change: (path: string, value: unknown, gesture?: string) => void;
-  readonly changeMany: (values: Readonly<Record<string, unknown>>) => void;
+  /** Changes fields; changes that share a gesture are undone together. */
+  readonly changeMany: (values: Readonly<Record<string, unknown>>, gesture?: string) => void;
   readonly onEditSchedule: (path: string) => void;
 }
 
@@ -31,6 +31,12 @@ export function createSettingsContext(props: SettingsContextProps): SettingsCont
     return edit.ok
       ? null
       : edit.problems.map((problem) => problemMessage(problem, englishReader(props.units))).join(' ');
+  };
+  const editMany = (values: Readonly<Record<string, unknown>>, gesture?: string): string | null => {
+    const all = withName(values, props.scenario);
+    const refused = refusal(all);
+    if (refused === null) props.changeMany(all, gesture);
+    return refused;
   };
   return {
     get scenario() {
@@ -45,16 +51,8 @@ export function createSettingsContext(props: SettingsContextProps): SettingsCont
     get problems() {
       return props.problems;
     },
-    edit: (path, value, gesture) => {
-      const refused = refusal({ [path]: value });
-      if (refused === null) props.change(path, value, gesture);
-      return refused;
-    },
-    editMany: (values) => {
-      const refused = refusal(values);
-      if (refused === null) props.changeMany(values);
-      return refused;
-    },
+    edit: (path, value, gesture) => editMany({ [path]: value }, gesture),
+    editMany,
     editSchedule: (path) => props.onEditSchedule(path),
   };
 }
