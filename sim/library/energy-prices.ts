@@ -1,4 +1,5 @@
 /** What energy costs until the reader says otherwise: invented round figures, to be replaced by one's own. */
+import type { Sourced } from './provenance.ts';
 import type { EnergyCarrier, HeatSource } from './types.ts';
 
 export interface DefaultPrice {
@@ -24,3 +25,7 @@ export function defaultEnergyPrice({ carrier, lowerHeatingValue_J_kg }: HeatSour
   if (lowerHeatingValue_J_kg === null) throw new RangeError(`${carrier} is sold by weight but has no heating value`);
   return amount / lowerHeatingValue_J_kg.value;
 }
+
+/** Heating value by which the price of what a source burns is told by weight, J/kg; `null` where it is sold by energy. */
+export const soldByWeight = ({ carrier, lowerHeatingValue_J_kg }: HeatSource): Sourced<number> | null =>
+  defaultPrices[carrier].per === 'kg' ? lowerHeatingValue_J_kg : null;

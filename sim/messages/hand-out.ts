@@ -46,9 +46,16 @@ export interface HandOut {
 const MOST_LINES = 16;
 
 const EXPECTED: readonly HeadlineName[] = HEADLINE_NAMES.filter((name) =>
-  ['oil_mL', 'firstDrop_s', 't90_s', 'hydrosol_kg', 'distillateWarmest_K', 'coolantUsed_kg', 'energyFuel_J'].includes(
-    name,
-  ),
+  [
+    'oil_mL',
+    'firstDrop_s',
+    't90_s',
+    'hydrosol_kg',
+    'distillateWarmest_K',
+    'coolantUsed_kg',
+    'energyFuel_J',
+    'cost',
+  ].includes(name),
 );
 
 interface Line extends PlanLine {
@@ -109,8 +116,10 @@ function expectedOf(result: RunResult, likely: EnsembleSummary | null, reader: R
     hydrosol_kg: summary.hydrosol_kg,
     coolantUsed_kg: summary.coolantUsed_kg,
     energyFuel_J: summary.energyFuel_J,
+    cost: summary.energyCost + summary.waterCost,
   };
-  return EXPECTED.flatMap((name): readonly Expected[] => {
+  const isPriced = scenario.heat.energyPrice_J > 0 || scenario.cooling.waterPrice_m3 > 0;
+  return EXPECTED.filter((name) => name !== 'cost' || isPriced).flatMap((name): readonly Expected[] => {
     const title = messages.headline(name);
     if (likely) {
       const { middle, range } = messages.band(name, likely.headline[name], scenario.condenser.length_m);

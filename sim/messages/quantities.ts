@@ -10,6 +10,7 @@ import {
   formatDuration,
   formatNumber,
   groupedDigits,
+  inCurrency,
   isBefore,
   kindUnit,
   limitParts,
@@ -182,7 +183,10 @@ function build(reader: Reader, join: Join, time: WriteTime): Quantities {
     massPerLength: write('massPerLength'),
     share: write('share'),
     number: write('number'),
-    cost: (amount) => (amount === null || amount === undefined ? NO_NUMBER : formatNumber(amount, 2)),
+    cost: (amount) =>
+      amount === null || amount === undefined
+        ? NO_NUMBER
+        : inCurrency(formatNumber(amount, 2), reader.currency ?? null),
     of,
     stored,
     typed: (value, unit, path) => {
@@ -225,13 +229,15 @@ const once = (key: string, make: () => Quantities): Quantities => {
   return known;
 };
 
+const keyOf = ({ language, units, currency }: Reader): string => `${language} ${units} ${currency ?? ''}`;
+
 /** Quantities as they are written for a reader. */
 export const quantities = (reader: Reader): Quantities =>
-  once(`${reader.language} ${reader.units}`, () => build(reader, withUnit, formatDuration));
+  once(keyOf(reader), () => build(reader, withUnit, formatDuration));
 
 /** Quantities as they are read out to a reader, units in whole words. */
 export const spokenQuantities = (reader: Reader): Quantities =>
-  once(`${reader.language} ${reader.units} spoken`, () => {
+  once(`${keyOf(reader)} spoken`, () => {
     const join = spokenJoin(SPOKEN[reader.language]);
     return build(reader, join, spokenTime(join));
   });

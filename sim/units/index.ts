@@ -1,4 +1,5 @@
 /** Units at the edge: how numbers are shown, and how typed numbers are read. */
+export { CURRENCIES, inCurrency, priceUnit, type Currency } from './currency.ts';
 export { displayUnit, type DisplayUnit } from './display.ts';
 export { tradeFraction } from './feet-and-inches.ts';
 export { durationParts, formatDuration, isBefore, type DurationPart } from './duration.ts';

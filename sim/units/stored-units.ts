@@ -42,6 +42,7 @@ export const STORED_UNITS = {
   A: 'A',
   rad: 'rad',
   '1/J': 'J^-1',
+  '1/kg': 'kg^-1',
   '1/m': 'm^-1',
   '1/m³': 'm^-3',
 } as const satisfies Record<string, string>;

@@ -11,6 +11,7 @@ export function AnalysisPlaces(props: { readonly place: AnalysisPlace }) {
     scenario: bench.scenario,
     result: bench.result,
     units: bench.units,
+    reader: bench.reader,
     theme: bench.shownTheme,
     change: bench.change,
     changeMany: bench.changeMany,

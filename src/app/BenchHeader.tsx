@@ -26,6 +26,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       place={props.place}
       onNearPlaces={warmWorkers}
       units={bench.units()}
+      currency={bench.currency()}
       theme={bench.theme()}
       canUndo={bench.canUndo()}
       canRedo={bench.canRedo()}
@@ -41,6 +42,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       onUndo={() => bench.undo()}
       onRedo={() => bench.redo()}
       onUnits={(units) => bench.setUnits(units)}
+      onCurrency={(currency) => bench.setCurrency(currency)}
       onTheme={(theme) => bench.setTheme(theme)}
       onKeys={() => props.onKeys()}
     />

@@ -1,8 +1,8 @@
 /** The head of the page: where one can go, and what can be done with the whole of what is on the bench. */
 import { createSignal, For, onCleanup, onMount } from 'solid-js';
 import { GROUPS, type Place } from '../state/places.ts';
-import type { UnitSystem } from '../../sim/index.ts';
-import { THEMES, type Theme } from '../state/kept-bench.ts';
+import { CURRENCIES, type Currency, type UnitSystem } from '../../sim/index.ts';
+import { currencyOf, THEMES, type Theme } from '../state/kept-bench.ts';
 import { Menu } from '../ui/Menu.tsx';
 
 export interface HeaderProps {
@@ -10,6 +10,7 @@ export interface HeaderProps {
   /** The reader's hand or focus comes near the places. */
   readonly onNearPlaces: () => void;
   readonly units: UnitSystem;
+  readonly currency: Currency | null;
   readonly theme: Theme;
   readonly canUndo: boolean;
   readonly canRedo: boolean;
@@ -22,6 +23,7 @@ export interface HeaderProps {
   readonly onUndo: () => void;
   readonly onRedo: () => void;
   readonly onUnits: (units: UnitSystem) => void;
+  readonly onCurrency: (currency: Currency | null) => void;
   readonly onTheme: (theme: Theme) => void;
   readonly onKeys: () => void;
 }
@@ -134,6 +136,18 @@ export function Header(props: HeaderProps) {
             >
               <option value="metric">metric</option>
               <option value="us">US</option>
+            </select>
+          </label>
+          <label class="header-choice">
+            <span>Currency</span>
+            <select
+              value={props.currency ?? ''}
+              onChange={(event) => props.onCurrency(currencyOf(event.currentTarget.value))}
+            >
+              <option value="">not shown</option>
+              <For each={Object.entries(CURRENCIES)}>
+                {([code, sign]) => <option value={code}>{sign === code ? code : `${code} ${sign}`}</option>}
+              </For>
             </select>
           </label>
           <label class="header-choice">

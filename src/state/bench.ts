@@ -12,6 +12,7 @@ import {
 } from 'solid-js';
 import {
   englishReader,
+  type Currency,
   type EnoughLength,
   type Problem,
   type Reader,
@@ -66,6 +67,8 @@ export interface Bench extends Omit<Playback, 'load'> {
   /** Who reads what the run has to say. */
   readonly reader: Accessor<Reader>;
   setUnits(units: UnitSystem): void;
+  readonly currency: Accessor<Currency | null>;
+  setCurrency(currency: Currency | null): void;
   readonly theme: Accessor<Theme>;
   setTheme(theme: Theme): void;
   /** The theme that is shown: paper is always light. */
@@ -116,6 +119,7 @@ export function createBench(parts: BenchParts): Bench {
   const [touched, touch] = createSignal<ScenarioPart | null>(null);
   const [chart, setChart] = createSignal(parts.saved.chart);
   const [units, setUnits] = createSignal(parts.saved.units);
+  const [currency, setCurrency] = createSignal(parts.saved.currency);
   const [theme, setTheme] = createSignal(parts.saved.theme);
   const [foldedCharts, setFoldedCharts] = createSignal(parts.saved.foldedCharts);
   const [keysOn, setKeysOn] = createSignal(parts.saved.keysOn);
@@ -230,6 +234,7 @@ export function createBench(parts: BenchParts): Bench {
     time_s: playback.time_s(),
     speed: playback.speed(),
     units: units(),
+    currency: currency(),
     theme: theme(),
     foldedCharts: foldedCharts(),
     chart: chart(),
@@ -275,8 +280,10 @@ export function createBench(parts: BenchParts): Bench {
     chart,
     setChart,
     units,
-    reader: () => englishReader(units()),
+    reader: () => englishReader(units(), currency()),
     setUnits,
+    currency,
+    setCurrency,
     theme,
     setTheme,
     shownTheme: () => (paper.onPaper() ? 'light' : theme()),

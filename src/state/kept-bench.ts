@@ -1,6 +1,6 @@
 /** The bench as it is kept between visits. */
 import { createEffect, type Accessor } from 'solid-js';
-import { isObject, type UnitSystem } from '../../sim/index.ts';
+import { CURRENCIES, isObject, type Currency, type UnitSystem } from '../../sim/index.ts';
 import type { KeptStore, Shape } from './kept-store.ts';
 import { SPEEDS, type Speed } from './playback.ts';
 
@@ -29,6 +29,8 @@ export interface SavedBench {
   readonly time_s: number;
   readonly speed: Speed;
   readonly units: UnitSystem;
+  /** What amounts are shown in. */
+  readonly currency: Currency | null;
   readonly theme: Theme;
   /** Ids of the charts that are folded away. */
   readonly foldedCharts: readonly string[];
@@ -44,6 +46,10 @@ export const BENCH_KEY = 'bench';
 const oneOf = <T>(options: readonly T[], value: unknown, otherwise: T): T =>
   options.find((option) => option === value) ?? otherwise;
 
+/** The currency of a code, as it is kept and as a list offers it. */
+export const currencyOf = (code: unknown): Currency | null =>
+  typeof code === 'string' && Object.hasOwn(CURRENCIES, code) ? (code as Currency) : null;
+
 /** Field by field: an older or damaged entry gives what can be used of it. It stands before the schema is fetched. */
 export const benchShape: Shape<SavedBench> = {
   version: 1,
@@ -55,6 +61,7 @@ export const benchShape: Shape<SavedBench> = {
       time_s: typeof time_s === 'number' && Number.isFinite(time_s) ? time_s : 0,
       speed: oneOf<Speed>(SPEEDS, value['speed'], 60),
       units: oneOf<UnitSystem>(['metric', 'us'], value['units'], 'metric'),
+      currency: currencyOf(value['currency']),
       theme: oneOf<Theme>(THEMES, value['theme'], 'auto'),
       foldedCharts: Array.isArray(folded) ? folded.filter((id): id is string => typeof id === 'string') : [],
       chart: oneOf<ShownChart>(SHOWN_CHARTS, value['chart'], 'oil'),

@@ -20,6 +20,7 @@ const FRESH: Omit<SavedBench, 'scenario'> = {
   time_s: 0,
   speed: 60,
   units: 'metric',
+  currency: null,
   theme: 'auto',
   foldedCharts: [],
   chart: 'oil',

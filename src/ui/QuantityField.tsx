@@ -1,6 +1,6 @@
 /** A labelled number with its unit and, when it can't be taken, the reason beside it. */
 import { createUniqueId, Show } from 'solid-js';
-import { displayUnit, type UnitSystem } from '../../sim/index.ts';
+import { displayUnit, priceUnit, type Currency, type UnitSystem } from '../../sim/index.ts';
 import { createQuantityEntry } from './quantity-entry.ts';
 import { QuantityInput } from './QuantityInput.tsx';
 import './ui.css';
@@ -16,6 +16,8 @@ export interface QuantityFieldProps {
   /** Path of the field or kind of the quantity, for its shown unit. */
   readonly hint?: string;
   readonly system: UnitSystem;
+  /** Of a price: what it is in. */
+  readonly currency?: Currency | null;
   readonly min?: number;
   readonly max?: number;
   readonly integer?: boolean;
@@ -52,7 +54,7 @@ export function QuantityField(props: QuantityFieldProps) {
       <QuantityInput
         id={id}
         entry={entry}
-        unit={displayUnit(props.unit, props.system, props.hint).label}
+        unit={priceUnit(displayUnit(props.unit, props.system, props.hint).label, props.currency ?? null)}
         describedBy={`${id}-unit ${id}-said`}
       />
       <span id={`${id}-said`} class="quantity-said">

@@ -62,10 +62,10 @@ export const press = async (page: Page, menu: MenuName, name: string | RegExp): 
   ).click();
 
 /** Units or theme, as the head of the page offers them. */
-export const choiceOf = (page: Page, name: 'Units' | 'Theme'): Promise<Locator> =>
+export const choiceOf = (page: Page, name: 'Units' | 'Currency' | 'Theme'): Promise<Locator> =>
   inMenu(page, 'Show', page.getByRole('combobox', { name }));
 
-export const choose = async (page: Page, name: 'Units' | 'Theme', option: string): Promise<void> => {
+export const choose = async (page: Page, name: 'Units' | 'Currency' | 'Theme', option: string): Promise<void> => {
   await (await choiceOf(page, name)).selectOption(option);
 };
 

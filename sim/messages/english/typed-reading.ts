@@ -51,6 +51,7 @@ const CALLED: Readonly<Record<StoredUnit, string>> = {
   A: 'a current',
   rad: 'an angle',
   '1/J': 'a price by energy',
+  '1/kg': 'a price by weight',
   '1/m': 'a price by length',
   '1/m³': 'a price by volume',
 };

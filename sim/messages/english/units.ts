@@ -117,6 +117,8 @@ export const spokenUnits: Readonly<Record<UnitLabel | DurationPart['unit'], read
   'g/m': many('gram a metre'),
   'lb/ft': many('pound a foot'),
   'per kWh': same('a kilowatt hour'),
+  'per kg': same('a kilogram'),
+  'per lb': same('a pound'),
   'per m': same('a metre'),
   'per ft': same('a foot'),
   'per m³': same('a cubic metre'),

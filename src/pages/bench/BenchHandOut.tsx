@@ -52,6 +52,7 @@ export function BenchHandOut() {
                 component={loaded().HandOut}
                 result={bench.result()}
                 units={bench.units()}
+                reader={bench.reader()}
                 link={loaded().prepared.link(still())}
                 likely={loaded().prepared.likely(still())}
                 texts={loaded().texts}

@@ -47,6 +47,7 @@ export function BenchSettings(props: BenchSettingsProps) {
         scenario={bench.scenario()}
         loaded={bench.loaded()}
         units={bench.units()}
+        currency={bench.currency()}
         problems={bench.problems()}
         changeMany={bench.changeMany}
         onEditSchedule={(path) => props.onEditSchedule(path)}

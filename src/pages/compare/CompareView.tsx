@@ -76,8 +76,8 @@ const createCommonPlayback = (results: () => readonly RunResult[]) =>
 export function CompareView(props: { readonly context: AnalysisContext }) {
   const pool = workerPool();
   const units = () => props.context.units();
-  const messages = () => comparisonMessages(englishReader(units()));
-  const words = () => recommendationMessages(englishReader(units()));
+  const messages = () => comparisonMessages(props.context.reader());
+  const words = () => recommendationMessages(props.context.reader());
   const [told, setTold] = createSignal('');
   const [working, setWorking] = createSignal(false);
   const reducedMotion = createMediaQuery(REDUCED_MOTION);
@@ -318,7 +318,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
                 const advice = recommendation();
                 return {
                   scenarios: compared().map(({ scenario }) => scenario),
-                  ...(found && toldComparison(found, englishReader(units()))),
+                  ...(found && toldComparison(found, props.context.reader())),
                   recommendation: found && advice && toldRecommendation(advice, found.runs, englishReader(units())),
                 };
               }}

@@ -1,6 +1,6 @@
 /** What the answers are given of the bench: the still, its run, how to show them, and the ways to change them. */
 import type { Accessor } from 'solid-js';
-import type { RunResult, Scenario, UnitSystem } from '../../../sim/index.ts';
+import type { Reader, RunResult, Scenario, UnitSystem } from '../../../sim/index.ts';
 
 export interface AnalysisContext {
   /** The scenario as it stands, perhaps ahead of its run. */
@@ -8,6 +8,8 @@ export interface AnalysisContext {
   /** The last run that went through; the answers are for its scenario. */
   readonly result: Accessor<RunResult>;
   readonly units: Accessor<UnitSystem>;
+  /** Who reads what is said, in which units and currency. */
+  readonly reader: Accessor<Reader>;
   /** Whatever the page's colours depend on. */
   readonly theme: Accessor<unknown>;
   /** Changes one field; changes that share a `gesture` are undone together. */

@@ -3,7 +3,6 @@ import { debounce } from '@solid-primitives/scheduled';
 import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
 import {
   displayUnit,
-  englishReader,
   failureMessages,
   formatDuration,
   formatNumber,
@@ -78,7 +77,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
   onCleanup(() => likely.stop());
 
   const units = () => props.context.units();
-  const reader = () => englishReader(units());
+  const reader = () => props.context.reader();
   const messages = () => runLengthMessages(reader());
   /** Nothing is told of a run that broke off but that it did. */
   const answer = () => (asked.answer()?.failure === null ? asked.answer() : null);
@@ -192,7 +191,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
           <WorkingButton topic="time-to-90" scenario={scenario()} units={units()} />
           <SaveBar of="how long to run" runName={scenario().name} table={sharesTable} json={inJson} />
         </div>
-        <RunAlarms events={props.context.result().events} reader={englishReader(props.context.units())} />
+        <RunAlarms events={props.context.result().events} reader={reader()} />
       </header>
       <div class="length-first">
         <Show when={answer()?.length.obtainable_mL !== 0}>
@@ -209,6 +208,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
           asking={asked.asking()}
           duration_s={scenario().run.duration_s}
           units={units()}
+          reader={reader()}
           onChoose={setChosen}
           onRule={(rule) => {
             setRules((before) => ({ ...before, [rule.kind]: rule }));
@@ -292,7 +292,7 @@ export function RunLengthView(props: { readonly context: AnalysisContext }) {
                 length_m={scenario().condenser.length_m}
                 isPriced={isPriced()}
                 seesMost={seesMost()}
-                units={units()}
+                reader={reader()}
               />
               <Influences
                 summary={summary()}

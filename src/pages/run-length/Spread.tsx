@@ -1,12 +1,11 @@
 /** The likely runs in words: the typical one and the range in which 8 of 10 lie. */
 import { For, Show } from 'solid-js';
 import {
-  englishReader,
   runLengthMessages,
   type EnsembleSummary,
   type HeadlineName,
   type NumberBand,
-  type UnitSystem,
+  type Reader,
 } from '../../../sim/index.ts';
 import { TOLD } from './told-headlines.ts';
 
@@ -17,7 +16,7 @@ export interface SpreadProps {
   readonly isPriced: boolean;
   /** Whether the run goes on until most of its oil is in, so that a time to 90 % means something. */
   readonly seesMost: boolean;
-  readonly units: UnitSystem;
+  readonly reader: Reader;
 }
 
 /** Runs that did not get so far, where there were any. */
@@ -31,7 +30,7 @@ export function Spread(props: SpreadProps) {
         (name !== 'cost' || props.isPriced) &&
         (name !== 't90_s' || props.seesMost),
     );
-  const messages = () => runLengthMessages(englishReader(props.units));
+  const messages = () => runLengthMessages(props.reader);
   const words = (name: HeadlineName) => messages().band(name, props.summary.headline[name], props.length_m);
   return (
     <dl class="spread">

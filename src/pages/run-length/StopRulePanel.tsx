@@ -1,10 +1,10 @@
 /** When to stop: the reader picks the rule, the run says the minute. */
 import { createMemo, For, Show } from 'solid-js';
 import {
-  englishReader,
   runLengthMessages,
   STOP_RULES,
   wholeMessage,
+  type Reader,
   type StopAdvice,
   type StopRule,
   type UnitSystem,
@@ -19,6 +19,7 @@ export interface StopRulePanelProps {
   readonly asking: boolean;
   readonly duration_s: number;
   readonly units: UnitSystem;
+  readonly reader: Reader;
   readonly onChoose: (kind: StopRule['kind']) => void;
   readonly onRule: (rule: StopRule) => void;
   readonly onEndThere: (duration_s: number) => void;
@@ -43,9 +44,7 @@ export function StopRulePanel(props: StopRulePanelProps) {
   const end_s = createMemo(() =>
     props.advice?.minute === null || props.advice?.minute === undefined ? null : props.advice.minute * 60,
   );
-  const words = createMemo(() =>
-    props.advice ? runLengthMessages(englishReader(props.units)).stop(props.advice) : null,
-  );
+  const words = createMemo(() => (props.advice ? runLengthMessages(props.reader).stop(props.advice) : null));
   return (
     <section class="stop-rule" aria-labelledby="stop-title">
       <h3 id="stop-title">When to stop</h3>

@@ -67,7 +67,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const tubes = (tubeSession ??= createTubeSession(pool));
   const map = (mapSession ??= createMapSession(pool));
   const units = () => props.context.units();
-  const messages = () => sizingMessages(englishReader(units()));
+  const messages = () => sizingMessages(props.context.reader());
   const scenario = createMemo(() => props.context.result().scenario);
   const times = createMemo(() => eventTimes(props.context.result().summary));
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
@@ -200,6 +200,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             label="Price of the tube"
             value={scenario().condenser.tubePrice_m}
             unit="1/m"
+            currency={props.context.reader().currency ?? null}
             {...rangeAt('condenser.tubePrice_m')}
             system={units()}
             onCommit={(value, nudge) =>
@@ -354,6 +355,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             session={tubes}
             scenario={scenario()}
             units={units()}
+            reader={props.context.reader()}
             filter={filter()}
             onFilter={setFilter}
             onStart={startTubes}

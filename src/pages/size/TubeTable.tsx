@@ -3,10 +3,10 @@ import { createMemo, For, Show } from 'solid-js';
 import {
   controlSafetyMessages,
   isCoil,
-  englishReader,
   quantities,
   sizingMessages,
   tubes,
+  type Reader,
   type Scenario,
   displayUnit,
   formatNumber,
@@ -25,6 +25,7 @@ export interface TubeTableProps {
   readonly session: TubeSession;
   readonly scenario: Scenario;
   readonly units: UnitSystem;
+  readonly reader: Reader;
   readonly filter: TubeFilter;
   readonly onFilter: (filter: TubeFilter) => void;
   readonly onStart: () => void;
@@ -37,7 +38,7 @@ const missing = '–';
 const USUAL_DROP = 100;
 
 export function TubeTable(props: TubeTableProps) {
-  const reader = () => englishReader(props.units);
+  const reader = () => props.reader;
   const messages = () => sizingMessages(reader());
   const coiled = () => isCoil(props.scenario.condenser);
   // A row stays the same object until its own size comes, so that who stands in it with the keyboard keeps standing there.

@@ -10,6 +10,7 @@ const saved = {
   time_s: 0,
   speed: 60,
   units: 'metric',
+  currency: null,
   theme: 'auto',
   foldedCharts: [],
   chart: 'oil',
@@ -204,6 +205,7 @@ test('the events before and after the time mark are the ones to jump to', () =>
 test('what is kept between visits is the whole bench', () =>
   onBench(({ bench }) => {
     bench.setUnits('us');
+    bench.setCurrency('SEK');
     bench.setTheme('projector');
     bench.setFoldedCharts(['oil']);
     bench.dismissHints();
@@ -215,6 +217,7 @@ test('what is kept between visits is the whole bench', () =>
       time_s: 1234,
       speed: 300,
       units: 'us',
+      currency: 'SEK',
       theme: 'projector',
       foldedCharts: ['oil'],
       chart: 'oil',

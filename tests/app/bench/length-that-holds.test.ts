@@ -12,6 +12,7 @@ const saved = {
   time_s: 0,
   speed: 60,
   units: 'metric',
+  currency: null,
   theme: 'auto',
   foldedCharts: [],
   chart: 'oil',

@@ -44,6 +44,24 @@ describe('the sheet to take to the still', () => {
     ]);
   });
 
+  test('names the cost in the reader’s currency, and none where nothing has a price', () => {
+    const lavender = exampleScenario('gentle-lavender');
+    const costs = (scenario: Scenario) =>
+      handOutOf(simulate(scenario), null, null, englishReader('metric', 'EUR')).expected.filter(({ name }) =>
+        /cost/.test(name),
+      );
+    expect(costs(lavender)).toEqual([
+      expect.objectContaining({ value: expect.stringMatching(/^€\d+\.\d\d$/) as string }),
+    ]);
+    expect(
+      costs({
+        ...lavender,
+        heat: { ...lavender.heat, energyPrice_J: 0 },
+        cooling: { ...lavender.cooling, waterPrice_m3: 0 },
+      }),
+    ).toEqual([]);
+  });
+
   test('drops nothing that has to be done or can hurt where a plan is too long for it', () => {
     const lavender = exampleScenario('gentle-lavender');
     const setting = Array.from({ length: 14 }, (_, index) => ({

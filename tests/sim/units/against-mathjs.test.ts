@@ -51,6 +51,8 @@ const IN_MATHJS: Readonly<Record<string, string>> = {
   '1/min': 'min^-1',
   '1/h': 'hour^-1',
   'per kWh': 'kWh^-1',
+  'per kg': 'kg^-1',
+  'per lb': 'lb^-1',
   'per m': 'm^-1',
   'per ft': 'ft^-1',
   'per m³': 'm^-3',
@@ -70,6 +72,7 @@ const SI_IN_MATHJS: Readonly<Record<string, string>> = {
   '1/K': 'K^-1',
   '1/s': 's^-1',
   '1/J': 'J^-1',
+  '1/kg': 'kg^-1',
   '1/m': 'm^-1',
   '1/m³': 'm^-3',
 };

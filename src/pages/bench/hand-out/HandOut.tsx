@@ -10,7 +10,7 @@ import {
   type RunResult,
   type UnitSystem,
 } from '../../../../sim/index.ts';
-import { englishReader, type EnsembleSummary } from '../../../../sim/index.ts';
+import type { EnsembleSummary, Reader } from '../../../../sim/index.ts';
 import { StillDrawing } from '../../../drawing/StillDrawing.tsx';
 import { qrCode } from './qr-code.ts';
 import './hand-out.css';
@@ -18,6 +18,7 @@ import './hand-out.css';
 export interface HandOutProps {
   readonly result: RunResult;
   readonly units: UnitSystem;
+  readonly reader: Reader;
   /** `null` while it is not known. */
   readonly link: string | null;
   readonly likely: EnsembleSummary | null;
@@ -61,7 +62,7 @@ function Code(props: { readonly link: string; readonly says: string }) {
 
 export function HandOut(props: HandOutProps) {
   const id = createUniqueId();
-  const reader = () => englishReader(props.units);
+  const reader = () => props.reader;
   const words = () => handOutMessages(reader());
   const plantCautions = () =>
     (props.texts[props.result.scenario.charge.botanical]?.cautions ?? []).map(({ value }) =>

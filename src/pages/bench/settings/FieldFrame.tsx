@@ -16,6 +16,8 @@ export interface FieldFrameProps {
   /** Takes the way back; rows that must change more than the field give their own. */
   readonly onSet: (value: unknown) => void;
   readonly aside?: JSX.Element;
+  /** What is shown for one of what is stored, where that is not one. */
+  readonly times?: number;
   readonly children: JSX.Element;
 }
 
@@ -28,7 +30,8 @@ export function FieldFrame(props: FieldFrameProps) {
   const value = () => valueAtPath(props.context.scenario, props.field.path);
   const loaded = () => valueAtPath(props.context.loaded, props.field.path);
   const standard = () => defaultOf(props.field, props.context.scenario);
-  const words = (what: unknown) => valueWords(what, props.field, props.context.units);
+  const words = (what: unknown) =>
+    valueWords(typeof what === 'number' ? what * (props.times ?? 1) : what, props.field, props.context.units);
   const ownProblem = () => {
     const problem = props.context.problems.find(
       ({ path }) => path === props.field.path || path.startsWith(`${props.field.path}.`),

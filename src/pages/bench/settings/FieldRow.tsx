@@ -1,6 +1,6 @@
 /** One scenario field as a row, by what kind of value it holds. */
-import { createSignal, createUniqueId, Match, Show, Switch } from 'solid-js';
-import { type FieldInfo, type Schedule, displayUnit } from '../../../../sim/index.ts';
+import { createMemo, createSignal, createUniqueId, Match, Show, Switch } from 'solid-js';
+import { type FieldInfo, type Schedule, displayUnit, priceUnit } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
 import { ChoiceInput, MOST_RADIOS } from '../../../ui/ChoiceInput.tsx';
 import { describedBy } from '../../../ui/Field.tsx';
@@ -12,6 +12,7 @@ import { valueWords } from './field-values.ts';
 import { IceEditor } from './IceEditor.tsx';
 import { choiceWords } from './part-words.ts';
 import { scheduleWords } from './schedule-words.ts';
+import { FUEL_PRICE, fuelPriceField } from './fuel-price.ts';
 import { whatGoesAlong } from './goes-along.ts';
 import type { SettingsContext } from './settings-context.ts';
 
@@ -21,13 +22,16 @@ export interface FieldRowProps {
 }
 
 /** A number, or the single setting of a schedule that does not change. */
-function NumberRow(props: FieldRowProps & { readonly path: string; readonly withSchedule: boolean }) {
+function NumberRow(
+  props: FieldRowProps & { readonly path: string; readonly withSchedule: boolean; readonly times?: number },
+) {
   const id = createUniqueId();
   const [refused, setRefused] = createSignal<string | null>(null);
   const [also, setAlso] = createSignal<string | null>(null);
   const entry = createQuantityEntry({
     get value() {
-      return valueAtPath(props.context.scenario, props.path) as number | null;
+      const value = valueAtPath(props.context.scenario, props.path) as number | null;
+      return value === null ? null : value * (props.times ?? 1);
     },
     get asked() {
       return props.field;
@@ -37,8 +41,9 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
     },
     onCommit: (value, nudge) => {
       setRefused(null);
-      const along = whatGoesAlong(props.path, value, props.context.scenario);
-      const words = props.context.editMany(along?.values ?? { [props.path]: value }, nudge ? props.path : undefined);
+      const stored = value === null ? null : value / (props.times ?? 1);
+      const along = whatGoesAlong(props.path, stored, props.context.scenario);
+      const words = props.context.editMany(along?.values ?? { [props.path]: stored }, nudge ? props.path : undefined);
       setAlso(words === null ? (along?.says ?? null) : null);
       return words;
     },
@@ -50,6 +55,7 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
   return (
     <FieldFrame
       {...props}
+      times={props.times ?? 1}
       id={id}
       error={entry.error() ?? refused()}
       note={entry.note() ?? also()}
@@ -65,7 +71,10 @@ function NumberRow(props: FieldRowProps & { readonly path: string; readonly with
       <QuantityInput
         id={id}
         entry={entry}
-        unit={displayUnit(props.field.unit, props.context.units, props.field.path).label}
+        unit={priceUnit(
+          displayUnit(props.field.unit, props.context.units, props.field.path).label,
+          props.context.currency,
+        )}
         describedBy={describedBy(id)}
         openWords={props.field.nullable ? 'open' : ''}
       />
@@ -213,11 +222,28 @@ function ListRow(props: FieldRowProps) {
   );
 }
 
+/** The price of gas or wood is typed by weight, as it is sold. */
+function FuelPriceRow(props: FieldRowProps) {
+  const shown = createMemo(() => fuelPriceField(props.field, props.context.scenario, props.context.units));
+  return (
+    <NumberRow
+      context={props.context}
+      field={shown().field}
+      times={shown().times}
+      path={props.field.path}
+      withSchedule={false}
+    />
+  );
+}
+
 export function FieldRow(props: FieldRowProps) {
   return (
     <Switch fallback={<NumberRow {...props} path={props.field.path} withSchedule={false} />}>
       <Match when={props.field.path === 'charge.botanical'}>
         <PlantRow {...props} />
+      </Match>
+      <Match when={props.field.path === FUEL_PRICE}>
+        <FuelPriceRow {...props} />
       </Match>
       <Match when={props.field.kind === 'schedule'}>
         <ScheduleRow {...props} />

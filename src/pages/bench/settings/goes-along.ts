@@ -29,7 +29,7 @@ function plantState(value: unknown, { charge }: Scenario): GoesAlong | null {
   };
 }
 
-const FUEL_WORDS: Readonly<Record<keyof typeof defaultPrices, string>> = {
+export const FUEL_WORDS: Readonly<Record<keyof typeof defaultPrices, string>> = {
   electricity: 'electricity',
   'natural-gas': 'natural gas',
   propane: 'bottled gas',
@@ -45,7 +45,8 @@ const PRICE = 'heat.energyPrice_J';
 const FIRST_TAP = 'cooling.tapTemperature_K.0.value';
 const TUB_START = 'cooling.startTemperature_K';
 
-const usualOf = (kind: unknown) => heatSources.find((source) => source.kind === kind);
+/** The first source of a kind in the library is its usual one. */
+export const usualOf = (kind: unknown) => heatSources.find((source) => source.kind === kind);
 
 /** A heat source with its figures by path: one's own price stays where the fuel does. */
 export function withFuelPrice(values: Readonly<Record<string, unknown>>, { heat }: Scenario): GoesAlong {
@@ -64,7 +65,6 @@ export function withFuelPrice(values: Readonly<Record<string, unknown>>, { heat 
   };
 }
 
-/** The first source of a kind in the library is its usual one. */
 function heatKind(value: unknown, scenario: Scenario): GoesAlong | null {
   const usual = usualOf(value);
   if (!usual) return null;

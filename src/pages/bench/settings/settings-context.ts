@@ -1,5 +1,12 @@
 /** What every row of the settings works with: the scenario, the units, and the checked way to change it. */
-import { englishReader, problemMessage, type Problem, type Scenario, type UnitSystem } from '../../../../sim/index.ts';
+import {
+  englishReader,
+  problemMessage,
+  type Currency,
+  type Problem,
+  type Scenario,
+  type UnitSystem,
+} from '../../../../sim/index.ts';
 import { changeMany as edited } from '../../../state/edit.ts';
 import { withName } from './named-after.ts';
 
@@ -8,6 +15,7 @@ export interface SettingsContext {
   /** The scenario as it was put on the bench, to tell what has been changed. */
   readonly loaded: Scenario;
   readonly units: UnitSystem;
+  readonly currency: Currency | null;
   readonly problems: readonly Problem[];
   /** Hands on a change if it is possible; otherwise changes nothing and says why. */
   edit(path: string, value: unknown, gesture?: string): string | null;
@@ -19,6 +27,7 @@ export interface SettingsContextProps {
   readonly scenario: Scenario;
   readonly loaded?: Scenario;
   readonly units: UnitSystem;
+  readonly currency?: Currency | null;
   readonly problems: readonly Problem[];
   /** Changes fields; changes that share a gesture are undone together. */
   readonly changeMany: (values: Readonly<Record<string, unknown>>, gesture?: string) => void;
@@ -47,6 +56,9 @@ export function createSettingsContext(props: SettingsContextProps): SettingsCont
     },
     get units() {
       return props.units;
+    },
+    get currency() {
+      return props.currency ?? null;
     },
     get problems() {
       return props.problems;
