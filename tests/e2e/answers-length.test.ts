@@ -76,7 +76,7 @@ describe('how long to run', () => {
     await dangers.waitFor();
     await goTo(page, 'Compare');
     await expect
-      .poll(() => page.locator('.boil .answer-problem').first().textContent(), SEARCH)
+      .poll(() => page.locator('.compared .answer-problem').first().textContent(), SEARCH)
       .toMatch(/water is left/);
   });
 

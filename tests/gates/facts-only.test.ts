@@ -7,7 +7,7 @@ import { describe, expect, it } from 'vitest';
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
 /** Scenarios to start from, and where limits come from: read as data, never said of a run. */
-const DATA = ['sim/run/examples.ts', 'sim/run/limit-sources.ts'];
+const DATA = ['sim/run/examples.ts', 'sim/run/opening-example.ts', 'sim/run/limit-sources.ts'];
 
 /** Three words one after another, each set off by a blank: `condensing-length` and `kg_s` are none. */
 const SENTENCE = /(?:[A-Za-z’'-]{2,} ){2,}[A-Za-z]/u;

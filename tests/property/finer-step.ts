@@ -36,7 +36,8 @@ export function movements(scenario: Scenario, step_s: number, finer_s: number): 
     const b = numbers.get(name) ?? null;
     const says = `${name}: ${a} with ${step_s} s, ${b} with ${finer_s} s`;
     if (a === null || b === null) return a === b ? [] : [{ share: Infinity, says }];
-    const larger = Math.max(Math.abs(a), Math.abs(b));
+    // Percent of a Celsius temperature near zero say nothing: below 20 °C they are of 20 K.
+    const larger = Math.max(Math.abs(a), Math.abs(b), name.endsWith('_C') ? 20 : 0);
     const share = Math.abs(a - b) / larger;
     return Math.abs(a - b) <= Math.max(LIMIT * larger, oneStepOf(name, whole, step_s))
       ? []

@@ -84,7 +84,7 @@ function wordsOf({ moment, sinks, density_kg_m3, haze }: Seen, units: UnitSystem
     caught: `${formatQuantity(capture.captured, '1', units, { hint: 'share' })} of the oil caught`,
     water: `water ${sinks ? 'rises' : 'sinks'} ${formatQuantity(60 * moment.overflow_m_s, 'm', units, fine)}/min`,
     hydrosol: formatQuantity(moment.water_kg_s, 'kg/s', units, { hint: 'condensateRate_kg_s' }),
-    haze: haze > 0 ? `haze: ${Number((1e6 * haze).toPrecision(2))} mg/kg` : 'clear',
+    haze: haze > 0 ? `haze: ${Number((1e6 * haze).toPrecision(2))} ppm` : 'clear',
   };
 }
 

@@ -53,7 +53,7 @@ describe('the separator close up', () => {
 
   test('says in words what it shows, and that nothing comes before the first drop', () => {
     expect(thin(at(lavender, 4000).says)).toMatch(
-      /Oil layer \d+\.?\d* mm thick, \d+ mL\. The water sinks [\d.]+ mm\/min\. Drops over \d+ µm: all caught\. In all, \d+ % of the oil caught\. Hydrosol leaves at .+, haze: \d+ mg\/kg\./u,
+      /Oil layer \d+\.?\d* mm thick, \d+ mL\. The water sinks [\d.]+ mm\/min\. Drops over \d+ µm: all caught\. In all, \d+ % of the oil caught\. Hydrosol leaves at .+, haze: \d+ ppm\./u,
     );
     expect(textsOf(at(lavender, 0).marks)).toContain('No drops come now.');
   });

@@ -57,7 +57,7 @@ const collisions = (layout: StillLayout): string[] => {
   return found;
 };
 
-describe('the drawing of any valid still', () => {
+describe('the drawing of any valid still', { timeout: 240_000 }, () => {
   const runs = 400;
 
   test('holds no number that is not finite', () => {

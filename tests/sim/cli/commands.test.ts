@@ -123,7 +123,7 @@ describe('size', () => {
       /nine runs of ten[^]*as planned it takes[^]*counts most[^]*tube +length m +as planned m +with margin m +turns +coil height mm +fits tub/,
     );
     expect(answerTo(['size', short, '--own', '--units', 'us'])).toMatch(
-      /distillate at most 95\u202f°F[^]*ft of this tube is enough[^]*tube +length ft .* coil height in .* mass lb/,
+      /distillate at most 95\u202f°F[^]*in of this tube is enough[^]*tube +length ft .* coil height in .* mass lb/,
     );
     const lines = answerTo(['size', short, '--hardest-boil', '--least-water']).split('\n');
     expect(lines).toHaveLength(2);

@@ -181,7 +181,7 @@ describe('the schema', () => {
 describe('flags', () => {
   it('that are unknown or lack their value are named', () => {
     expect(() => runCommand(['gentle-lavender', '--fast'])).toThrow(
-      "Unknown option '--fast'; there are --csv, --help, --json, --series, --summary, --units, --with.",
+      "Unknown option '--fast'; there are --csv, --help, --json, --series, --summary, --table, --units, --with.",
     );
     expect(() => runCommand(['gentle-lavender', '--with'])).toThrow(/--with/);
     expect(() => predictCommand(['gentle-lavender', '--seed', '-1'])).toThrow(

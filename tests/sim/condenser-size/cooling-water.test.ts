@@ -5,7 +5,18 @@ import { sizeCondenser, withLength } from '../../../sim/answers/condenser-size/s
 import { tryCondenser } from '../../../sim/answers/condenser-size/trial.ts';
 import { exampleScenario, examples, type Scenario } from '../../../sim/index.ts';
 
-const lavender = exampleScenario('gentle-lavender');
+const example = exampleScenario('gentle-lavender');
+/** Turned down just before the first drop, so that the water and not the first rush decides. */
+const lavender: Scenario = {
+  ...example,
+  heat: {
+    ...example.heat,
+    setting: [
+      { at_s: 0, value: 0.9, shape: 'step' },
+      { at_s: 1560, value: 0.5, shape: 'step' },
+    ],
+  },
+};
 const withCooling = (scenario: Scenario, cooling: Partial<Scenario['cooling']>): Scenario => ({
   ...scenario,
   cooling: { ...scenario.cooling, ...cooling },

@@ -143,7 +143,7 @@ describe('the likely runs', () => {
     expect(metric.band('coolantUsed_kg', band(43, 43, 43), 1.5).range).toBe('in nearly all runs');
     expect(metric.band('coolantUsed_kg', band(0, 0, 0), 1.5)).toEqual({ middle: 'none', range: null });
     expect(plain(metric.band('condensingLength_m', band(0.9, 1.5, 1.5), 1.5).range)).toBe('0.90 m to over 1.50 m');
-    expect(plain(us.band('condensingLength_m', band(0.9, 1.5, 1.5), 1.5).range)).toBe('3.0 ft to over 4.9 ft');
+    expect(plain(us.band('condensingLength_m', band(0.9, 1.5, 1.5), 1.5).range)).toBe('2 ft 11 in to over 4 ft 11 in');
   });
 
   test('tell no time to 90 % of a run that ends before', () => {
