@@ -30,6 +30,7 @@ export default defineConfig({
           include: [unitTests],
           exclude: [browserTests],
           testTimeout: 60_000,
+          hookTimeout: 60_000,
           setupFiles: ['tests/run/fixed-seed.ts'],
           // By default one core stays idle, which on two cores is half of them.
           maxWorkers: '100%',
