@@ -29,7 +29,7 @@ describe('a finer step', () => {
   it(
     'of half a second moves a number by more than half a percent in at most one ordinary still of fifteen, and none by more than five',
     () => {
-      const stills = fc.sample(anyScenario({ reach: 'ordinary', steps: 60 }), STILLS);
+      const stills = fc.sample(anyScenario({ reach: 'ordinary', plans: 'by-clock', steps: 60 }), STILLS);
       const moved = stills.flatMap((drawn) => {
         const still = movements(shortRun(drawn), 1, 0.5);
         return still.length === 0 ? [] : [still];

@@ -36,8 +36,7 @@ export function movements(scenario: Scenario, step_s: number, finer_s: number): 
     const b = numbers.get(name) ?? null;
     const says = `${name}: ${a} with ${step_s} s, ${b} with ${finer_s} s`;
     if (a === null || b === null) return a === b ? [] : [{ share: Infinity, says }];
-    // Percent of a Celsius temperature near zero say nothing: below 20 °C they are of 20 K.
-    const larger = Math.max(Math.abs(a), Math.abs(b), name.endsWith('_C') ? 20 : 0);
+    const larger = Math.max(Math.abs(a), Math.abs(b));
     const share = Math.abs(a - b) / larger;
     return Math.abs(a - b) <= Math.max(LIMIT * larger, oneStepOf(name, whole, step_s))
       ? []
@@ -54,8 +53,8 @@ function oneStepOf(name: string, { summary, scenario }: RunResult, step_s: numbe
   if (name.endsWith('_s') && !name.endsWith('_kg_s') && !name.endsWith('_m_s')) return step_s;
   // A trace below a millionth of the charge's oil is no result.
   if (name.startsWith('oil') && name.endsWith('_kg')) return 1e-6 * summary.oilInCharge_kg;
-  // Nor is a pressure of a tenth of a pascal: ten micrometres of water.
-  if (name === 'peakPotGauge_Pa') return 0.1;
+  // Where no drop has come the pressure has only begun to rise in the last steps: it moves as far as their ends do.
+  if (name === 'peakPotGauge_Pa' && summary.firstDrop_s === null) return 0.1;
   if (name.startsWith('oil collected')) return 1e-6 * summary.oilInCharge_kg;
   if (summary.endReason === 'duration') return 0;
   if (name === 'potWaterLeft_kg' || name === 'hydrosol_kg') return summary.peakSteam_kg_s * step_s;

@@ -18,6 +18,9 @@ import {
 /** How far from the defaults to draw. */
 export type Reach = 'ordinary' | 'corner';
 
+/** Whether knots of a schedule may wait for an event. */
+export type Plans = 'by-clock' | 'any';
+
 type Tree = Record<string, unknown>;
 type Part = Record<string, number>;
 interface Knot {
@@ -69,13 +72,18 @@ function numberOf(field: FieldInfo, initial: number, reach: Reach): fc.Arbitrary
   return field.kind === 'integer' ? drawn.map((value) => Math.min(max, Math.max(min, Math.round(value)))) : drawn;
 }
 
-const scheduleOf = (field: FieldInfo, reach: Reach): fc.Arbitrary<Knot[]> => {
+const scheduleOf = (field: FieldInfo, reach: Reach, plans: Plans): fc.Arbitrary<Knot[]> => {
   const initial = (field.default as Knot[])[0]?.value as number;
   const knot = fc.record({
     at_s: fc.integer({ min: 1, max: 3000 }),
     value: numberOf(field, initial, reach),
     shape: fc.constantFrom('step' as const, 'ramp' as const),
   });
+  const first = numberOf(field, initial, reach);
+  const later = fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s });
+  const start = (value: number): Knot => ({ at_s: 0, value, shape: 'step' });
+  const inOrder = (knots: Knot[]): Knot[] => knots.sort((a, b) => a.at_s - b.at_s);
+  if (plans === 'by-clock') return fc.tuple(first, later).map(([value, knots]) => [start(value), ...inOrder(knots)]);
   // Most plans go by the clock; in some, the last knots wait for the first boil or the first drop.
   const waiting = fc.oneof(
     { weight: 3, arbitrary: fc.constant<readonly [number, number]>([4, 4]) },
@@ -86,14 +94,10 @@ const scheduleOf = (field: FieldInfo, reach: Reach): fc.Arbitrary<Knot[]> => {
     return index >= boil ? { after: 'first-boil' } : {};
   };
   return fc
-    .tuple(
-      numberOf(field, initial, reach),
-      fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s }),
-      waiting,
-    )
-    .map(([first, later, phases]) => [
-      { at_s: 0, value: first, shape: 'step' as const },
-      ...later.sort((a, b) => a.at_s - b.at_s).map((entry, index) => ({ ...entry, ...after(index, phases) })),
+    .tuple(first, later, waiting)
+    .map(([value, knots, phases]) => [
+      start(value),
+      ...inOrder(knots).map((entry, index) => ({ ...entry, ...after(index, phases) })),
     ]);
 };
 
@@ -101,9 +105,9 @@ const scheduleOf = (field: FieldInfo, reach: Reach): fc.Arbitrary<Knot[]> => {
 const kelvin = (field: FieldInfo, initial: number): fc.Arbitrary<number> =>
   between(Math.max(field.min as number, initial - 12), Math.min(field.max as number, initial + 12));
 
-function valueOf(field: FieldInfo, reach: Reach): fc.Arbitrary<unknown> {
+function valueOf(field: FieldInfo, reach: Reach, plans: Plans): fc.Arbitrary<unknown> {
   if (field.kind === 'choice') return fc.constantFrom(...(field.options as readonly string[]));
-  if (field.kind === 'schedule') return scheduleOf(field, reach);
+  if (field.kind === 'schedule') return scheduleOf(field, reach, plans);
   if (field.nullable) {
     const middle = 0.5 * ((field.min as number) + (field.max as number));
     return fc.oneof(
@@ -201,6 +205,7 @@ function mendFilling(tree: Tree): void {
 
 export interface RandomOptions {
   readonly reach: Reach;
+  readonly plans?: Plans;
   /** Most steps a run may take. */
   readonly steps: number;
 }
@@ -221,7 +226,7 @@ const costOf = ({ reach, steps }: RandomOptions) =>
 /** Any valid scenario within reach. */
 export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
   const drawn = scenarioFields.filter((field) => !COSTLY.has(field.path) && !JOINED.has(field.path));
-  const values = fc.tuple(...drawn.map((field) => valueOf(field, options.reach)));
+  const values = fc.tuple(...drawn.map((field) => valueOf(field, options.reach, options.plans ?? 'any')));
   const plant = fc.constantFrom<(string | null)[]>(null, null, ...botanicals.map((row) => row.id));
   return fc.tuple(values, costOf(options), plant, ownOil, ice).map(([list, cost, id, oil, additions]) => {
     const tree: Tree = {};
