@@ -8,8 +8,8 @@
  * The condensate's temperature follows from the heat taken out, so energy
  * closes by construction.
  * Assumptions: one dew temperature along the tube (at half the pressure drop); air is swept out ahead of the vapour;
- * film coefficients follow the wall temperature and what else they hang on with a lag of at most `REFRESH_TIME`, once it
- * has changed enough, and are all worked out anew when rates change or the end of the vapour moves.
+ * film coefficients follow the wall temperature and what else they hang on as `film-timing.ts` says, once it has
+ * changed enough.
  */
 import {
   tableLiquidEnthalpy,
@@ -26,27 +26,16 @@ import { CondensateCooling, CondensateFilm } from './condensate-cooling.ts';
 import { CondenserTerms } from './condenser-terms.ts';
 import { OutsideFilm, type Coolant } from './coolant.ts';
 import { FilmConditions } from './film-conditions.ts';
+import { FilmTiming } from './film-timing.ts';
 import type { Oil } from './oil.ts';
 import { PRESSURE_MEMORY } from './pot.ts';
 import { ENTHALPY_ZERO, liquidTemperature, LiquidStream, VapourStream } from './stream.ts';
 import { TubeFriction } from './tube-friction.ts';
 import { InsideFilm } from './tube-inside.ts';
 
-/** Time in which every segment is looked at whether its films are still good, s. */
-const REFRESH_TIME = 30;
-/** Time between batches of segments that are looked at, s. */
-const REFRESH_BATCH = 5;
-/** Relative change of the vapour rate at which every coefficient is worked out anew. */
-const REFRESH_CHANGE = 0.05;
-/** Share of its flow below which water warms so much more that what each segment took up before tells nothing. */
-const FAILING_FLOW = 0.5;
-/** Segments by which the end of the vapour may move before every coefficient is worked out anew. */
-const REFRESH_SHIFT = 1;
 /** Passes in which walls and coefficients find each other: at the first vapour, and when something has changed at once. */
 const STARTING_PASSES = 12;
 const CHANGED_PASSES = 2;
-/** Time after the first vapour in which every coefficient is worked out in every step, s: walls and condensate settle. */
-const SETTLING_TIME = 10;
 /** Segments before and after the end of the vapour in which both ways of giving heat are kept up to date. */
 const FRONT_MARGIN = 2;
 /** Least share of the difference between water and vapour by which the wall under a rivulet counts as warmed. */
@@ -113,17 +102,7 @@ export class Condenser {
   readonly upright: boolean;
   /** Segment in which the vapour ended in the last step. */
   private front = 0;
-  private lastRate = 0;
-  private lastArriving = 0;
-  private lastFlow = -1;
-  private lastUncovered = 0;
-  private lastLength = 0;
-  /** Time since the first vapour, s. */
-  private sinceStart = 0;
-  /** Time since a batch of segments was looked at, s, and how many have been. */
-  private sinceBatch = 0;
-  private batch = 0;
-  private lastStep = 0;
+  private readonly timing = new FilmTiming();
 
   private readonly friction: TubeFriction;
   private readonly oil: Oil;
@@ -285,8 +264,7 @@ export class Condenser {
   private rest(coolant: Coolant): void {
     this.condensingLength = 0;
     this.drop = 0;
-    this.lastRate = 0;
-    this.lastArriving = 0;
+    this.timing.rest();
     this.effective.fill(0);
     this.vapourShare.fill(0);
     this.heatPerMetre.fill(0);
@@ -305,47 +283,34 @@ export class Condenser {
     const G = this.friction.massFlux(rate);
     this.terms.massFlux = G;
     const m = arriving / this.tubes;
-    const starting = this.lastRate === 0 && rate > 0;
-    if (starting) this.vapourShare.fill(1);
-    if (starting || this.lastArriving === 0) {
-      for (let s = 0; s < this.segments; s++) {
-        this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
-        this.innerWall[s] = this.outerWall[s] as number;
-        this.inside[s] = 0.5 * (T_s + (coolant.segmentTemperature[s] as number));
-        this.upstream[s] = this.inside[s] as number;
-      }
-    }
-    this.sinceStart = starting ? 0 : this.sinceStart + dt;
-    const settling = this.sinceStart < SETTLING_TIME;
-    const changed =
-      settling ||
-      Math.abs(rate - this.lastRate) > REFRESH_CHANGE * this.lastRate ||
-      Math.abs(arriving - this.lastArriving) > REFRESH_CHANGE * this.lastArriving ||
-      Math.abs(coolant.flow - this.lastFlow) > REFRESH_CHANGE * this.lastFlow ||
-      coolant.uncovered !== this.lastUncovered ||
-      Math.abs(this.condensingLength - this.lastLength) > REFRESH_SHIFT * this.segmentLength;
-    this.sinceBatch += dt;
-    if (starting || changed) {
-      this.refreshAll(coolant, T_s, G, m, starting ? STARTING_PASSES : settling ? 1 : CHANGED_PASSES);
-      if (starting || coolant.flow < FAILING_FLOW * this.lastFlow)
-        this.estimateCondensation(latentPower, T_s, coolant, dt);
-      this.lastRate = rate;
-      this.lastArriving = arriving;
-      this.lastFlow = coolant.flow;
-      this.lastUncovered = coolant.uncovered;
-      this.lastLength = this.condensingLength;
-      coolant.updateImplicitFactor(this.condensing, dt);
-    } else if (this.sinceBatch > REFRESH_BATCH - 0.5 * dt) {
-      const stride = Math.max(1, Math.round(REFRESH_TIME / this.sinceBatch));
-      this.sinceBatch = 0;
-      for (let s = this.batch++ % stride; s < this.segments; s += stride) {
+    const { timing } = this;
+    const due = timing.due(rate, arriving, coolant, this.condensingLength, this.segmentLength, dt);
+    if (due === 'nothing') return;
+    if (due === 'start') this.vapourShare.fill(1);
+    if (due === 'start' || timing.wasIdle()) this.guessWalls(T_s, coolant);
+    if (due === 'batch') {
+      for (let s = timing.offset; s < this.segments; s += timing.stride) {
         const water = coolant.segmentTemperature[s] as number;
         if (this.conditions.changed(s, water, this.inside[s] as number, this.shareBefore(s), m))
           this.refresh(s, coolant, T_s, G, m, false);
       }
-      coolant.updateImplicitFactor(this.condensing, dt);
-    } else if (dt !== this.lastStep) coolant.updateImplicitFactor(this.condensing, dt);
-    this.lastStep = dt;
+    } else if (due !== 'step') {
+      const passes = due === 'start' ? STARTING_PASSES : due === 'settle' ? 1 : CHANGED_PASSES;
+      this.refreshAll(coolant, T_s, G, m, passes);
+      if (due === 'start' || timing.isFailing(coolant)) this.estimateCondensation(latentPower, T_s, coolant, dt);
+      timing.keep(rate, arriving, coolant, this.condensingLength);
+    }
+    coolant.updateImplicitFactor(this.condensing, dt);
+  }
+
+  /** Temperatures to begin with, before anything has warmed the walls. */
+  private guessWalls(T_s: number, coolant: Coolant): void {
+    for (let s = 0; s < this.segments; s++) {
+      this.outerWall[s] = 0.7 * T_s + 0.3 * (coolant.segmentTemperature[s] as number);
+      this.innerWall[s] = this.outerWall[s] as number;
+      this.inside[s] = 0.5 * (T_s + (coolant.segmentTemperature[s] as number));
+      this.upstream[s] = this.inside[s] as number;
+    }
   }
 
   /**
