@@ -80,7 +80,7 @@ export class CoilTub extends Coolant {
     const { condenser, cooling, factors, advanced } = scenario;
     super(advanced.segments, cooling.startTemperature_K);
     const layers = layersOf(scenario);
-    this.tub = new Tub(cooling, scenario.site, airPressure, factors, layers);
+    this.tub = new Tub(cooling, scenario.site, airPressure, factors, layers, advanced.step_s);
     this.diameter = condenser.outsideDiameter_m;
     this.stir = cooling.stir_m_s;
     const spacing = condenser.coilPitch_m / condenser.outsideDiameter_m;

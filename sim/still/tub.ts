@@ -40,7 +40,10 @@ export const ICE_MELTING = 333_600;
 const LOSS_REFRESH = 5;
 /** Share of the top layer's heat, counted from 0 °C, that evaporation takes in a step at most: it never freezes. */
 const DRYING_SHARE = 0.25;
-/** Longest step of the tub itself, s: warmed water rises, turns over and mixes many times in a long step of the still. */
+/**
+ * Longest step of the tub itself, s, unless the scenario's is longer: warmed water rises, turns over and mixes many times
+ * in several steps of the still at once.
+ */
 const OWN_STEP = 1;
 /** Heat capacity of water for following the enthalpy with the temperature, J/kgK; within 1 % from 0 to 100 °C. */
 const WATER_HEAT_CAPACITY = 4190;
@@ -61,7 +64,8 @@ export class Tub {
   readonly fullMass: number;
   /** Heat into each layer in one of the tub's own steps, J; before a step, in all of it. */
   private readonly heatIn: Float64Array;
-  /** The tub's own steps in the last step. */
+  /** Longest of the tub's own steps, s, and how many it took in the last step. */
+  private readonly longestStep: number;
   private ownSteps = 1;
   /** Enthalpy of each layer from the top down, J: the state; temperatures follow it. */
   private readonly enthalpies: Float64Array;
@@ -88,7 +92,9 @@ export class Tub {
     airPressure: number,
     { heatLoss, evaporation, jetMixing }: Pick<Scenario['factors'], 'heatLoss' | 'evaporation' | 'jetMixing'>,
     layerCount: number,
+    step_s: number = OWN_STEP,
   ) {
+    this.longestStep = Math.max(OWN_STEP, step_s);
     this.cooling = cooling;
     this.site = site;
     this.evaporationFactor = heatLoss * evaporation;
@@ -197,7 +203,7 @@ export class Tub {
    */
   step(time: number, inflow: number, temperature: number, dt: number): void {
     const { heatIn } = this;
-    this.ownSteps = Math.max(1, Math.ceil(dt / OWN_STEP - 1e-9));
+    this.ownSteps = Math.max(1, Math.ceil(dt / this.longestStep - 1e-9));
     const share = 1 / this.ownSteps;
     for (let k = 0; k < this.layerCount; k++) heatIn[k] = share * (heatIn[k] as number);
     for (let own = 0; own < this.ownSteps; own++)
