@@ -143,6 +143,21 @@ export {
   type StatedUncertainty,
   type Uncertainty,
 } from './answers/calibration/readings.ts';
+export {
+  forecastRun,
+  FORECAST_MEMBERS,
+  FORECAST_SEED,
+  RunForecaster,
+  type Forecast,
+  type ForecastOptions,
+  type JudgedReading,
+  type Likely,
+  type LikelyTime,
+  type RunSoFar,
+} from './answers/forecast/forecast.ts';
+export { runCourses, type Course, type CourseColumn, type CoursesAsked } from './answers/forecast/course.ts';
+export type { Seen, SeenKind } from './answers/forecast/forecast-readings.ts';
+export type { Turn } from './answers/forecast/followed.ts';
 export { symbolTex } from './explain/tex.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
@@ -233,3 +248,4 @@ export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } fr
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';
 export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';
 export { fitMessages, toldFit } from './messages/fit.ts';
+export { forecastMessages, toldForecast, type ForecastLine } from './messages/forecast.ts';

@@ -2,6 +2,7 @@
 import { BadInput } from './bad-input.ts';
 import { compareCommand } from './compare-command.ts';
 import { fitCommand } from './fit-command.ts';
+import { forecastCommand } from './forecast-command.ts';
 import { commandHelp, generalHelp, type CommandName } from './help.ts';
 import { listCommand } from './list-command.ts';
 import { lookUpCommand } from './look-up-command.ts';
@@ -16,6 +17,7 @@ const commands: Readonly<Record<CommandName, (args: readonly string[]) => string
   predict: predictCommand,
   compare: compareCommand,
   fit: fitCommand,
+  forecast: forecastCommand,
   'look-up': lookUpCommand,
   list: listCommand,
   schema: schemaCommand,

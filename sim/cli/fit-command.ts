@@ -5,18 +5,16 @@ import {
   fitMessages,
   fittedScenario,
   FIT_NAMES,
-  readPoints,
   toldFit,
   USUAL_FIT,
   type FitName,
-  type Reader,
-  type ReadPoints,
 } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
+import { logFrom, logSource } from './log-file.ts';
 import { listOf, onlyWord, readerOf, readWords, textOf, UNITS, WITH, type Words } from './options.ts';
 import { toJson } from './print.ts';
-import { readText, scenarioFrom } from './read-input.ts';
+import { scenarioFrom } from './read-input.ts';
 import { brokeOff } from './whole-run.ts';
 
 function factorsOf(words: Words): readonly FitName[] {
@@ -34,24 +32,10 @@ function factorsOf(words: Words): readonly FitName[] {
   return given as FitName[];
 }
 
-/** A log that cannot be read whole is refused, so that no reading is left out unseen. */
-function logFrom(source: string, reader: Reader): Pick<ReadPoints, 'points' | 'passedOver'> {
-  const text = readText(source, () => `--log: there is no file “${source}”.`);
-  if (/^\s*[[{]/.test(text))
-    throw new BadInput(`--log ${source}: this is JSON; a log is a line of headings, then one line a reading.`);
-  const { points, problems, passedOver } = readPoints(text);
-  const { pointsProblem } = fitMessages(reader);
-  if (problems.length > 0) throw new BadInput(problems.map((problem) => `--log ${source}: ${pointsProblem(problem)}`));
-  return { points, passedOver };
-}
-
 export function fitCommand(args: readonly string[]): string {
   const words = readWords(args, { ...WITH, ...UNITS, log: { type: 'string' }, factors: { type: 'string' } });
   const source = onlyWord(words, 'scenario');
-  const log = textOf(words, 'log');
-  if (log === undefined)
-    throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
-  if (source === '-' && log === '-') throw new BadInput('Standard input can be the scenario or the log, not both.');
+  const log = logSource(words, source);
   const names = factorsOf(words);
   const reader = readerOf(words);
   const { points, passedOver } = logFrom(log, reader);

@@ -1,6 +1,8 @@
 /** What each command takes and gives, with units. */
 import {
   FIT_NAMES,
+  FORECAST_MEMBERS,
+  FORECAST_SEED,
   MOST_COMPARED,
   MOST_DRAWS,
   MOST_FACTORS,
@@ -138,6 +140,33 @@ ${units}
                         ${USUAL_FIT.join(',')} when left out
 
 ${runFooter}`,
+  forecast: `limbeck forecast <scenario> --log <file> [--at time] [--first-drop time] [--turned what=value@time]…
+  [--rule kind[=number]] [--draws N] [--seed N] [--with path=value]… [--units metric|us]
+
+How a run that is under way will end: likely runs of its plan, weighed by what was read. Prints JSON:
+  sentence              how it stands beside the plan, and when 90 % of the oil is collected
+  lines[]               first drop, oil by the end of the plan, 90 % of the oil, stop by the rule, water in the pot, tub: value
+                        and the range in which 8 of 10 likely runs lie
+  dangers[]             what can go wrong before the end
+  oilNow_mL, plannedNow_mL, oilAtEnd_mL, … low, middle and high, SI; t90_s, stop_s, potLow_s: share of the likely runs
+                        that come to it, and when
+  readings[]            each with sigma, predicted and fits: yes, odd (the others speak against it), impossible (left out)
+  times_s, bands, planned
+                        oil, outlet, tub, distillate and pot water over time as p10, p50, p90, and as planned
+  members, effective    likely runs, and how many equal ones they are worth
+
+${scenario}
+${units}
+  --log file            as for “fit”; times count from heat on; readings after --at are left out
+  --at time             now, as 45min; the last reading when left out
+  --first-drop time     when the first drop fell
+  --turned what=value@time
+                        heat or tap turned by hand, as heat=60%@40min or tap=2L/min@1h05; may be given again
+  --rule kind[=number]  when to stop, as for “predict”; share when left out
+  --draws N             likely runs, 20 to 5000; ${FORECAST_MEMBERS} when left out
+  --seed N              whole number, 0 to ${MOST_SEED}; ${FORECAST_SEED} when left out; the same seed gives the same numbers
+
+${footer}`,
   'look-up': `limbeck look-up <name> symbol=value… [--json]
 limbeck look-up --list [--json]
 limbeck look-up --search words [--json]
@@ -175,6 +204,7 @@ export const generalHelp = `limbeck <command> … (npm run -s limbeck -- <comman
   predict   how long to run, when to stop, how sure that is
   compare   two to four stills side by side, or one boiled gently and hard
   fit       factors of the model from the log of a real run
+  forecast  how a run that is under way will end, from what was read of it
   look-up   any property or relation of the model
   list      what the library holds
   schema    what a scenario file may hold

@@ -8,9 +8,6 @@ import {
   runMember,
   runOn,
   stopAdvice,
-  stopRule,
-  STOP_RULES,
-  STOP_RULE_KINDS,
   summariseEnsemble,
   toldRunLength,
   toldUncertain,
@@ -19,41 +16,15 @@ import {
   type OwnBands,
   type Reader,
   type Scenario,
-  type StopRule,
 } from '../index.ts';
-import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { fitFrom } from './fit-file.ts';
-import {
-  listOf,
-  numberIn,
-  onlyWord,
-  readerOf,
-  readWords,
-  textOf,
-  UNITS,
-  wholeNumberOf,
-  WITH,
-  type Words,
-} from './options.ts';
+import { listOf, onlyWord, readerOf, readWords, textOf, UNITS, wholeNumberOf, WITH } from './options.ts';
 import { toJson } from './print.ts';
 import { counted } from './progress.ts';
 import { scenarioFrom } from './read-input.ts';
+import { ruleOf } from './stop-rule.ts';
 import { whole } from './whole-run.ts';
-
-/** `--rule kind` or `--rule kind=number`. */
-function ruleOf(words: Words): StopRule {
-  const text = textOf(words, 'rule');
-  if (text === undefined) return stopRule('share');
-  const [wanted = '', number] = text.split(/=(.*)/s);
-  const kind = STOP_RULE_KINDS.find((known) => known === wanted);
-  if (kind === undefined)
-    throw new BadInput(
-      `--rule: “${wanted}” is not a rule; did you mean ${closestWords(wanted, STOP_RULE_KINDS, 1).join()}? There are ${STOP_RULE_KINDS.join(', ')}.`,
-    );
-  const { min, max, unit } = STOP_RULES[kind];
-  return number === undefined ? stopRule(kind) : stopRule(kind, numberIn(number, `--rule ${kind}`, min, max, unit));
-}
 
 /** The likely runs: bands, and for every headline number the inputs from most to least moving. */
 function likelyRuns(scenario: Scenario, members: number, seed: number, own: OwnBands, reader: Reader) {

@@ -12,6 +12,7 @@ import {
   hardestBoil,
   leastWater,
   pairedDesign,
+  runCourses,
   runLength,
   runMember,
   runOn,
@@ -24,6 +25,8 @@ import {
   tubes,
   workingSheets,
   type Calibration,
+  type Course,
+  type CoursesAsked,
   type Curve,
   type Design,
   type Draw,
@@ -91,6 +94,7 @@ export const analysisTasks = {
     ensembleDesign(scenario, members, seed, own),
   members: (design: Design, indices: readonly number[]): readonly MemberResult[] =>
     indices.map((index) => runMember(design, index)),
+  courses: (asked: CoursesAsked): readonly (Course | null)[] => runCourses(asked),
   pairedDesign: (scenarios: readonly Scenario[], draws: number, seed: number, own: readonly OwnBands[]): PairedDesign =>
     pairedDesign(scenarios, draws, seed, own),
   pairedRuns: (design: PairedDesign, indices: readonly number[]): readonly PairedRun[] =>
