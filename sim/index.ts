@@ -171,18 +171,35 @@ export { usualValues } from './reference/usual-values.ts';
 export { curveOver, type Curve } from './reference/curve.ts';
 export type { Argument, Correlation, Role, Topic } from './correlation.ts';
 export { sizeCondenser, type CondenserSize, type SizeVerdict } from './answers/condenser-size/shortest-length.ts';
-export { SIZING_DRAWS, type Draw } from './answers/condenser-size/in-doubt.ts';
+export { NINE_IN_TEN, SIZING_DRAWS, type Draw } from './answers/condenser-size/in-doubt.ts';
+export type { Packs } from './answers/condenser-size/packs.ts';
+export { coilThatFits, type OtherCoil } from './answers/condenser-size/coil-that-fits.ts';
+export {
+  DEFAULT_METAL_PRICES,
+  NO_PRICES,
+  tubeCost,
+  type OwnPrice,
+  type PriceList,
+  type TubeCost,
+} from './answers/shopping/prices.ts';
+export {
+  LONGEST_PIECE_m,
+  MOST_PRICE,
+  priceListCsv,
+  readPriceList,
+  type PriceProblem,
+  type ReadPriceList,
+} from './messages/price-list-file.ts';
 export type { CondenserFailure } from './answers/condenser-size/trial.ts';
 export {
   coolantFails,
   DEFAULT_MARGIN,
-  sizeAtFullHeat,
+  atFullHeat,
   sizeOwnTube,
   sizeTube,
   sizeTubes,
   withTube,
   type Bend,
-  type FullHeatSize,
   type OwnTubeSize,
   type TubeSize,
   type TubeVerdict,
@@ -244,6 +261,7 @@ export type { CautionFact, PartDetail, PartFacts, PartLine, PartNameKind } from 
 export { wholeMessage, type Message } from './messages/section.ts';
 export { failureMessages } from './messages/failure.ts';
 export { sizingMessages, toldSizing, toldTubeSize } from './messages/sizing.ts';
+export { priceListMessages } from './messages/price-list.ts';
 export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } from './messages/run-length.ts';
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';
 export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';

@@ -55,11 +55,16 @@ ${runFooter}`,
 
 The shortest condenser that, over the whole run with the tub or barrel warming, lets no vapour out and keeps the
 distillate at or below the outlet limit in nine runs of ten, with what is not known for sure drawn anew for each: for the
-scenario's own tube at its heat plan and at full heat, and for every tube of the library.
+scenario's own tube at its heat plan and at full heat, and for every tube of the library. With it what its ends and
+cutting take, and what the whole pieces to buy cost.
 
 ${scenario}
 ${units}
   --outlet-limit C      warmest distillate in °C, 5 to 90; the scenario's own limit when left out
+  --full-heat           for full heat throughout instead of the heat plan
+  --confidence share    of the runs for which the length must be enough, 0.5 to 0.95; 0.9 when left out
+  --prices file         own prices as CSV with the headings tube, price, sold by, length (m): an id of “list tubes” sold by
+                        metre or by piece (of that length), or an id of a material sold by kg; - for standard input
   --margin share        added to that length, 0 to 5; ${DEFAULT_MARGIN} when left out
   --tube id             only this tube of the library beside the own one; may be given again
   --own                 the own tube only
@@ -68,7 +73,8 @@ ${units}
   --hardest-boil        instead: the largest constant heat setting (share of rated power) that the condenser can handle
   --least-water         instead: the smallest constant cooling-water flow (kg/s) that it needs
   --json | --table      form of the answer; a table when left out. JSON has every number in SI, with sentence and advice
-  Prices are in the currency of condenser.tubePrice_m.
+  Costs are in the currency of the prices. Without a price of your own a tube costs a default price by its weight of
+  metal, or condenser.tubePrice_m by the metre where the scenario changes it.
 
 Start-up does not count: escape and temperature are looked at after the first minute of vapour, the temperature as a
 flow-weighted mean over half a minute. A tube that holds back more than 5 kPa is refused.

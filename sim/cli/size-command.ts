@@ -1,28 +1,35 @@
 /** `limbeck size`: how much of which tube a still needs, the hardest boil its condenser holds, the least water it needs. */
 import {
+  atFullHeat,
   DEFAULT_MARGIN,
   displayUnit,
   hardestBoil,
   leastWater,
+  NINE_IN_TEN,
+  NO_PRICES,
+  priceListMessages,
   quantities,
-  sizeAtFullHeat,
+  readPriceList,
   sizeOwnTube,
   sizeTubes,
   sizingMessages,
   toldSizing,
   toldTubeSize,
+  tubeCost,
   tubes,
   wholeMessage,
+  type PriceList,
   type Reader,
   type Scenario,
   type Tube,
+  type TubeCost,
   type TubeSize,
 } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
-import { isSet, listOf, numberOf, onlyWord, readerOf, readWords, UNITS, WITH, type Words } from './options.ts';
+import { isSet, listOf, numberOf, onlyWord, readerOf, readWords, textOf, UNITS, WITH, type Words } from './options.ts';
 import { cell, toJson, toTable } from './print.ts';
-import { scenarioFrom } from './read-input.ts';
+import { readText, scenarioFrom } from './read-input.ts';
 import { wholeRun } from './whole-run.ts';
 
 /** Pressure drops of tubes are of this size, Pa: it chooses the unit of their column. */
@@ -30,8 +37,11 @@ const USUAL_DROP = 100;
 
 type Column = readonly [heading: string, cell: (size: TubeSize) => string];
 
+/** What a tube costs; one's own tube may bear a price in the scenario. */
+type CostOf = (size: TubeSize) => TubeCost | null;
+
 /** The table's columns, in the reader's units. */
-function columnsFor(scenario: Scenario, reader: Reader): readonly Column[] {
+function columnsFor(scenario: Scenario, reader: Reader, costOf: CostOf): readonly Column[] {
   const messages = sizingMessages(reader);
   const inUnit = (
     title: string,
@@ -55,8 +65,16 @@ function columnsFor(scenario: Scenario, reader: Reader): readonly Column[] {
     ['bend', ({ bend }) => cell(bend === null ? null : messages.bend(bend))],
     inUnit('mass', 'kg', 'mass', ({ mass_kg }) => mass_kg),
     inUnit('drop', 'Pa', 'pressure', ({ peakDrop_Pa }) => peakDrop_Pa, USUAL_DROP),
-    ['price', ({ price }) => cell(price)],
-    ['buy', (size) => messages.packs(size)],
+    inUnit('with ends', 'm', 'run', ({ toBuy_m }) => toBuy_m),
+    ['cost', (size) => cell(costOf(size)?.amount ?? null)],
+    ['price', (size) => cell(costOf(size)?.basis ?? null)],
+    [
+      'buy',
+      (size) => {
+        const cost = costOf(size);
+        return cost === null ? '–' : messages.toBuy(cost);
+      },
+    ],
     ['remark', (size) => messages.remark(size, scenario)],
   ];
 }
@@ -79,6 +97,19 @@ function wantedTubes(words: Words): readonly Tube[] {
   });
 }
 
+/** How sure a length can be told from the draws that there are. */
+const LEAST_CONFIDENCE = 0.5;
+const MOST_CONFIDENCE = 0.95;
+
+/** The reader's own prices; every line must be read. */
+function pricesFrom(file: string | undefined, reader: Reader): PriceList {
+  if (file === undefined) return NO_PRICES;
+  const { list, problems } = readPriceList(readText(file, () => `--prices: there is no file ${file}.`));
+  if (problems.length > 0)
+    throw new BadInput(problems.map((each) => `--prices ${file}: ${priceListMessages(reader).problem(each)}`));
+  return list;
+}
+
 export function sizeCommand(args: readonly string[]): string {
   const words = readWords(args, {
     ...WITH,
@@ -88,6 +119,9 @@ export function sizeCommand(args: readonly string[]): string {
     tube: { type: 'string', multiple: true },
     own: { type: 'boolean' },
     confirm: { type: 'boolean' },
+    'full-heat': { type: 'boolean' },
+    confidence: { type: 'string' },
+    prices: { type: 'string' },
     'hardest-boil': { type: 'boolean' },
     'least-water': { type: 'boolean' },
     table: { type: 'boolean' },
@@ -95,15 +129,18 @@ export function sizeCommand(args: readonly string[]): string {
   if (isSet(words, 'json') && isSet(words, 'table')) throw new BadInput('Only one of --json and --table can be given.');
   const margin = numberOf(words, 'margin', 0, 5, '1') ?? DEFAULT_MARGIN;
   const limit = numberOf(words, 'outlet-limit', 5, 90, '°C');
+  const confidence = numberOf(words, 'confidence', LEAST_CONFIDENCE, MOST_CONFIDENCE, '1') ?? NINE_IN_TEN;
   const list = wantedTubes(words);
   const reader = readerOf(words);
   const q = quantities(reader);
   const messages = sizingMessages(reader);
   const assignments = listOf(words, 'with');
-  const scenario = scenarioFrom(
+  const planned = scenarioFrom(
     onlyWord(words, 'scenario'),
     limit === undefined ? assignments : [...assignments, `condenser.outletLimit_K=${limit + 273.15}`],
   );
+  const scenario = isSet(words, 'full-heat') ? (atFullHeat(planned) ?? planned) : planned;
+  const prices = pricesFrom(textOf(words, 'prices'), reader);
   wholeRun(scenario, reader);
   const outletLimit_C = Number((scenario.condenser.outletLimit_K - 273.15).toPrecision(12));
   if (isSet(words, 'hardest-boil') || isSet(words, 'least-water')) {
@@ -118,38 +155,43 @@ export function sizeCommand(args: readonly string[]): string {
       ? toJson({ name: scenario.name, outletLimit_C, ...answers })
       : Object.values(answers).map(wholeMessage).join('\n');
   }
-  const own = sizeOwnTube(scenario, { margin });
-  const atFullHeat = sizeAtFullHeat(scenario);
-  const rows = sizeTubes(scenario, list, { margin, confirm: isSet(words, 'confirm') }, own);
+  const own = sizeOwnTube(scenario, { margin, confidence });
+  const full = atFullHeat(scenario);
+  const fullSize = full && sizeOwnTube(full, { margin, confidence });
+  const rows = sizeTubes(scenario, list, { margin, confidence, confirm: isSet(words, 'confirm') }, own);
+  const ownCost = tubeCost(own, prices, scenario);
+  const costOf: CostOf = (size) => (size === own ? ownCost : tubeCost(size, prices));
   if (isSet(words, 'json')) {
-    const told = (size: TubeSize) => toldTubeSize(size, scenario, reader);
+    const told = (size: TubeSize) => ({ ...toldTubeSize(size, scenario, reader), cost: costOf(size) });
     return toJson({
       name: scenario.name,
       outletLimit_C,
       margin,
+      confidence,
       lengthGiven_m: scenario.condenser.length_m,
       own: told(own),
-      atFullHeat: atFullHeat && { ...atFullHeat, sentence: messages.fullHeat(atFullHeat, scenario) },
+      atFullHeat: full && fullSize && toldTubeSize(fullSize, full, reader),
       tubes: rows.map(told),
     });
   }
-  const columns = columnsFor(scenario, reader);
   const yours = [
-    wholeMessage(messages.size(own, scenario)),
+    messages.coil(own, scenario, ownCost),
     messages.ownLength(own, scenario),
-    messages.fullHeat(atFullHeat, scenario),
+    messages.fullHeat(fullSize, scenario),
     messages.decides(own),
   ];
+  const named = { ...own, name: `your ${messages.tubeName(own)}` };
+  const columns = columnsFor(scenario, reader, (size) => (size === named ? ownCost : costOf(size)));
   return [
-    `${scenario.name}: distillate at most ${q.temperature(scenario.condenser.outletLimit_K)} over the whole run in nine runs of ten, margin ${q.share(margin)}. All but the first two lengths are for the length with margin.`,
-    `Your tube, ${messages.tubeName(own)}: ${yours.filter((sentence) => sentence !== null).join(' ')}`,
+    `${scenario.name}: distillate at most ${q.temperature(scenario.condenser.outletLimit_K)} over the whole run in ${messages.inRuns(own).toLowerCase()}, margin ${q.share(margin)}.`,
+    wholeMessage(messages.size(own, scenario)),
+    yours.filter((sentence) => sentence !== null).join(' '),
     ...(rows.length > 0 ? [`Other tubes: ${messages.otherTubes}`] : []),
+    priceListMessages(reader).defaults,
     '',
     toTable(
       columns.map(([heading]) => heading),
-      [{ ...own, name: `your ${messages.tubeName(own)}` }, ...rows].map((size) =>
-        columns.map(([, read]) => read(size)),
-      ),
+      [named, ...rows].map((size) => columns.map(([, read]) => read(size))),
     ),
   ].join('\n');
 }

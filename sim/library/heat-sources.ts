@@ -1,4 +1,5 @@
 /** Heat sources: what they take, how much of it reaches the pot, and how fast they follow their setting. */
+import { HEATING_VALUES_J_kg } from './energy-prices.ts';
 import { findRow } from './find-row.ts';
 import type { Band, Provenance, Sourced } from './provenance.ts';
 import type { HeatSource } from './types.ts';
@@ -13,7 +14,7 @@ const lag = (typical: number, low: number, high: number, says: string): Sourced<
 const doe = 'US Department of Energy cooktop figures, quoted on public pages';
 
 const propane: Sourced<number> = {
-  value: 46.33e6,
+  value: HEATING_VALUES_J_kg.propane,
   kind: 'computed',
   source: 'standard enthalpies of combustion at 25 °C',
   note: 'enthalpies from memory; commercial mixes lie between propane and butane, 45.72 MJ/kg',
@@ -25,7 +26,7 @@ const naturalGas: Sourced<number> = {
   note: 'varies by a tenth with the supply',
 };
 const wood: Sourced<number> = {
-  value: 14.5e6,
+  value: HEATING_VALUES_J_kg.wood,
   kind: 'memory',
   source: 'air-dry wood at 20 % moisture',
   note: '13.5 to 15.5 MJ/kg; oven-dry 18.5',

@@ -1,5 +1,5 @@
 /** Tables as comma-separated values (RFC 4180, a line feed after every line), with a full stop as decimal sign. */
-import { csvFormatRows } from 'd3-dsv';
+import { csvFormatRows, csvParseRows } from 'd3-dsv';
 import { COLUMN_NAMES, COLUMN_UNITS, type RunRecord } from '../run/record.ts';
 import { displayUnit } from '../units/index.ts';
 import { columnMessages } from './columns.ts';
@@ -24,6 +24,9 @@ export const toCsv = (
   rows: readonly (readonly CsvCell[])[],
   digits: number = DIGITS,
 ): string => `${csvFormatRows([[...headings], ...rows.map((row) => row.map((cell) => written(cell, digits)))])}\n`;
+
+/** The rows of such a table, headings first. */
+export const fromCsv = (text: string): readonly (readonly string[])[] => csvParseRows(text.replace(/^\uFEFF/u, ''));
 
 /** The record of a run for programs: a column each under its name, which ends in its SI unit; pure numbers have none. */
 export const recordCsv = (record: RunRecord): string =>

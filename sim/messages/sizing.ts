@@ -1,6 +1,6 @@
 /** Messages on the size of a condenser: length, tubes, hardest boil, least water. */
-import type { HardestBoil, LeastWater } from '../answers/condenser-size/heat-and-water.ts';
-import type { FullHeatSize, TubeSize } from '../answers/condenser-size/tubes.ts';
+import { withHeat, type HardestBoil, type LeastWater } from '../answers/condenser-size/heat-and-water.ts';
+import type { TubeSize } from '../answers/condenser-size/tubes.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { sizing } from './english/sizing.ts';
 import type { Reader } from './language.ts';
@@ -12,7 +12,8 @@ export const sizingMessages = section<SizingMessages>({ en: sizing });
 
 export interface Sizing {
   readonly own: TubeSize | null;
-  readonly atFullHeat: FullHeatSize | null;
+  /** `null` where the plan is full heat. */
+  readonly atFullHeat: TubeSize | null;
   readonly hardestBoil: HardestBoil | null;
   readonly leastWater: LeastWater | null;
 }
@@ -28,7 +29,7 @@ export function toldSizing({ own, atFullHeat, hardestBoil, leastWater }: Sizing,
   const messages = sizingMessages(reader);
   return {
     own: own && toldTubeSize(own, still, reader),
-    atFullHeat: atFullHeat && { ...atFullHeat, sentence: messages.fullHeat(atFullHeat, still) },
+    atFullHeat: atFullHeat && toldTubeSize(atFullHeat, withHeat(still, 1), reader),
     hardestBoil: hardestBoil && { ...hardestBoil, ...messages.hardestBoil(hardestBoil, still) },
     leastWater: leastWater && { ...leastWater, ...messages.leastWater(leastWater, still) },
   };

@@ -2,7 +2,7 @@
 import * as z from 'zod/mini';
 import type { CondenserKind } from '../geometry/condenser-kind.ts';
 import { between, choice, count, quantity, schedule } from './field.ts';
-import { ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS } from './limits.ts';
+import { DEFAULT_WATER_PRICE_m3, ICE_LOT_KG, LATEST_CHANGE_S, LIVE_RANGES, MOST_ICE_LOTS } from './limits.ts';
 import { materialOf, practice } from './material-fields.ts';
 
 export const CONDENSER_KINDS = ['coil-in-tub', 'jacketed-tube', 'bundle'] as const satisfies readonly CondenserKind[];
@@ -275,7 +275,7 @@ export const coolingSchema = z.strictObject({
     unit: '1/m³',
     title: 'Water price',
     says: 'Price of tap water by its volume, in your currency.',
-    default: 3,
+    default: DEFAULT_WATER_PRICE_m3,
     min: 0,
     max: 1000,
     source: 'invented',

@@ -28,3 +28,6 @@ export const MOST_KNOTS = 200;
 /** Most lots of ice, and the weight of one, kg. */
 export const MOST_ICE_LOTS = 50;
 export const ICE_LOT_KG = { min: 0.01, max: 500 } as const satisfies Range;
+
+/** Price of a cubic metre of tap water until the reader says otherwise: invented. */
+export const DEFAULT_WATER_PRICE_m3 = 3;

@@ -18,7 +18,6 @@ import {
   runOn,
   runPaired,
   simulate,
-  sizeAtFullHeat,
   sizeOwnTube,
   sizeTube,
   stopAdvice,
@@ -31,7 +30,6 @@ import {
   type Design,
   type Draw,
   type FitName,
-  type FullHeatSize,
   type GentleAndHard,
   type HardestBoil,
   type LeastWater,
@@ -109,7 +107,6 @@ export const analysisTasks = {
     };
   },
   sizeOwnTube: (scenario: Scenario, margin: number): OwnTubeSize => sizeOwnTube(scenario, { margin }),
-  sizeAtFullHeat: (scenario: Scenario): FullHeatSize | null => sizeAtFullHeat(scenario),
   sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number, deciding: readonly Draw[]): TubeSize =>
     sizeTube(scenario, tubeNamed(id), { margin, start_m, deciding }),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),

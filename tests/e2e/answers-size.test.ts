@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { goTo, openAnswer, SEARCH } from './answers-page.ts';
+import { DRAWS, goTo, openAnswer, SEARCH } from './answers-page.ts';
 import { exampleScenario } from '../../sim/index.ts';
 import { downloaded, enter, openFile, press, typedValue } from './bench-page.ts';
 
@@ -8,7 +8,17 @@ describe('how much tube', () => {
     const { page, lead } = await openAnswer('size');
     await expect
       .poll(() => lead.textContent(), SEARCH)
-      .toMatch(/^[\d.]+\sm of this tube is enough in nine runs of ten; as planned it takes [\d.]+\sm\.$/);
+      .toMatch(
+        /^For up to 3\.\d\skW \([\d.]+\skg\/h of steam\) into a 37\sL tub at 15\s°C .*: [\d.]+\sm of 12 × 1 mm copper is enough in nine runs of ten; [\d.]+\sm with ends and cutting\.$/,
+      );
+    await expect
+      .poll(() => page.locator('.both-heats td').allTextContents(), SEARCH)
+      .toEqual([
+        expect.stringMatching(/^[\d.]+\sm$/),
+        expect.stringMatching(/^[\d.]+\sm$/),
+        expect.stringMatching(/^[\d.]+\sm$/),
+        expect.stringMatching(/^[\d.]+\sm$/),
+      ]);
     expect(await page.locator('.map-isotherm').count()).toBeGreaterThan(2);
     expect(await page.locator('.map-label.is-escapes').textContent()).toBe('steam escapes');
 
@@ -95,13 +105,12 @@ describe('how much tube', () => {
 
   test('refuses in words what it cannot take, and keeps its answer', async () => {
     const { page, lead } = await openAnswer('size');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/of this tube is enough in nine runs of ten/);
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/is enough in nine runs of ten/);
     const before = await lead.textContent();
     for (const [field, text, told] of [
       ['Distillate no warmer than', 'lukewarm', /./],
       ['Distillate no warmer than', '200 C', /90/],
       ['Margin on the length', '-5 %', /0/],
-      ['Price of the tube', 'cheap', /./],
     ] as const) {
       await enter(page.getByRole('textbox', { name: field }), text);
       expect(await page.getByRole('alert').first().textContent()).toMatch(told);
@@ -109,8 +118,16 @@ describe('how much tube', () => {
       await expect.poll(() => page.getByRole('alert').count()).toBe(0);
     }
     expect(await lead.textContent()).toBe(before);
+    await page.getByRole('button', { name: 'Your prices' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Your prices' });
+    await enter(dialog.getByRole('textbox', { name: 'Copper' }), 'cheap');
+    await dialog.getByRole('alert').waitFor();
+    await dialog.getByRole('textbox', { name: 'Copper' }).press('Escape');
+    await enter(dialog.getByRole('textbox', { name: 'Copper' }), '40');
+    await dialog.getByRole('button', { name: 'Close' }).click();
+    await expect.poll(() => page.locator('.answer-more').first().textContent()).toContain('at your price');
     await enter(page.getByRole('textbox', { name: 'Margin on the length' }), '50 %');
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/50\s% in reserve\.$/);
+    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/with your margin of 50\s%/);
   });
 
   test('keeps the keyboard where it stands while more tubes are tried', async () => {
@@ -118,7 +135,7 @@ describe('how much tube', () => {
     const tried = async () =>
       Number(/^(\d+) of/.exec((await page.locator('.answer-progress-words').textContent()) ?? '')?.[1] ?? 0);
     const use = page.getByRole('button', { name: /^Use it/ }).first();
-    await use.waitFor(SEARCH);
+    await use.waitFor(DRAWS);
     const name = (await use.textContent()) ?? '';
     await use.focus();
     const before = await tried();

@@ -59,9 +59,9 @@ describe('someone who has never been here', () => {
     await expect.poll(() => lead.textContent(), { timeout: 30_000 }).toMatch(/is enough\.$/);
     const told = Number(/([\d.]+)\sm is enough/.exec((await lead.textContent()) ?? '')?.[1]);
     await goTo(page, 'Size');
-    const sized = page.getByText(/[\d.]+\sm of this tube is enough in nine runs of ten/).first();
+    const sized = page.getByText(/[\d.]+\sm of 12 × 1 mm copper is enough in nine runs of ten/).first();
     await sized.waitFor({ timeout: 30_000 });
-    const length = Number(/([\d.]+)\sm of this tube/.exec((await sized.textContent()) ?? '')?.[1]);
+    const length = Number(/([\d.]+)\sm of 12 × 1 mm copper/.exec((await sized.textContent()) ?? '')?.[1]);
     expect(Math.abs(told - length)).toBeLessThan(0.011);
   });
 

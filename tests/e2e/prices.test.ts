@@ -7,11 +7,11 @@ test('a currency, chosen once, stands wherever a cost does and is kept', async (
   await fullRun(page);
   await choose(page, 'Currency', 'EUR');
   await page.keyboard.press('Escape');
-  await expect.poll(() => verdict.textContent()).toMatch(/costs €\d+\.\d\d at the prices in the settings/);
+  await expect.poll(() => verdict.textContent()).toMatch(/costs €\d+\.\d\d at default prices/);
   await goTo(page, 'Run length');
   await expect.poll(() => page.locator('.answers-place').textContent()).toMatch(/€\d+\.\d\d/);
   await goTo(page, 'Size');
-  await expect.poll(() => page.locator('.answers-place').textContent()).toMatch(/€\d+\.\d\d at your price/);
+  await expect.poll(() => page.locator('.answers-place').textContent()).toMatch(/€\d+\.\d\d at the default price/);
   await page.reload();
   await goTo(page, 'Bench');
   await expect.poll(() => verdict.textContent()).toMatch(/costs €\d/);
@@ -32,4 +32,5 @@ test('gas is priced by the kilogram, as it is sold', async () => {
   await enter(price, '5');
   await expect.poll(() => verdict.textContent()).not.toBe(before);
   expect(await price.inputValue()).toBe('5');
+  await expect.poll(() => verdict.textContent()).toMatch(/at the prices in the settings/);
 });

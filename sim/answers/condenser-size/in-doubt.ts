@@ -12,13 +12,13 @@ import { withDrawn, type OwnBands, type UncertainId } from '../ensemble/factors.
 import { LONGEST_TUBE, sizeCondenser, withLength, type CondenserSize, type SizeOptions } from './shortest-length.ts';
 import { searchStep, tryCondenser } from './trial.ts';
 
-/** Share of the runs for which the length is enough. */
-const NINE_IN_TEN = 0.9;
+/** Share of the runs for which the length is enough, where the reader names none. */
+export const NINE_IN_TEN = 0.9;
 /** Draws of the doubts, spread evenly over each; a seed fixes them. */
 export const SIZING_DRAWS = 40;
-/** Draws on either side of the ninth tenth that are sized exactly: first estimates may change places with them. */
+/** Draws on either side of the deciding one that are sized exactly: first estimates may change places with them. */
 const NEIGHBOURS = 2;
-/** Draws that stand for all when other tubes are sized: the ninth tenth and one on either side. */
+/** Draws that stand for all when other tubes are sized: the deciding one and one on either side. */
 const DECIDING = 1;
 /** Tube of the first look, over what the plan needs. */
 const FIRST_LOOK = 1.6;
@@ -30,10 +30,12 @@ const LONGEST_STEP = 10;
 export type Draw = Readonly<Partial<Record<UncertainId, number>>>;
 
 export interface LengthInDoubt {
-  /** What nine runs in ten need, or why more than one in ten cannot be helped. */
+  /** What so many of the runs need, or why more of them than may fail cannot be helped. */
   readonly size: CondenserSize;
   /** What the run as planned needs, m; `null` when no length is enough for it. */
   readonly typical_m: number | null;
+  /** Largest rate of steam into the condenser in the run as planned, kg/s. */
+  readonly peakVapour_kg_s: number;
   /** The doubt that the length goes with most; `null` when none was looked at. */
   readonly decidedBy: UncertainId | null;
   /** Draws that need about that length, for sizing other tubes; the plan itself when none were looked at. */
@@ -67,11 +69,21 @@ function mostMoving(ids: readonly UncertainId[], values: Matrix, needs: readonly
   return columns[slopes.indexOf(Math.max(...slopes))]?.id ?? null;
 }
 
+export interface DoubtOptions extends SizeOptions {
+  /** Share of the runs for which the length must be enough; `NINE_IN_TEN` when left out. */
+  readonly confidence?: number;
+}
+
 /** Size of the scenario's own tube with doubts; `own` narrows some of them. */
-export function lengthInDoubt(scenario: Scenario, options: SizeOptions = {}, own: OwnBands = {}): LengthInDoubt {
+export function lengthInDoubt(
+  scenario: Scenario,
+  { confidence = NINE_IN_TEN, ...options }: DoubtOptions = {},
+  own: OwnBands = {},
+): LengthInDoubt {
   const planned = sizeCondenser(scenario, options);
+  const { peakVapour_kg_s } = planned.trial;
   if (planned.length_m === null || planned.verdict !== 'holds')
-    return { size: planned, typical_m: planned.length_m, decidedBy: null, deciding: PLAN_ALONE };
+    return { size: planned, typical_m: planned.length_m, peakVapour_kg_s, decidedBy: null, deciding: PLAN_ALONE };
   const { doubts, rows } = ensembleDesign(scenario, SIZING_DRAWS, USUAL_SEED, own);
   const values = rows.filter(({ kind }) => kind === 'draw').map((row) => row.values);
   const draws = values.map((drawn): Draw =>
@@ -84,21 +96,27 @@ export function lengthInDoubt(scenario: Scenario, options: SizeOptions = {}, own
     return trial.holds ? trial.cooledBy_m : BEYOND * look;
   });
   const order = draws.map((_, index) => index).sort((a, b) => (needs[a] as number) - (needs[b] as number));
-  const rank = Math.ceil(NINE_IN_TEN * draws.length) - 1;
-  const near = order.slice(rank - NEIGHBOURS, rank + NEIGHBOURS + 1).map((index) => {
+  const rank = Math.ceil(confidence * draws.length) - 1;
+  const first = Math.max(0, Math.min(rank - NEIGHBOURS, draws.length - 2 * NEIGHBOURS - 1));
+  const near = order.slice(first, first + 2 * NEIGHBOURS + 1).map((index) => {
     const start_m = 1.02 * (needs[index] as number);
     const draw = draws[index] as Draw;
     return { draw, size: sizeCondenser(withDrawn(scenario, draw), { confirm: false, start_m }) };
   });
   near.sort((a, b) => (a.size.length_m ?? Infinity) - (b.size.length_m ?? Infinity));
+  const at = rank - first;
   return {
-    size: (near[NEIGHBOURS] as (typeof near)[number]).size,
+    size: (near[at] as (typeof near)[number]).size,
     typical_m: planned.length_m,
+    peakVapour_kg_s,
     decidedBy: mostMoving(
       doubts.map(({ id }) => id),
       values,
       needs,
     ),
-    deciding: near.slice(NEIGHBOURS - DECIDING, NEIGHBOURS + DECIDING + 1).map(({ draw }) => draw),
+    deciding: near
+      .slice(Math.max(0, Math.min(at - DECIDING, near.length - 2 * DECIDING - 1)))
+      .slice(0, 2 * DECIDING + 1)
+      .map(({ draw }) => draw),
   };
 }

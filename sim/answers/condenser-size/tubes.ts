@@ -4,10 +4,12 @@ import { findMaterial, tubes, type Tube } from '../../library/index.ts';
 import { condenserFromTube } from '../../scenario/presets.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { coilBendRadius, coilFit, coilHeight, tubeMass } from '../../geometry/coil.ts';
+import { tubeEnds, tubeToBuy, type TubeEnds } from '../../geometry/tube-ends.ts';
 import { narrowestJacket, tubeCount } from '../../geometry/jacket.ts';
 import { withDrawn, type UncertainId } from '../ensemble/factors.ts';
 import { withHeat } from './heat-and-water.ts';
-import { lengthInDoubt, type Draw, type LengthInDoubt } from './in-doubt.ts';
+import { lengthInDoubt, NINE_IN_TEN, type Draw, type LengthInDoubt } from './in-doubt.ts';
+import { packsOf, type Packs } from './packs.ts';
 import type { CondenserFailure } from './trial.ts';
 import { LONGEST_TUBE, sizeCondenser, type SizeOptions, type SizeVerdict } from './shortest-length.ts';
 
@@ -27,14 +29,6 @@ export type TubeVerdict =
 /** How a tube can be bent to its coil. */
 export type Bend = 'by-hand' | 'with-bender' | 'too-tight';
 
-export interface Packs {
-  readonly count: number;
-  /** Length of each, m. */
-  readonly length_m: number;
-  /** Whether pieces must be joined to one tube. */
-  readonly joined: boolean;
-}
-
 export interface TubeSize {
   /** Id and name in the library; `null` for the scenario's own measures. */
   readonly id: string | null;
@@ -49,9 +43,16 @@ export interface TubeSize {
   readonly computedAsPlain: boolean;
   /** Length of one tube that the run as planned needs, m; `null` where none is enough or where it was not looked for. */
   readonly typical_m: number | null;
-  /** Length that nine runs in ten need, and with the margin, m. The measures below are for the latter. */
+  /** Share of the runs for which the length below is enough. */
+  readonly confidence: number;
+  /** Length that so many of the runs need, and with the margin, m. The measures below are for the latter. */
   readonly length_m: number | null;
   readonly lengthWithMargin_m: number | null;
+  /** What one tube needs beside its cooled length, and the whole with it, m. */
+  readonly ends: TubeEnds | null;
+  readonly toBuy_m: number | null;
+  /** Largest rate of steam into the condenser, kg/s; `null` where nothing comes over. */
+  readonly peakVapour_kg_s: number | null;
   /** The doubt that the length goes with most; `null` where it was not looked for. */
   readonly decidedBy: UncertainId | null;
   /** Number of tubes side by side. */
@@ -62,9 +63,10 @@ export interface TubeSize {
   /** `null` for straight tubes and tubes without data. */
   readonly bend: Bend | null;
   readonly bendOk: boolean | null;
+  /** Of the cooled length, all tubes together. */
   readonly mass_kg: number | null;
   readonly peakDrop_Pa: number | null;
-  readonly price: number | null;
+  /** Whole pieces as they are usually sold that give all tubes with their ends. */
   readonly packs: Packs | null;
   readonly warmestOutlet_K: number | null;
 }
@@ -75,6 +77,8 @@ export interface OwnTubeSize extends TubeSize {
 }
 
 export interface TubeSizeOptions extends Omit<SizeOptions, 'among'> {
+  /** Share of the runs for which the length must be enough; nine in ten when left out. */
+  readonly confidence?: number;
   /** Share added to the length; default `DEFAULT_MARGIN`. */
   readonly margin?: number;
 }
@@ -118,19 +122,6 @@ export function withTube(
   return { scenario: { ...scenario, condenser: changed } };
 }
 
-function packsFor(tube: Tube, length: number, count: number): Packs | null {
-  const packs = [...tube.coilLengths_m].sort((a, b) => a - b);
-  const longest = packs.at(-1);
-  if (longest === undefined) return null;
-  const enough = packs.find((pack) => pack >= length);
-  if (enough === undefined) return { count: count * Math.ceil(length / longest), length_m: longest, joined: true };
-  const cheapest = packs
-    .filter((pack) => pack >= length)
-    .map((pack) => ({ count: Math.ceil(count / Math.floor(pack / length)), length_m: pack, joined: false }))
-    .reduce((best, next) => (next.count * next.length_m < best.count * best.length_m ? next : best));
-  return cheapest;
-}
-
 function bendOf(tube: Tube | undefined, radius: number): Bend | null {
   if (!tube) return null;
   const { byHand, withTool } = tube.minimumBendRadius_m;
@@ -146,6 +137,9 @@ const nothing = {
   decidedBy: null,
   length_m: null,
   lengthWithMargin_m: null,
+  ends: null,
+  toBuy_m: null,
+  peakVapour_kg_s: null,
   turns: null,
   coilHeight_m: null,
   fitsTub: null,
@@ -153,7 +147,6 @@ const nothing = {
   bendOk: null,
   mass_kg: null,
   peakDrop_Pa: null,
-  price: null,
   packs: null,
   warmestOutlet_K: null,
 } as const;
@@ -163,8 +156,8 @@ function measure(
   scenario: Scenario,
   like: TubeLike,
   tube: Tube | undefined,
-  { size, typical_m, decidedBy }: Pick<LengthInDoubt, 'size' | 'typical_m' | 'decidedBy'>,
-  margin: number,
+  { size, typical_m, decidedBy, peakVapour_kg_s }: Omit<LengthInDoubt, 'deciding'>,
+  { margin, confidence }: Required<Pick<TubeSizeOptions, 'margin' | 'confidence'>>,
 ): TubeSize {
   const { condenser, cooling } = scenario;
   const count = tubeCount(condenser);
@@ -173,14 +166,18 @@ function measure(
     ...like,
     typical_m,
     decidedBy,
+    confidence,
     verdict,
     failure: trial.failure,
+    peakVapour_kg_s: trial.vapourCame ? peakVapour_kg_s : null,
     tubes: count,
     peakDrop_Pa: trial.vapourCame ? trial.drop_Pa : null,
     warmestOutlet_K: trial.warmestOutlet_K,
   };
   if (size.length_m === null) return { ...nothing, ...common };
   const length = size.length_m * (1 + margin);
+  const ends = tubeEnds(scenario, length);
+  const toBuy_m = tubeToBuy(length, ends);
   const coil = isCoil(condenser);
   const { coilDiameter_m: D, coilPitch_m: p, outsideDiameter_m: D_o } = condenser;
   const fit = coil ? coilFit({ ...condenser, length_m: length }, cooling) : null;
@@ -199,8 +196,9 @@ function measure(
     bend,
     bendOk: bend === null ? null : bend !== 'too-tight',
     mass_kg: perMetre * length * count,
-    price: condenser.tubePrice_m * length * count,
-    packs: tube ? packsFor(tube, length, count) : null,
+    ends,
+    toBuy_m,
+    packs: tube ? packsOf(tube.coilLengths_m, toBuy_m, count) : null,
   };
 }
 
@@ -234,40 +232,43 @@ function decidingOnWider(scenario: Scenario): readonly Draw[] {
 /** The scenario's own tube. */
 export function sizeOwnTube(
   scenario: Scenario,
-  { margin = DEFAULT_MARGIN, ...options }: TubeSizeOptions = {},
+  { margin = DEFAULT_MARGIN, confidence = NINE_IN_TEN, ...options }: TubeSizeOptions = {},
 ): OwnTubeSize {
   const tube = libraryTubeOf(scenario);
   const { insideDiameter_m, outsideDiameter_m, material } = scenario.condenser;
   const like = { id: tube?.id ?? null, name: tube?.name ?? null, material, insideDiameter_m, outsideDiameter_m };
-  const found = lengthInDoubt(scenario, options);
+  const found = lengthInDoubt(scenario, { ...options, confidence });
   const deciding = found.size.verdict === 'pressure' ? decidingOnWider(scenario) : found.deciding;
-  return { ...measure(scenario, like, tube, found, margin), deciding };
+  return { ...measure(scenario, like, tube, found, { margin, confidence }), deciding };
 }
 
-/** Length of the scenario's own tube that nine runs in ten need at full heat. */
-export type FullHeatSize = Pick<TubeSize, 'verdict' | 'failure' | 'length_m'>;
-
-/** `null` where the plan itself is full heat throughout. */
-export function sizeAtFullHeat(scenario: Scenario): FullHeatSize | null {
+/** The scenario at full heat throughout; `null` where its plan is that already. */
+export function atFullHeat(scenario: Scenario): Scenario | null {
   const { control, setting } = scenario.heat;
-  if (control === 'schedule' && setting.every(({ value }) => value === 1)) return null;
-  const { size } = lengthInDoubt(withHeat(scenario, 1), { confirm: false });
-  return { verdict: size.verdict, failure: size.trial.failure, length_m: size.length_m };
+  return control === 'schedule' && setting.every(({ value }) => value === 1) ? null : withHeat(scenario, 1);
 }
 
 /** One tube of the library in place of the scenario's own. */
 export function sizeTube(
   scenario: Scenario,
   tube: Tube,
-  { margin = DEFAULT_MARGIN, confirm = false, deciding = [{}], ...options }: OtherTubeOptions = {},
+  {
+    margin = DEFAULT_MARGIN,
+    confidence = NINE_IN_TEN,
+    confirm = false,
+    deciding = [{}],
+    ...options
+  }: OtherTubeOptions = {},
 ): TubeSize {
   const { id, name, material, insideDiameter_m, outsideDiameter_m } = tube;
   const like = { id, name, material, insideDiameter_m, outsideDiameter_m };
   const changed = withTube(scenario, tube);
-  if (!('scenario' in changed)) return { ...like, ...nothing, tubes: tubeCount(scenario.condenser), ...changed };
+  if (!('scenario' in changed))
+    return { ...like, ...nothing, confidence, tubes: tubeCount(scenario.condenser), ...changed };
   const among = deciding.map((draw) => withDrawn(changed.scenario, draw));
   const size = sizeCondenser(changed.scenario, { confirm, among, ...options });
-  return measure(changed.scenario, like, tube, { size, typical_m: null, decidedBy: null }, margin);
+  const found = { size, typical_m: null, decidedBy: null, peakVapour_kg_s: size.trial.peakVapour_kg_s };
+  return measure(changed.scenario, like, tube, found, { margin, confidence });
 }
 
 /** Whether the cooling water is at fault, so that no tube holds. */

@@ -69,7 +69,7 @@ export interface ConclusionValues {
     readonly sinks: boolean;
   };
   'run-length': { readonly duration_s: number; readonly reason: EndReason };
-  energy: { readonly fuel_J: number; readonly cost: number };
+  energy: { readonly fuel_J: number; readonly cost: number; readonly pricesAreDefault: boolean };
   'pot-water': { readonly water_kg: number; readonly vessel: BoilingVessel };
 }
 

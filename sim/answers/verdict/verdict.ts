@@ -3,13 +3,16 @@
  * of. Facts of a moment (events) and of the whole run (conclusions) stay apart: no sentence joins a number of the one to
  * the other.
  */
+import { DEFAULT_WATER_PRICE_m3 } from '../../scenario/limits.ts';
+import { isDefaultEnergyPrice } from '../../library/energy-prices.ts';
 import { coilFit } from '../../geometry/coil.ts';
 import { isCoil, isTapFed, waterSource } from '../../geometry/condenser-kind.ts';
 import { ZERO_CELSIUS } from '../../constants.ts';
 import { EVENT_KINDS } from '../../run/event-kinds.ts';
 import { LIMITS } from '../../run/limits.ts';
 import type { RunRecord } from '../../run/record.ts';
-import type { EventKind, RunEvent, RunResult, Severity } from '../../run/result.ts';
+import type { EventKind, RunEvent, RunResult, Severity, Summary } from '../../run/result.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
 import { conclude, type Conclusion, type ConclusionKind, type EnoughLength } from './conclusion.ts';
 
 export type Fact = Conclusion | RunEvent;
@@ -210,6 +213,10 @@ function haze({ summary }: RunResult): Conclusion[] {
   ];
 }
 
+/** Whether nobody has chosen the prices of what the run uses. */
+const arePricesDefault = ({ heat, cooling }: Scenario, { waterCost }: Summary): boolean =>
+  isDefaultEnergyPrice(heat.energyPrice_J) && (waterCost === 0 || cooling.waterPrice_m3 === DEFAULT_WATER_PRICE_m3);
+
 function runConclusions({ summary, scenario }: RunResult): Conclusion[] {
   const vessel = scenario.pot.layout === 'steam' ? 'boiler' : 'pot';
   return [
@@ -217,6 +224,7 @@ function runConclusions({ summary, scenario }: RunResult): Conclusion[] {
     conclude('energy', 'note', 'heat', null, {
       fuel_J: summary.energyFuel_J,
       cost: summary.energyCost + summary.waterCost,
+      pricesAreDefault: arePricesDefault(scenario, summary),
     }),
     conclude('pot-water', 'note', 'pot', summary.end_s, { water_kg: summary.potWaterLeft_kg, vessel }),
   ];

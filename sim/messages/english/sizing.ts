@@ -1,11 +1,15 @@
 /** The size of a condenser in English. */
-import { isBundle, isCoil } from '../../geometry/condenser-kind.ts';
+import { isBundle, isCoil, waterSource } from '../../geometry/condenser-kind.ts';
+import { tubVolume } from '../../geometry/tub.ts';
 import type { HardestBoil, LeastWater } from '../../answers/condenser-size/heat-and-water.ts';
 import { MOST_FLOW } from '../../answers/condenser-size/heat-and-water.ts';
-import { SIZING_DRAWS } from '../../answers/condenser-size/in-doubt.ts';
+import { coilThatFits, type OtherCoil } from '../../answers/condenser-size/coil-that-fits.ts';
+import { NINE_IN_TEN, SIZING_DRAWS } from '../../answers/condenser-size/in-doubt.ts';
+import type { TubeCost } from '../../answers/shopping/prices.ts';
 import { LONGEST_TUBE } from '../../answers/condenser-size/shortest-length.ts';
 import { TUBE_PRESSURE_LIMIT, type CondenserFailure } from '../../answers/condenser-size/trial.ts';
-import type { Bend, FullHeatSize, TubeSize, TubeVerdict } from '../../answers/condenser-size/tubes.ts';
+import type { Packs } from '../../answers/condenser-size/packs.ts';
+import type { Bend, TubeSize, TubeVerdict } from '../../answers/condenser-size/tubes.ts';
 import { findMaterial } from '../../library/index.ts';
 import type { Summary } from '../../run/result.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -15,9 +19,13 @@ import { wholeMessage, type Message } from '../section.ts';
 import { UNCERTAIN } from './doubts.ts';
 
 type Still = Pick<Scenario, 'condenser'>;
+/** What a length of tube is told for. */
+type Boil = Pick<Scenario, 'condenser' | 'cooling' | 'heat'>;
 
 /** Lengths nearer than this count as the same, m. */
 const SAME_LENGTH = 0.005;
+/** What is left over of a tube that is worth a word, m. */
+const LEFT_OVER = 0.1;
 /** How near to a whole number counts as one after conversion. */
 const WHOLE = 1e-9;
 
@@ -90,45 +98,139 @@ export function sizing(q: Quantities) {
     }
   }
 
+  const inRuns = ({ confidence }: Pick<TubeSize, 'confidence'>): string =>
+    confidence === NINE_IN_TEN ? 'nine runs of ten' : `${q.share(confidence)} of runs`;
+  const moreThan = ({ confidence }: Pick<TubeSize, 'confidence'>): string =>
+    confidence === NINE_IN_TEN ? 'one run of ten' : `${q.share(1 - confidence)} of runs`;
+
+  const tubeName = ({ name, outsideDiameter_m }: Pick<TubeSize, 'name' | 'outsideDiameter_m'>): string =>
+    name ?? `${q.tubeOutside(outsideDiameter_m, { significant: 3 })} tube`;
+
+  /** With its metal, and with its outside where the name only gives a nominal size. */
+  const tubeWithMetal = (size: Pick<TubeSize, 'name' | 'outsideDiameter_m' | 'material'>): string => {
+    const { name } = findMaterial(size.material);
+    const known = tubeName(size);
+    if (known.includes(name.split(' ')[0] ?? name)) return known;
+    const outside = size.name === null ? '' : `, ${q.tubeOutside(size.outsideDiameter_m)} outside`;
+    return `${known} (${name}${outside})`;
+  };
+
+  const boil = ({ heat }: Boil): string => {
+    if (heat.control === 'hold-rate') return `${q.distillateFlow(heat.targetRate_kg_s)} of distillate`;
+    const most = Math.max(...heat.setting.map(({ value }) => value));
+    return most === 1 ? `${q.power(heat.ratedPower_W)} full out` : `up to ${q.power(most * heat.ratedPower_W)}`;
+  };
+
+  const cooling = (still: Boil): string => {
+    const { flow_kg_s, tapTemperature_K, startTemperature_K } = still.cooling;
+    const flow = Math.max(...flow_kg_s.map(({ value }) => value));
+    const tap = Math.max(...tapTemperature_K.map(({ value }) => value));
+    const source = waterSource(still);
+    if (source === 'tap') return `with ${q.waterFlow(flow)} of water at ${q.temperature(tap)}`;
+    const vessel = `${q.volume(tubVolume(still.cooling))} ${source} at ${q.temperature(startTemperature_K)}`;
+    if (source === 'barrel') return `with a ${vessel}`;
+    return flow > 0
+      ? `into a ${vessel} with ${q.waterFlow(flow)} of tap water`
+      : `into a ${vessel} without running water`;
+  };
+
+  const conditions = ({ peakVapour_kg_s }: Pick<TubeSize, 'peakVapour_kg_s'>, still: Boil): string => {
+    const steam = peakVapour_kg_s === null ? '' : ` (${q.steamFlow(peakVapour_kg_s)} of steam)`;
+    return `${boil(still)}${steam} ${cooling(still)}`;
+  };
+
+  /** What to buy and what it costs. */
+  const purchase = ({ amount, basis, packs, left_m }: TubeCost): string => {
+    const price = basis === 'own' ? 'at your price' : 'at the default price of its metal';
+    const buy = packs === null ? 'Cut to length' : `Bought as ${packsWords(packs)}`;
+    const left = left_m > LEFT_OVER ? ` (${q.tubeLength(left_m)} is left over)` : '';
+    return `${buy}${left}, it costs ${q.cost(amount)} ${price}.`;
+  };
+
+  /** How to wind a coil that does not fit. */
+  const otherCoil = (other: OtherCoil | null): string => {
+    if (other === null) return 'Use a wider tub or a thinner tube.';
+    const { coilDiameter_m, coilPitch_m, tubHeight_m } = other;
+    const ways = [
+      ...(coilDiameter_m === null ? [] : [`${q.size(coilDiameter_m)} wide`]),
+      ...(coilPitch_m === null ? [] : [`with turns ${q.size(coilPitch_m)} apart`]),
+    ];
+    if (tubHeight_m === null) return `Wound ${ways.join(' and ')} it fits.`;
+    const wound = ways.length === 0 ? '' : ` wound ${ways.join(' and ')},`;
+    return `It needs a tub with ${q.size(tubHeight_m)} of water${wound} or a wider tube or tub.`;
+  };
+
+  const packsWords = ({ count, length_m, joined }: Packs): string => {
+    const shown = displayUnit('m', q.units, 'run').fromSI(length_m);
+    const length = q.tubeLength(length_m, { decimals: Math.abs(shown - Math.round(shown)) < WHOLE ? 0 : 1 });
+    return `${count} × ${length}${joined ? ', joined' : ''}`;
+  };
+
+  const verdictWords: Readonly<Record<TubeVerdict, string>> = {
+    holds: 'works',
+    'no-vapour': 'any length',
+    pressure: 'too narrow: pressure',
+    'coolant-boils': 'water boils',
+    'coolant-warm': 'water too warm',
+    never: `over ${q.tubeLength(LONGEST_TUBE, { decimals: 0 })}`,
+    'calculation-failed': 'not known',
+    'cannot-be-coiled': 'hard: cannot be wound',
+    'too-thick-for-turns': 'too thick',
+    'too-thick-for-jacket': 'too thick',
+  };
+
   return {
     condenserNoun,
 
     bend: (bend: Bend): string => BENDS[bend],
 
     /** The library's name, or the measures of a tube that the library does not know. */
-    tubeName: ({ name, outsideDiameter_m }: Pick<TubeSize, 'name' | 'outsideDiameter_m'>): string =>
-      name ?? `${q.tubeOutside(outsideDiameter_m, { significant: 3 })} tube`,
+    tubeName,
 
-    /** What length of a tube nine runs in ten need and what the plan needs, or why no length is enough. */
-    size(size: TubeSize, still: Still): Message {
-      const { length_m, lengthWithMargin_m, typical_m, verdict, tubes } = size;
-      const planned = typical_m === null ? null : q.tubeLength(typical_m);
-      if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') {
+    /** What a length is told for: heat, steam and cooling water. */
+    conditions,
+
+    /** What length of which tube so many of the runs need, for which heat and water, or why no length is enough. */
+    size(size: TubeSize, still: Boil): Message {
+      const { length_m, lengthWithMargin_m, toBuy_m, typical_m, verdict, tubes } = size;
+      if (length_m === null || lengthWithMargin_m === null || toBuy_m === null || verdict !== 'holds') {
         const why = noLength(size, still);
-        if (planned === null || verdict === 'no-vapour') return why;
+        if (typical_m === null || verdict === 'no-vapour') return why;
         return said(
-          `As planned ${planned} is enough. But in more than one run of ten no length is: ${why.sentence}`,
+          `As planned ${q.tubeLength(typical_m)} is enough. But in more than ${moreThan(size)} no length is: ${why.sentence}`,
           why.advice,
         );
       }
+      const tube = tubeWithMetal(size);
       const enough =
         tubes > 1
-          ? `${tubes} tubes of ${q.tubeLength(length_m)} each are enough in nine runs of ten`
-          : `${q.tubeLength(length_m)} of this tube is enough in nine runs of ten`;
-      const typical = planned === null ? '.' : `; as planned it takes ${planned}.`;
+          ? `${tubes} tubes, each ${q.tubeLength(length_m)} of ${tube}, are enough`
+          : `${q.tubeLength(length_m)} of ${tube} is enough`;
       const margin = lengthWithMargin_m / length_m - 1;
-      const take =
+      const reserve =
         lengthWithMargin_m - length_m > SAME_LENGTH
-          ? `Take ${q.tubeLength(lengthWithMargin_m)}: that leaves ${q.share(margin)} in reserve.`
-          : null;
-      return said(size.computedAsPlain ? `${enough}${typical} ${COMPUTED_AS_PLAIN}` : `${enough}${typical}`, take);
+          ? `${q.tubeLength(lengthWithMargin_m)} with your margin of ${q.share(margin)}, `
+          : '';
+      const whole = `${q.tubeLength(toBuy_m * tubes)} ${tubes > 1 ? 'in all ' : ''}with ends and cutting`;
+      const sentence = `For ${conditions(size, still)}: ${enough} in ${inRuns(size)}; ${reserve}${whole}.`;
+      return said(size.computedAsPlain ? `${sentence} ${COMPUTED_AS_PLAIN}` : sentence);
     },
 
-    /** What full heat would need; `null` where the plan is full heat. */
-    fullHeat(size: FullHeatSize | null, still: Still): string | null {
+    /** What full heat would need beside the plan; `null` where the plan is full heat. */
+    fullHeat(size: TubeSize | null, still: Still): string | null {
       if (size === null || size.verdict === 'no-vapour') return null;
       if (size.length_m === null) return `At full heat: ${noLength(size, still).sentence}`;
-      return `At full heat, nine runs in ten need ${q.tubeLength(size.length_m)}.`;
+      return `At full heat, ${inRuns(size)} need ${q.tubeLength(size.length_m)}.`;
+    },
+
+    /** A length in a cell of the small table of both heats. */
+    lengthInCell: (length_m: number | null, { verdict }: Pick<TubeSize, 'verdict'>): string =>
+      length_m === null || verdict === 'no-vapour' ? verdictWords[verdict] : q.tubeLength(length_m),
+
+    /** The heading of what so many of the runs need. */
+    inRuns: ({ confidence }: Pick<TubeSize, 'confidence'>): string => {
+      const words = inRuns({ confidence });
+      return words.charAt(0).toUpperCase() + words.slice(1);
     },
 
     /** What the length hangs on most of all that is not known for sure; `null` where it was not looked for. */
@@ -148,14 +250,15 @@ export function sizing(q: Quantities) {
     },
 
     /** How the reader's own length compares; `null` where no length is enough. */
-    ownLength({ length_m, lengthWithMargin_m, typical_m, verdict }: TubeSize, still: Still): string | null {
+    ownLength(found: TubeSize, still: Still): string | null {
+      const { length_m, lengthWithMargin_m, typical_m, verdict } = found;
       if (length_m === null || lengthWithMargin_m === null || verdict !== 'holds') return null;
       const own = still.condenser.length_m;
       const has = `Your ${condenserNoun(still)} has ${q.tubeLength(own)}`;
       if (own < length_m - SAME_LENGTH) {
         const short = q.tubeLength(length_m - own);
         return typical_m !== null && own > typical_m - SAME_LENGTH
-          ? `${has}: enough as planned, but ${short} short of what nine runs in ten need.`
+          ? `${has}: enough in a typical run, but ${short} short of what ${inRuns(found)} need.`
           : `${has}: ${short} too short.`;
       }
       if (own < length_m + SAME_LENGTH) return `${has}: just enough, with no reserve.`;
@@ -164,19 +267,16 @@ export function sizing(q: Quantities) {
     },
 
     /** What the length with its margin comes to: turns, height, metal and price; `null` where no length is enough. */
-    coil(size: TubeSize, { condenser }: Still): string | null {
-      const { lengthWithMargin_m, verdict, turns, coilHeight_m, mass_kg, tubes } = size;
+    coil(size: TubeSize, still: Pick<Scenario, 'condenser' | 'cooling'>, cost: TubeCost | null): string | null {
+      const { lengthWithMargin_m, verdict, turns, coilHeight_m, mass_kg } = size;
       if (lengthWithMargin_m === null || verdict !== 'holds' || mass_kg === null) return null;
-      const price = lengthWithMargin_m * tubes * condenser.tubePrice_m;
-      const cost = price > 0 ? `, ${q.cost(price)} at your price` : '';
-      const metal = `${q.mass(mass_kg, { significant: 2 })} of ${findMaterial(condenser.material).name}${cost}`;
-      if (turns === null || coilHeight_m === null) return `That is ${metal}.`;
-      const fit =
-        size.fitsTub === false
-          ? 'That is too tall for the tub. Wind it wider or closer, or use a wider tube or a deeper tub.'
-          : 'It fits the tub.';
+      const metal = `That is ${q.mass(mass_kg, { significant: 2 })} of ${findMaterial(size.material).name}.`;
+      const bought = cost === null ? metal : `${metal} ${purchase(cost)}`;
+      if (turns === null || coilHeight_m === null) return bought;
+      const other = size.fitsTub === false ? coilThatFits(still, lengthWithMargin_m) : null;
+      const fit = size.fitsTub === false ? `That does not fit the tub. ${otherCoil(other)}` : 'It fits the tub.';
       const tight = size.bend === 'too-tight' ? ' These turns are too tight for this tube: it would kink.' : '';
-      return `As a coil it has ${q.number(turns, { decimals: 1 })} turns and is ${q.size(coilHeight_m)} tall. ${fit}${tight} That is ${metal}.`;
+      return `As a coil it has ${q.number(turns, { decimals: 1 })} turns and is ${q.size(coilHeight_m)} tall. ${fit}${tight} ${bought}`;
     },
 
     /** Why the length that is enough is more than the length that condenses; `null` where it is not. */
@@ -244,29 +344,16 @@ export function sizing(q: Quantities) {
     },
 
     /** In a cell, where there is no length to show. */
-    verdict(verdict: TubeVerdict): string {
-      const words: Readonly<Record<TubeVerdict, string>> = {
-        holds: 'works',
-        'no-vapour': 'any length',
-        pressure: 'too narrow: pressure',
-        'coolant-boils': 'water boils',
-        'coolant-warm': 'water too warm',
-        never: `over ${q.tubeLength(LONGEST_TUBE, { decimals: 0 })}`,
-        'calculation-failed': 'not known',
-        'cannot-be-coiled': 'hard: cannot be wound',
-        'too-thick-for-turns': 'too thick',
-        'too-thick-for-jacket': 'too thick',
-      };
-      return words[verdict];
-    },
+    verdict: (verdict: TubeVerdict): string => verdictWords[verdict],
 
-    /** What to buy: `1 × 10 m`; a dash where the library knows no packs. */
-    packs({ packs }: Pick<TubeSize, 'packs'>): string {
-      if (packs === null) return '–';
-      const { count, length_m, joined } = packs;
-      const shown = displayUnit('m', q.units, 'run').fromSI(length_m);
-      const length = q.tubeLength(length_m, { decimals: Math.abs(shown - Math.round(shown)) < WHOLE ? 0 : 1 });
-      return `${count} × ${length}${joined ? ', joined' : ''}`;
+    otherCoil,
+
+    /** What to buy: `1 × 10 m`; a dash where nothing is known of how the tube is sold. */
+    packs: ({ packs }: { readonly packs: Packs | null }): string => (packs === null ? '–' : packsWords(packs)),
+
+    /** What to buy at a price: whole pieces, or a length that is cut. */
+    toBuy({ packs, bought_m }: TubeCost): string {
+      return packs === null ? `${q.tubeLength(bought_m)}, cut` : packsWords(packs);
     },
   };
 }

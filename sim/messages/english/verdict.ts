@@ -215,8 +215,8 @@ export function verdict(q: Quantities) {
     },
     energy: {
       sentence: ({ values }) => {
-        const cost =
-          values.cost > 0 ? ` With the water that costs ${q.cost(values.cost)} at the prices in the settings.` : '';
+        const prices = values.pricesAreDefault ? 'at default prices' : 'at the prices in the settings';
+        const cost = values.cost > 0 ? ` With the water that costs ${q.cost(values.cost)} ${prices}.` : '';
         return `The run takes ${q.energy(values.fuel_J)} of heat from the source.${cost}`;
       },
     },

@@ -1,7 +1,8 @@
 /** How much tube: the shortest that is enough, the picture of what it depends on, what the own one can handle, and which to buy. */
 import { debounce } from '@solid-primitives/scheduled';
-import { createEffect, createMemo, createSignal, on, onCleanup, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, onCleanup, onMount, Show } from 'solid-js';
 import {
+  atFullHeat,
   isCoil,
   coolantFails,
   DEFAULT_MARGIN,
@@ -10,6 +11,7 @@ import {
   rangeAt,
   sizingMessages,
   toldSizing,
+  tubeCost,
   wholeMessage,
   type Scenario,
   type OwnTubeSize,
@@ -22,6 +24,9 @@ import { createQuery } from '../../state/query.ts';
 import { RunAlarms } from '../parts/RunAlarms.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
+import { openPrices, prices } from '../../state/price-list.ts';
+import { BothHeats, type Basis } from './BothHeats.tsx';
+import { PriceDialog } from './PriceDialog.tsx';
 import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
 import { createMapSession, type MapSession } from './map-session.ts';
@@ -36,7 +41,8 @@ let tubeSession: TubeSession | null = null;
 let mapSession: MapSession | null = null;
 let mapOf: string | null = null;
 const [margin, setMargin] = createSignal(DEFAULT_MARGIN);
-const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true });
+const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true, search: '' });
+const [basis, setBasis] = createSignal<Basis>('plan');
 const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
 
 const QUIET_MS = 250;
@@ -73,10 +79,35 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
-  const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [question(), margin()] : null), {
-    priority: 'high',
+  const fullHeat = createMemo(() => atFullHeat(question()), undefined, {
+    equals: (a, b) => JSON.stringify(a) === JSON.stringify(b),
   });
-  const atFullHeat = createQuery(pool, 'sizeAtFullHeat', () => (own.answer() ? [question()] : null), { quiet_ms: 500 });
+  /** Where the plan is full heat, both are one. */
+  const isFull = () => basis() === 'full-heat' && fullHeat() !== null;
+  const asked = () => (isFull() ? (fullHeat() ?? question()) : question());
+  const unasked = () => (isFull() ? question() : fullHeat());
+  /** What the lead is told for: the still with the heat that it is sized for. */
+  const sized = createMemo(() => (isFull() ? (atFullHeat(scenario()) ?? scenario()) : scenario()));
+  const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [asked(), margin()] : null), { priority: 'high' });
+  const other = createQuery(
+    pool,
+    'sizeOwnTube',
+    () => {
+      const rest = unasked();
+      return own.answer() && rest ? [rest, margin()] : null;
+    },
+    { quiet_ms: 500 },
+  );
+  const bothSizes = () => {
+    const [here, there] = [own.answer(), unasked() === null ? own.answer() : other.answer()];
+    return isFull() ? { plan: there, 'full-heat': here } : { plan: here, 'full-heat': there };
+  };
+  const cost = () => {
+    const size = own.answer();
+    return size && tubeCost(size, prices(), scenario());
+  };
+  const [pricing, setPricing] = createSignal<{ readonly tube: string | null } | null>(null);
+  onMount(() => void openPrices());
   const hardest = createQuery(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
   const least = createQuery(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
 
@@ -85,7 +116,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const needed = () => own.answer()?.length_m ?? null;
   // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
   const bounds = createMemo<MapBounds>((before) => {
-    const next = mapBounds(scenario(), axis(), times(), needed(), before ?? null);
+    const next = mapBounds(sized(), axis(), times(), needed(), before ?? null);
     const isSame =
       before?.axis === next.axis &&
       before.x[0] === next.x[0] &&
@@ -93,7 +124,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       before.length_m[1] === next.length_m[1];
     return isSame ? before : next;
   });
-  const picture = createMemo(() => pictureOf(question(), axis()), undefined, bySaying);
+  const picture = createMemo(() => pictureOf(asked(), axis()), undefined, bySaying);
   createEffect(
     on([picture, bounds], ([still, within]) => {
       const of = JSON.stringify([still, within]);
@@ -106,7 +137,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     }),
   );
 
-  const tubesOf = (size: OwnTubeSize) => JSON.stringify([question(), margin(), size.length_m]);
+  const tubesOf = (size: OwnTubeSize) => JSON.stringify([asked(), margin(), size.length_m]);
   const startTubes = () => {
     const size = own.answer();
     // Where nothing comes over every tube holds at any length, which tells no tube from another.
@@ -114,7 +145,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     const hopeless = coolantFails(size.verdict) ? LONGEST_TUBE : 2 * scenario().condenser.length_m;
     tubes.start(
       tubesOf(size),
-      question(),
+      asked(),
       margin(),
       size.deciding,
       tubesInOrder(filter(), size, isCoil(question().condenser), hopeless),
@@ -155,7 +186,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             when={own.answer()}
             fallback={own.problem() ?? 'Looking for the shortest that is enough in nine runs of ten…'}
           >
-            {(size) => <>{wholeMessage(messages().size(size(), scenario()))}</>}
+            {(size) => <>{wholeMessage(messages().size(size(), sized()))}</>}
           </Show>
         </p>
         <p class="answer-more">
@@ -163,9 +194,8 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             {(size) => (
               <>
                 {[
-                  messages().coil(size(), scenario()),
+                  messages().coil(size(), scenario(), cost()),
                   messages().ownLength(size(), scenario()),
-                  messages().fullHeat(atFullHeat.answer(), scenario()),
                   messages().decides(size()),
                   messages().condensing(scenario(), props.context.result().summary),
                 ]
@@ -175,6 +205,12 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             )}
           </Show>
         </p>
+        <BothHeats
+          basis={isFull() ? 'full-heat' : basis()}
+          onBasis={setBasis}
+          sizes={bothSizes()}
+          reader={props.context.reader()}
+        />
         <div class="size-controls">
           <QuantityField
             label="Distillate no warmer than"
@@ -196,17 +232,6 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             system={units()}
             onCommit={(value) => void setMargin(value)}
           />
-          <QuantityField
-            label="Price of the tube"
-            value={scenario().condenser.tubePrice_m}
-            unit="1/m"
-            currency={props.context.reader().currency ?? null}
-            {...rangeAt('condenser.tubePrice_m')}
-            system={units()}
-            onCommit={(value, nudge) =>
-              props.context.change('condenser.tubePrice_m', value, nudge ? 'size-price' : undefined)
-            }
-          />
         </div>
         <div class="answer-tools">
           <WorkingButton topic="condensing-length" scenario={scenario()} units={units()} />
@@ -218,8 +243,8 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
               margin: margin(),
               ...toldSizing(
                 {
-                  own: own.answer(),
-                  atFullHeat: atFullHeat.answer(),
+                  own: bothSizes().plan,
+                  atFullHeat: fullHeat() === null ? null : bothSizes()['full-heat'],
                   hardestBoil: hardest.answer(),
                   leastWater: least.answer(),
                 },
@@ -359,10 +384,18 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             filter={filter()}
             onFilter={setFilter}
             onStart={startTubes}
+            onPrices={(tube) => setPricing({ tube })}
             onUse={use}
           />
         </Show>
       </Show>
+      <PriceDialog
+        open={pricing() !== null}
+        tube={pricing()?.tube ?? null}
+        onTube={(tube) => setPricing({ tube })}
+        reader={props.context.reader()}
+        onClose={() => setPricing(null)}
+      />
     </article>
   );
 }

@@ -3,8 +3,10 @@ import { createMemo, For, Show } from 'solid-js';
 import {
   controlSafetyMessages,
   isCoil,
+  priceListMessages,
   quantities,
   sizingMessages,
+  tubeCost,
   tubes,
   type Reader,
   type Scenario,
@@ -16,6 +18,7 @@ import {
 import type { DataTable } from '../../charts/export/data-table.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import { prices } from '../../state/price-list.ts';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { bendRadius, BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
@@ -29,6 +32,8 @@ export interface TubeTableProps {
   readonly filter: TubeFilter;
   readonly onFilter: (filter: TubeFilter) => void;
   readonly onStart: () => void;
+  /** Asks for the reader's own price of a tube, or of none in particular. */
+  readonly onPrices: (id: string | null) => void;
   /** Puts a tube with its length, margin included, on the still. */
   readonly onUse: (row: TubeRow) => void;
 }
@@ -76,8 +81,9 @@ export function TubeTable(props: TubeTableProps) {
       ? messages().verdict(found.verdict)
       : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
   };
-  const price = ({ size: found }: TubeRow) =>
-    found?.price === null || found?.price === undefined ? null : found.price * props.scenario.condenser.tubePrice_m;
+  const cost = (row: TubeRow) =>
+    row.size === null ? null : tubeCost(row.size, prices(), isOwn(row) ? props.scenario : null);
+  const amount = (row: TubeRow) => cost(row)?.amount ?? null;
 
   const bend = ({ size: found }: TubeRow) =>
     found?.bend === null || found?.bend === undefined ? '' : messages().bend(found.bend);
@@ -159,11 +165,61 @@ export function TubeTable(props: TubeTableProps) {
       sortBy: ({ tube }) => tube.insideDiameter_m,
     },
     {
+      id: 'outside',
+      title: 'Outside',
+      unit: unit('m', 'bore'),
+      cell: ({ tube }) => bore(tube.outsideDiameter_m),
+      sortBy: ({ tube }) => tube.outsideDiameter_m,
+    },
+    {
       id: 'length',
       title: 'Length',
       unit: unit('m', 'run'),
       cell: length,
       sortBy: ({ size: found }) => found?.lengthWithMargin_m ?? null,
+    },
+    {
+      id: 'cost',
+      title: 'Cost',
+      unit: 'with ends',
+      cell: (row) => (
+        <Show when={cost(row)} fallback={missing}>
+          {(known) => (
+            <button
+              type="button"
+              class="word"
+              aria-label={`Cost of ${row.tube.name}: ${quantities(reader()).cost(known().amount)}, ${known().basis === 'own' ? 'at your price' : 'at a default price'}. Change the price`}
+              classList={{ 'is-default': known().basis === 'default' }}
+              onClick={() => props.onPrices(row.tube.id)}
+            >
+              {quantities(reader()).cost(known().amount)}
+            </button>
+          )}
+        </Show>
+      ),
+      sortBy: amount,
+    },
+    {
+      id: 'packs',
+      title: 'To buy',
+      isWords: true,
+      cell: (row) => (
+        <Show when={cost(row)} fallback={missing}>
+          {(known) => <>{messages().toBuy(known())}</>}
+        </Show>
+      ),
+      sortBy: (row) => cost(row)?.bought_m ?? null,
+    },
+    {
+      id: 'use',
+      title: 'Choose',
+      cell: (row) => (
+        <Show when={row.size !== null && row.size.lengthWithMargin_m !== null}>
+          <button type="button" class="word" onClick={() => props.onUse(row)}>
+            Use it<span class="visually-hidden"> {row.tube.name}</span>
+          </button>
+        </Show>
+      ),
     },
     ...(coiled() ? coilColumns() : []),
     {
@@ -182,34 +238,6 @@ export function TubeTable(props: TubeTableProps) {
           ? missing
           : formatNumber(drop().fromSI(found.peakDrop_Pa), drop().decimals),
       sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null,
-    },
-    {
-      id: 'price',
-      title: 'Price',
-      unit: `at ${formatQuantity(props.scenario.condenser.tubePrice_m, '1/m', props.units, { decimals: 2 })}`,
-      cell: (row) => {
-        const amount = price(row);
-        return amount === null ? missing : quantities(reader()).cost(amount);
-      },
-      sortBy: price,
-    },
-    {
-      id: 'packs',
-      title: 'To buy',
-      isWords: true,
-      cell: ({ size: found }) => (found ? messages().packs(found) : missing),
-      sortBy: ({ size: found }) => (found?.packs ? found.packs.count * found.packs.length_m : null),
-    },
-    {
-      id: 'use',
-      title: 'Choose',
-      cell: (row) => (
-        <Show when={row.size !== null && row.size.lengthWithMargin_m !== null}>
-          <button type="button" class="word" onClick={() => props.onUse(row)}>
-            Use it<span class="visually-hidden"> {row.tube.name}</span>
-          </button>
-        </Show>
-      ),
     },
   ]);
 
@@ -293,13 +321,24 @@ export function TubeTable(props: TubeTableProps) {
           decimals: 0,
           values: numbers(({ size: found }) => found?.peakDrop_Pa),
         },
-        { title: 'Price', unit: '', says: '', decimals: 2, values: numbers(price) },
+        {
+          title: 'Length with ends and cutting',
+          unit: 'm',
+          says: '',
+          decimals: 2,
+          values: numbers(({ size: found }) => found?.toBuy_m),
+        },
+        { title: 'Cost', unit: '', says: '', decimals: 2, values: numbers(amount) },
+        { title: 'Price', unit: '', says: '', decimals: 0, values: all.map((row) => cost(row)?.basis ?? '') },
         {
           title: 'To buy',
           unit: '',
           says: '',
           decimals: 0,
-          values: all.map(({ size: found }) => (found ? messages().packs(found) : '')),
+          values: all.map((row) => {
+            const known = cost(row);
+            return known === null ? '' : messages().toBuy(known);
+          }),
         },
       ],
     };
@@ -309,11 +348,27 @@ export function TubeTable(props: TubeTableProps) {
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        Each with the length that nine runs in ten need, margin included, all at your one price by length. Whole packs
-        cost more. {messages().otherTubes}
+        Each with the length that it needs to be as sure as your own, margin included. The cost is that of the whole
+        pieces to buy. {messages().otherTubes}
         {coiled() ? ` ${controlSafetyMessages(reader()).coil}` : ''}
       </p>
+      <p class="answer-quiet">
+        {priceListMessages(reader()).defaults}{' '}
+        <button type="button" onClick={() => props.onPrices(null)}>
+          Your prices
+        </button>
+      </p>
       <div class="tubes-controls">
+        <label class="answer-choice">
+          <span>Find</span>
+          <input
+            type="search"
+            class="text-input"
+            placeholder="10 mm, 3/8, stainless"
+            value={props.filter.search}
+            onInput={(event) => props.onFilter({ ...props.filter, search: event.currentTarget.value })}
+          />
+        </label>
         <label class="answer-choice">
           <span>Standard</span>
           <select onChange={(event) => props.onFilter({ ...props.filter, standard: event.currentTarget.value })}>
@@ -379,7 +434,7 @@ export function TubeTable(props: TubeTableProps) {
           rowClass={(row) =>
             `${isOwn(row) ? 'is-own' : ''} ${row.size === null ? 'is-untried' : ''} ${row.size !== null && !isGood(row) ? 'is-out' : ''}`
           }
-          firstSort={{ id: 'length', down: false }}
+          firstSort={{ id: 'cost', down: false }}
         />
       </Show>
       <SaveBar of="the tubes" runName={props.scenario.name} table={table} json={() => shown()} />

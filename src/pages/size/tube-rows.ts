@@ -30,6 +30,8 @@ export interface TubeFilter {
   readonly bore: BoreId;
   /** Only what works, fits the tub and can be bent. */
   readonly onlyGood: boolean;
+  /** Words and sizes to look for: `10 mm`, `3/8`, `stainless`. */
+  readonly search: string;
 }
 
 export const standards: readonly string[] = [...new Set(tubes.map(({ standard }) => standard))];
@@ -38,6 +40,27 @@ const boreFits = ({ insideDiameter_m }: Tube, bore: BoreId): boolean => {
   const range = BORES.find(({ id }) => id === bore);
   return range !== undefined && insideDiameter_m >= range.from_m && insideDiameter_m < range.to_m;
 };
+
+/** Sizes that are named in a search count within so much, m. */
+const NEARLY = 0.000_3;
+
+/** Whether a tube answers a search: every size is its outside or bore, every other word stands in its name. */
+export function answersSearch(tube: Tube, search: string): boolean {
+  const sizes = [...search.matchAll(/(\d+(?:[.,]\d+)?)\s*mm\b/gu)].map(
+    ([, number]) => Number(number?.replace(',', '.')) / 1000,
+  );
+  const words = search
+    .replaceAll(/(\d+(?:[.,]\d+)?)\s*mm\b/gu, ' ')
+    .toLowerCase()
+    .split(/\s+/u)
+    .filter((word) => word !== '' && word !== 'in');
+  const said = `${tube.name} ${tube.designation} ${tube.standard} ${tube.material}`.toLowerCase().replaceAll('×', 'x');
+  return (
+    sizes.every((size) =>
+      [tube.outsideDiameter_m, tube.insideDiameter_m].some((diameter) => Math.abs(diameter - size) < NEARLY),
+    ) && words.every((word) => said.includes(word.replaceAll('×', 'x')))
+  );
+}
 
 /** The radius that a tube must keep by the way it is bent, m; the tighter one where even that does not do. */
 export function bendRadius({ tube, size }: TubeRow): number | null {
@@ -50,8 +73,11 @@ export function bendRadius({ tube, size }: TubeRow): number | null {
 export const isGood = ({ size }: TubeRow): boolean =>
   size === null || (size.length_m !== null && size.fitsTub !== false && size.bendOk !== false);
 
-export const wanted = (row: TubeRow, { standard, bore, onlyGood }: TubeFilter): boolean =>
-  (standard === '' || row.tube.standard === standard) && boreFits(row.tube, bore) && (!onlyGood || isGood(row));
+export const wanted = (row: TubeRow, { standard, bore, onlyGood, search }: TubeFilter): boolean =>
+  (standard === '' || row.tube.standard === standard) &&
+  boreFits(row.tube, bore) &&
+  answersSearch(row.tube, search) &&
+  (!onlyGood || isGood(row));
 
 /** Those that the reader looks at first, each with the length to try first: lengths go roughly with the outside. */
 export function tubesInOrder(

@@ -4,6 +4,7 @@ import { englishReader, tubes, type CompareRow, type TubeSize } from '../../../s
 import { bestOf } from '../../../src/pages/compare/best-of.ts';
 import { compareFields } from '../../../src/pages/compare/compare-fields.ts';
 import {
+  answersSearch,
   bendRadius,
   BORES,
   boreWords,
@@ -31,6 +32,10 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   typical_m: 1.1,
   length_m: 1.4,
   lengthWithMargin_m: 1.68,
+  confidence: 0.9,
+  ends: { inlet_m: 0.17, outlet_m: 0.2, cutting_m: 0.13 },
+  toBuy_m: 2.18,
+  peakVapour_kg_s: 0.0005,
   decidedBy: 'rivulet',
   tubes: 1,
   turns: 2,
@@ -40,14 +45,19 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   bendOk: true,
   mass_kg: 0.5,
   peakDrop_Pa: 70,
-  price: 1.68,
   packs: { count: 1, length_m: 10, joined: false },
   warmestOutlet_K: 307,
   ...more,
 });
 
 describe('the table of tubes', () => {
-  const filter = (more: Partial<TubeFilter>): TubeFilter => ({ standard: '', bore: 'any', onlyGood: false, ...more });
+  const filter = (more: Partial<TubeFilter>): TubeFilter => ({
+    standard: '',
+    bore: 'any',
+    onlyGood: false,
+    search: '',
+    ...more,
+  });
 
   test('knows every standard once, and a bore range for every tube', () => {
     expect(new Set(standards).size).toBe(standards.length);
@@ -78,6 +88,21 @@ describe('the table of tubes', () => {
       shown({ fitsTub: null, bendOk: null }),
     ]).toEqual([true, false, false, false, true]);
     expect(wanted({ tube, size: null }, filter({ onlyGood: true }))).toBe(true);
+  });
+
+  test('finds tubes by outside or bore, by nominal size and by metal', () => {
+    const found = (search: string) => tubes.filter((tube) => answersSearch(tube, search)).map(({ id }) => id);
+    expect(found('12 mm')).toContain('en-1057-12x1');
+    expect(found('10 mm')).toEqual(expect.arrayContaining(['en-1057-10x1', 'en-1057-12x1']));
+    expect(found('10 mm')).not.toContain('en-1057-15x1');
+    expect(found('10,0 mm copper').every((id) => tubes.find((tube) => tube.id === id)?.material === 'copper')).toBe(
+      true,
+    );
+    expect(found('3/8').length).toBeGreaterThan(3);
+    expect(found('3/8 in').every((id) => id.includes('3-8'))).toBe(true);
+    expect(found('12 × 1')).toContain('en-1057-12x1');
+    expect(found('')).toHaveLength(tubes.length);
+    expect(found('no such tube')).toEqual([]);
   });
 
   test('tries first what the reader looks at, and every tube once', () => {

@@ -106,6 +106,7 @@ describe('size', () => {
       margin: number;
       own: { typical_m: number; length_m: number; lengthWithMargin_m: number; verdict: string; decidedBy: string };
       atFullHeat: null;
+      confidence: number;
       tubes: { id: string; verdict: string; sentence: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
@@ -120,10 +121,10 @@ describe('size', () => {
 
   it('prints a table with units, and answers the inverse questions in sentences', () => {
     expect(answerTo(['size', short, '--own'])).toMatch(
-      /nine runs of ten[^]*as planned it takes[^]*counts most[^]*tube +length m +as planned m +with margin m +turns +coil height mm +fits tub/,
+      /nine runs of ten[^]*ends and cutting[^]*counts most[^]*default price[^]*tube +length m +as planned m +with margin m +turns +coil height mm +fits tub/,
     );
     expect(answerTo(['size', short, '--own', '--units', 'us'])).toMatch(
-      /distillate at most 95\u202f°F[^]*in of this tube is enough[^]*tube +length ft .* coil height in .* mass lb/,
+      /distillate at most 95\u202f°F[^]*in of 12 × 1 mm copper is enough[^]*tube +length ft .* coil height in .* mass lb/,
     );
     const lines = answerTo(['size', short, '--hardest-boil', '--least-water']).split('\n');
     expect(lines).toHaveLength(2);
@@ -133,8 +134,42 @@ describe('size', () => {
     });
   });
 
+  it('takes prices of one’s own, and any share of the runs', () => {
+    const prices = written(
+      'prices.csv',
+      'tube,price,sold by,length (m)\nen-1057-12x1,55,piece,10\nen-1057-15x1,8,metre,\n',
+    );
+    const printed = answered(
+      'size',
+      short,
+      '--json',
+      '--tube',
+      'en-1057-15x1',
+      '--prices',
+      prices,
+      '--confidence',
+      '0.5',
+      '--full-heat',
+    ) as {
+      own: { length_m: number; confidence: number; cost: object; sentence: string };
+      atFullHeat: null;
+      tubes: { toBuy_m: number; cost: { amount: number } }[];
+    };
+    expect(printed.own).toMatchObject({
+      confidence: 0.5,
+      cost: { amount: 55, basis: 'own', bought_m: 10 },
+      sentence: expect.stringMatching(/full out .* in 50\u202f% of runs/) as string,
+    });
+    expect(printed.atFullHeat).toBe(null);
+    const [other] = printed.tubes;
+    expect(other?.cost.amount).toBeCloseTo(8 * (other?.toBuy_m ?? 0), 9);
+    const bad = written('bad.csv', 'tube,price,sold by\nno-such-tube,5,metre\n');
+    expect(complaints('size', short, '--prices', bad)).toEqual([expect.stringMatching(/Line 2: “no-such-tube”/)]);
+  });
+
   it('refuses a limit, a margin and a tube that are none', () => {
     for (const [flag, value, says] of [
+      ['--confidence', '0.99', /0\.5 to 0\.95/],
       ['--outlet-limit', '95', /5 to 90 °C/],
       ['--margin', 'much', /0 to 5/],
       ['--margin', '', /0 to 5/],

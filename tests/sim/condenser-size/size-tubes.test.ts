@@ -1,13 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { exampleScenario, findTube, simulate, SIZING_DRAWS, tubes, type Scenario } from '../../../sim/index.ts';
 import {
+  atFullHeat,
   libraryTubeOf,
-  sizeAtFullHeat,
   sizeOwnTube,
   sizeTube,
   sizeTubes,
   withTube,
 } from '../../../sim/answers/condenser-size/tubes.ts';
+import { packsOf } from '../../../sim/answers/condenser-size/packs.ts';
 import { withHeat } from '../../../sim/answers/condenser-size/heat-and-water.ts';
 import { tryCondenser } from '../../../sim/answers/condenser-size/trial.ts';
 import { ensembleDesign, USUAL_SEED } from '../../../sim/answers/ensemble/ensemble.ts';
@@ -32,7 +33,17 @@ describe('the scenario’s own tube', () => {
     const own = sizeOwnTube(gentle, { margin: 0.25 });
     expect(own.id).toBe(libraryTubeOf(gentle)?.id);
     expect(own.lengthWithMargin_m).toBeCloseTo(1.25 * (own.length_m as number), 12);
-    expect(own.price).toBeCloseTo((own.lengthWithMargin_m as number) * gentle.condenser.tubePrice_m, 12);
+    const { condenser, cooling } = gentle;
+    // Joint 120 mm over the water, spout 120 mm out of the wall, 50 mm and a twentieth for cutting and bending.
+    expect(own.ends?.inlet_m).toBeCloseTo(condenser.coilTopDepth_m + 0.12, 12);
+    expect(own.ends?.outlet_m).toBeCloseTo((cooling.tubDiameter_m - condenser.coilDiameter_m) / 2 + 0.12, 12);
+    expect(own.toBuy_m).toBeCloseTo(
+      1.05 * (own.lengthWithMargin_m as number) +
+        condenser.coilTopDepth_m +
+        (cooling.tubDiameter_m - condenser.coilDiameter_m) / 2 +
+        0.29,
+      12,
+    );
     expect(own.turns).toBeCloseTo(
       (own.lengthWithMargin_m as number) /
         Math.hypot(Math.PI * gentle.condenser.coilDiameter_m, gentle.condenser.coilPitch_m),
@@ -75,10 +86,17 @@ describe('the length that nine runs in ten need', () => {
     expect(deciding).toHaveLength(3);
   });
 
+  it('is longer the surer it must be', () => {
+    const sure = (confidence: number) => sizeOwnTube(gentle, { confirm: false, confidence }).length_m as number;
+    expect(sure(0.5)).toBeLessThan(gentleSized.length_m as number);
+    expect(sure(0.95)).toBeGreaterThan(gentleSized.length_m as number);
+  });
+
   it('is longer at full heat than at a gentle plan, and is not looked for twice where the plan is full heat', () => {
     const atPlan = sizeOwnTube(half, { confirm: false }).length_m as number;
-    expect(sizeAtFullHeat(half)?.length_m).toBeGreaterThan(1.3 * atPlan);
-    expect(sizeAtFullHeat(withHeat(half, 1))).toBe(null);
+    const full = atFullHeat(half) as Scenario;
+    expect(sizeOwnTube(full, { confirm: false }).length_m).toBeGreaterThan(1.3 * atPlan);
+    expect(atFullHeat(full)).toBe(null);
   });
 
   it('says that the tube is too narrow, and still ranks draws for wider ones', () => {
@@ -111,7 +129,7 @@ describe('a tube of the library in its place', () => {
     expect(sizeTube(gentle, findTube('glass-10x1'))).toMatchObject({
       verdict: 'cannot-be-coiled',
       length_m: null,
-      price: null,
+      toBuy_m: null,
     });
     expect(sizeTube(coil({ coilDiameter_m: 0.03 }), findTube('en-1057-22x1'))).toMatchObject({
       verdict: 'too-thick-for-turns',
@@ -120,17 +138,17 @@ describe('a tube of the library in its place', () => {
   });
 
   it('is bought in the fewest metres of packs, and joined where no pack is long enough', () => {
-    const sticks = (scenario: Scenario, id: string) => sizeTube(scenario, findTube(id)).packs;
-    expect(sticks(glass, 'glass-10x1')).toMatchObject({ count: 1, joined: false });
+    expect(packsOf([1.5, 0.6], 0.5, 1)).toEqual({ count: 1, length_m: 0.6, joined: false });
+    expect(packsOf([0.6], 0.7, 1)).toEqual({ count: 2, length_m: 0.6, joined: true });
+    expect(packsOf([], 0.7, 1)).toBe(null);
     const bundle: Scenario = {
       ...glass,
       condenser: { ...glass.condenser, kind: 'bundle', tubes: 7, jacketDiameter_m: 0.05 },
     };
     const row = sizeTube(bundle, findTube('en-10312-10x0.6'));
     expect(row.tubes).toBe(7);
-    const fromOne = Math.floor(6 / (row.lengthWithMargin_m as number));
+    const fromOne = Math.floor(6 / (row.toBuy_m as number));
     expect(row.packs).toEqual({ count: Math.ceil(7 / fromOne), length_m: 6, joined: false });
-    expect(row.price).toBeCloseTo(7 * (row.lengthWithMargin_m as number) * bundle.condenser.tubePrice_m, 12);
     const long = sizeTube(
       {
         ...glass,
@@ -140,11 +158,7 @@ describe('a tube of the library in its place', () => {
       findTube('glass-10x1'),
     );
     expect(long.length_m).toBeGreaterThan(0.6);
-    expect(long.packs).toEqual({
-      count: Math.ceil((long.lengthWithMargin_m as number) / 0.6),
-      length_m: 0.6,
-      joined: true,
-    });
+    expect(long.packs).toEqual({ count: Math.ceil((long.toBuy_m as number) / 0.6), length_m: 0.6, joined: true });
   });
 
   it('says that corrugated tube is computed as plain', () => {

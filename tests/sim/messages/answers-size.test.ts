@@ -6,10 +6,10 @@ import {
   sizingMessages,
   wholeMessage,
   type CondenserFailure,
-  type FullHeatSize,
   type HardestBoil,
   type LeastWater,
   type Scenario,
+  type TubeCost,
   type TubeSize,
 } from '../../../sim/index.ts';
 import { plain } from './plain.ts';
@@ -32,7 +32,7 @@ const failure = (more: Partial<CondenserFailure> = {}): CondenserFailure => ({
 });
 const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   id: null,
-  name: 'tube',
+  name: '12 × 1 mm copper',
   material: 'copper',
   insideDiameter_m: 0.01,
   outsideDiameter_m: 0.012,
@@ -42,6 +42,10 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   typical_m: 1.1,
   length_m: 1.4,
   lengthWithMargin_m: 1.68,
+  confidence: 0.9,
+  ends: { inlet_m: 0.17, outlet_m: 0.2, cutting_m: 0.13 },
+  toBuy_m: 2.18,
+  peakVapour_kg_s: 0.0005,
   decidedBy: 'rivulet',
   tubes: 1,
   turns: 2,
@@ -51,7 +55,6 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   bendOk: true,
   mass_kg: 0.5,
   peakDrop_Pa: 70,
-  price: 1.68,
   packs: { count: 1, length_m: 10, joined: false },
   warmestOutlet_K: 307,
   ...more,
@@ -63,16 +66,20 @@ const told = (found: TubeSize, messages = metric) => plain(wholeMessage(messages
 describe('how much tube', () => {
   test('names what nine runs in ten need, what the plan takes, and what to buy with a margin', () => {
     expect(told(size())).toBe(
-      '1.40 m of this tube is enough in nine runs of ten; as planned it takes 1.10 m. Take 1.68 m: that leaves 20 % in reserve.',
+      'For up to 3.2 kW (1.8 kg/h of steam) into a 37 L tub at 15 °C with 0.33 L/min of tap water: 1.40 m of 12 × 1 mm copper is enough in nine runs of ten; 1.68 m with your margin of 20 %, 2.18 m with ends and cutting.',
     );
     expect(told(size(), us)).toBe(
-      '4 ft 7 in of this tube is enough in nine runs of ten; as planned it takes 3 ft 7 in. Take 5 ft 6 in: that leaves 20 % in reserve.',
+      'For up to 3.2 kW (4.0 lb/h of steam) into a 9.7 gal tub at 59 °F with 0.087 gal/min of tap water: 4 ft 7 in of 12 × 1 mm copper is enough in nine runs of ten; 5 ft 6 in with your margin of 20 %, 7 ft 2 in with ends and cutting.',
     );
-    expect(told(size({ typical_m: null, lengthWithMargin_m: 1.4 }))).toBe(
-      '1.40 m of this tube is enough in nine runs of ten.',
+    expect(told(size({ lengthWithMargin_m: 1.4, toBuy_m: 1.87, confidence: 0.8 }))).toMatch(
+      /: 1\.40 m of 12 × 1 mm copper is enough in 80 % of runs; 1\.87 m with ends and cutting\.$/,
     );
-    expect(told(size({ tubes: 7 }))).toMatch(/^7 tubes of 1\.40 m each are enough/);
-    expect(metric.size(size({ lengthWithMargin_m: 1.4 }), still).advice).toBe(null);
+    expect(told(size({ name: '3/8 in nominal, type L', outsideDiameter_m: 0.0127 }))).toContain(
+      '1.40 m of 3/8 in nominal, type L (copper, 12.70 mm outside) is enough',
+    );
+    expect(told(size({ tubes: 7, lengthWithMargin_m: 1.4, toBuy_m: 1.5 }))).toMatch(
+      /7 tubes, each 1\.40 m of 12 × 1 mm copper, are enough in nine runs of ten; 10\.50 m in all with ends and cutting\.$/,
+    );
     expect(told(size({ computedAsPlain: true }))).toContain('computed as a plain tube');
   });
 
@@ -126,11 +133,25 @@ describe('how much tube', () => {
     );
   });
 
+  test('names heat and cooling water, whatever they are', () => {
+    const told = (still: Scenario, messages = metric) => plain(messages.conditions(size(), still));
+    const full = { ...base, heat: { ...base.heat, setting: [{ at_s: 0, value: 1, shape: 'step' as const }] } };
+    expect(told(full)).toMatch(/^3\.5 kW full out \(1\.8 kg\/h of steam\) into a 37 L tub/);
+    expect(told({ ...full, heat: { ...full.heat, control: 'hold-rate' } })).toMatch(/^24 mL\/min of distillate/);
+    const dry = { ...full, cooling: { ...full.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' as const }] } };
+    expect(told(dry)).toMatch(/tub at 15 °C without running water$/);
+    const jacket = stillWith({ kind: 'jacketed-tube' });
+    expect(told(jacket)).toMatch(/with 0\.33 L\/min of water at 15 °C$/);
+    expect(told({ ...jacket, cooling: { ...jacket.cooling, jacketSupply: 'barrel' } })).toMatch(
+      /with a 37 L barrel at/,
+    );
+  });
+
   test('tells what full heat needs, and what the length hangs on', () => {
-    const full = (more: Partial<FullHeatSize>, messages = metric) =>
-      plain(messages.fullHeat({ verdict: 'holds', failure: null, length_m: 2.3, ...more }, still) ?? '');
-    expect(full({})).toBe('At full heat, nine runs in ten need 2.30 m.');
-    expect(full({}, us)).toBe('At full heat, nine runs in ten need 7 ft 7 in.');
+    const full = (more: Partial<TubeSize>, messages = metric) =>
+      plain(messages.fullHeat(size({ length_m: 2.3, ...more }), still) ?? '');
+    expect(full({})).toBe('At full heat, nine runs of ten need 2.30 m.');
+    expect(full({}, us)).toBe('At full heat, nine runs of ten need 7 ft 7 in.');
     expect(full({ verdict: 'pressure', length_m: null, failure: failure({ kind: 'pressure' }) })).toMatch(
       /^At full heat: This tube is too narrow/,
     );
@@ -160,7 +181,9 @@ describe('how much tube', () => {
   test('compares the reader’s own length: short, scant or ample', () => {
     const own = (length_m: number, messages = metric) => plain(messages.ownLength(size(), stillWith({ length_m })));
     expect(own(1)).toBe('Your coil has 1.00 m: 0.40 m too short.');
-    expect(own(1.2)).toBe('Your coil has 1.20 m: enough as planned, but 0.20 m short of what nine runs in ten need.');
+    expect(own(1.2)).toBe(
+      'Your coil has 1.20 m: enough in a typical run, but 0.20 m short of what nine runs of ten need.',
+    );
     expect(own(1.4000000001)).toBe('Your coil has 1.40 m: just enough, with no reserve.');
     expect(own(1.5)).toBe('Your coil has 1.50 m: 0.10 m in reserve, less than you asked for.');
     expect(own(2)).toBe('Your coil has 2.00 m: 0.60 m in reserve.');
@@ -169,16 +192,26 @@ describe('how much tube', () => {
   });
 
   test('tells what the length comes to as a coil, in metal and in money', () => {
-    const priced = stillWith({ tubePrice_m: 9 });
-    expect(plain(metric.coil(size(), priced))).toBe(
-      'As a coil it has 2.0 turns and is 100 mm tall. It fits the tub. That is 500 g of copper, 15.12 at your price.',
+    const cost: TubeCost = {
+      amount: 92.4,
+      basis: 'default',
+      packs: { count: 1, length_m: 10, joined: false },
+      bought_m: 10,
+      left_m: 7.82,
+    };
+    expect(plain(metric.coil(size(), still, cost))).toBe(
+      'As a coil it has 2.0 turns and is 100 mm tall. It fits the tub. That is 500 g of copper. Bought as 1 × 10 m (7.82 m is left over), it costs 92.40 at the default price of its metal.',
     );
-    expect(plain(us.coil(size(), priced))).toMatch(/is 3\.9\d? in tall.* That is 1\.1 lb of copper/);
-    expect(metric.coil(size({ fitsTub: false, bend: 'too-tight' }), priced)).toMatch(
-      /too tall for the tub\. Wind it wider.*too tight for this tube: it would kink/,
+    const cut: TubeCost = { amount: 15.1, basis: 'own', packs: null, bought_m: 2.18, left_m: 0 };
+    expect(plain(us.coil(size(), still, cut))).toMatch(
+      /is 3\.9\d? in tall.* That is 1\.1 lb of copper\. Cut to length, it costs 15\.10 at your price\.$/,
     );
-    expect(plain(metric.coil(size({ turns: null, coilHeight_m: null }), still))).toBe('That is 500 g of copper.');
-    expect(metric.coil(none({ verdict: 'never' }), priced)).toBe(null);
+    const tall = size({ fitsTub: false, lengthWithMargin_m: 6, bend: 'too-tight' });
+    expect(plain(metric.coil(tall, still, null))).toMatch(
+      /does not fit the tub\. Wound [^]* it fits\. These turns are too tight for this tube: it would kink/,
+    );
+    expect(plain(metric.coil(size({ turns: null, coilHeight_m: null }), still, null))).toBe('That is 500 g of copper.');
+    expect(metric.coil(none({ verdict: 'never' }), still, cost)).toBe(null);
   });
 
   test('tells the length that condenses from the one that also cools', () => {

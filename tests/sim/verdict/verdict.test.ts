@@ -68,7 +68,7 @@ describe('the verdict of a run that goes well', () => {
   test('says how long it takes, what it costs and what is left in the pot', () => {
     expect(verdict.paragraphs[2]?.map(({ sentence }) => read(sentence))).toEqual([
       'The run ends at 2 h 30 min.',
-      'The run takes 4.2 kWh of heat from the source. With the water that costs 1.36 at the prices in the settings.',
+      'The run takes 4.2 kWh of heat from the source. With the water that costs 1.36 at default prices.',
       '4.1 L of water is left in the pot.',
     ]);
   });
