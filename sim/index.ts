@@ -267,3 +267,18 @@ export { comparisonMessages, toldComparison } from './messages/comparison.ts';
 export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';
 export { fitMessages, toldFit } from './messages/fit.ts';
 export { forecastMessages, toldForecast, type ForecastLine } from './messages/forecast.ts';
+export { answerLesson, CLASS_PLANS, findLesson, LESSON_IDS, type LessonAnswer } from './answers/lessons/lessons.ts';
+export type { LessonFacts, LessonId } from './answers/lessons/facts.ts';
+export { curveAt, curveDistance, type DrawnCurve } from './answers/lessons/distance.ts';
+export type {
+  Control,
+  CurveQuantity,
+  Lesson,
+  LessonQuantity,
+  LessonWorking,
+  Question,
+  Truth,
+  Turned,
+} from './answers/lessons/lesson.ts';
+export { lessonCommonMessages, lessonMessages, toldLesson, type ToldLesson } from './messages/lessons.ts';
+export type { BigNumber, ControlWords, LessonWords, QuestionWords } from './messages/lesson-words.ts';

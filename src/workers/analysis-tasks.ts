@@ -1,5 +1,6 @@
 /** What the analyses ask of the model, each a pure function of plain data, so that any worker can carry out any of them. */
 import {
+  answerLesson,
   type Example,
   examples,
   bandsOfFit,
@@ -33,6 +34,8 @@ import {
   type GentleAndHard,
   type HardestBoil,
   type LeastWater,
+  type LessonAnswer,
+  type LessonId,
   type LoggedPoint,
   type MemberResult,
   type NonFinite,
@@ -46,6 +49,7 @@ import {
   type StopAdvice,
   type StopRule,
   type TubeSize,
+  type Turned,
   type WorkingSheet,
 } from '../../sim/index.ts';
 import { outletsAt, type MapAxis, type MapDetail, type MapNode, type OutletReading } from './condenser-map.ts';
@@ -123,6 +127,7 @@ export const analysisTasks = {
     if (!entry) throw new RangeError(`no relation is called ${name}`);
     return curveOver(entry, values, symbol);
   },
+  lesson: (id: LessonId, turned: Turned): LessonAnswer => answerLesson(id, turned),
   working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] =>
     workingSheets(simulate(scenario), at_s),
 } as const;
