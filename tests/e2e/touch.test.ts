@@ -1,5 +1,5 @@
 /** Everything that can be touched is large enough for a finger, and nothing needs sideways scrolling to be read. */
-import type { BrowserContextOptions, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { fullRun, openBench } from './bench-page.ts';
 import { WALKS } from './every-view.ts';
@@ -54,12 +54,26 @@ const tooWide = (page: Page): Promise<string[]> =>
       .map((room) => `${room.tagName.toLowerCase()}.${room.className}: ${room.scrollWidth} in ${room.clientWidth} px`);
   });
 
-/** How a page is looked at: its window, and its text against the usual. */
+/** How a page is looked at: its window, its text against the usual, and whether a finger must find everything. */
 interface Sight {
   readonly how: string;
   readonly viewport: { readonly width: number; readonly height: number };
   readonly text: string;
+  readonly byFinger?: true;
 }
+
+/** Windows in which the page is arranged alike, so that one walk serves them all: its way is gone in the first. */
+const SIGHTS = {
+  'on a phone': [
+    { how: 'on a phone', viewport: { width: 390, height: 844 }, text: '100%', byFinger: true },
+    { how: 'at 320 px', viewport: { width: 320, height: 640 }, text: '100%' },
+    { how: 'with text twice as large on a phone', viewport: { width: 390, height: 844 }, text: '200%' },
+  ],
+  'at a desk': [
+    { how: 'on a tablet', viewport: { width: 1024, height: 768 }, text: '100%', byFinger: true },
+    { how: 'with text twice as large at a desk', viewport: { width: 1280, height: 720 }, text: '200%' },
+  ],
+} as const satisfies Record<string, readonly [Sight, ...Sight[]]>;
 
 async function lookWith(page: Page, { viewport, text }: Sight): Promise<void> {
   await page.setViewportSize(viewport);
@@ -70,21 +84,17 @@ async function lookWith(page: Page, { viewport, text }: Sight): Promise<void> {
 }
 
 /** Walks a part of the page and gathers what is wrong, each fault once, with the view it was first seen in. */
-async function faultsOf(
-  walk: keyof typeof WALKS,
-  device: BrowserContextOptions,
-  examine: (page: Page) => Promise<string[]>,
-  sights: readonly [Sight, ...Sight[]],
-): Promise<readonly string[]> {
-  const { page } = await openPage('', { ...device, viewport: sights[0].viewport });
+async function faultsOf(walk: keyof typeof WALKS, sights: readonly [Sight, ...Sight[]]): Promise<readonly string[]> {
+  const { page } = await openPage('', { hasTouch: true, isMobile: true, viewport: sights[0].viewport });
   await lookWith(page, sights[0]);
   const seenIn = new Map<string, string>();
   await WALKS[walk](page, async (view) => {
     for (const sight of sights) {
-      if (sights.length > 1) await lookWith(page, sight);
-      for (const fault of await examine(page)) if (!seenIn.has(fault)) seenIn.set(fault, `${view} ${sight.how}`);
+      await lookWith(page, sight);
+      const faults = [...(await tooWide(page)), ...(sight.byFinger ? await tooSmall(page) : [])];
+      for (const fault of faults) if (!seenIn.has(fault)) seenIn.set(fault, `${view} ${sight.how}`);
     }
-    if (sights.length > 1) await lookWith(page, sights[0]);
+    await lookWith(page, sights[0]);
   });
   return [...seenIn].map(([fault, view]) => `${view}: ${fault}`);
 }
@@ -92,52 +102,27 @@ async function faultsOf(
 /** Many views, and searches on the model among them. */
 const A_WALK = 480_000;
 
-/** Menus, settings and dialogs are walked by other ways on other windows; answers take long and are the same everywhere. */
-const EACH_BY_ITSELF = ['the bench', 'the settings', 'the dialogs'] as const;
-
-const UNDER_A_FINGER: readonly [Sight, Sight] = [
-  { how: 'on a phone', viewport: { width: 390, height: 844 }, text: '100%' },
-  { how: 'on a tablet', viewport: { width: 1024, height: 768 }, text: '100%' },
-];
-
-describe('under a finger everything is at least 44 px high and wide', () => {
-  const touch = { hasTouch: true, isMobile: true };
-  test.each(UNDER_A_FINGER.flatMap((sight) => EACH_BY_ITSELF.map((walk) => [walk, sight.how, sight] as const)))(
+describe('everything is 44 px high and wide under a finger, and nothing needs sideways scrolling', () => {
+  test.each([
+    ['the bench', 'on a phone'],
+    ['the bench', 'at a desk'],
+    ['the settings', 'on a phone'],
+    ['the settings', 'at a desk'],
+    ['the dialogs', 'on a phone'],
+    ['the dialogs', 'at a desk'],
+  ] as const)(
     'in %s %s',
-    async (walk, _how, sight) => {
-      expect(await faultsOf(walk, touch, tooSmall, [sight])).toEqual([]);
+    async (walk, where) => {
+      expect(await faultsOf(walk, SIGHTS[where])).toEqual([]);
     },
     A_WALK,
   );
 
+  // Answers take long, and have no menus that are opened another way in another window.
   test(
-    'in the answers, on a phone and on a tablet',
+    'in the answers, in every window',
     async () => {
-      expect(await faultsOf('the answers', touch, tooSmall, UNDER_A_FINGER)).toEqual([]);
-    },
-    A_WALK,
-  );
-});
-
-const NARROW_OR_LARGE: readonly [Sight, Sight, Sight] = [
-  { how: 'at 320 px', viewport: { width: 320, height: 640 }, text: '100%' },
-  { how: 'with text twice as large on a phone', viewport: { width: 390, height: 844 }, text: '200%' },
-  { how: 'with text twice as large at a desk', viewport: { width: 1280, height: 720 }, text: '200%' },
-];
-
-describe('nothing needs sideways scrolling', () => {
-  test.each(NARROW_OR_LARGE.flatMap((sight) => EACH_BY_ITSELF.map((walk) => [walk, sight.how, sight] as const)))(
-    'in %s %s',
-    async (walk, _how, sight) => {
-      expect(await faultsOf(walk, {}, tooWide, [sight])).toEqual([]);
-    },
-    A_WALK,
-  );
-
-  test(
-    'in the answers, at 320 px and with text twice as large',
-    async () => {
-      expect(await faultsOf('the answers', {}, tooWide, NARROW_OR_LARGE)).toEqual([]);
+      expect(await faultsOf('the answers', [...SIGHTS['on a phone'], ...SIGHTS['at a desk']])).toEqual([]);
     },
     A_WALK,
   );

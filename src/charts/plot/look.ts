@@ -1,5 +1,6 @@
 /** What the page lends to its charts: colours, text size, pixel density. Followed for as long as the owner lives. */
 import { makeMediaQueryListener } from '@solid-primitives/media';
+import { createResizeObserver } from '@solid-primitives/resize-observer';
 import { createEffect, createSignal, on, onMount, type Accessor } from 'solid-js';
 import { readPalette, type Palette } from '../model/palette.ts';
 import { forgetWidths } from './text-width.ts';
@@ -19,6 +20,10 @@ const SMALL_TEXT_px = 13;
 /** A theme follows the system, a print has its own colours, a window moves between screens. */
 const WATCHED = ['(prefers-color-scheme: dark)', 'print'];
 
+const textSize = (at: Element): number => Number.parseFloat(getComputedStyle(at).fontSize) || SMALL_TEXT_px;
+
+const fontOf = (at: Element): string => `${textSize(at)}px ${getComputedStyle(at).fontFamily}`;
+
 export function createLook(
   element: Accessor<HTMLElement | undefined>,
   theme: Accessor<unknown>,
@@ -28,12 +33,10 @@ export function createLook(
   const refresh = (): void => {
     const at = element();
     if (!at) return;
-    const style = getComputedStyle(at);
-    const size = Number.parseFloat(style.fontSize) || SMALL_TEXT_px;
     setLook({
       palette: readPalette(at),
-      textScale: size / SMALL_TEXT_px,
-      font: `${size}px ${style.fontFamily}`,
+      textScale: textSize(at) / SMALL_TEXT_px,
+      font: fontOf(at),
       pixelRatio: window.devicePixelRatio || 1,
     });
   };
@@ -42,6 +45,10 @@ export function createLook(
     refresh();
     for (const query of WATCHED) makeMediaQueryListener(query, refresh);
     createEffect(on(createPixelRatio(), refresh, { defer: true }));
+    // A reader who makes the text larger makes what holds a chart higher.
+    createResizeObserver(element, (_size, at) => {
+      if (fontOf(at) !== look()?.font) refresh();
+    });
     void document.fonts.ready.then(() => {
       forgetWidths();
       refresh();
