@@ -159,6 +159,7 @@ export { runCourses, type Course, type CourseColumn, type CoursesAsked } from '.
 export type { Seen, SeenKind } from './answers/forecast/forecast-readings.ts';
 export type { Turn } from './answers/forecast/followed.ts';
 export { symbolTex } from './explain/tex.ts';
+export * from './products/index.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
 export { closestWords } from './reference/closest-words.ts';

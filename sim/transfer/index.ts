@@ -1,5 +1,6 @@
 import type { Correlation, Topic } from '../correlation.ts';
 import { errorFunctionCorrelations } from '../maths/error-function.ts';
+import { afterTheStillCorrelations } from './after-the-still.ts';
 import { annulusCorrelations } from './annulus.ts';
 import { boilingCorrelations } from './boiling.ts';
 import { coilFlowAlternatives } from './coil-flow-alternatives.ts';
@@ -30,6 +31,8 @@ import { tubInletCorrelations } from './tub-inlets.ts';
 import { tubeFlowAlternatives } from './tube-flow-alternatives.ts';
 import { tubeFlowCorrelations } from './tube-flow.ts';
 import { twoPhaseAlternatives } from './two-phase-alternatives.ts';
+import { vapourInAirAlternatives } from './vapour-in-air-alternatives.ts';
+import { vapourInAirCorrelations } from './vapour-in-air.ts';
 import { ventingCorrelations } from './venting.ts';
 
 /** Every published relation of heat, flow and settling, by topic. */
@@ -79,6 +82,8 @@ export const transferTopics: readonly Topic[] = [
     title: 'Oil and water separating',
     entries: [...settlingCorrelations, ...dropSizeCorrelations, ...decanterCorrelations, ...errorFunctionCorrelations],
   },
+  { title: 'Oil leaving a film into the air', entries: [...vapourInAirCorrelations, ...vapourInAirAlternatives] },
+  { title: 'After the still', entries: afterTheStillCorrelations },
 ];
 
 export const transferCorrelations: readonly Correlation[] = transferTopics.flatMap(({ entries }) => entries);

@@ -41,7 +41,7 @@ function sentencesIn(source: string): readonly string[] {
   return found;
 }
 
-const files = ['sim/units', 'sim/scenario', 'sim/still', 'sim/run', 'sim/answers'].flatMap((folder) =>
+const files = ['sim/units', 'sim/scenario', 'sim/still', 'sim/run', 'sim/answers', 'sim/products'].flatMap((folder) =>
   readdirSync(`${root}/${folder}`, { recursive: true, encoding: 'utf8' })
     .filter((name) => name.endsWith('.ts'))
     .map((name) => `${folder}/${name}`),

@@ -58,6 +58,8 @@ const IN_MATHJS: Readonly<Record<string, string>> = {
   'per m³': 'm^-3',
 };
 const SI_IN_MATHJS: Readonly<Record<string, string>> = {
+  'mol/m³': 'mol/m^3',
+  'm³/mol': 'm^3/mol',
   'm³': 'm^3',
   'kg/m³': 'kg/m^3',
   'W/m²': 'W/m^2',
