@@ -34,7 +34,7 @@ export {
 export { absorbedShare, flashPoint } from './exposure.ts';
 export { dryingTime, timeToLose } from './film.ts';
 export { countAfter, HYDROSOL, hydrosolLife, keeping, KEEPING_DOUBT, type HydrosolStart } from './keeping.ts';
-export { NOTE_CLASSES, oilDensity, viscosityOf, type NoteClass, type OilShare } from './oil.ts';
+export { freezesAt, NOTE_CLASSES, oilDensity, viscosityOf, type NoteClass, type OilShare } from './oil.ts';
 export {
   COST_KINDS,
   costs,
@@ -60,3 +60,6 @@ export {
   waterHolder,
   type FilterKind,
 } from './standing.ts';
+export { judgeDilution, mostOf, type DilutionFinding, type DilutionVerdict, type MixedOil } from './dilution.ts';
+export { allergenLabel, USES, usualLevels, type Use } from '../library/use-limits.ts';
+export { dissolvedOil } from './hydrosol.ts';

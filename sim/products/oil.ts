@@ -1,7 +1,8 @@
 /** An oil as it stands in a bottle: its density, its viscosity, and how its constituents leave a film. */
 import { STANDARD_ATMOSPHERE } from '../constants.ts';
 import { constituentById, liquidDensity, type Constituent } from '../fluids/constituents.ts';
-import { oilViscosity } from '../fluids/immiscible.ts';
+import { canFreeze, freezingTemperature, LEAST_FROZEN_FRACTION } from '../fluids/freezing.ts';
+import { moleFractions, oilViscosity } from '../fluids/immiscible.ts';
 import { diffusivityInAirFuller, vapourPressureNearRoom } from '../transfer/vapour-in-air.ts';
 
 export interface OilShare {
@@ -73,3 +74,17 @@ const BASE_TO = 3;
 
 export const noteClassOf = ({ roomVapour }: Constituent): NoteClass =>
   roomVapour.pressure >= TOP_FROM ? 'top' : roomVapour.pressure <= BASE_TO ? 'base' : 'middle';
+
+/** Temperature at which crystals begin to form in an oil, K; `null` where nothing in it is known to freeze. */
+export function freezesAt(composition: readonly OilShare[]): number | null {
+  const rows = composition.map(({ constituent }) => constituentById(constituent));
+  const x = moleFractions(
+    composition.map(({ share }) => share),
+    rows,
+  );
+  const found = rows.flatMap((row, i) => {
+    const fraction = x[i] as number;
+    return canFreeze(row) && fraction >= LEAST_FROZEN_FRACTION ? [freezingTemperature(row, fraction)] : [];
+  });
+  return found.length === 0 ? null : Math.max(...found);
+}

@@ -5,7 +5,7 @@
  * Mount it lazily, inside the page's head and foot, with the place and what the bench lends:
  *   <AnalysisPage place="size" context={context} />
  */
-import { ErrorBoundary, Match, Switch } from 'solid-js';
+import { ErrorBoundary, lazy, Match, Suspense, Switch } from 'solid-js';
 import type { AnalysisContext } from './parts/analysis-context.ts';
 import { CompareView } from './compare/CompareView.tsx';
 import { RunLengthView } from './run-length/RunLengthView.tsx';
@@ -14,6 +14,8 @@ import { RunBookView } from './run-book/RunBookView.tsx';
 import { SizeView } from './size/SizeView.tsx';
 import { errorMessage } from '../workers/errors.ts';
 import './analysis.css';
+
+const PlantsView = lazy(async () => ({ default: (await import('./plants/PlantsView.tsx')).PlantsView }));
 
 export interface AnalysisPageProps {
   readonly place: AnalysisPlace;
@@ -41,6 +43,11 @@ export function AnalysisPage(props: AnalysisPageProps) {
         </Match>
         <Match when={props.place === 'compare'}>
           <CompareView context={props.context} />
+        </Match>
+        <Match when={props.place === 'plants'}>
+          <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+            <PlantsView context={props.context} />
+          </Suspense>
         </Match>
         <Match when={props.place === 'run-book'}>
           <RunBookView context={props.context} />

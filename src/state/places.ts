@@ -5,6 +5,7 @@ export const GROUPS = [
     words: 'Plan',
     places: [
       { id: 'bench', words: 'Bench' },
+      { id: 'plants', words: 'Plants' },
       { id: 'size', words: 'Size' },
       { id: 'run-length', words: 'Run length' },
       { id: 'compare', words: 'Compare' },
@@ -22,9 +23,12 @@ export const PLACES: readonly Place[] = GROUPS.flatMap(({ places }) => places.ma
 /** What older addresses call a place. */
 const FORMER: Readonly<Record<string, Place>> = { '#boils': 'compare', '#my-runs': 'run-book' };
 
+/** Places in which something is opened by the address. */
+const OPENS: ReadonlySet<Place> = new Set(['reference', 'plants']);
+
 /** The place that an address ends in, with or without what is opened there; `null` where it names none. */
 export const placeOf = (hash: string): Place | null =>
-  PLACES.find((id) => `#${id}` === hash || (id === 'reference' && hash.startsWith(`#${id}/`))) ?? FORMER[hash] ?? null;
+  PLACES.find((id) => `#${id}` === hash || (OPENS.has(id) && hash.startsWith(`#${id}/`))) ?? FORMER[hash] ?? null;
 
-/** What is opened in the reference: `surface-tension` of `#reference/surface-tension`. */
-export const restOf = (hash: string): string => /^#reference\/(.*)$/u.exec(hash)?.[1] ?? '';
+/** What is opened in a place: `surface-tension` of `#reference/surface-tension`. */
+export const restOf = (hash: string): string => /^#[a-z-]+\/(.*)$/u.exec(hash)?.[1] ?? '';

@@ -1,0 +1,51 @@
+/** Plants that are mistaken for the one that is meant, the deadly ones first, and what tells them apart. */
+import { For, Show } from 'solid-js';
+import { libraryText, type Reader } from '../../../sim/index.ts';
+import type { LookAlike, Severity } from '../../../sim/library-texts.ts';
+import { provenanceLine } from '../bench/pickers/provenance-words.ts';
+import { bySeverity } from './plant-rows.ts';
+
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
+  deadly: 'Deadly',
+  harmful: 'Harmful',
+  quality: 'Another oil',
+};
+
+export interface LookAlikesProps {
+  readonly of: readonly LookAlike[];
+  readonly name: string;
+  readonly reader: Reader;
+}
+
+export function LookAlikes(props: LookAlikesProps) {
+  return (
+    <section class="look-alikes" aria-label={`Look-alikes of ${props.name}`}>
+      <h3>Do not mistake it</h3>
+      <Show
+        when={props.of.length > 0}
+        fallback={<p class="answer-quiet">No look-alike is known to us. That is no proof that there is none.</p>}
+      >
+        <ul>
+          <For each={bySeverity(props.of)}>
+            {(each) => (
+              <li class="look-alike" data-severity={each.severity}>
+                <p>
+                  <strong
+                    classList={{ 'alarm-mark': each.severity === 'deadly', 'is-bad': each.severity !== 'quality' }}
+                  >
+                    {SEVERITY_WORDS[each.severity]}
+                  </strong>{' '}
+                  <span class="look-alike-plant">{each.plant}</span>
+                </p>
+                <p>{libraryText(each.tellApart, props.reader)}</p>
+                <p class="about-source" data-as-printed>
+                  {provenanceLine(each.provenance)}.
+                </p>
+              </li>
+            )}
+          </For>
+        </ul>
+      </Show>
+    </section>
+  );
+}

@@ -1,0 +1,28 @@
+/** Plants that never go into a still. */
+import { For } from 'solid-js';
+import { neverDistil, neverDistilProvenance } from '../../../sim/library-texts.ts';
+import { provenanceLine } from '../bench/pickers/provenance-words.ts';
+
+export function NeverDistil() {
+  return (
+    <section class="never-distil" aria-labelledby="never-distil-title">
+      <h3 id="never-distil-title">Never distil these</h3>
+      <ul>
+        <For each={neverDistil}>
+          {({ plants, why }) => (
+            <li>
+              <strong class="is-bad">{plants}</strong> <span>{why}</span>
+            </li>
+          )}
+        </For>
+      </ul>
+      <p>
+        The list is not complete. Distil no plant that you cannot name for certain, and none that is not known to be
+        safe.
+      </p>
+      <p class="about-source" data-as-printed>
+        {provenanceLine(neverDistilProvenance)}.
+      </p>
+    </section>
+  );
+}

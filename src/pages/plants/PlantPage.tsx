@@ -1,0 +1,226 @@
+/** One plant: when and how to cut it, what it gives, what it is mistaken for, and who should leave its oil alone. */
+import { For, Show, type JSX } from 'solid-js';
+import {
+  dissolvedOil,
+  flashPoint,
+  freezesAt,
+  libraryText,
+  quantities,
+  type Botanical,
+  type ChargeState,
+  type Provenance,
+  type Sourced,
+} from '../../../sim/index.ts';
+import { botanicalTexts, harvests, lookAlikes, whoAvoids, whoAvoidsProvenance } from '../../../sim/library-texts.ts';
+import { relativeDensityWords } from '../bench/pickers/botanical-about.ts';
+import { provenanceLine } from '../bench/pickers/provenance-words.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { LookAlikes } from './LookAlikes.tsx';
+import { sentenceCase, yieldOf } from './plant-rows.ts';
+import { PutInStill } from './PutInStill.tsx';
+
+export interface PlantPageProps {
+  readonly plant: Botanical;
+  readonly context: AnalysisContext;
+}
+
+const STATE_WORDS: Readonly<Record<ChargeState, string>> = { fresh: 'Fresh', dry: 'Dry' };
+const ROOM_K = 293.15;
+
+function Source(props: { readonly of: Provenance }) {
+  return (
+    <span class="about-source" data-as-printed>
+      {provenanceLine(props.of)}.
+    </span>
+  );
+}
+
+function Fact(props: { readonly title: string; readonly children: JSX.Element }) {
+  return (
+    <div class="plant-fact">
+      <dt>{props.title}</dt>
+      <dd>{props.children}</dd>
+    </div>
+  );
+}
+
+export function PlantPage(props: PlantPageProps) {
+  const reader = () => props.context.reader();
+  const q = () => quantities(reader());
+  const texts = () => botanicalTexts[props.plant.id];
+  const harvest = () => harvests[props.plant.id];
+  const states = () => (['fresh', 'dry'] as const).filter((state) => props.plant.states[state] !== undefined);
+  const composition = () =>
+    props.plant.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction }));
+  const told = (of: Sourced<string>) => (
+    <>
+      {sentenceCase(libraryText(of.value, reader()))}. <Source of={of} />
+    </>
+  );
+  const between = (low: number, high: number, unit: string, kind: string) => q().range(low, high, unit, kind);
+  const moisture = (state: ChargeState) => {
+    const found = props.plant.states[state]?.moisture.value;
+    return found ? between(found.low, found.high, '1', 'share') : '';
+  };
+  const yields = (state: ChargeState) => yieldOf(props.plant, state);
+
+  return (
+    <article class="plant-page" aria-labelledby="plant-name">
+      <header>
+        <h2 id="plant-name">{sentenceCase(props.plant.name.value)}</h2>
+        <p class="plant-latin">{props.plant.latinName.value}</p>
+      </header>
+      <LookAlikes of={lookAlikes[props.plant.id] ?? []} name={props.plant.name.value} reader={reader()} />
+      <PutInStill plant={props.plant} context={props.context} />
+      <div class="plant-columns">
+        <section aria-labelledby="plant-cut">
+          <h3 id="plant-cut">Cutting and preparing</h3>
+          <dl>
+            <Fact title="What to cut">{told(props.plant.part)}</Fact>
+            <Show when={harvest()}>
+              {(of) => (
+                <>
+                  <Fact title="When in its growth">{told(of().stage)}</Fact>
+                  <Fact title="Season">{told(of().season)}</Fact>
+                  <Fact title="Hour">{told(of().hour)}</Fact>
+                  <Fact title="Wilting">{told(of().wilting)}</Fact>
+                  <Fact title="Before charging">{told(of().cutting)}</Fact>
+                </>
+              )}
+            </Show>
+            <For each={states()}>
+              {(state) => (
+                <Fact title={`Water in it, ${STATE_WORDS[state].toLowerCase()}`}>
+                  {moisture(state)}. <Source of={props.plant.states[state]?.moisture as Provenance} />
+                </Fact>
+              )}
+            </For>
+            <Show when={harvest()?.wiltedMoisture}>
+              {(of) => (
+                <Fact title="Water in it, wilted">
+                  {between(of()[0], of()[1], '1', 'share')}.{' '}
+                  <Source of={{ kind: 'estimated', source: 'between fresh and dry' }} />
+                </Fact>
+              )}
+            </Show>
+          </dl>
+        </section>
+        <section aria-labelledby="plant-gives">
+          <h3 id="plant-gives">What it gives</h3>
+          <dl>
+            <For each={states()}>
+              {(state) => (
+                <>
+                  <Fact title={`Oil, ${STATE_WORDS[state].toLowerCase()}`}>
+                    <Show when={yields(state)}>
+                      {(of) => (
+                        <>
+                          {between(of().low, of().high, 'm³/kg', 'oilYield')}, usually{' '}
+                          {q().of('oilYield', of().typical)}.{' '}
+                        </>
+                      )}
+                    </Show>
+                    <Source of={props.plant.states[state]?.oilContent as Provenance} />
+                  </Fact>
+                  <Fact title={`Packs to, ${STATE_WORDS[state].toLowerCase()}`}>
+                    {between(
+                      props.plant.states[state]?.bulkDensity_kg_m3.value.loose ?? 0,
+                      props.plant.states[state]?.bulkDensity_kg_m3.value.packed ?? 0,
+                      'kg/m³',
+                      'density',
+                    )}
+                    , loose to pressed. <Source of={props.plant.states[state]?.bulkDensity_kg_m3 as Provenance} />
+                  </Fact>
+                </>
+              )}
+            </For>
+            <Fact title="Run at home">
+              {props.plant.distillationMinutes.home.value.join('–')} min. Put it in the still for your own run.{' '}
+              <Source of={props.plant.distillationMinutes.home} />
+            </Fact>
+            <Fact title="In the separator">
+              The oil {props.plant.floats.value}.{' '}
+              <Show when={texts()}>
+                {(of) => (
+                  <>
+                    {sentenceCase(relativeDensityWords(of().relativeDensity.value, props.context.units()))}.{' '}
+                    <Source of={of().relativeDensity} />
+                  </>
+                )}
+              </Show>
+            </Fact>
+            <Fact title="In the cold">
+              <Show when={freezesAt(composition())} fallback="Nothing in this oil is known to freeze in a condenser.">
+                {(at) => <>Crystals may form below {q().temperature(at())} and clog a cold tube.</>}
+              </Show>{' '}
+              <Source of={{ kind: 'computed', source: 'ideal solution of the constituents’ crystals' }} />
+            </Fact>
+            <Fact title="Lost in the water">
+              Up to {q().of('dissolved', dissolvedOil(composition(), ROOM_K))} of hydrosol, dissolved.{' '}
+              <Source of={{ kind: 'computed', source: 'solubilities of the constituents, by their share' }} />
+            </Fact>
+            <Fact title="Fire">
+              Its vapour can be lit from about {q().temperature(flashPoint(composition()))}. Treat every oil as
+              flammable.{' '}
+              <Source
+                of={{
+                  kind: 'computed',
+                  source: 'Le Chatelier from the constituents’ flash points, ± 5 K; no safety data',
+                }}
+              />
+            </Fact>
+            <Show when={harvest()}>
+              {(of) => (
+                <Show when={of().garden.value.fresh_kg_m2 ?? of().garden.value.dry_kg_m2}>
+                  {(yearly) => (
+                    <Fact title="From a garden, a year">
+                      {between(yearly()[0], yearly()[1], 'kg/m²', 'harvest')}
+                      {of().garden.value.fresh_kg_m2 === null ? ', dry' : ', fresh'}. <Source of={of().garden} />
+                    </Fact>
+                  )}
+                </Show>
+              )}
+            </Show>
+          </dl>
+        </section>
+        <section aria-labelledby="plant-care">
+          <h3 id="plant-care">Care, and other ways</h3>
+          <dl>
+            <Fact title="Who should avoid it">
+              {whoAvoids[props.plant.id]} <Source of={whoAvoidsProvenance} />
+            </Fact>
+            <Show when={texts()}>
+              {(of) => (
+                <>
+                  <For each={of().cautions}>
+                    {(each) => (
+                      <Fact title="Caution">
+                        {libraryText(each.value, reader())} <Source of={each} />
+                      </Fact>
+                    )}
+                  </For>
+                  <For each={of().qualityNotes}>
+                    {(each) => (
+                      <Fact title="Quality">
+                        {libraryText(each.value, reader())} <Source of={each} />
+                      </Fact>
+                    )}
+                  </For>
+                  <Fact title="How the trade distils it">{told(of().tradeMethod)}</Fact>
+                </>
+              )}
+            </Show>
+            <Show when={harvest()}>
+              {(of) => (
+                <Fact title="Other ways than steam">
+                  {libraryText(of().otherWay.value, reader())} Only steam is modelled here.{' '}
+                  <Source of={of().otherWay} />
+                </Fact>
+              )}
+            </Show>
+          </dl>
+        </section>
+      </div>
+    </article>
+  );
+}

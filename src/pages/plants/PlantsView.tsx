@@ -1,0 +1,184 @@
+/** Which plant: the library compared, searched and filtered; each opens its own page and goes into the still. */
+import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
+import { displayUnit, formatQuantity, type Botanical } from '../../../sim/index.ts';
+import { lookAlikes } from '../../../sim/library-texts.ts';
+import { restOf } from '../../state/places.ts';
+import { Toggle } from '../../ui/Toggle.tsx';
+import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { setWild, wild } from './gathered.ts';
+import { NeverDistil } from './NeverDistil.tsx';
+import { PlantPage } from './PlantPage.tsx';
+import { FILTER_IDS, FILTERS, plantsMatching, sentenceCase, yieldOf, type FilterId } from './plant-rows.ts';
+import { PutInStill } from './PutInStill.tsx';
+import { botanicals } from '../../../sim/index.ts';
+import './plants.css';
+
+const [typed, setTyped] = createSignal('');
+const [filters, setFilters] = createSignal<ReadonlySet<FilterId>>(new Set());
+
+const createRest = () => {
+  const [rest, setRest] = createSignal(restOf(location.hash));
+  const follow = () => setRest(restOf(location.hash));
+  addEventListener('hashchange', follow);
+  onCleanup(() => removeEventListener('hashchange', follow));
+  return rest;
+};
+
+const missing = '–';
+
+export function PlantsView(props: { readonly context: AnalysisContext }) {
+  const rest = createRest();
+  const opened = createMemo(() => botanicals.find(({ id }) => id === rest()) ?? null);
+  const found = createMemo(() => plantsMatching(typed(), filters()));
+  const toggle = (id: FilterId, on: boolean) =>
+    setFilters((before) => {
+      const after = new Set(before);
+      if (on) after.add(id);
+      else after.delete(id);
+      return after;
+    });
+  const units = () => props.context.units();
+  const oil = (plant: Botanical, state: 'fresh' | 'dry') => {
+    const of = yieldOf(plant, state);
+    return of === null ? missing : formatQuantity(of.typical, 'm³/kg', units(), { hint: 'oilYield', bare: true });
+  };
+  const deadly = (plant: Botanical) =>
+    (lookAlikes[plant.id] ?? []).filter(({ severity }) => severity === 'deadly').length;
+  const columns = createMemo<readonly TableColumn<Botanical>[]>(() => [
+    {
+      id: 'name',
+      title: 'Plant',
+      isWords: true,
+      cell: (plant) => (
+        <a href={`#plants/${plant.id}`} class="plant-link">
+          {sentenceCase(plant.name.value)}
+        </a>
+      ),
+      sortBy: (plant) => plant.name.value,
+    },
+    {
+      id: 'alike',
+      title: 'Deadly look-alikes',
+      isWords: true,
+      cell: (plant) => (
+        <Show when={deadly(plant) > 0} fallback={<span class="answer-quiet">none known</span>}>
+          <span class="is-bad alarm-mark">{deadly(plant)}</span>
+        </Show>
+      ),
+      sortBy: (plant) => -deadly(plant),
+    },
+    {
+      id: 'fresh',
+      title: 'Oil, fresh',
+      unit: displayUnit('m³/kg', units(), 'oilYield').label,
+      cell: (plant) => oil(plant, 'fresh'),
+      sortBy: (plant) => yieldOf(plant, 'fresh')?.typical ?? null,
+    },
+    {
+      id: 'dry',
+      title: 'Oil, dry',
+      unit: displayUnit('m³/kg', units(), 'oilYield').label,
+      cell: (plant) => oil(plant, 'dry'),
+      sortBy: (plant) => yieldOf(plant, 'dry')?.typical ?? null,
+    },
+    {
+      id: 'minutes',
+      title: 'Run at home',
+      unit: 'min',
+      cell: (plant) => plant.distillationMinutes.home.value.join('–'),
+      sortBy: (plant) => plant.distillationMinutes.home.value[1],
+    },
+    {
+      id: 'floats',
+      title: 'Its oil',
+      isWords: true,
+      cell: (plant) => plant.floats.value,
+      sortBy: (plant) => plant.floats.value,
+    },
+    {
+      id: 'put',
+      title: 'Next',
+      isWords: true,
+      cell: (plant) => <PutInStill plant={plant} context={props.context} brief />,
+    },
+  ]);
+
+  return (
+    <article class="answer plants-view" aria-label="Plants">
+      <Show
+        when={opened()}
+        fallback={
+          <>
+            <header class="answer-head">
+              <h2>Which plant?</h2>
+              <p class="answer-lead">What to cut and when, what it gives, and what it must not be mistaken for.</p>
+              <div class="plant-search">
+                <label>
+                  <span>Search</span>{' '}
+                  <input
+                    type="search"
+                    class="text-input"
+                    value={typed()}
+                    onInput={(event) => setTyped(event.currentTarget.value)}
+                  />
+                </label>
+                <fieldset class="plant-filters">
+                  <legend class="visually-hidden">Show only plants of which</legend>
+                  <For each={FILTER_IDS}>
+                    {(id) => (
+                      <label class="choice-radio">
+                        <input
+                          type="checkbox"
+                          checked={filters().has(id)}
+                          onChange={(event) => toggle(id, event.currentTarget.checked)}
+                        />{' '}
+                        {FILTERS[id].words}
+                      </label>
+                    )}
+                  </For>
+                </fieldset>
+                <Toggle on={wild()} onChange={setWild}>
+                  Gathered wild
+                </Toggle>
+              </div>
+              <Show when={wild()}>
+                <p class="answer-problem">
+                  Plants from the wild are mistaken for deadly ones every year. Open the plant, compare it with its
+                  look-alikes, and have it identified by a person whom you can name. Ask the owner of the land. Check
+                  your local rules for protected plants.
+                </p>
+              </Show>
+            </header>
+            <section aria-label="The plants compared">
+              <Show
+                when={found().length > 0}
+                fallback={
+                  <p class="answer-problem">
+                    {typed() === '' ? 'No plant passes these filters.' : `“${typed()}” is not in this library.`} The
+                    model knows nothing of other plants. Read first which plants must never be distilled.
+                  </p>
+                }
+              >
+                <AnswerTable caption="The plants compared" class="plants-table" columns={columns()} rows={found()} />
+              </Show>
+            </section>
+            <NeverDistil />
+          </>
+        }
+      >
+        {(plant) => (
+          <>
+            <div class="plant-tools">
+              <a href="#plants">All plants</a>
+              <Toggle on={wild()} onChange={setWild}>
+                Gathered wild
+              </Toggle>
+            </div>
+            <PlantPage plant={plant()} context={props.context} />
+          </>
+        )}
+      </Show>
+    </article>
+  );
+}
