@@ -2,7 +2,7 @@
 import { For, Show } from 'solid-js';
 import { libraryText, type Reader } from '../../../sim/index.ts';
 import type { LookAlike, Severity } from '../../../sim/library-texts.ts';
-import { provenanceLine } from '../bench/pickers/provenance-words.ts';
+import { Source } from '../parts/Source.tsx';
 import { bySeverity } from './plant-rows.ts';
 
 export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
@@ -38,9 +38,7 @@ export function LookAlikes(props: LookAlikesProps) {
                   <span class="look-alike-plant">{each.plant}</span>
                 </p>
                 <p>{libraryText(each.tellApart, props.reader)}</p>
-                <p class="about-source" data-as-printed>
-                  {provenanceLine(each.provenance)}.
-                </p>
+                <Source of={each.provenance} />
               </li>
             )}
           </For>

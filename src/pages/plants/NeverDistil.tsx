@@ -1,7 +1,7 @@
 /** Plants that never go into a still. */
 import { For } from 'solid-js';
 import { neverDistil, neverDistilProvenance } from '../../../sim/library-texts.ts';
-import { provenanceLine } from '../bench/pickers/provenance-words.ts';
+import { Source } from '../parts/Source.tsx';
 
 export function NeverDistil() {
   return (
@@ -20,9 +20,7 @@ export function NeverDistil() {
         The list is not complete. Distil no plant that you cannot name for certain, and none that is not known to be
         safe.
       </p>
-      <p class="about-source" data-as-printed>
-        {provenanceLine(neverDistilProvenance)}.
-      </p>
+      <Source of={neverDistilProvenance} />
     </section>
   );
 }

@@ -13,8 +13,8 @@ import {
 } from '../../../sim/index.ts';
 import { botanicalTexts, harvests, lookAlikes, whoAvoids, whoAvoidsProvenance } from '../../../sim/library-texts.ts';
 import { relativeDensityWords } from '../bench/pickers/botanical-about.ts';
-import { provenanceLine } from '../bench/pickers/provenance-words.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { Source } from '../parts/Source.tsx';
 import { LookAlikes } from './LookAlikes.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
 import { PutInStill } from './PutInStill.tsx';
@@ -26,14 +26,7 @@ export interface PlantPageProps {
 
 const STATE_WORDS: Readonly<Record<ChargeState, string>> = { fresh: 'Fresh', dry: 'Dry' };
 const ROOM_K = 293.15;
-
-function Source(props: { readonly of: Provenance }) {
-  return (
-    <span class="about-source" data-as-printed>
-      {provenanceLine(props.of)}.
-    </span>
-  );
-}
+const ICE_K = 273.15;
 
 function Fact(props: { readonly title: string; readonly children: JSX.Element }) {
   return (
@@ -52,6 +45,11 @@ export function PlantPage(props: PlantPageProps) {
   const states = () => (['fresh', 'dry'] as const).filter((state) => props.plant.states[state] !== undefined);
   const composition = () =>
     props.plant.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction }));
+  /** Colder than ice no tube of a still gets. */
+  const coldCrystals = () => {
+    const at = freezesAt(composition());
+    return at !== null && at > ICE_K ? at : null;
+  };
   const told = (of: Sourced<string>) => (
     <>
       {sentenceCase(libraryText(of.value, reader()))}. <Source of={of} />
@@ -150,7 +148,7 @@ export function PlantPage(props: PlantPageProps) {
               </Show>
             </Fact>
             <Fact title="In the cold">
-              <Show when={freezesAt(composition())} fallback="Nothing in this oil is known to freeze in a condenser.">
+              <Show when={coldCrystals()} fallback="Nothing in this oil is known to freeze in a condenser.">
                 {(at) => <>Crystals may form below {q().temperature(at())} and clog a cold tube.</>}
               </Show>{' '}
               <Source of={{ kind: 'computed', source: 'ideal solution of the constituents’ crystals' }} />
