@@ -160,6 +160,15 @@ export type { Seen, SeenKind } from './answers/forecast/forecast-readings.ts';
 export type { Turn } from './answers/forecast/followed.ts';
 export { symbolTex } from './explain/tex.ts';
 export * from './products/index.ts';
+export {
+  dropsSheet,
+  halfTimeSheet,
+  hydrosolSheet,
+  peroxideSheet,
+  plantSheet,
+  standingSheet,
+} from './explain/after-the-still.ts';
+export { dilutionMessages } from './messages/dilution.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
 export { closestWords } from './reference/closest-words.ts';

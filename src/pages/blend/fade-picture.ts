@@ -1,0 +1,231 @@
+/** What of a blend is in the air and what is left, as layers over a logarithmic time axis. */
+import { scaleLog } from 'd3-scale';
+import { area, curveLinear, line, stack, stackOrderNone } from 'd3-shape';
+import {
+  blendFilm,
+  fade,
+  fadeOfRealMixture,
+  fadeSummary,
+  formatDuration,
+  logTimes,
+  NOTE_CLASSES,
+  oilDensity,
+  timeToLose,
+  type BlendFilm,
+  type Fade,
+  type FadeSummary,
+  type NoteClass,
+} from '../../../sim/index.ts';
+import { oilStep, type Ink } from '../../charts/model/palette.ts';
+import type { KeptBlend } from '../../state/blend-store.ts';
+import { USUAL_SURFACES } from '../../../sim/index.ts';
+
+export const VIEWS = ['constituent', 'oil', 'note'] as const;
+export type View = (typeof VIEWS)[number];
+
+export interface Layer {
+  readonly key: string;
+  readonly label: string;
+  readonly ink: Ink;
+  /** Share of the vapour that leaves at each time. */
+  readonly shares: Float64Array;
+}
+
+export interface Fading {
+  readonly film: BlendFilm;
+  readonly fade: Fade;
+  readonly summary: FadeSummary;
+}
+
+const ROOM_K = 293.15;
+const EARLIEST_s = 10;
+const POINTS = 140;
+/** Ends that the time axis may have, s: it jumps rarely while a share is dragged. */
+const HOUR_s = 3600;
+const ENDS_s = [1, 3, 10, 30, 100, 300, 1000, 3000, 10000].map((hours) => hours * HOUR_s);
+/** The axis ends where so much has left. */
+const NEARLY_ALL = 0.995;
+/** More constituents than this are told together. */
+const MOST_LAYERS = 8;
+
+export function surfaceOf({ surface, temperature_K, coefficient_m_s }: KeptBlend) {
+  return { ...USUAL_SURFACES[surface], temperature_K, coefficient_m_s };
+}
+
+/** Share of each oil in the product by volume. */
+export function sharesOf({ oils, strength }: KeptBlend): readonly number[] {
+  const whole = oils.reduce((sum, { parts }) => sum + parts, 0);
+  return oils.map(({ parts }) => (whole > 0 ? (strength * parts) / whole : 0));
+}
+
+const CARRIER_DENSITY = 915;
+
+export function filmOf(blend: KeptBlend): BlendFilm | null {
+  const shares = sharesOf(blend);
+  if (shares.every((share) => share === 0)) return null;
+  const oils = blend.oils.map(({ composition }, i) => ({
+    composition,
+    share: (shares[i] as number) * oilDensity(composition, ROOM_K),
+  }));
+  return blendFilm(oils, (1 - blend.strength) * CARRIER_DENSITY, surfaceOf(blend));
+}
+
+export const endOf = (film: BlendFilm): number => {
+  const wanted = timeToLose(film, NEARLY_ALL);
+  return ENDS_s.find((end) => end >= wanted) ?? (ENDS_s.at(-1) as number);
+};
+
+export function fadingOf(blend: KeptBlend, end_s?: number): Fading | null {
+  const film = filmOf(blend);
+  if (film === null) return null;
+  const times = logTimes(EARLIEST_s, end_s ?? endOf(film), POINTS);
+  const isReal = blend.real && film.isNeat;
+  return {
+    film,
+    fade: isReal ? fadeOfRealMixture(film, times) : fade(film, times),
+    summary: fadeSummary(film),
+  };
+}
+
+const NOTE_WORDS: Readonly<Record<NoteClass, string>> = { top: 'top notes', middle: 'middle notes', base: 'base notes' };
+
+/** Layers from the bottom up, the least volatile first. */
+export function layersOf({ film, fade: of }: Fading, view: View, oilNames: readonly string[]): readonly Layer[] {
+  const count = film.ids.length;
+  const { times_s, leaving_kg_m2_s: leaving } = of;
+  const sums = (weightOf: (constituent: number) => number): Float64Array =>
+    Float64Array.from(times_s, (_, k) => {
+      let own = 0;
+      let whole = 0;
+      for (let i = 0; i < count; i++) {
+        const each = leaving[k * count + i] as number;
+        own += each * weightOf(i);
+        whole += each;
+      }
+      return whole > 0 ? own / whole : 0;
+    });
+  if (view === 'note')
+    return [...NOTE_CLASSES].reverse().map((note, at) => ({
+      key: note,
+      label: NOTE_WORDS[note],
+      ink: oilStep(1 - at / 2),
+      shares: sums((i) => (film.classes[i] === note ? 1 : 0)),
+    }));
+  if (view === 'oil') {
+    const volatility = film.origins.map((of) =>
+      of.reduce((sum, share, i) => sum + share * (film.loads[i] as number) * Math.log(film.rates[i] as number), 0) /
+      of.reduce((sum, share, i) => sum + share * (film.loads[i] as number), 0),
+    );
+    const order = [...film.origins.keys()].sort((a, b) => (volatility[a] as number) - (volatility[b] as number));
+    return order.map((oil, at) => ({
+      key: `oil ${oil}`,
+      label: oilNames[oil] ?? '',
+      ink: oilStep(order.length === 1 ? 0.5 : 1 - at / (order.length - 1)),
+      shares: sums((i) => film.origins[oil]?.[i] ?? 0),
+    }));
+  }
+  const all = film.ids.map((id, i) => ({ i, id, shares: sums((other) => (other === i ? 1 : 0)) }));
+  const peak = ({ shares }: { readonly shares: Float64Array }): number => Math.max(...shares);
+  const main = [...all].sort((a, b) => peak(b) - peak(a)).slice(0, MOST_LAYERS);
+  const rest = all.filter((each) => !main.includes(each));
+  main.sort((a, b) => (film.rates[a.i] as number) - (film.rates[b.i] as number));
+  const layers = main.map(({ i, id, shares }, at): Layer => {
+    const row = film.rows[i];
+    return {
+      key: id,
+      label: row?.shortName ?? row?.name ?? id,
+      ink: oilStep(main.length === 1 ? 0.5 : 1 - at / (main.length - 1)),
+      shares,
+    };
+  });
+  if (rest.length === 0) return layers;
+  const together = Float64Array.from(times_s, (_, k) => rest.reduce((sum, { shares }) => sum + (shares[k] as number), 0));
+  return [...layers, { key: 'rest', label: 'others', ink: 'gridline', shares: together }];
+}
+
+export interface AreaShape {
+  readonly layer: Layer;
+  readonly path: string;
+  /** Where its name fits, if anywhere. */
+  readonly label: { readonly x: number; readonly y: number } | null;
+}
+
+export interface Frame {
+  readonly left: number;
+  readonly right: number;
+  readonly top: number;
+  readonly bottom: number;
+}
+
+const LABEL_HEIGHT_px = 16;
+const LETTER_px = 7.2;
+
+export const timeScale = (times_s: Float64Array, { left, right }: Frame) =>
+  scaleLog()
+    .domain([times_s[0] as number, times_s.at(-1) as number])
+    .range([left, right]);
+
+/** Layers on top of each other, in a frame whose height is the whole. */
+export function areasOf(layers: readonly Layer[], times_s: Float64Array, frame: Frame): readonly AreaShape[] {
+  const x = timeScale(times_s, frame);
+  const xs = Float64Array.from(times_s, (time) => x(time));
+  const y = (share: number): number => frame.bottom - share * (frame.bottom - frame.top);
+  const rows = Array.from(times_s.keys());
+  const stacked = stack<number, Layer>()
+    .keys(layers)
+    .value((k, layer) => layer.shares[k] as number)
+    .order(stackOrderNone)(rows);
+  const shape = area<readonly [number, number] & { readonly data: number }>()
+    .curve(curveLinear)
+    .digits(1)
+    .x((_, k) => xs[k] as number)
+    .y0(([low]) => y(low))
+    .y1(([, high]) => y(high));
+  return stacked.map((points) => {
+    const layer = points.key;
+    const half = (layer.label.length * LETTER_px) / 2;
+    let best = LABEL_HEIGHT_px;
+    let label: AreaShape['label'] = null;
+    for (let k = 0; k < points.length; k++) {
+      const at = xs[k] as number;
+      if (at - half < frame.left + 4 || at + half > frame.right - 4) continue;
+      const [low, high] = points[k] as unknown as readonly [number, number];
+      const thick = y(low) - y(high);
+      if (thick <= best) continue;
+      best = thick;
+      label = { x: at, y: (y(low) + y(high)) / 2 };
+    }
+    return { layer, path: shape(points as unknown as (readonly [number, number] & { readonly data: number })[]) ?? '', label };
+  });
+}
+
+/** What is left, as a line in a frame. */
+export function leftLine({ times_s, leftShare }: Fade, frame: Frame, axis: Float64Array): string {
+  const x = timeScale(axis, frame);
+  const last = x.domain()[1] as number;
+  const rows = Array.from(times_s.keys()).filter((k) => (times_s[k] as number) <= last);
+  return (
+    line<number>()
+      .digits(1)
+      .x((k) => x(times_s[k] as number))
+      .y((k) => frame.bottom - (leftShare[k] as number) * (frame.bottom - frame.top))(rows) ?? ''
+  );
+}
+
+/** Round times that a logarithmic axis names. */
+const DAY_s = 86400;
+const NAMED_s = [10, 60, 600, HOUR_s, 10 * HOUR_s, 4 * DAY_s, 30 * DAY_s, 365 * DAY_s];
+
+export const timeWords = (time_s: number): string => {
+  if (time_s < 59.5) return `${Math.round(time_s)}\u202fs`;
+  if (time_s < 100 * HOUR_s) return formatDuration(time_s < HOUR_s ? time_s : Math.round(time_s / 60) * 60);
+  const days = time_s / DAY_s;
+  return days < 100 ? `${Math.round(days)} days` : `${Math.round(days / 30.44)} months`;
+};
+
+export const ticksOf = (times_s: Float64Array): readonly number[] =>
+  NAMED_s.filter((time) => time >= (times_s[0] as number) && time <= (times_s.at(-1) as number));
+
+/** Row of the time that is nearest to a place on the axis, 0 to 1. */
+export const rowAtPlace = (place: number, count: number): number =>
+  Math.max(0, Math.min(count - 1, Math.round(place * (count - 1))));
