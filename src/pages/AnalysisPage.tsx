@@ -15,7 +15,15 @@ import { SizeView } from './size/SizeView.tsx';
 import { errorMessage } from '../workers/errors.ts';
 import './analysis.css';
 
-const PlantsView = lazy(async () => ({ default: (await import('./plants/PlantsView.tsx')).PlantsView }));
+const BlendView = lazy(async () => ({ default: (await import('./blend/BlendView.tsx')).BlendView }));
+const BottlingView = lazy(async () => ({ default: (await import('./bottling/BottlingView.tsx')).BottlingView }));
+const PlantsView = lazy(async () => {
+  const [{ PlantsView: View }, texts] = await Promise.all([
+    import('./plants/PlantsView.tsx'),
+    import('../../sim/library-texts.ts'),
+  ]);
+  return { default: (props: { readonly context: AnalysisContext }) => <View context={props.context} texts={texts} /> };
+});
 
 export interface AnalysisPageProps {
   readonly place: AnalysisPlace;
@@ -47,6 +55,16 @@ export function AnalysisPage(props: AnalysisPageProps) {
         <Match when={props.place === 'plants'}>
           <Suspense fallback={<p class="opening">Fetching this place…</p>}>
             <PlantsView context={props.context} />
+          </Suspense>
+        </Match>
+        <Match when={props.place === 'bottling'}>
+          <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+            <BottlingView context={props.context} />
+          </Suspense>
+        </Match>
+        <Match when={props.place === 'blend'}>
+          <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+            <BlendView context={props.context} />
           </Suspense>
         </Match>
         <Match when={props.place === 'run-book'}>

@@ -30,8 +30,10 @@ export interface KeptBlend {
   readonly id: string;
   readonly name: string;
   readonly oils: readonly BlendedOil[];
-  /** Share of the product by volume that is oils; the rest is a fixed oil. 1 for a blend without it. */
+  /** Share of the product by volume that is oils; the rest is a fixed oil. */
   readonly strength: number;
+  /** The film is of the product, fixed oil and all, and not of the neat oils. */
+  readonly diluted: boolean;
   readonly product_m3: number;
   readonly dropsPer_mL: number;
   readonly carrierPrice: number;
@@ -44,14 +46,16 @@ export interface KeptBlend {
 
 export const MOST_OILS = 8;
 export const MOST_PARTS = 100;
-/** Below it a blend is a dilution in a fixed oil. */
+/** Share of the oils without a fixed oil. */
 export const NEAT = 1;
+const USUAL_STRENGTH = 0.02;
 
 export const newBlend = (oils: readonly BlendedOil[]): KeptBlend => ({
   id: 'current',
   name: 'Evening blend',
   oils,
-  strength: NEAT,
+  strength: USUAL_STRENGTH,
+  diluted: false,
   product_m3: 30e-6,
   dropsPer_mL: USUAL_DROPS_per_mL,
   carrierPrice: 0,
@@ -81,6 +85,7 @@ const blend = z.object({
   name: z.string(),
   oils: z.array(oil).check(z.minLength(1), z.maxLength(MOST_OILS)),
   strength: finite.check(z.lte(1)),
+  diluted: z.boolean(),
   product_m3: z.number().check(z.gt(0)),
   dropsPer_mL: z.number().check(z.gt(0)),
   carrierPrice: finite,

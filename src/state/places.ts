@@ -11,7 +11,16 @@ export const GROUPS = [
       { id: 'compare', words: 'Compare' },
     ],
   },
-  { id: 'keep', words: 'Keep', places: [{ id: 'run-book', words: 'Run book' }] },
+  {
+    id: 'keep',
+    words: 'Keep',
+    places: [
+      { id: 'run-book', words: 'Run book' },
+      { id: 'bottling', words: 'Bottling' },
+      { id: 'bottling', words: 'Bottling' },
+      { id: 'blend', words: 'Blend' },
+    ],
+  },
   { id: 'teach', words: 'Teach', places: [{ id: 'reference', words: 'Reference' }] },
 ] as const;
 

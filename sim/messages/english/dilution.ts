@@ -17,7 +17,9 @@ const USE_WORDS: Readonly<Record<Use, string>> = {
 /** Shares of a product, which may be very small. */
 const SHARE = { significant: 2 } as const;
 
-const nameOf = (botanical: string): string => findBotanical(botanical).name.value;
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+const nameOf = (botanical: string): string => capital(findBotanical(botanical).name.value);
 
 export function dilution(q: Quantities) {
   const told: { readonly [K in DilutionFinding['kind']]: (finding: Extract<DilutionFinding, { kind: K }>) => string } =
@@ -29,7 +31,7 @@ export function dilution(q: Quantities) {
       'limit-to-look-up': ({ botanical }) =>
         `${nameOf(botanical)}: a limit stricter than the usual one exists for this oil. We have not read its source and show no figure. Look it up before use on skin.`,
       'constituent-over-limit': ({ constituent, share, limit, supposed }) =>
-        `${constituent}: ${q.share(share, SHARE)} of the product exceeds its limit of ${q.share(limit, SHARE)}${supposed ? ', by what such an oil usually holds' : ''}.`,
+        `${capital(constituent)}: ${q.share(share, SHARE)} of the product exceeds its limit of ${q.share(limit, SHARE)}${supposed ? ', by what such an oil usually holds' : ''}.`,
     };
   return {
     use: (use: Use): string => USE_WORDS[use],
@@ -76,7 +78,10 @@ export function dilution(q: Quantities) {
       'This page makes no claim that an oil heals. Products that you sell fall under rules for cosmetics and chemicals: check your local rules.',
     ] as readonly string[],
     allergens: ({ allergens, listedOils }: DilutionVerdict): string => {
-      const names = [...listedOils.map((id) => nameOf(id)), ...allergens.map((id) => constituentById(id).name)];
+      const names = [
+        ...listedOils.map((id) => nameOf(id)),
+        ...allergens.map((id) => constituentById(id).shortName ?? constituentById(id).name),
+      ];
       return names.length === 0
         ? 'No listed allergen reaches 0.001 % here.'
         : `To name on the label in the EU, from 0.001 % in what stays on the skin: ${names.join(', ')}.`;

@@ -3,7 +3,7 @@ import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
 import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { colourOf } from '../../charts/model/palette.ts';
 import { createLook } from '../../charts/plot/look.ts';
-import { reducedMotion } from '../../ui/reduced-motion.ts';
+import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { createWidth } from '../../ui/width.ts';
 import {
   areasOf,
@@ -28,11 +28,7 @@ export interface FadePictureProps {
   readonly surface: string;
 }
 
-const VIEW_WORDS: Readonly<Record<View, string>> = {
-  constituent: 'by constituent',
-  oil: 'by oil',
-  note: 'by note',
-};
+const VIEW_WORDS: Readonly<Record<View, string>> = { constituent: 'by constituent', oil: 'by oil', note: 'by note' };
 const AIR_px = 280;
 const LEFT_px = 110;
 const GAP_px = 34;
@@ -54,7 +50,12 @@ export function FadePicture(props: FadePictureProps) {
   );
   const width = createWidth(() => host);
   const times = () => props.fading.fade.times_s;
-  const frame = createMemo(() => ({ left: EDGE_px, right: Math.max(EDGE_px + 100, width() - END_px), top: 8, bottom: AIR_px }));
+  const frame = createMemo(() => ({
+    left: EDGE_px,
+    right: Math.max(EDGE_px + 100, width() - END_px),
+    top: 8,
+    bottom: AIR_px,
+  }));
   const below = createMemo(() => ({ ...frame(), top: AIR_px + GAP_px, bottom: AIR_px + GAP_px + LEFT_px }));
   const height = AIR_px + GAP_px + LEFT_px + AXIS_px;
   const layers = createMemo(() => layersOf(props.fading, view(), props.oilNames));
@@ -84,6 +85,9 @@ export function FadePicture(props: FadePictureProps) {
     clearInterval(handle);
     setPlaying(false);
   };
+  const advance = () => {
+    if (setPlace((at) => Math.min(1, at + 1 / STILL_STEPS)) >= 1) halt();
+  };
   const play = () => {
     if (playing()) {
       halt();
@@ -92,11 +96,8 @@ export function FadePicture(props: FadePictureProps) {
     const from = place() >= 1 ? 0 : place();
     setPlace(from);
     setPlaying(true);
-    if (reducedMotion()) {
-      handle = window.setInterval(() => {
-        setPlace((at) => Math.min(1, at + 1 / STILL_STEPS));
-        if (place() >= 1) halt();
-      }, PLAY_ms / STILL_STEPS);
+    if (matchMedia(REDUCED_MOTION).matches) {
+      handle = window.setInterval(advance, PLAY_ms / STILL_STEPS);
       return;
     }
     const began = performance.now();
@@ -116,7 +117,8 @@ export function FadePicture(props: FadePictureProps) {
         <For each={VIEWS}>
           {(id) => (
             <label class="choice-radio">
-              <input type="radio" name="fade-view" checked={view() === id} onChange={() => setView(id)} /> {VIEW_WORDS[id]}
+              <input type="radio" name="fade-view" checked={view() === id} onChange={() => setView(id)} />{' '}
+              {VIEW_WORDS[id]}
             </label>
           )}
         </For>
@@ -142,11 +144,29 @@ export function FadePicture(props: FadePictureProps) {
               <For each={[0, 0.5, 1]}>
                 {(share) => (
                   <g>
-                    <text class="fade-tick" x={EDGE_px - 6} y={frame().bottom - share * (frame().bottom - frame().top)} text-anchor="end" dominant-baseline="middle">
+                    <text
+                      class="fade-tick"
+                      x={EDGE_px - 6}
+                      y={frame().bottom - share * (frame().bottom - frame().top)}
+                      text-anchor="end"
+                      dominant-baseline="middle"
+                    >
                       {share * 100}&#8239;%
                     </text>
-                    <line class="fade-grid" x1={frame().left} x2={frame().right} y1={below().bottom - share * LEFT_px} y2={below().bottom - share * LEFT_px} />
-                    <text class="fade-tick" x={EDGE_px - 6} y={below().bottom - share * LEFT_px} text-anchor="end" dominant-baseline="middle">
+                    <line
+                      class="fade-grid"
+                      x1={frame().left}
+                      x2={frame().right}
+                      y1={below().bottom - share * LEFT_px}
+                      y2={below().bottom - share * LEFT_px}
+                    />
+                    <text
+                      class="fade-tick"
+                      x={EDGE_px - 6}
+                      y={below().bottom - share * LEFT_px}
+                      text-anchor="end"
+                      dominant-baseline="middle"
+                    >
                       {share * 100}&#8239;%
                     </text>
                   </g>
@@ -197,9 +217,7 @@ export function FadePicture(props: FadePictureProps) {
       <p class="fade-told" role={playing() ? undefined : 'status'}>
         {told()}
       </p>
-      <Show when={props.other}>
-        {(other) => <p class="answer-quiet">Dashed: {other().name}.</p>}
-      </Show>
+      <Show when={props.other}>{(other) => <p class="answer-quiet">Dashed: {other().name}.</p>}</Show>
     </figure>
   );
 }

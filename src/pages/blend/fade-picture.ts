@@ -3,6 +3,7 @@ import { scaleLog } from 'd3-scale';
 import { area, curveLinear, line, stack, stackOrderNone } from 'd3-shape';
 import {
   blendFilm,
+  CARRIER,
   fade,
   fadeOfRealMixture,
   fadeSummary,
@@ -11,14 +12,14 @@ import {
   NOTE_CLASSES,
   oilDensity,
   timeToLose,
+  USUAL_SURFACES,
   type BlendFilm,
   type Fade,
   type FadeSummary,
   type NoteClass,
 } from '../../../sim/index.ts';
 import { oilStep, type Ink } from '../../charts/model/palette.ts';
-import type { KeptBlend } from '../../state/blend-store.ts';
-import { USUAL_SURFACES } from '../../../sim/index.ts';
+import { NEAT, type KeptBlend } from '../../state/blend-store.ts';
 
 export const VIEWS = ['constituent', 'oil', 'note'] as const;
 export type View = (typeof VIEWS)[number];
@@ -58,16 +59,15 @@ export function sharesOf({ oils, strength }: KeptBlend): readonly number[] {
   return oils.map(({ parts }) => (whole > 0 ? (strength * parts) / whole : 0));
 }
 
-const CARRIER_DENSITY = 915;
-
 export function filmOf(blend: KeptBlend): BlendFilm | null {
-  const shares = sharesOf(blend);
+  const strength = blend.diluted ? blend.strength : NEAT;
+  const shares = sharesOf({ ...blend, strength });
   if (shares.every((share) => share === 0)) return null;
   const oils = blend.oils.map(({ composition }, i) => ({
     composition,
     share: (shares[i] as number) * oilDensity(composition, ROOM_K),
   }));
-  return blendFilm(oils, (1 - blend.strength) * CARRIER_DENSITY, surfaceOf(blend));
+  return blendFilm(oils, (1 - strength) * CARRIER.density_kg_m3, surfaceOf(blend));
 }
 
 export const endOf = (film: BlendFilm): number => {
@@ -80,14 +80,14 @@ export function fadingOf(blend: KeptBlend, end_s?: number): Fading | null {
   if (film === null) return null;
   const times = logTimes(EARLIEST_s, end_s ?? endOf(film), POINTS);
   const isReal = blend.real && film.isNeat;
-  return {
-    film,
-    fade: isReal ? fadeOfRealMixture(film, times) : fade(film, times),
-    summary: fadeSummary(film),
-  };
+  return { film, fade: isReal ? fadeOfRealMixture(film, times) : fade(film, times), summary: fadeSummary(film) };
 }
 
-const NOTE_WORDS: Readonly<Record<NoteClass, string>> = { top: 'top notes', middle: 'middle notes', base: 'base notes' };
+const NOTE_WORDS: Readonly<Record<NoteClass, string>> = {
+  top: 'top notes',
+  middle: 'middle notes',
+  base: 'base notes',
+};
 
 /** Layers from the bottom up, the least volatile first. */
 export function layersOf({ film, fade: of }: Fading, view: View, oilNames: readonly string[]): readonly Layer[] {
@@ -105,16 +105,19 @@ export function layersOf({ film, fade: of }: Fading, view: View, oilNames: reado
       return whole > 0 ? own / whole : 0;
     });
   if (view === 'note')
-    return [...NOTE_CLASSES].reverse().map((note, at) => ({
-      key: note,
-      label: NOTE_WORDS[note],
-      ink: oilStep(1 - at / 2),
-      shares: sums((i) => (film.classes[i] === note ? 1 : 0)),
-    }));
+    return [...NOTE_CLASSES]
+      .reverse()
+      .map((note, at) => ({
+        key: note,
+        label: NOTE_WORDS[note],
+        ink: oilStep(1 - at / 2),
+        shares: sums((i) => (film.classes[i] === note ? 1 : 0)),
+      }));
   if (view === 'oil') {
-    const volatility = film.origins.map((of) =>
-      of.reduce((sum, share, i) => sum + share * (film.loads[i] as number) * Math.log(film.rates[i] as number), 0) /
-      of.reduce((sum, share, i) => sum + share * (film.loads[i] as number), 0),
+    const volatility = film.origins.map(
+      (of) =>
+        of.reduce((sum, share, i) => sum + share * (film.loads[i] as number) * Math.log(film.rates[i] as number), 0) /
+        of.reduce((sum, share, i) => sum + share * (film.loads[i] as number), 0),
     );
     const order = [...film.origins.keys()].sort((a, b) => (volatility[a] as number) - (volatility[b] as number));
     return order.map((oil, at) => ({
@@ -139,7 +142,9 @@ export function layersOf({ film, fade: of }: Fading, view: View, oilNames: reado
     };
   });
   if (rest.length === 0) return layers;
-  const together = Float64Array.from(times_s, (_, k) => rest.reduce((sum, { shares }) => sum + (shares[k] as number), 0));
+  const together = Float64Array.from(times_s, (_, k) =>
+    rest.reduce((sum, { shares }) => sum + (shares[k] as number), 0),
+  );
   return [...layers, { key: 'rest', label: 'others', ink: 'gridline', shares: together }];
 }
 
@@ -181,7 +186,7 @@ export function areasOf(layers: readonly Layer[], times_s: Float64Array, frame: 
     .x((_, k) => xs[k] as number)
     .y0(([low]) => y(low))
     .y1(([, high]) => y(high));
-  return stacked.map((points) => {
+  const found = stacked.map((points) => {
     const layer = points.key;
     const half = (layer.label.length * LETTER_px) / 2;
     let best = LABEL_HEIGHT_px;
@@ -195,8 +200,28 @@ export function areasOf(layers: readonly Layer[], times_s: Float64Array, frame: 
       best = thick;
       label = { x: at, y: (y(low) + y(high)) / 2 };
     }
-    return { layer, path: shape(points as unknown as (readonly [number, number] & { readonly data: number })[]) ?? '', label };
+    return {
+      layer,
+      path: shape(points as unknown as (readonly [number, number] & { readonly data: number })[]) ?? '',
+      label,
+      half,
+      best,
+    };
   });
+  // The widest names stand; one that would run into another is left to the sentence.
+  const stand = new Set<AreaShape['label']>();
+  for (const { label, half } of [...found].sort((a, b) => b.best - a.best)) {
+    const clear = found.every(
+      (other) =>
+        other.label === null ||
+        label === null ||
+        !stand.has(other.label) ||
+        Math.abs(other.label.y - label.y) >= LABEL_HEIGHT_px ||
+        Math.abs(other.label.x - label.x) >= half + other.half,
+    );
+    if (label !== null && clear) stand.add(label);
+  }
+  return found.map(({ layer, path, label }) => ({ layer, path, label: stand.has(label) ? label : null }));
 }
 
 /** What is left, as a line in a frame. */

@@ -1,14 +1,14 @@
 /** Plants that never go into a still. */
 import { For } from 'solid-js';
-import { neverDistil, neverDistilProvenance } from '../../../sim/library-texts.ts';
+import type { PlantTexts } from './plant-texts.ts';
 import { Source } from '../parts/Source.tsx';
 
-export function NeverDistil() {
+export function NeverDistil(props: { readonly texts: PlantTexts }) {
   return (
     <section class="never-distil" aria-labelledby="never-distil-title">
       <h3 id="never-distil-title">Never distil these</h3>
       <ul>
-        <For each={neverDistil}>
+        <For each={props.texts.neverDistil}>
           {({ plants, why }) => (
             <li>
               <strong class="is-bad">{plants}</strong> <span>{why}</span>
@@ -20,7 +20,7 @@ export function NeverDistil() {
         The list is not complete. Distil no plant that you cannot name for certain, and none that is not known to be
         safe.
       </p>
-      <Source of={neverDistilProvenance} />
+      <Source of={props.texts.neverDistilProvenance} />
     </section>
   );
 }

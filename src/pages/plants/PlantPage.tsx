@@ -11,17 +11,18 @@ import {
   type Provenance,
   type Sourced,
 } from '../../../sim/index.ts';
-import { botanicalTexts, harvests, lookAlikes, whoAvoids, whoAvoidsProvenance } from '../../../sim/library-texts.ts';
 import { relativeDensityWords } from '../bench/pickers/botanical-about.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { Source } from '../parts/Source.tsx';
 import { LookAlikes } from './LookAlikes.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
+import type { PlantTexts } from './plant-texts.ts';
 import { PutInStill } from './PutInStill.tsx';
 
 export interface PlantPageProps {
   readonly plant: Botanical;
   readonly context: AnalysisContext;
+  readonly texts: PlantTexts;
 }
 
 const STATE_WORDS: Readonly<Record<ChargeState, string>> = { fresh: 'Fresh', dry: 'Dry' };
@@ -40,8 +41,8 @@ function Fact(props: { readonly title: string; readonly children: JSX.Element })
 export function PlantPage(props: PlantPageProps) {
   const reader = () => props.context.reader();
   const q = () => quantities(reader());
-  const texts = () => botanicalTexts[props.plant.id];
-  const harvest = () => harvests[props.plant.id];
+  const texts = () => props.texts.botanicalTexts[props.plant.id];
+  const harvest = () => props.texts.harvests[props.plant.id];
   const states = () => (['fresh', 'dry'] as const).filter((state) => props.plant.states[state] !== undefined);
   const composition = () =>
     props.plant.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction }));
@@ -68,7 +69,7 @@ export function PlantPage(props: PlantPageProps) {
         <h2 id="plant-name">{sentenceCase(props.plant.name.value)}</h2>
         <p class="plant-latin">{props.plant.latinName.value}</p>
       </header>
-      <LookAlikes of={lookAlikes[props.plant.id] ?? []} name={props.plant.name.value} reader={reader()} />
+      <LookAlikes of={props.texts.lookAlikes[props.plant.id] ?? []} name={props.plant.name.value} reader={reader()} />
       <PutInStill plant={props.plant} context={props.context} />
       <div class="plant-columns">
         <section aria-labelledby="plant-cut">
@@ -185,7 +186,7 @@ export function PlantPage(props: PlantPageProps) {
           <h3 id="plant-care">Care, and other ways</h3>
           <dl>
             <Fact title="Who should avoid it">
-              {whoAvoids[props.plant.id]} <Source of={whoAvoidsProvenance} />
+              {props.texts.whoAvoids[props.plant.id]} <Source of={props.texts.whoAvoidsProvenance} />
             </Fact>
             <Show when={texts()}>
               {(of) => (

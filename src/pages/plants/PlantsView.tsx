@@ -1,7 +1,7 @@
 /** Which plant: the library compared, searched and filtered; each opens its own page and goes into the still. */
 import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
 import { displayUnit, formatQuantity, type Botanical } from '../../../sim/index.ts';
-import { lookAlikes } from '../../../sim/library-texts.ts';
+import type { PlantTexts } from './plant-texts.ts';
 import { restOf } from '../../state/places.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
@@ -27,7 +27,7 @@ const createRest = () => {
 
 const missing = '–';
 
-export function PlantsView(props: { readonly context: AnalysisContext }) {
+export function PlantsView(props: { readonly context: AnalysisContext; readonly texts: PlantTexts }) {
   const rest = createRest();
   const opened = createMemo(() => botanicals.find(({ id }) => id === rest()) ?? null);
   const found = createMemo(() => plantsMatching(typed(), filters()));
@@ -44,7 +44,7 @@ export function PlantsView(props: { readonly context: AnalysisContext }) {
     return of === null ? missing : formatQuantity(of.typical, 'm³/kg', units(), { hint: 'oilYield', bare: true });
   };
   const deadly = (plant: Botanical) =>
-    (lookAlikes[plant.id] ?? []).filter(({ severity }) => severity === 'deadly').length;
+    (props.texts.lookAlikes[plant.id] ?? []).filter(({ severity }) => severity === 'deadly').length;
   const columns = createMemo<readonly TableColumn<Botanical>[]>(() => [
     {
       id: 'name',
@@ -163,7 +163,7 @@ export function PlantsView(props: { readonly context: AnalysisContext }) {
                 <AnswerTable caption="The plants compared" class="plants-table" columns={columns()} rows={found()} />
               </Show>
             </section>
-            <NeverDistil />
+            <NeverDistil texts={props.texts} />
           </>
         }
       >
@@ -175,7 +175,7 @@ export function PlantsView(props: { readonly context: AnalysisContext }) {
                 Gathered wild
               </Toggle>
             </div>
-            <PlantPage plant={plant()} context={props.context} />
+            <PlantPage plant={plant()} context={props.context} texts={props.texts} />
           </>
         )}
       </Show>

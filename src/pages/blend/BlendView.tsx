@@ -1,0 +1,286 @@
+/** A blend of oils: how it fades, how it is diluted, saved and labelled. */
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import {
+  COEFFICIENT_RANGE_m_s,
+  displayUnit,
+  formatNumber,
+  formatQuantity,
+  halfTimeSheet,
+  SURFACES,
+  timeToLose,
+  USUAL_SURFACES,
+  type SurfaceKind,
+} from '../../../sim/index.ts';
+import {
+  changeBlend,
+  currentBlend,
+  newBlend,
+  openBlends,
+  openRecipe,
+  recipes,
+  removeRecipe,
+  saveRecipe,
+  type KeptBlend,
+} from '../../state/blend-store.ts';
+import { QuantityField } from '../../ui/QuantityField.tsx';
+import { Toggle } from '../../ui/Toggle.tsx';
+import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
+import { labelFor } from '../labels/label-sizes.ts';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { SheetButton } from '../working/SheetButton.tsx';
+import { BlendOils, libraryOil, oilOfRun } from './BlendOils.tsx';
+import { Dilution } from './Dilution.tsx';
+import { FadePicture } from './FadePicture.tsx';
+import { fadingOf, sharesOf, surfaceOf, timeWords } from './fade-picture.ts';
+import './blend.css';
+
+const SURFACE_WORDS: Readonly<Record<SurfaceKind, string>> = { paper: 'paper', skin: 'skin', dish: 'dish' };
+
+const firstBlend = (context: AnalysisContext): KeptBlend => {
+  const own = oilOfRun(context, 40);
+  const others = [libraryOil('orange-peel', 30), libraryOil('clove-bud', 10)];
+  return newBlend([own ?? libraryOil('lavender-true', 40), ...others]);
+};
+
+export function BlendView(props: { readonly context: AnalysisContext }) {
+  const first = (): KeptBlend => firstBlend(props.context);
+  onMount(() => {
+    void openBlends(first);
+  });
+  return (
+    <article class="answer blend-view" aria-labelledby="blend-title">
+      <header class="answer-head">
+        <h2 id="blend-title">Which oil is smelled when?</h2>
+        <Show when={currentBlend()} fallback={<p class="answer-quiet">Opening your blend…</p>}>
+          {(blend) => <BlendBody blend={blend()} context={props.context} />}
+        </Show>
+      </header>
+    </article>
+  );
+}
+
+function BlendBody(props: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
+  const [otherId, setOtherId] = createSignal('');
+  const units = () => props.context.units();
+  const fading = createMemo(() => fadingOf(props.blend));
+  const other = createMemo(() => {
+    const recipe = recipes().find(({ id }) => id === otherId());
+    const end = fading()?.fade.times_s.at(-1);
+    const of = recipe && end !== undefined ? fadingOf(recipe, end) : null;
+    return recipe && of ? { name: recipe.name, fading: of } : null;
+  });
+  const classes = () => fading()?.summary.classes;
+  const percent = (share: number) => formatQuantity(share, '1', units(), { hint: 'share' });
+  const label = () => {
+    const shares = sharesOf(props.blend);
+    return {
+      name: props.blend.name,
+      under: props.blend.oils
+        .map(
+          ({ name }, i) => `${name} ${formatQuantity(shares[i] ?? 0, '1', units(), { hint: 'share', significant: 2 })}`,
+        )
+        .join(', '),
+      lines: [
+        `${formatQuantity(props.blend.product_m3, 'm³', units(), { hint: 'oilVolume' })}${props.blend.strength < 1 ? ', in a fixed oil' : ''}`,
+      ],
+      cautions: [
+        'Flammable. Do not swallow. Keep from children, pets, food and flames. Not in the eyes. Not under 12 without a professional.',
+      ],
+    };
+  };
+  return (
+    <>
+      <p class="answer-lead" role="status">
+        <Show when={fading()} fallback="Drag the share of an oil up to begin.">
+          {(of) => (
+            <>
+              Half of it has left the {SURFACE_WORDS[props.blend.surface]} after {timeWords(of().summary.half_s)}, nine
+              tenths after {timeWords(of().summary.nineTenths_s)}.
+            </>
+          )}
+        </Show>
+      </p>
+      <div class="blend-columns">
+        <div class="blend-left">
+          <BlendOils blend={props.blend} context={props.context} />
+          <section class="blend-surface" aria-labelledby="blend-surface-title">
+            <h3 id="blend-surface-title">The film</h3>
+            <fieldset class="choice-radios">
+              <legend class="visually-hidden">Spread on</legend>
+              <For each={SURFACES}>
+                {(kind) => (
+                  <label class="choice-radio">
+                    <input
+                      type="radio"
+                      name="blend-surface"
+                      checked={props.blend.surface === kind}
+                      onChange={() => changeBlend({ surface: kind, temperature_K: USUAL_SURFACES[kind].temperature_K })}
+                    />{' '}
+                    on {SURFACE_WORDS[kind]}
+                  </label>
+                )}
+              </For>
+            </fieldset>
+            <QuantityField
+              label="Temperature"
+              value={props.blend.temperature_K}
+              unit="K"
+              hint="temperature"
+              min={278.15}
+              max={313.15}
+              system={units()}
+              onCommit={(value) => changeBlend({ temperature_K: value })}
+            />
+            <QuantityField
+              label="Air at the film"
+              value={props.blend.coefficient_m_s}
+              unit="m/s"
+              hint="speed"
+              min={COEFFICIENT_RANGE_m_s[0] / 4}
+              max={COEFFICIENT_RANGE_m_s[1] * 4}
+              system={units()}
+              onCommit={(value) => changeBlend({ coefficient_m_s: value })}
+            />
+            <p class="answer-quiet">
+              Transfer coefficient of limonene, {formatQuantity(COEFFICIENT_RANGE_m_s[0], 'm/s', units())} to{' '}
+              {formatQuantity(COEFFICIENT_RANGE_m_s[1], 'm/s', units())} in a calm room. All times go with its inverse:
+              they are known to a factor of two.
+            </p>
+            <Toggle on={props.blend.diluted} onChange={(on) => changeBlend({ diluted: on })}>
+              Spread it diluted, with the fixed oil below
+            </Toggle>
+            <Toggle on={props.blend.real} onChange={(on) => changeBlend({ real: on })}>
+              Real mixture: alcohols leave sooner from other oils (estimate, neat blends only)
+            </Toggle>
+            <Show when={fading()}>
+              {(of) => (
+                <HomeTest blend={props.blend} half={(share) => timeToLose(of().film, share)} context={props.context} />
+              )}
+            </Show>
+          </section>
+        </div>
+        <Show when={fading()}>
+          {(of) => (
+            <div class="blend-right">
+              <FadePicture
+                fading={of()}
+                other={other()}
+                oilNames={props.blend.oils.map(({ name }) => name)}
+                theme={props.context.theme()}
+                units={units()}
+                surface={SURFACE_WORDS[props.blend.surface]}
+              />
+              <p>
+                Top notes {percent(classes()?.top ?? 0)}, middle {percent(classes()?.middle ?? 0)}, base{' '}
+                {percent(classes()?.base ?? 0)} of what can leave, by weight. The classes are ours, by vapour pressure.{' '}
+                <SheetButton
+                  sheet={() => halfTimeSheet(of().film, surfaceOf(props.blend))}
+                  units={units()}
+                  of="the time until half has left"
+                />
+              </p>
+              <p class="answer-quiet">
+                What is in the air is not what is smelled: thresholds of smell differ a thousandfold between methods.
+              </p>
+            </div>
+          )}
+        </Show>
+      </div>
+      <Dilution blend={props.blend} context={props.context} />
+      <section class="blend-recipes" aria-labelledby="blend-recipes-title">
+        <h3 id="blend-recipes-title">Recipes</h3>
+        <div class="answer-tools">
+          <label class="answer-choice">
+            <span>Name</span>
+            <input
+              class="text-input"
+              type="text"
+              maxLength={80}
+              value={props.blend.name}
+              onChange={(event) => changeBlend({ name: event.currentTarget.value })}
+            />
+          </label>
+          <button type="button" class="is-first" onClick={() => saveRecipe(props.blend.name.trim() || 'Blend')}>
+            Save as a recipe
+          </button>
+          <button type="button" onClick={printLabels}>
+            Print the label
+          </button>
+        </div>
+        <Show when={recipes().length > 0} fallback={<p class="answer-quiet">A recipe that you save appears here.</p>}>
+          <ul>
+            <For each={recipes()}>
+              {(recipe) => (
+                <li class="kept-recipe">
+                  <span>{recipe.name}</span>{' '}
+                  <button type="button" onClick={() => openRecipe(recipe)}>
+                    Open<span class="visually-hidden"> {recipe.name}</span>
+                  </button>{' '}
+                  <button
+                    type="button"
+                    class="word"
+                    aria-pressed={otherId() === recipe.id}
+                    onClick={() => setOtherId(otherId() === recipe.id ? '' : recipe.id)}
+                  >
+                    Compare<span class="visually-hidden"> with {recipe.name}</span>
+                  </button>{' '}
+                  <button type="button" class="word" onClick={() => removeRecipe(recipe.id)}>
+                    Delete<span class="visually-hidden"> {recipe.name}</span>
+                  </button>
+                </li>
+              )}
+            </For>
+          </ul>
+        </Show>
+        <LabelSheet of={label()} size={labelFor(props.blend.product_m3)} count={1} />
+      </section>
+    </>
+  );
+}
+
+const MINUTE_s = 60;
+
+/** A strip weighed at home: what it really lost sets the coefficient. */
+function HomeTest(props: {
+  readonly blend: KeptBlend;
+  /** Time in which the film loses a share, s. */
+  readonly half: (share: number) => number;
+  readonly context: AnalysisContext;
+}) {
+  const [after_s, setAfter] = createSignal(30 * MINUTE_s);
+  const [lost, setLost] = createSignal(0.5);
+  const fitted = () => (props.blend.coefficient_m_s * props.half(lost())) / after_s();
+  const unit = () => displayUnit('m/s', props.context.units(), 'speed', fitted());
+  return (
+    <details class="home-test">
+      <summary>Weigh a strip at home</summary>
+      <p>
+        Put a drop on a strip of paper on a scale that shows milligrams. Note how much of the drop has left after a
+        time.
+      </p>
+      <QuantityField
+        label="After"
+        value={after_s()}
+        unit="s"
+        hint="duration"
+        min={60}
+        max={864000}
+        system={props.context.units()}
+        onCommit={(value) => void setAfter(value)}
+      />
+      <QuantityField
+        label="Lost"
+        value={lost()}
+        unit="1"
+        hint="share"
+        min={0.02}
+        max={0.98}
+        system={props.context.units()}
+        onCommit={(value) => void setLost(value)}
+      />
+      <button type="button" onClick={() => changeBlend({ coefficient_m_s: fitted() })}>
+        Use {formatNumber(unit().fromSI(fitted()), 2)}&#8239;{unit().label}
+      </button>
+    </details>
+  );
+}
