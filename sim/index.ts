@@ -271,6 +271,10 @@ export type { CautionFact, PartDetail, PartFacts, PartLine, PartNameKind } from 
 export { wholeMessage, type Message } from './messages/section.ts';
 export { failureMessages } from './messages/failure.ts';
 export { sizingMessages, toldSizing, toldTubeSize } from './messages/sizing.ts';
+export { buildingSheetMessages } from './messages/building-sheet.ts';
+export { buildingSheetOf, type BuildingSheet, type SheetSection } from './messages/building-sheet-of.ts';
+export { figureSvg, sheetSvg, type DrawnFigure } from './messages/sheet-drawing.ts';
+export { sheetMeasures, USUAL_SPRING_BACK, type SheetMeasures } from './answers/building-sheet/measures.ts';
 export { priceListMessages } from './messages/price-list.ts';
 export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } from './messages/run-length.ts';
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';

@@ -65,6 +65,7 @@ ${units}
   --confidence share    of the runs for which the length must be enough, 0.5 to 0.95; 0.9 when left out
   --prices file         own prices as CSV with the headings tube, price, sold by, length (m): an id of “list tubes” sold by
                         metre or by piece (of that length), or an id of a material sold by kg; - for standard input
+  --sheet file          writes the drawings to build from as SVG, to scale: coil in its tub, swan neck, separator
   --margin share        added to that length, 0 to 5; ${DEFAULT_MARGIN} when left out
   --tube id             only this tube of the library beside the own one; may be given again
   --own                 the own tube only

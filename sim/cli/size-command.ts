@@ -1,6 +1,9 @@
 /** `limbeck size`: how much of which tube a still needs, the hardest boil its condenser holds, the least water it needs. */
+import { writeFileSync } from 'node:fs';
 import {
   atFullHeat,
+  buildingSheetMessages,
+  buildingSheetOf,
   DEFAULT_MARGIN,
   displayUnit,
   hardestBoil,
@@ -10,6 +13,7 @@ import {
   priceListMessages,
   quantities,
   readPriceList,
+  sheetSvg,
   sizeOwnTube,
   sizeTubes,
   sizingMessages,
@@ -110,6 +114,18 @@ function pricesFrom(file: string | undefined, reader: Reader): PriceList {
   return list;
 }
 
+/** Writes the drawings to build from. */
+function writeSheet(file: string, scenario: Scenario, own: TubeSize, prices: PriceList, reader: Reader): void {
+  const sheet = buildingSheetOf(scenario, own, { prices }, reader);
+  if (sheet === null) throw new BadInput(`--sheet: ${buildingSheetMessages(reader).noSheet}`);
+  try {
+    writeFileSync(file, sheetSvg(scenario.name, sheet.figures, reader));
+  } catch (error) {
+    const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
+    throw new BadInput(`--sheet: the file ${file} can't be written (${reason}).`);
+  }
+}
+
 export function sizeCommand(args: readonly string[]): string {
   const words = readWords(args, {
     ...WITH,
@@ -122,6 +138,7 @@ export function sizeCommand(args: readonly string[]): string {
     'full-heat': { type: 'boolean' },
     confidence: { type: 'string' },
     prices: { type: 'string' },
+    sheet: { type: 'string' },
     'hardest-boil': { type: 'boolean' },
     'least-water': { type: 'boolean' },
     table: { type: 'boolean' },
@@ -160,6 +177,8 @@ export function sizeCommand(args: readonly string[]): string {
   const fullSize = full && sizeOwnTube(full, { margin, confidence });
   const rows = sizeTubes(scenario, list, { margin, confidence, confirm: isSet(words, 'confirm') }, own);
   const ownCost = tubeCost(own, prices, scenario);
+  const sheetFile = textOf(words, 'sheet');
+  if (sheetFile !== undefined) writeSheet(sheetFile, scenario, own, prices, reader);
   const costOf: CostOf = (size) => (size === own ? ownCost : tubeCost(size, prices));
   if (isSet(words, 'json')) {
     const told = (size: TubeSize) => ({ ...toldTubeSize(size, scenario, reader), cost: costOf(size) });

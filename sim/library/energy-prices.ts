@@ -17,18 +17,6 @@ export const defaultPrices: Readonly<Record<EnergyCarrier, DefaultPrice>> = {
 };
 
 const KILOWATT_HOUR = 3.6e6;
-/** Of fuels that are sold by weight, as the rows of the sources have it: their prices per joule follow. */
-export const HEATING_VALUES_J_kg = { propane: 46.33e6, wood: 14.5e6 } as const;
-
-const DEFAULTS_J: readonly number[] = [
-  ...Object.values(defaultPrices).flatMap(({ amount, per }) => (per === 'kWh' ? [amount / KILOWATT_HOUR] : [])),
-  defaultPrices.propane.amount / HEATING_VALUES_J_kg.propane,
-  defaultPrices.wood.amount / HEATING_VALUES_J_kg.wood,
-];
-
-/** Whether a price of a joule is one that no reader has chosen. */
-export const isDefaultEnergyPrice = (price_J: number): boolean =>
-  DEFAULTS_J.some((usual) => Math.abs(price_J / usual - 1) < 1e-6);
 
 /** Default price of what a source burns or takes, per joule; what is sold by weight counts with its heating value. */
 export function defaultEnergyPrice({ carrier, lowerHeatingValue_J_kg }: HeatSource): number {

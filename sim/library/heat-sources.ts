@@ -1,5 +1,4 @@
 /** Heat sources: what they take, how much of it reaches the pot, and how fast they follow their setting. */
-import { HEATING_VALUES_J_kg } from './energy-prices.ts';
 import { findRow } from './find-row.ts';
 import type { Band, Provenance, Sourced } from './provenance.ts';
 import type { HeatSource } from './types.ts';
@@ -14,7 +13,7 @@ const lag = (typical: number, low: number, high: number, says: string): Sourced<
 const doe = 'US Department of Energy cooktop figures, quoted on public pages';
 
 const propane: Sourced<number> = {
-  value: HEATING_VALUES_J_kg.propane,
+  value: 46.33e6,
   kind: 'computed',
   source: 'standard enthalpies of combustion at 25 °C',
   note: 'enthalpies from memory; commercial mixes lie between propane and butane, 45.72 MJ/kg',
@@ -26,7 +25,7 @@ const naturalGas: Sourced<number> = {
   note: 'varies by a tenth with the supply',
 };
 const wood: Sourced<number> = {
-  value: HEATING_VALUES_J_kg.wood,
+  value: 14.5e6,
   kind: 'memory',
   source: 'air-dry wood at 20 % moisture',
   note: '13.5 to 15.5 MJ/kg; oven-dry 18.5',

@@ -31,3 +31,6 @@ export const ICE_LOT_KG = { min: 0.01, max: 500 } as const satisfies Range;
 
 /** Price of a cubic metre of tap water until the reader says otherwise: invented. */
 export const DEFAULT_WATER_PRICE_m3 = 3;
+
+/** Default prices of a joule of electricity, natural gas, bottled gas and wood; the library's rows must give the same. */
+export const DEFAULT_ENERGY_PRICES_J: readonly number[] = [0.3 / 3.6e6, 0.1 / 3.6e6, 2.5 / 46.33e6, 0.4 / 14.5e6];

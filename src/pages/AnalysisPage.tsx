@@ -7,6 +7,7 @@
  */
 import { ErrorBoundary, lazy, Match, Suspense, Switch } from 'solid-js';
 import type { AnalysisContext } from './parts/analysis-context.ts';
+import { BuildView } from './build/BuildView.tsx';
 import { CompareView } from './compare/CompareView.tsx';
 import { RunLengthView } from './run-length/RunLengthView.tsx';
 import type { AnalysisPlace } from '../state/places.ts';
@@ -45,6 +46,9 @@ export function AnalysisPage(props: AnalysisPageProps) {
       <Switch>
         <Match when={props.place === 'size'}>
           <SizeView context={props.context} />
+        </Match>
+        <Match when={props.place === 'build'}>
+          <BuildView context={props.context} />
         </Match>
         <Match when={props.place === 'run-length'}>
           <RunLengthView context={props.context} />

@@ -7,6 +7,7 @@ export const GROUPS = [
       { id: 'bench', words: 'Bench' },
       { id: 'plants', words: 'Plants' },
       { id: 'size', words: 'Size' },
+      { id: 'build', words: 'Build' },
       { id: 'run-length', words: 'Run length' },
       { id: 'compare', words: 'Compare' },
     ],

@@ -65,6 +65,20 @@ describe('how much tube', () => {
       .first()
       .click();
     await expect.poll(() => page.locator('.answer-more').first().textContent(), SEARCH).toMatch(/in reserve\./);
+
+    await page.getByRole('link', { name: 'Building sheet' }).click();
+    await page.locator('.sheet-figure.is-coil svg').waitFor(DRAWS);
+    expect(await page.locator('.sheet-figure').count()).toBe(3);
+    const told = /([\d.]+)\sm with ends and cutting/.exec((await lead.textContent()) ?? '')?.[1];
+    const cut = page.locator('.sheet-rows').first();
+    expect((await cut.textContent())?.endsWith(`${told}\u202fm`)).toBe(true);
+    const sheet = await downloaded(page, () =>
+      page.getByRole('button', { name: 'Save SVG of the building sheet' }).click(),
+    );
+    expect(sheet.text).toContain('data-dimension="outlet-height"');
+    await page.emulateMedia({ media: 'print' });
+    expect(await page.getByRole('button', { name: 'Print the sheet' }).isVisible()).toBe(false);
+    expect(await page.locator('.sheet-figure.is-separator').isVisible()).toBe(true);
   });
 
   test('is asked by moving one’s own still in the picture, with keys or by hand, and the bench follows', async () => {

@@ -97,6 +97,9 @@ async function walkAnswers(page: Page, look: Look): Promise<void> {
     .first()
     .waitFor(LATE);
   await look('Size');
+  await goTo(page, 'Build');
+  await page.locator('.sheet-figure').first().waitFor(LATE);
+  await look('Build');
   await goTo(page, 'Run length');
   await page.locator('.spread-row').first().waitFor(LATE);
   await look('Run length');

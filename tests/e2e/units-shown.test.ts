@@ -247,6 +247,9 @@ describe('to a reader of either system no other unit is shown', () => {
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
     await page.locator('.map-isotherm').first().waitFor(SEARCH);
     await readAndPrint('size');
+    await goTo(page, 'Build');
+    await page.locator('.sheet-figure').first().waitFor(SEARCH);
+    await readAndPrint('build');
     await goTo(page, 'Run length');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
     await page

@@ -151,6 +151,10 @@ const nothing = {
   warmestOutlet_K: null,
 } as const;
 
+/** Tubes are measured to the centimetre, never shorter than what is enough, m. */
+const STEP = 0.01;
+const upToStep = (length: number): number => Number((Math.ceil(length / STEP - 1e-6) * STEP).toFixed(2));
+
 /** Measures of a found length. */
 function measure(
   scenario: Scenario,
@@ -175,7 +179,8 @@ function measure(
     warmestOutlet_K: trial.warmestOutlet_K,
   };
   if (size.length_m === null) return { ...nothing, ...common };
-  const length = size.length_m * (1 + margin);
+  const needed = upToStep(size.length_m);
+  const length = upToStep(needed * (1 + margin));
   const ends = tubeEnds(scenario, length);
   const toBuy_m = tubeToBuy(length, ends);
   const coil = isCoil(condenser);
@@ -188,7 +193,7 @@ function measure(
   return {
     ...common,
     computedAsPlain: tube !== undefined && tube.areaFactor > PLAIN_AREA,
-    length_m: size.length_m,
+    length_m: needed,
     lengthWithMargin_m: length,
     turns: fit && fit.turns,
     coilHeight_m: coil ? coilHeight(length, D, p, D_o) : null,

@@ -3,8 +3,7 @@
  * of. Facts of a moment (events) and of the whole run (conclusions) stay apart: no sentence joins a number of the one to
  * the other.
  */
-import { DEFAULT_WATER_PRICE_m3 } from '../../scenario/limits.ts';
-import { isDefaultEnergyPrice } from '../../library/energy-prices.ts';
+import { DEFAULT_ENERGY_PRICES_J, DEFAULT_WATER_PRICE_m3 } from '../../scenario/limits.ts';
 import { coilFit } from '../../geometry/coil.ts';
 import { isCoil, isTapFed, waterSource } from '../../geometry/condenser-kind.ts';
 import { ZERO_CELSIUS } from '../../constants.ts';
@@ -215,7 +214,8 @@ function haze({ summary }: RunResult): Conclusion[] {
 
 /** Whether nobody has chosen the prices of what the run uses. */
 const arePricesDefault = ({ heat, cooling }: Scenario, { waterCost }: Summary): boolean =>
-  isDefaultEnergyPrice(heat.energyPrice_J) && (waterCost === 0 || cooling.waterPrice_m3 === DEFAULT_WATER_PRICE_m3);
+  DEFAULT_ENERGY_PRICES_J.includes(heat.energyPrice_J) &&
+  (waterCost === 0 || cooling.waterPrice_m3 === DEFAULT_WATER_PRICE_m3);
 
 function runConclusions({ summary, scenario }: RunResult): Conclusion[] {
   const vessel = scenario.pot.layout === 'steam' ? 'boiler' : 'pot';

@@ -22,6 +22,6 @@ export const priceList = (q: Quantities) => ({
   },
   /** What holds where the reader gave no price. */
   defaults: `Where you gave no price, a default price by weight of metal counts: ${Object.entries(DEFAULT_METAL_PRICES)
-    .map(([id, price]) => `${findMaterial(id).name} ${q.cost(price)} a kilogram`)
+    .map(([id, price]) => `${findMaterial(id).name} ${q.stored(price, '1/kg')}`)
     .join(', ')}. These are invented round figures. Ask your shop.`,
 });

@@ -1,9 +1,7 @@
 /** The length at the plan and at full heat, typical and for nine runs in ten; and for which of them tubes are sized. */
 import { For, Show } from 'solid-js';
 import { sizingMessages, type Reader, type TubeSize } from '../../../sim/index.ts';
-
-/** What the length is for: the heat plan as it stands, or full heat throughout. */
-export type Basis = 'plan' | 'full-heat';
+import type { Basis } from '../../state/size-choices.ts';
 
 export interface BothHeatsProps {
   readonly basis: Basis;

@@ -5,7 +5,6 @@ import {
   atFullHeat,
   isCoil,
   coolantFails,
-  DEFAULT_MARGIN,
   englishReader,
   eventTimes,
   rangeAt,
@@ -25,7 +24,8 @@ import { RunAlarms } from '../parts/RunAlarms.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { openPrices, prices } from '../../state/price-list.ts';
-import { BothHeats, type Basis } from './BothHeats.tsx';
+import { basis, margin, setBasis, setMargin, sizedFor } from '../../state/size-choices.ts';
+import { BothHeats } from './BothHeats.tsx';
 import { PriceDialog } from './PriceDialog.tsx';
 import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
@@ -40,9 +40,7 @@ import './size.css';
 let tubeSession: TubeSession | null = null;
 let mapSession: MapSession | null = null;
 let mapOf: string | null = null;
-const [margin, setMargin] = createSignal(DEFAULT_MARGIN);
 const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true, search: '' });
-const [basis, setBasis] = createSignal<Basis>('plan');
 const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
 
 const QUIET_MS = 250;
@@ -84,10 +82,10 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   });
   /** Where the plan is full heat, both are one. */
   const isFull = () => basis() === 'full-heat' && fullHeat() !== null;
-  const asked = () => (isFull() ? (fullHeat() ?? question()) : question());
+  const asked = () => sizedFor(question());
   const unasked = () => (isFull() ? question() : fullHeat());
   /** What the lead is told for: the still with the heat that it is sized for. */
-  const sized = createMemo(() => (isFull() ? (atFullHeat(scenario()) ?? scenario()) : scenario()));
+  const sized = createMemo(() => sizedFor(scenario()));
   const own = createQuery(pool, 'sizeOwnTube', () => (pictured() ? [asked(), margin()] : null), { priority: 'high' });
   const other = createQuery(
     pool,
@@ -254,6 +252,9 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             })}
           />
         </div>
+        <p class="screen-only">
+          <a href="#build">Building sheet</a>: drawings to scale, what to cut, what to buy, what to test.
+        </p>
         <RunAlarms events={props.context.result().events} reader={englishReader(props.context.units())} />
       </header>
 

@@ -364,7 +364,7 @@ export function TubeTable(props: TubeTableProps) {
           <input
             type="search"
             class="text-input"
-            placeholder="10 mm, 3/8, stainless"
+            placeholder={props.units === 'us' ? '3/8, stainless' : '10 mm, stainless'}
             value={props.filter.search}
             onInput={(event) => props.onFilter({ ...props.filter, search: event.currentTarget.value })}
           />

@@ -1,4 +1,6 @@
 /** What each command answers, asked within the process; `process.test.ts` starts the program itself. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import {
   COLUMN_NAMES,
@@ -110,7 +112,7 @@ describe('size', () => {
       tubes: { id: string; verdict: string; sentence: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
-    expect(printed.own.lengthWithMargin_m).toBeCloseTo(1.1 * printed.own.length_m, 12);
+    expect(Math.abs(printed.own.lengthWithMargin_m - 1.1 * printed.own.length_m)).toBeLessThan(0.01);
     expect(printed.own.length_m).toBeGreaterThan(1.1 * printed.own.typical_m);
     expect(printed.own.decidedBy.length).toBeGreaterThan(3);
     expect(printed.tubes.map(({ id, verdict }) => [id, verdict])).toEqual([
@@ -161,6 +163,12 @@ describe('size', () => {
       sentence: expect.stringMatching(/full out .* in 50\u202f% of runs/) as string,
     });
     expect(printed.atFullHeat).toBe(null);
+    const sheet = join(folder, 'sheet.svg');
+    answerTo(['size', short, '--own', '--sheet', sheet]);
+    expect(readFileSync(sheet, 'utf8')).toMatch(/^<svg [^]*data-dimension="tub-diameter"[^]*<\/svg>\n$/);
+    expect(complaints('size', short, '--own', '--sheet', join(folder, 'nowhere', 'sheet.svg'))).toEqual([
+      expect.stringMatching(/can't be written \(ENOENT\)/),
+    ]);
     const [other] = printed.tubes;
     expect(other?.cost.amount).toBeCloseTo(8 * (other?.toBuy_m ?? 0), 9);
     const bad = written('bad.csv', 'tube,price,sold by\nno-such-tube,5,metre\n');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { exampleScenario, examples, fieldAt, heatFromSource } from '../../../sim/index.ts';
 import { defaultEnergyPrice, findHeatSource, heatSources } from '../../../sim/library/index.ts';
+import { DEFAULT_ENERGY_PRICES_J } from '../../../sim/scenario/limits.ts';
 
 const PER_KWH = 1 / 3.6e6;
 
@@ -30,5 +31,9 @@ describe('a default price', () => {
     const source = heatSources.find(({ kind }) => kind === heat.kind);
     if (!source) throw new Error(`no source of kind ${heat.kind}`);
     expect(heat.energyPrice_J).toBe(defaultEnergyPrice(source));
+  });
+
+  it('is known as a default by the verdict, whatever the source', () => {
+    for (const source of heatSources) expect(DEFAULT_ENERGY_PRICES_J).toContain(defaultEnergyPrice(source));
   });
 });
