@@ -157,7 +157,14 @@ export {
 } from './answers/forecast/forecast.ts';
 export { runCourses, type Course, type CourseColumn, type CoursesAsked } from './answers/forecast/course.ts';
 export type { Seen, SeenKind } from './answers/forecast/forecast-readings.ts';
-export type { Turn } from './answers/forecast/followed.ts';
+export { followed, type Turn } from './answers/forecast/followed.ts';
+export {
+  NOTHING_SEEN,
+  runSheet,
+  type SheetKind,
+  type SheetState,
+  type SheetStep,
+} from './answers/run-sheet/run-sheet.ts';
 export { symbolTex } from './explain/tex.ts';
 export * from './products/index.ts';
 export {
@@ -280,6 +287,7 @@ export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } fr
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';
 export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';
 export { fitMessages, toldFit } from './messages/fit.ts';
+export { runSheetMessages, type SaidStep } from './messages/run-sheet.ts';
 export { forecastMessages, toldForecast, type ForecastLine } from './messages/forecast.ts';
 export { answerLesson, CLASS_PLANS, findLesson, LESSON_IDS, type LessonAnswer } from './answers/lessons/lessons.ts';
 export type { LessonFacts, LessonId } from './answers/lessons/facts.ts';

@@ -15,6 +15,7 @@ import type { StartingPoint } from './StartDialog.tsx';
 import { keepBench } from '../state/kept-bench.ts';
 import type { KeptStore } from '../state/kept-store.ts';
 import type { AnalysisPlace } from '../state/places.ts';
+import { isUnderWay } from '../state/run-under-way.ts';
 import './app.css';
 import './header.css';
 import './notices.css';
@@ -31,6 +32,7 @@ export interface PageProps {
 
 const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
 const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
+const RunBar = lazy(async () => ({ default: (await import('../pages/at-the-still/RunBar.tsx')).RunBar }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
 
 /** Past the head of the page, by the id of what a skip link leads to. */
@@ -124,6 +126,11 @@ export function Page(props: PageProps) {
         onKeys={() => setDialog('keys')}
       />
       <main id="main" tabindex="-1" onDragOver={files.onDragOver} onDrop={files.onDrop}>
+        <Show when={place() !== 'at-the-still' && (place(), isUnderWay())}>
+          <Suspense>
+            <RunBar reader={bench.reader()} />
+          </Suspense>
+        </Show>
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
           <Notice

@@ -12,12 +12,12 @@ export const GROUPS = [
       { id: 'compare', words: 'Compare' },
     ],
   },
+  { id: 'run', words: 'Run', places: [{ id: 'at-the-still', words: 'At the still' }] },
   {
     id: 'keep',
     words: 'Keep',
     places: [
       { id: 'run-book', words: 'Run book' },
-      { id: 'bottling', words: 'Bottling' },
       { id: 'bottling', words: 'Bottling' },
       { id: 'blend', words: 'Blend' },
     ],

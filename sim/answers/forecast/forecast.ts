@@ -119,10 +119,15 @@ export class RunForecaster {
     this.filter = new ParticleFilter(plan, uncertainties(plan, own), rule, seed);
   }
 
+  /** Whether the likely runs have been made, so that a forecast only weighs them. */
+  get begun(): boolean {
+    return this.filter.population.particles.length > 0;
+  }
+
   /** @throws RangeError where the calculation of the plan itself breaks off */
   *forecast(now: RunSoFar): ForecastWork {
     const planned = (this.planned ??= yield* this.planCourse());
-    yield* this.told(this.filter.runs > 0 ? null : this.filter.begin(this.members), planned, now);
+    yield* this.told(this.begun ? null : this.filter.begin(this.members), planned, now);
     const scenario = followed(this.plan, now.turns, eventsSeen(now, planned));
     yield* this.told(this.filter.update(scenario, now.readings), planned, now);
     return this.summed(this.filter.population, planned, now);

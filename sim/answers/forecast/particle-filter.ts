@@ -3,7 +3,7 @@
  * weight, new ones are drawn near them.
  *
  * Each particle is a point of scores, one a doubt, standard normal before anything is read, and the course of its run.
- * Readings are brought in by degrees (tempering), each just so far that a third of the particles still counts; then
+ * Readings are brought in by degrees (tempering), each just so far that half of the particles still count; then
  * the particles are drawn anew by weight and each makes a step that leaves their own normal distribution as it is,
  * taken or not by Metropolis and Hastings' rule, so that the draws follow prior and likelihood whatever their shape.
  *
@@ -41,7 +41,7 @@ export type CourseWork<T> = Generator<
 >;
 
 /** Share of the particles that must go on counting. */
-const LEAST_EFFECTIVE = 1 / 3;
+const LEAST_EFFECTIVE = 1 / 2;
 /** Length of a step, in spreads of the cloud. */
 const STEP = 0.7;
 const MOST_STAGES = 20;
@@ -106,22 +106,32 @@ export class ParticleFilter {
    * What the model does not allow is left out.
    */
   *update(scenario: Scenario, readings: readonly Seen[]): CourseWork<void> {
-    if (JSON.stringify(scenario) !== JSON.stringify(this.scenario)) {
-      this.scenario = scenario;
-      const { particles, logWeights } = this.population;
-      const again = yield* this.courses(
-        particles.map(({ scores }) => scores),
-        null,
-      );
-      const kept = again.flatMap(({ scores, course }, index) =>
-        course === null ? [] : [{ particle: { scores, course }, log: logWeights[index] as number }],
-      );
-      this.population = { particles: kept.map(({ particle }) => particle), logWeights: kept.map(({ log }) => log) };
+    const before = { scenario: this.scenario, readings: this.readings, population: this.population };
+    let isDone = false;
+    try {
+      yield* this.follow(scenario);
+      const left = this.impossible(readings);
+      this.readings = readings.filter((seen) => !left.includes(seen));
+      yield* this.temper(before.readings, this.readings);
+      isDone = true;
+    } finally {
+      // Work that is given up half-way leaves no population of neither the old readings nor the new.
+      if (!isDone) Object.assign(this, before);
     }
-    const left = this.impossible(readings);
-    const before = this.readings;
-    this.readings = readings.filter((seen) => !left.includes(seen));
-    yield* this.temper(before, this.readings);
+  }
+
+  private *follow(scenario: Scenario): CourseWork<void> {
+    if (JSON.stringify(scenario) === JSON.stringify(this.scenario)) return;
+    this.scenario = scenario;
+    const { particles, logWeights } = this.population;
+    const again = yield* this.courses(
+      particles.map(({ scores }) => scores),
+      null,
+    );
+    const kept = again.flatMap(({ scores, course }, index) =>
+      course === null ? [] : [{ particle: { scores, course }, log: logWeights[index] as number }],
+    );
+    this.population = { particles: kept.map(({ particle }) => particle), logWeights: kept.map(({ log }) => log) };
   }
 
   private *temper(before: readonly Seen[], after: readonly Seen[]): CourseWork<void> {

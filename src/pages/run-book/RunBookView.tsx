@@ -20,11 +20,11 @@ import {
   removeLog,
   removeStill,
 } from '../../state/logbook-store.ts';
+import { openedRun, openRun } from '../../state/opened-run.ts';
 import { LogEditor } from './LogEditor.tsx';
 import './run-book.css';
 
 /** Which log is open, kept while the reader looks elsewhere. */
-const [openId, setOpenId] = createSignal<string | null>(null);
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
@@ -39,7 +39,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
   onMount(() => void openLogbook());
   const chosen = createMemo<LoggedRun | null>(() => {
     const { logs } = logbook();
-    return logs.find(({ id }) => id === openId()) ?? logs.at(-1) ?? null;
+    return logs.find(({ id }) => id === openedRun()) ?? logs.at(-1) ?? null;
   });
   const usualUnits = (): LogUnits =>
     props.context.units() === 'us'
@@ -58,14 +58,14 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
       ...more,
     };
     addLogs([log]);
-    setOpenId(log.id);
+    openRun(log.id);
   };
   const openFile = async (file: File) => {
     const opened = await openLogFile(file, usualUnits(), props.context.units());
     if (opened.kind === 'refused') setTold({ words: `${opened.message} Your run book is as it was.` });
     else if (opened.kind === 'book') {
       addLogbook(opened.book);
-      setOpenId(null);
+      openRun(null);
       setTold({
         words: `Added ${counted(opened.book.logs.length, 'log')} and ${counted(opened.book.stills.length, 'fitted still')} from “${file.name}”.`,
       });
@@ -162,7 +162,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
               <div class="log-choice">
                 <label class="answer-choice">
                   <span>Log</span>
-                  <select onChange={(event) => setOpenId(event.currentTarget.value)}>
+                  <select onChange={(event) => openRun(event.currentTarget.value)}>
                     <For each={logbook().logs}>
                       {({ id, name }) => (
                         <option value={id} selected={id === log().id}>
