@@ -90,6 +90,7 @@ export const KINDS = {
   oil: { si: 'kg', metric: [scale('g', 1e-3, 1), scale('mg', 1e-6)], us: [scale('oz', OUNCE, 2)] },
   // Oil is measured in millilitres by everybody who bottles it.
   oilVolume: both('m³', scale('mL', 1e-6, 1)),
+  oilVolumeFlow: both('m³/s', scale('mL/h', 1e-6 / HOUR, 1)),
   water: {
     si: 'kg',
     metric: [scale('L', WATER * 1e-3, 1), scale('mL', WATER * 1e-6)],

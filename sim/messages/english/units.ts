@@ -53,6 +53,7 @@ export const spokenUnits: Readonly<Record<UnitLabel | DurationPart['unit'], read
   qt: many('quart'),
   'L/min': many('litre a minute'),
   'mL/min': many('millilitre a minute'),
+  'mL/h': many('millilitre an hour'),
   'gal/min': many('gallon a minute'),
   'qt/h': many('quart an hour'),
   'kg/h': many('kilogram an hour'),

@@ -2,7 +2,7 @@
 import { CHART_NAMES, type Series, type Chart } from '../model/chart.ts';
 import { oilStep } from '../model/palette.ts';
 import { gridColumn } from '../model/sample.ts';
-import { columnInRuns, columnOf, lineInRuns, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
+import { asOilVolume, columnOf, columnSays, lineInRuns, SOLID, THICK, timesOf, type NamedRun } from './runs.ts';
 
 /** A constituent as it is called beside its layer. */
 export interface OilName {
@@ -23,15 +23,15 @@ export function oilChart(runs: readonly NamedRun[], byVolatility: readonly OilNa
         kind: 'stack',
         key: 'oil',
         title: 'Oil collected',
-        measure: 'oil',
+        measure: 'oilVolume',
         policy: { fromZero: true, leastSpan: 0.01 },
         parts: 1.25,
         series: [
           ...constituentLayers(runs[0], byVolatility),
           ...lineInRuns(
             runs.slice(1),
-            { key: 'oilCollected_kg', label: 'Oil', says: 'oil collected so far', measure: 'oil', ink: 'oil' },
-            (result) => columnOf(result, 'oilCollected_kg'),
+            { key: 'oilCollected_kg', label: 'Oil', says: 'oil collected so far', measure: 'oilVolume', ink: 'oil' },
+            (result) => asOilVolume(result, columnOf(result, 'oilCollected_kg')),
           ).map((series) => ({ ...series, run: series.run + 1, labelled: 'none' as const, dash: [3, 3], weight: 1 })),
         ],
       },
@@ -39,12 +39,16 @@ export function oilChart(runs: readonly NamedRun[], byVolatility: readonly OilNa
         kind: 'lines',
         key: 'rate',
         title: 'Rate',
-        measure: 'oilRate',
+        measure: 'oilVolumeRate',
         policy: { fromZero: true, leastSpan: 0.01 },
         parts: 0.5,
         bands: [],
         points: [],
-        series: columnInRuns(runs, { column: 'oilRate_kg_s', label: 'Oil rate', measure: 'oilRate', ink: 'oil' }),
+        series: lineInRuns(
+          runs,
+          { key: 'oilRate', label: 'Oil rate', says: columnSays('oilRate_kg_s'), measure: 'oilVolumeRate', ink: 'oil' },
+          (result) => asOilVolume(result, columnOf(result, 'oilRate_kg_s')),
+        ),
       },
     ],
   };
@@ -61,11 +65,11 @@ function constituentLayers(run: NamedRun | undefined, byVolatility: readonly Oil
         key: id,
         label: name,
         says: `${name} collected so far`,
-        measure: 'oil',
+        measure: 'oilVolume',
         run: 0,
         runName: run.name,
         xs: timesOf(run.result),
-        values: gridColumn(record.grids.oilCollectedBy_kg, cell, record.rows),
+        values: asOilVolume(run.result, gridColumn(record.grids.oilCollectedBy_kg, cell, record.rows)),
         ink: oilStep(byVolatility.length < 2 ? 0.5 : index / (byVolatility.length - 1)),
         weight: THICK,
         dash: SOLID,

@@ -35,6 +35,14 @@ export const timesOf = ({ record }: RunResult): Float64Array => record.columns.t
 export const columnOf = ({ record }: RunResult, name: ColumnName): Float64Array =>
   record.columns[name].subarray(0, record.rows);
 
+/** Masses or rates of oil as volumes, m³ or m³/s, by the density of all that the run collected. */
+export const asOilVolume = ({ summary }: RunResult, masses: Float64Array): Float64Array =>
+  masses.map((mass) => mass / (summary.oilDensity_kg_m3 ?? Infinity));
+
+/** Volume of the oil collected, m³; `null` where none was. */
+export const oilVolumeOf = (result: RunResult): Float64Array | null =>
+  result.summary.oilDensity_kg_m3 === null ? null : asOilVolume(result, columnOf(result, 'oilCollected_kg'));
+
 /** The same line in every run. `valuesOf` may answer `null` where a run has no such line. */
 export function lineInRuns(
   runs: readonly NamedRun[],

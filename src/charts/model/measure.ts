@@ -13,7 +13,7 @@ const MEASURES = {
   coolantFlow: ['kg/s', 'coolantFlow'],
   oil: ['kg', 'oil'],
   oilVolume: ['m³', 'oilVolume'],
-  oilRate: ['kg/s', 'oilFlow'],
+  oilVolumeRate: ['m³/s', 'oilVolumeFlow'],
   distillate: ['kg', 'water'],
   share: ['1', 'share'],
   height: ['m', 'size'],

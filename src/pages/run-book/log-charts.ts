@@ -1,10 +1,10 @@
 /** A log over the model: one lane a reading, the readings as points on the model's line; and the residuals of a fit. */
 import type { ColumnName, Fit, LoggedPoint, ReadingKind, RunResult } from '../../../sim/index.ts';
-import { columnOf, LONG_DASH, SOLID, timesOf } from '../../charts/catalogue/runs.ts';
+import { columnOf, LONG_DASH, oilVolumeOf, SOLID, timesOf } from '../../charts/catalogue/runs.ts';
 import type { Chart, LinesLane, LoggedPoints, Series } from '../../charts/model/chart.ts';
 import type { Measure } from '../../charts/model/measure.ts';
 import type { Ink } from '../../charts/model/palette.ts';
-import { CUBIC_METRES_A_MILLILITRE, oilVolumeOf } from '../run-length/fan-charts.ts';
+import { CUBIC_METRES_A_MILLILITRE } from '../run-length/fan-charts.ts';
 
 export interface ModelLine {
   /** Two words at most, such as `As set` or `Fitted`. */

@@ -1,19 +1,13 @@
 /** The likely runs as charts: share of the oil and volume of oil over time, with their spread. */
 import type { EnsembleSummary, RunResult } from '../../../sim/index.ts';
 import { recoveryChart } from '../../charts/catalogue/recovery.ts';
-import { columnOf, lineInRuns, LONG_DASH, SOLID, type NamedRun } from '../../charts/catalogue/runs.ts';
+import { lineInRuns, LONG_DASH, oilVolumeOf, SOLID, type NamedRun } from '../../charts/catalogue/runs.ts';
 import type { Band, Chart, Series } from '../../charts/model/chart.ts';
 
 export const CUBIC_METRES_A_MILLILITRE = 1e-6;
 
 const inCubicMetres = (volumes_mL: Float64Array): Float64Array =>
   volumes_mL.map((volume) => volume * CUBIC_METRES_A_MILLILITRE);
-
-/** Volume of the oil collected, m³, by the density of all that the run collected. */
-export function oilVolumeOf(result: RunResult): Float64Array | null {
-  const density = result.summary.oilDensity_kg_m3;
-  return density === null ? null : columnOf(result, 'oilCollected_kg').map((mass) => mass / density);
-}
 
 function spread({ times_s, oil_mL }: EnsembleSummary): {
   readonly bands: readonly Band[];

@@ -141,7 +141,7 @@ describe('the CSV file of a chart', () => {
 
   it('quotes names that hold a comma', () => {
     const table = chartTable(oilChart(runs, [{ id: 'linalyl_acetate', name: '1,8-cineole' }]), 'metric');
-    expect(csvOf(table).split('\n')[0]).toBe('Time (min),"1,8-cineole (g)",Oil rate (g/h)');
+    expect(csvOf(table).split('\n')[0]).toBe('Time (min),"1,8-cineole (mL)",Oil rate (mL/h)');
   });
 
   it('gives a derived reading its own column: the rise is a difference, not a temperature', () => {

@@ -80,7 +80,7 @@ export function handMadeRun(courses: Partial<Record<ColumnName, readonly [number
     scenario: read.scenario,
     record: { rows: ROWS, columns, grids, constituents: ['linalyl_acetate', 'limonene'] },
     events: [eventOf('first-boil', 120), eventOf('vapour-escapes', 400), eventOf('run-ends', 540)],
-    summary: { oilInCharge_kg: 0.02, end_s: 540 },
+    summary: { oilInCharge_kg: 0.02, oilDensity_kg_m3: 800, end_s: 540 },
   };
   return result as unknown as RunResult;
 }

@@ -72,8 +72,8 @@ describe('names at the ends of lines', () => {
     const lane = prepared.lanes[0];
     if (!limonene || !acetate || !lane) throw new Error('the stack has no names');
     expect(limonene.label).toBe('d-limonene');
-    expect(limonene.wantedY).toBeCloseTo(lane.yOf(0.003), 6);
-    expect(acetate.wantedY).toBeCloseTo(lane.yOf(0.006 + 0.006), 6);
+    expect(limonene.wantedY).toBeCloseTo(lane.yOf(0.003 / 800), 6);
+    expect(acetate.wantedY).toBeCloseTo(lane.yOf((0.006 + 0.006) / 800), 6);
   });
 
   it('are two lines at most apart from each other and inside their lane', () => {
