@@ -14,7 +14,7 @@ import { EndParts } from './parts/EndParts.tsx';
 import { Hazard } from './parts/Hazard.tsx';
 import { Patterns } from './parts/Patterns.tsx';
 import { PotParts } from './parts/PotParts.tsx';
-import { Floor, ScaleBar, Stands } from './parts/Surroundings.tsx';
+import { Floor, ScaleBar, Stands, WaterKey } from './parts/Surroundings.tsx';
 import { partSentence } from './part-facts.ts';
 import { createDeferred, createVisibility } from '../ui/visibility.ts';
 import { createThrottled } from '../ui/throttled.ts';
@@ -144,6 +144,7 @@ export function StillDrawing(props: StillDrawingProps) {
             textScale={layout().textScale}
             isInline={layout().scaleBar.isInline}
           />
+          <Show when={layout().waterKey}>{(at) => <WaterKey at={at()} units={props.units} />}</Show>
           <For each={layout().cautions}>
             {(place) => (
               <Hazard

@@ -55,7 +55,9 @@ const measured = (page: Page): Promise<Measured> =>
       cautions: all('.drawing-hazard text').map((line) =>
         rectOf(line, `${line.closest('[data-hazard]')?.getAttribute('data-hazard') ?? ''}: ${line.textContent ?? ''}`),
       ),
-      words: all('.drawing-label text, .drawing-scale text').map((line) => rectOf(line, line.textContent ?? '')),
+      words: all('.drawing-label text, .drawing-scale text, .drawing-key text').map((line) =>
+        rectOf(line, line.textContent ?? ''),
+      ),
       parts: all('[data-part]').flatMap((part) =>
         [...part.querySelectorAll(':scope > .drawing-target')].map((box) =>
           rectOf(box, part.getAttribute('data-part') ?? ''),

@@ -14,7 +14,7 @@ import {
 } from './caution-places.ts';
 import { labelWishes } from './label-wishes.ts';
 import { placeLabels, type LabelId, type Place } from './labels.ts';
-import type { Box } from './shapes.ts';
+import { boxesOverlap, right, type Box } from './shapes.ts';
 import type { StillShapes } from './still-shapes.ts';
 import { trueSizes, type TrueSizes } from './true-sizes.ts';
 
@@ -49,6 +49,8 @@ export interface StillLayout {
   readonly ground: Ground;
   /** Right end of the scale bar. */
   readonly scaleBar: { readonly x: number; readonly y: number; readonly isInline: boolean };
+  /** Where the shades of water are told; `null` where words stand or the scale bar leaves no room. */
+  readonly waterKey: Box | null;
   readonly obstacles: readonly Box[];
 }
 
@@ -59,6 +61,11 @@ const MARGIN = 10;
 const GROUND_DEPTH = 14;
 const BAR_ROOM = 34;
 const BAR_WORDS = 120;
+/** Scale bar with words beside it. */
+const BAR_ACROSS = 156;
+export const WATER_BAR = 48;
+/** Words on both sides of that bar. */
+const WATER_WORDS = 118;
 /** Under the lowest row, px. */
 const ROWS_END = 4;
 /** Height of a scale bar whose words stand beside it. */
@@ -194,8 +201,26 @@ export function layoutStill(scenario: Scenario, options: LayoutOptions): StillLa
     cautions: best.cautions,
     ground: { x: MARGIN, y: floorY, width: width - 2 * MARGIN },
     scaleBar: { x: width - MARGIN - 6, y: floorY + GROUND_DEPTH + 10, isInline: isUpright },
+    waterKey: waterKeyBox(width, floorY, textScale, [...best.labels, ...best.cautions]),
     obstacles,
   };
+}
+
+function waterKeyBox(
+  width: number,
+  floorY: number,
+  textScale: number,
+  words: readonly { readonly box: Box }[],
+): Box | null {
+  const key: Box = {
+    x: MARGIN,
+    y: floorY + GROUND_DEPTH + 2,
+    width: WATER_BAR + WATER_WORDS * textScale,
+    height: 16 * textScale,
+  };
+  const isFree =
+    right(key) < width - MARGIN - BAR_ACROSS * textScale && !words.some(({ box }) => boxesOverlap(key, box));
+  return isFree ? key : null;
 }
 
 /** A layout with the room above and below it that brings its floor to the floor of those beside it. */

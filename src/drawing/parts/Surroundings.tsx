@@ -1,10 +1,12 @@
-/** What the still stands on, and the bar that tells its scale. */
-import { createMemo, For, Match, Switch } from 'solid-js';
-import type { Ground } from '../geometry/still-layout.ts';
+/** What the still stands on, the bar that tells its scale, and what the shades of water mean. */
+import { createMemo, createUniqueId, For, Match, Switch } from 'solid-js';
+import { WATER_BAR, type Ground } from '../geometry/still-layout.ts';
 import type { Stand } from '../geometry/still-shapes.ts';
 import { groundHatch } from '../geometry/strokes.ts';
-import { bottom, right } from '../geometry/shapes.ts';
-import { displayUnit, withUnit, type UnitSystem } from '../../../sim/index.ts';
+import { bottom, right, type Box } from '../geometry/shapes.ts';
+import { displayUnit, formatQuantity, withUnit, type UnitSystem } from '../../../sim/index.ts';
+import { warmColour } from './Condenser.tsx';
+import { COLD_K, HOT_K } from './part-context.ts';
 
 export function Floor(props: { readonly ground: Ground }) {
   return (
@@ -97,6 +99,41 @@ export function ScaleBar(props: {
         y={props.y + (props.isInline ? 4 : 18 * props.textScale)}
       >
         {words()}
+      </text>
+    </g>
+  );
+}
+
+/** Share of the room for words that those before the bar take. */
+const COLD_WORDS = 0.66;
+const KEY_GAP = 6;
+
+/** How warm the shades of water are. */
+export function WaterKey(props: { readonly at: Box; readonly units: UnitSystem }) {
+  const id = createUniqueId();
+  const words = (temperature_K: number) => formatQuantity(temperature_K, 'K', props.units, { decimals: 0 });
+  const bar = () => props.at.x + (props.at.width - WATER_BAR) * COLD_WORDS;
+  const baseline = () => props.at.y + 12;
+  return (
+    <g class="drawing-key">
+      <linearGradient id={id}>
+        <For each={[0, 0.25, 0.5, 0.75, 1]}>
+          {(at) => <stop offset={at} style={{ 'stop-color': warmColour(at) }} />}
+        </For>
+      </linearGradient>
+      <text class="drawing-line" text-anchor="end" x={bar() - KEY_GAP} y={baseline()}>
+        water {words(COLD_K)}
+      </text>
+      <rect
+        class="drawing-fine"
+        x={bar()}
+        y={props.at.y + 3}
+        width={WATER_BAR}
+        height="10"
+        style={{ fill: `url(#${id})` }}
+      />
+      <text class="drawing-line" x={bar() + WATER_BAR + KEY_GAP} y={baseline()}>
+        {words(HOT_K)}
       </text>
     </g>
   );

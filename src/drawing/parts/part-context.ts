@@ -65,9 +65,9 @@ export function createQuantisedList(read: () => readonly number[], step: number)
 /** Depths and heights, a fifth of a millimetre. */
 export const LEVEL_STEP = 0.0002;
 
-const COLD_K = 283.15;
-/** Water that scalds at once must not look lukewarm. */
-const HOT_K = 348.15;
+/** Water at and below the one is drawn cold, at and above the other hot: what scalds at once must not look lukewarm. */
+export const COLD_K = 283.15;
+export const HOT_K = 348.15;
 
 /** How warm water is drawn: 0 at tap temperature, 1 from 75 °C up. */
 export const warmthOf = (temperature_K: number): number =>
