@@ -34,12 +34,17 @@ describe('runs side by side', () => {
     expect((JSON.parse(json.text) as { conclusion: unknown[] }).conclusion.length).toBeGreaterThanOrEqual(2);
   });
 
-  test('stand on one floor at one scale, each with its events, and stop with their own run', async () => {
+  test('stand on one floor at one scale, each with its events, and end in a recommendation by paired draws', async () => {
     const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Gentle against hard' }).click();
+    const progress = page.locator('.compare-draws');
     await expect
-      .poll(() => lead.textContent(), SEARCH)
-      .toMatch(/^“Gentle lavender, hard” lets steam escape.*For the same [\d.]+\sL of water distilled, “/);
+      .poll(() => lead.textContent(), DRAWS)
+      .toMatch(
+        /^“Gentle lavender, hard” lets steam escape.*Take “Gentle lavender, gentle”: no other is safe\. It brings more oil than “Gentle lavender, hard” in \d+ of 20 draws \(typically .*For the same/,
+      );
+    expect(await progress.textContent()).toMatch(/^Each of the 20 draws gives all that is uncertain/);
+
     expect(await page.locator('.compared').count()).toBe(2);
     const measured = (selector: string) =>
       page.locator(`.compared ${selector}`).evaluateAll((all) =>
@@ -64,6 +69,22 @@ describe('runs side by side', () => {
     await page.getByRole('button', { name: /^steam escapes/ }).click();
     await page.keyboard.press('Tab');
     await expect.poll(() => hard.locator('.drawing-escape').count()).toBe(1);
+
+    // Nothing that has the focus is under the time mark.
+    await page.getByRole('button', { name: 'Copy run B' }).focus();
+    for (let step = 0; step < 24; step++) {
+      await page.keyboard.press('Tab');
+      const hidden = await page.evaluate(() => {
+        const focused = document.activeElement;
+        if (!focused || focused === document.body) return null;
+        const { left, top, width, height } = focused.getBoundingClientRect();
+        const above = document.elementFromPoint(left + width / 2, top + Math.min(height / 2, 200));
+        return above?.closest('.compare-playback') && !focused.closest('.compare-playback')
+          ? focused.textContent
+          : null;
+      });
+      expect(hidden).toBe(null);
+    }
   });
 
   test('are marked when the still on the bench has changed, and renewed by one button', async () => {
@@ -90,18 +111,6 @@ describe('runs side by side', () => {
     expect(await second.getByRole('textbox', { name: 'Coil' }).inputValue()).toBe('0.6');
   });
 
-  test('end in a recommendation by paired draws, after the danger and before the numbers', async () => {
-    const { page, lead } = await openAnswer('compare');
-    await page.getByRole('button', { name: 'Gentle against hard' }).click();
-    const progress = page.locator('.compare-draws');
-    await expect
-      .poll(() => lead.textContent(), DRAWS)
-      .toMatch(
-        /^“Gentle lavender, hard” lets steam escape.*Take “Gentle lavender, gentle”: no other is safe\. It brings more oil than “Gentle lavender, hard” in \d+ of 20 draws \(typically .*For the same/,
-      );
-    expect(await progress.textContent()).toMatch(/^Each of the 20 draws gives all that is uncertain/);
-  });
-
   test('can be stopped while the draws run, and say so', { timeout: 240_000 }, async () => {
     const { page, lead } = await openAnswer('compare');
     await page.getByRole('button', { name: 'Copy run A' }).click();
@@ -114,26 +123,6 @@ describe('runs side by side', () => {
       .toMatch(
         /“Gentle lavender” and “Gentle lavender \(2\)” are the same, as far as can be told: .* in 0 of 20 draws/,
       );
-  });
-
-  test('hide nothing under the time mark from the keyboard', async () => {
-    const { page, lead } = await openAnswer('compare');
-    await page.getByRole('button', { name: 'Gentle against hard' }).click();
-    await expect.poll(() => lead.textContent(), SEARCH).toMatch(/collects the most oil/);
-    await page.getByRole('button', { name: 'Copy run B' }).focus();
-    for (let step = 0; step < 24; step++) {
-      await page.keyboard.press('Tab');
-      const hidden = await page.evaluate(() => {
-        const focused = document.activeElement;
-        if (!focused || focused === document.body) return null;
-        const { left, top, width, height } = focused.getBoundingClientRect();
-        const above = document.elementFromPoint(left + width / 2, top + Math.min(height / 2, 200));
-        return above?.closest('.compare-playback') && !focused.closest('.compare-playback')
-          ? focused.textContent
-          : null;
-      });
-      expect(hidden).toBe(null);
-    }
   });
 
   test('a copy is changed in a field, refused in words where it cannot be, and is there again after a reload', async () => {
