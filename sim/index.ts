@@ -303,4 +303,5 @@ export type {
   Turned,
 } from './answers/lessons/lesson.ts';
 export { lessonCommonMessages, lessonMessages, toldLesson, type ToldLesson } from './messages/lessons.ts';
+export { glossaryMessages, type GlossaryEntry } from './messages/glossary.ts';
 export type { BigNumber, ControlWords, LessonWords, QuestionWords } from './messages/lesson-words.ts';

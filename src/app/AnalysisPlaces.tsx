@@ -1,4 +1,5 @@
 /** The places that answer a question about the still, wired to the bench. */
+import { Show } from 'solid-js';
 import { AnalysisPage } from '../pages/AnalysisPage.tsx';
 import type { AnalysisContext } from '../pages/parts/analysis-context.ts';
 import type { AnalysisPlace } from '../state/places.ts';
@@ -19,7 +20,9 @@ export function AnalysisPlaces(props: { readonly place: AnalysisPlace }) {
   };
   return (
     <div class="answers-place">
-      <Title />
+      <Show when={props.place !== 'lessons'} fallback={<h1 class="visually-hidden">Lessons</h1>}>
+        <Title />
+      </Show>
       <AnalysisPage place={props.place} context={context} />
     </div>
   );

@@ -18,6 +18,7 @@ import './analysis.css';
 
 const BlendView = lazy(async () => ({ default: (await import('./blend/BlendView.tsx')).BlendView }));
 const BottlingView = lazy(async () => ({ default: (await import('./bottling/BottlingView.tsx')).BottlingView }));
+const LessonsView = lazy(async () => ({ default: (await import('./lessons/LessonsView.tsx')).LessonsView }));
 const StillView = lazy(async () => ({ default: (await import('./at-the-still/StillView.tsx')).StillView }));
 const PlantsView = lazy(async () => {
   const [{ PlantsView: View }, texts] = await Promise.all([
@@ -75,6 +76,11 @@ export function AnalysisPage(props: AnalysisPageProps) {
         <Match when={props.place === 'at-the-still'}>
           <Suspense fallback={<p class="opening">Fetching this place…</p>}>
             <StillView context={props.context} />
+          </Suspense>
+        </Match>
+        <Match when={props.place === 'lessons'}>
+          <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+            <LessonsView />
           </Suspense>
         </Match>
         <Match when={props.place === 'run-book'}>

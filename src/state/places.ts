@@ -22,7 +22,14 @@ export const GROUPS = [
       { id: 'blend', words: 'Blend' },
     ],
   },
-  { id: 'teach', words: 'Teach', places: [{ id: 'reference', words: 'Reference' }] },
+  {
+    id: 'teach',
+    words: 'Teach',
+    places: [
+      { id: 'lessons', words: 'Lessons' },
+      { id: 'reference', words: 'Reference' },
+    ],
+  },
 ] as const;
 
 export type Place = (typeof GROUPS)[number]['places'][number]['id'];
@@ -34,7 +41,7 @@ export const PLACES: readonly Place[] = GROUPS.flatMap(({ places }) => places.ma
 const FORMER: Readonly<Record<string, Place>> = { '#boils': 'compare', '#my-runs': 'run-book' };
 
 /** Places in which something is opened by the address. */
-const OPENS: ReadonlySet<Place> = new Set(['reference', 'plants']);
+const OPENS: ReadonlySet<Place> = new Set(['reference', 'plants', 'lessons']);
 
 /** The place that an address ends in, with or without what is opened there; `null` where it names none. */
 export const placeOf = (hash: string): Place | null =>
@@ -42,3 +49,6 @@ export const placeOf = (hash: string): Place | null =>
 
 /** What is opened in a place: `surface-tension` of `#reference/surface-tension`. */
 export const restOf = (hash: string): string => /^#[a-z-]+\/(.*)$/u.exec(hash)?.[1] ?? '';
+
+/** The lesson that an address opens: `tap-off` of `#lessons/tap-off`. */
+export const lessonOf = (hash: string): string => (hash.startsWith('#lessons/') ? restOf(hash) : '');

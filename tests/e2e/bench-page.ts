@@ -29,7 +29,12 @@ export const onBench = (page: Page) => ({
 export const fullRun = (page: Page): Promise<void> => page.locator('.verdict[aria-busy="false"]').waitFor();
 
 /** In the groups of the page's head; every other place is in Plan. */
-const GROUP_OF: Readonly<Record<string, string>> = { 'At the still': 'Run', 'Run book': 'Keep', Reference: 'Teach' };
+const GROUP_OF: Readonly<Record<string, string>> = {
+  'At the still': 'Run',
+  'Run book': 'Keep',
+  Lessons: 'Teach',
+  Reference: 'Teach',
+};
 
 /** Goes to a place as a reader does: by its group, where its own name is not in sight. */
 export async function goTo(page: Page, place: string): Promise<void> {

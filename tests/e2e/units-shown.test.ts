@@ -241,7 +241,7 @@ describe('to a reader of either system no other unit is shown', () => {
   });
 
   test('where sizes and times are answered and runs compared', { timeout: 240_000 }, async () => {
-    const { page, readAndPrint, done } = await openInBoth();
+    const { page, read, readAndPrint, done } = await openInBoth();
     const lead = page.locator('.answer-lead').first();
     await goTo(page, 'Size');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
@@ -265,6 +265,11 @@ describe('to a reader of either system no other unit is shown', () => {
       .click();
     await page.locator('table').first().waitFor(SEARCH);
     await readAndPrint('compare');
+    await page.evaluate(() => (location.hash = '#lessons/tap-off'));
+    await page.getByRole('button', { name: 'Next' }).click(SEARCH);
+    await page.getByRole('button', { name: 'Reveal' }).click();
+    await page.locator('.big-numbers').waitFor(SEARCH);
+    await read('a lesson');
     done();
   });
 

@@ -45,7 +45,7 @@ export const twoLiquids: Lesson<'two-liquids'> = {
   tryIt: oil,
   hazards: ['steam', 'neat-oil'],
   modelOnly: false,
-  working: { kind: 'sheet', id: 'oil-in-vapour' },
+  working: { kind: 'entry', name: 'co-boiling-temperature-linalool' },
   questions: [
     { kind: 'choice', id: 'where', options: ['own-boiling-point', 'between', 'at-water', 'below-water'] },
     { kind: 'number', id: 'together', quantity: 'temperature', min: 343.15, max: 483.15, step: 0.5 },

@@ -35,16 +35,24 @@ export const lessonCommon = (q: Quantities) => ({
   } as Readonly<Record<LessonHazard, string>>,
   modelOnly: 'This is shown in the model only. Never try it with a real still.',
   curve: CURVES,
+  /** How far off the only one was. */
+  only: (name: string, quantity: LessonQuantity | CurveQuantity, difference: number, isMean: boolean): string =>
+    `${name} was ${away(q, quantity, difference)} off${isMean ? ' on average' : ''}.`,
   /** The nearest of those who set a number or drew a curve. */
   nearest: (name: string, quantity: LessonQuantity | CurveQuantity, difference: number, isMean: boolean): string =>
     `${name} came nearest: ${away(q, quantity, difference)} off${isMean ? ' on average' : ''}.`,
   off: (name: string, quantity: LessonQuantity | CurveQuantity, difference: number): string =>
     `${name}: ${away(q, quantity, difference)} off`,
   chose: (right: number, all: number): string =>
-    right === 0
-      ? 'Nobody chose this. That makes it worth a closer look.'
-      : `${right} of ${all} chose this${right < all / 2 ? ', so most of us learn something here' : ''}.`,
+    all === 1
+      ? right === 1
+        ? 'This is what you chose.'
+        : 'You chose something else. That makes it worth a closer look.'
+      : right === 0
+        ? 'Nobody chose this. That makes it worth a closer look.'
+        : `${right} of ${all} chose this${right < all / 2 ? ', so most of us learn something here' : ''}.`,
   drewNothing: 'Nobody drew a curve this time.',
+  drewElsewhere: 'What was drawn ends before the run has anything to show.',
   setNothing: 'Nobody set a number this time.',
   quantity: (quantity: LessonQuantity | CurveQuantity, value: number): string =>
     quantity === 'temperature'

@@ -14,12 +14,11 @@ const ML = 1e-6;
 export const lessonsOfOil = (q: Quantities): OilLessons => {
   const taps = { top: 'At the top', bottom: 'At the bottom', neither: 'Nowhere: it hardly separates' };
   const boils = { gentle: 'The gentle boil', hard: 'The hard boil', same: 'About the same' };
-  const weight = (oil: number, water: number): string => `${q.density(oil)}, water ${q.density(water)}`;
   return {
     'two-liquids': {
       title: 'Oil and water in one pot',
       setUp: [
-        'Lavender oil alone boils only when it is about twice as hot, in degrees, as boiling water.',
+        'Lavender oil alone boils only when it is far hotter than boiling water.',
         'Now it floats on water in one pot, and we heat the pot.',
       ],
       questions: {
@@ -137,8 +136,8 @@ export const lessonsOfOil = (q: Quantities): OilLessons => {
         { value: q.density(water_kg_m3), says: 'water' },
       ],
       happened: ({ clove_kg_m3, water_kg_m3, lavender_kg_m3, mixed_kg_m3, receiver_K }) => [
-        `At ${q.temperature(receiver_K)}: lavender oil ${weight(lavender_kg_m3, water_kg_m3)}. Clove oil ${q.density(clove_kg_m3)}.`,
-        `The mixture weighs ${q.density(mixed_kg_m3)}, and differs from water by ${q.density(Math.abs(water_kg_m3 - mixed_kg_m3))}.`,
+        `At ${q.temperature(receiver_K)} lavender oil is lighter than water by ${q.density(water_kg_m3 - lavender_kg_m3)}, clove oil heavier by ${q.density(clove_kg_m3 - water_kg_m3)}.`,
+        `The mixture differs from water by only ${q.density(Math.abs(water_kg_m3 - mixed_kg_m3))}.`,
       ],
       why: ({ mixedCold_kg_m3, mixedWarm_kg_m3, coldReceiver_K, warmReceiver_K, least_kg_m3 }) => [
         `What counts is weight for the same volume. A drop that weighs less than its water is pushed up, one that weighs more sinks. With less than ${q.density(least_kg_m3)} between them, drops stay cloudy.`,
