@@ -27,3 +27,7 @@ export function AnalysisPlaces(props: { readonly place: AnalysisPlace }) {
     </div>
   );
 }
+
+/** Shows the run under way at the real still above every place. */
+export const followRun = async (reader: AnalysisContext['reader']): Promise<void> =>
+  (await import('../pages/at-the-still/show-run-bar.tsx')).showRunBar(reader);

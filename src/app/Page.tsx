@@ -32,7 +32,6 @@ export interface PageProps {
 
 const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
 const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
-const RunBar = lazy(async () => ({ default: (await import('../pages/at-the-still/RunBar.tsx')).RunBar }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
 
 /** Past the head of the page, by the id of what a skip link leads to. */
@@ -78,6 +77,7 @@ export function Page(props: PageProps) {
   });
   onMount(() => {
     if (props.setsOff && place() === 'bench') bench.play();
+    if (isUnderWay()) void import('./AnalysisPlaces.tsx').then((late) => late.followRun(bench.reader));
   });
 
   /** A link to a still puts it on the bench once; the address is then free of it, so that a reload keeps later changes. */
@@ -126,11 +126,6 @@ export function Page(props: PageProps) {
         onKeys={() => setDialog('keys')}
       />
       <main id="main" tabindex="-1" onDragOver={files.onDragOver} onDrop={files.onDrop}>
-        <Show when={place() !== 'at-the-still' && (place(), isUnderWay())}>
-          <Suspense>
-            <RunBar reader={bench.reader()} />
-          </Suspense>
-        </Show>
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
           <Notice

@@ -28,13 +28,11 @@ export interface KeptStore {
   readAll<T>(prefix: string, shape: Shape<T>): Promise<ReadonlyMap<string, Kept<T>>>;
   /** Keeps a value soon; `undefined` takes away what is kept. */
   keep(key: string, shape: Pick<Shape<unknown>, 'version'>, value: unknown): void;
-  /** Keeps a value without waiting: what was logged beside a hot pot must outlast a page that is closed at once. */
-  keepAtOnce(key: string, shape: Pick<Shape<unknown>, 'version'>, value: unknown): void;
   /** Whatever is kept there now is put aside before anything takes its place. */
   protect(key: string): void;
   /** Whether the last attempt to keep something went wrong. */
   readonly refused: Accessor<boolean>;
-  /** Writes at once, and notes what may not be written in time: the page is being left. */
+  /** Writes at once, and notes what may not be written in time: the page is being left, or may be at any moment. */
   leave(): void;
 }
 
@@ -154,14 +152,6 @@ export function createKeptStore({ database, drafts, oldEntries, now }: KeptStore
       throw reason;
     }));
 
-  const keep = (key: string, { version }: Pick<Shape<unknown>, 'version'>, value: unknown) =>
-    pending.set(key, value === undefined ? null : { version, changed_ms: now(), value });
-  const leave = () => {
-    if (pending.size === 0) return;
-    noteDrafts();
-    void write();
-  };
-
   return {
     refused,
     read: (key, shape) =>
@@ -191,15 +181,15 @@ export function createKeptStore({ database, drafts, oldEntries, now }: KeptStore
           );
         })(),
       ),
-    keep: (key, shape, value) => {
-      keep(key, shape, value);
+    keep: (key, { version }, value) => {
+      pending.set(key, value === undefined ? null : { version, changed_ms: now(), value });
       writeSoon();
     },
-    keepAtOnce: (key, shape, value) => {
-      keep(key, shape, value);
-      leave();
-    },
     protect: (key) => guarded.add(key),
-    leave,
+    leave: () => {
+      if (pending.size === 0) return;
+      noteDrafts();
+      void write();
+    },
   };
 }

@@ -5,7 +5,7 @@ const MARK = 'limbeck-run-under-way';
 
 export function isUnderWay(): boolean {
   try {
-    return localStorage.getItem(MARK) !== null;
+    return MARK in localStorage;
   } catch {
     return false;
   }

@@ -112,7 +112,7 @@ async function walkAnswers(page: Page, look: Look): Promise<void> {
   await page.getByRole('button', { name: /^Start now/ }).waitFor(LATE);
   await look('At the still, before the run');
   await page.getByRole('button', { name: /^Start now/ }).click();
-  await page.getByRole('button', { name: 'Outlet' }).click();
+  await page.getByRole('button', { name: 'Outlet', exact: true }).click();
   await page.getByRole('button', { name: '2', exact: true }).click();
   await look('At the still, the pad');
   await page.getByRole('button', { name: 'Save outlet' }).click();

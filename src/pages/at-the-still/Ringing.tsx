@@ -17,7 +17,7 @@ export function Ringing(props: { readonly reader: Reader }) {
           <For each={session.ringing()}>
             {(step) => (
               <li>
-                <strong>{words().step(step).title}</strong> {words().step(step).danger ?? words().step(step).look}
+                <strong>{words().step(step).title}.</strong> {words().step(step).danger ?? words().step(step).look}
               </li>
             )}
           </For>

@@ -5,12 +5,12 @@ import { Ringing } from './Ringing.tsx';
 import { stillSession } from './session.ts';
 import './run-bar.css';
 
-export function RunBar(props: { readonly reader: Reader }) {
+export function RunBar(props: { readonly reader: Reader; readonly isElsewhere: boolean }) {
   const session = stillSession();
   createEffect(() => session.readAs(props.reader));
   const minutes = () => Math.floor(session.elapsed_s() / 60);
   return (
-    <Show when={session.run()}>
+    <Show when={props.isElsewhere && session.run()}>
       <aside class="run-bar screen-only" aria-label="Run under way">
         <p>
           <a href="#at-the-still">At the still: {minutes() === 0 ? '0 min' : formatDuration(60 * minutes())}</a>

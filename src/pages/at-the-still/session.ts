@@ -107,7 +107,9 @@ function createStillSession(): StillSession {
     };
 
   const put = (next: StillRun) => {
-    store.keepAtOnce(RUN_KEY, stillRunShape, writtenRun(next));
+    store.keep(RUN_KEY, stillRunShape, writtenRun(next));
+    // What was logged beside a hot pot must outlast a page that is closed at once.
+    store.leave();
     channel?.postMessage(writtenRun(next));
     setRun(next.ended_ms === null ? next : null);
     markUnderWay(next.ended_ms === null);
