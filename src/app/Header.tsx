@@ -1,6 +1,6 @@
 /** The head of the page: where one can go, and what can be done with the whole of what is on the bench. */
 import { createSignal, For, onCleanup, onMount } from 'solid-js';
-import { GROUPS, type Place } from '../state/places.ts';
+import { GROUPS, placeWords, type Place } from '../state/places.ts';
 import { CURRENCIES, type Currency, type UnitSystem } from '../../sim/index.ts';
 import { currencyOf, THEMES, type Theme } from '../state/kept-bench.ts';
 import { Menu } from '../ui/Menu.tsx';
@@ -47,18 +47,18 @@ function Places(props: Pick<HeaderProps, 'place' | 'onNearPlaces'>) {
       <ul>
         <For each={GROUPS}>
           {({ words, places }) => {
-            const isHere = () => places.some(({ id }) => id === props.place);
+            const isHere = () => places.some((place) => place === props.place);
             return (
               <li classList={{ 'is-here': isHere() }}>
-                <a class="header-group" href={`#${places[0].id}`} aria-current={isHere() ? 'true' : undefined}>
+                <a class="header-group" href={`#${places[0]}`} aria-current={isHere() ? 'true' : undefined}>
                   {words}
                 </a>
                 <ul aria-label={words}>
                   <For each={places}>
                     {(place) => (
                       <li>
-                        <a href={`#${place.id}`} aria-current={props.place === place.id ? 'page' : undefined}>
-                          {place.words}
+                        <a href={`#${place}`} aria-current={props.place === place ? 'page' : undefined}>
+                          {placeWords(place)}
                         </a>
                       </li>
                     )}

@@ -1,41 +1,18 @@
 /** The places of the page as its address names them after the `#`, in the groups that the head of the page shows. */
 export const GROUPS = [
-  {
-    id: 'plan',
-    words: 'Plan',
-    places: [
-      { id: 'bench', words: 'Bench' },
-      { id: 'plants', words: 'Plants' },
-      { id: 'size', words: 'Size' },
-      { id: 'build', words: 'Build' },
-      { id: 'run-length', words: 'Run length' },
-      { id: 'compare', words: 'Compare' },
-    ],
-  },
-  { id: 'run', words: 'Run', places: [{ id: 'at-the-still', words: 'At the still' }] },
-  {
-    id: 'keep',
-    words: 'Keep',
-    places: [
-      { id: 'run-book', words: 'Run book' },
-      { id: 'bottling', words: 'Bottling' },
-      { id: 'blend', words: 'Blend' },
-    ],
-  },
-  {
-    id: 'teach',
-    words: 'Teach',
-    places: [
-      { id: 'lessons', words: 'Lessons' },
-      { id: 'reference', words: 'Reference' },
-    ],
-  },
+  { words: 'Plan', places: ['bench', 'plants', 'size', 'build', 'run-length', 'compare'] },
+  { words: 'Run', places: ['at-the-still'] },
+  { words: 'Keep', places: ['run-book', 'bottling', 'blend'] },
+  { words: 'Teach', places: ['lessons', 'reference'] },
 ] as const;
 
-export type Place = (typeof GROUPS)[number]['places'][number]['id'];
+export type Place = (typeof GROUPS)[number]['places'][number];
 export type AnalysisPlace = Exclude<Place, 'bench' | 'reference'>;
 
-export const PLACES: readonly Place[] = GROUPS.flatMap(({ places }) => places.map(({ id }) => id));
+export const PLACES: readonly Place[] = GROUPS.flatMap(({ places }) => places);
+
+/** A place as the head of the page names it: `Run book` of `run-book`. */
+export const placeWords = (place: Place): string => place.charAt(0).toUpperCase() + place.slice(1).replaceAll('-', ' ');
 
 /** What older addresses call a place. */
 const FORMER: Readonly<Record<string, Place>> = { '#boils': 'compare', '#my-runs': 'run-book' };
