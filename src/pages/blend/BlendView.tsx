@@ -232,7 +232,7 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
             </For>
           </ul>
         </Show>
-        <LabelSheet of={label()} size={labelFor(props.blend.product_m3)} count={1} />
+        <LabelSheet of={[label()]} size={labelFor(props.blend.product_m3)} />
       </section>
     </>
   );

@@ -16,6 +16,7 @@ import {
   hydrosolSheet,
   keeping,
   LEAST_TO_FILTER_m3,
+  libraryText,
   peroxideAtFill,
   peroxideSheet,
   planBottles,
@@ -137,7 +138,7 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
   const bottles = () => plan().full + (plan().last_m3 > 0 ? 1 : 0);
   const dropTime = createMemo(() => settle().times_s[WATER_DROPS_m.indexOf(SETTLED_DROP_m)] as number);
   const best = () => monthAfter(props.now.date, keep().life_s);
-  const label = createMemo(() => {
+  const labelOf = (oil_m3: number) => {
     const name = sentenceCase(plant()?.name.value ?? props.oil.botanical);
     const origin = [
       props.now.origin.trim(),
@@ -145,9 +146,9 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
     ];
     return {
       name: `Essential oil of ${name.toLowerCase()}`,
-      under: `${plant()?.latinName.value ?? ''}${plant() ? `, ${plant()?.part.value ?? ''}` : ''}`,
+      under: `${plant()?.latinName.value ?? ''}, ${libraryText(plant()?.part.value ?? '', reader())}`,
       lines: [
-        `${volume(props.now.bottle_m3 * props.now.fill)}${props.now.batch.trim() === '' ? '' : `, batch ${props.now.batch.trim()}`}`,
+        `${volume(oil_m3)}${props.now.batch.trim() === '' ? '' : `, batch ${props.now.batch.trim()}`}`,
         props.now.date === '' ? '' : `Distilled ${props.now.date}`,
         origin.filter((each) => each !== '').join(', '),
         best() === null ? '' : `Best before ${best() ?? ''}`,
@@ -158,7 +159,11 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
         'Flammable. Do not swallow. Keep from children, pets, food and flames. May cause allergy. Dilute for skin.',
       ],
     };
-  });
+  };
+  const labels = createMemo(() => [
+    ...Array.from({ length: plan().full }, () => labelOf(props.now.bottle_m3 * props.now.fill)),
+    ...(plan().last_m3 > 0 ? [labelOf(plan().last_m3)] : []),
+  ]);
 
   return (
     <>
@@ -243,7 +248,7 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
             <Source of={{ kind: 'estimated', source: 'group contribution, good to a factor of two; never measured' }} />
           </li>
           <li>
-            Thick oils: warm to {q().temperature(308.15)}–{q().temperature(313.15)}. No open flame.{' '}
+            Thick oils: warm to {q().range(308.15, 313.15, 'K', 'temperature')}. No open flame.{' '}
             <Source of={{ kind: 'common-practice', source: 'trade practice' }} />
           </li>
         </ul>
@@ -271,8 +276,10 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
         </Toggle>
         <ul class="rules">
           <li>
-            These steps keep {q().range(lost()[0], lost()[1], 'm³', 'oilVolume')} of the oil. Left to bottle: about{' '}
-            {volume(left_m3())}.{' '}
+            {lost()[1] > 0
+              ? `These steps keep ${q().range(lost()[0], lost()[1], 'm³', 'oilVolume')} of the oil.`
+              : 'Pouring off keeps almost nothing back.'}{' '}
+            Left to bottle: about {volume(left_m3())}.{' '}
             <Source
               of={{ kind: 'estimated', source: 'paper holds one to two times its weight; salt 0.3 to 0.5 mL a gram' }}
             />
@@ -459,7 +466,7 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
             On plain paper: cut out and glue on. What you sell needs more: check your local rules.
           </span>
         </div>
-        <LabelSheet of={label()} size={labelFor(props.now.bottle_m3)} count={bottles()} />
+        <LabelSheet of={labels()} size={labelFor(props.now.bottle_m3)} />
       </section>
       <Hydrosol oil={props.oil} now={props.now} context={props.context} />
     </>

@@ -4,9 +4,9 @@ import type { LabelSize, LabelText } from './label-sizes.ts';
 import './labels.css';
 
 export interface LabelSheetProps {
-  readonly of: LabelText;
+  /** One text a label. */
+  readonly of: readonly LabelText[];
   readonly size: LabelSize;
-  readonly count: number;
 }
 
 /** More than a sheet of paper takes of the smallest. */
@@ -23,20 +23,20 @@ export function printLabels(): void {
 export function LabelSheet(props: LabelSheetProps) {
   return (
     <section class="label-sheet" aria-label="Labels to print">
-      <For each={Array.from({ length: Math.min(MOST_LABELS, props.count) }, (_, k) => k)}>
-        {(k) => (
+      <For each={props.of.slice(0, MOST_LABELS)}>
+        {(text, k) => (
           <div
             class="label"
             data-size={props.size.id}
             style={{ width: `${props.size.width_m * 1000}mm`, 'min-height': `${props.size.height_m * 1000}mm` }}
-            aria-hidden={k > 0 ? 'true' : undefined}
+            aria-hidden={k() > 0 && k() < props.of.length - 1 ? 'true' : undefined}
           >
-            <p class="label-name">{props.of.name}</p>
-            <Show when={props.of.under}>
-              <p class="label-under">{props.of.under}</p>
+            <p class="label-name">{text.name}</p>
+            <Show when={text.under}>
+              <p class="label-under">{text.under}</p>
             </Show>
-            <For each={props.of.lines}>{(line) => <p>{line}</p>}</For>
-            <p class="label-cautions">{props.of.cautions.join(' ')}</p>
+            <For each={text.lines}>{(line) => <p>{line}</p>}</For>
+            <p class="label-cautions">{text.cautions.join(' ')}</p>
           </div>
         )}
       </For>
