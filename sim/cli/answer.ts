@@ -1,4 +1,5 @@
 /** From the words of the command line to the text of the answer. */
+import { blendCommand, bottleCommand, diluteCommand, plantCommand, quantityCommand } from './after-commands.ts';
 import { BadInput } from './bad-input.ts';
 import { compareCommand } from './compare-command.ts';
 import { fitCommand } from './fit-command.ts';
@@ -18,6 +19,11 @@ const commands: Readonly<Record<CommandName, (args: readonly string[]) => string
   compare: compareCommand,
   fit: fitCommand,
   forecast: forecastCommand,
+  plant: plantCommand,
+  quantity: quantityCommand,
+  bottle: bottleCommand,
+  dilute: diluteCommand,
+  blend: blendCommand,
   'look-up': lookUpCommand,
   list: listCommand,
   schema: schemaCommand,

@@ -1,5 +1,12 @@
 /** What each command takes and gives, with units. */
 import {
+  FILL_RANGE,
+  SURFACES,
+  USES,
+  USUAL_CHAMBER_FILL,
+  USUAL_DROPS_per_mL,
+  USUAL_FILL,
+  USUAL_LOSS,
   FIT_NAMES,
   FORECAST_MEMBERS,
   FORECAST_SEED,
@@ -174,6 +181,68 @@ ${units}
   --seed N              whole number, 0 to ${MOST_SEED}; ${FORECAST_SEED} when left out; the same seed gives the same numbers
 
 ${footer}`,
+  plant: `limbeck plant <plant> [--units metric|us]
+
+What is known of a plant. Prints JSON: lookAlikes first, the deadly ones leading, then who should avoid its oil, part, stage,
+season, hour, wilting, cutting, oil_mL_kg of fresh and dry plant (low, typical, high), homeRun_min, freezes_C, flash_C,
+a garden's harvest, cautions, and how else its oil is won. “list botanicals” gives the plants.
+
+${units}
+
+${footer}`,
+  quantity: `limbeck quantity <plant> (--oil mL | --harvest kg) [flags]
+
+From wanted oil to plant, batches, days and garden, or back from a harvest. Prints JSON in SI, each with low, typical, high.
+
+  --oil mL              oil that is wanted
+  --harvest kg          plant that there is
+  --state fresh|dry     as it is charged; what is usual for the plant when left out
+  --chamber L           room for the charge, 0.1 to 10000; 20 when left out
+  --fill share          of it that is filled, 0.1 to 1; ${USUAL_CHAMBER_FILL} when left out
+  --loss share          of the oil lost in settling and filling, 0 to 0.5; ${USUAL_LOSS} when left out
+  --batches-a-day N     1 to 24; 2 when left out
+
+${footer}`,
+  bottle: `limbeck bottle <plant> [--oil mL] [flags]
+
+From the receiver to the bottle. Prints JSON in SI: bottles with the most peroxide that their air can make, the time in which
+water drops leave the oil, drying, how long oil and hydrosol keep.
+
+  --oil mL              0.1 to 100000; 30 when left out
+  --bottle mL           1 to 5000; 10 when left out
+  --fill share          0.25 to ${FILL_RANGE[1]}; ${USUAL_FILL} when left out
+  --height mm           of the oil while it stands, 5 to 500; 50 when left out
+  --kept-at C           −18 to 40 °C; 15 when left out
+  --opened-often        halves how long it keeps
+
+${footer}`,
+  dilute: `limbeck dilute --oil plant=parts… [flags]
+
+Percent to drops, millilitres and grams, and what exceeds which limit. Prints JSON. A limit of which nobody here has read the
+source is named without a figure.
+
+  --oil plant=parts     may be given again; parts by volume, 1 when left out
+  --strength %          oils in the product by volume, 0.01 to 100; 2 when left out
+  --product mL          1 to 5000; 30 when left out
+  --use name            ${USES.join(', ')}; body when left out
+  --drops N             drops in a millilitre; ${USUAL_DROPS_per_mL} when left out
+${units}
+
+${footer}`,
+  blend: `limbeck blend --oil plant=parts… [flags]
+
+How a film of a blend fades. Prints JSON in SI: half_s, nineTenths_s, dry_s (null where something stays), classes by weight, and
+for times evenly spread on a logarithmic axis the share left and what leaves of each constituent.
+
+  --oil plant=parts     may be given again; parts by volume, 1 when left out
+  --carrier %           fixed oil by weight, 0 to 99.99; 0 when left out
+  --surface name        ${SURFACES.join(', ')}; paper when left out
+  --temperature C       5 to 40 °C; what is usual for the surface when left out
+  --coefficient m/s     transfer coefficient of limonene, 0.0001 to 0.02; 0.0015 when left out
+  --real                activity coefficients of a real mixture, for a blend without fixed oil
+  --until s             last time, 60 to 1e8; ten half-times when left out
+
+${footer}`,
   'look-up': `limbeck look-up <name> symbol=value… [--json]
 limbeck look-up --list [--json]
 limbeck look-up --search words [--json]
@@ -212,6 +281,11 @@ export const generalHelp = `limbeck <command> … (npm run -s limbeck -- <comman
   compare   two to four stills side by side, or one boiled gently and hard
   fit       factors of the model from the log of a real run
   forecast  how a run that is under way will end, from what was read of it
+  plant     what is known of a plant, its deadly look-alikes first
+  quantity  plant, batches, days and garden for an amount of oil, or back from a harvest
+  bottle    standing, bottles, how long oil and hydrosol keep
+  dilute    percent to drops, and what exceeds which limit
+  blend     how a film of mixed oils fades
   look-up   any property or relation of the model
   list      what the library holds
   schema    what a scenario file may hold

@@ -194,7 +194,7 @@ export const harvests: Readonly<Record<string, Harvest>> = {
     season: sourced('May to August, two to four pickings', 'read', 'page on chamomile yields that quotes Heeger'),
     hour: sourced('noon or evening gave 0.18 % of oil, 6 h 0.15 %', 'read', 'harvest trial, abstract'),
     wilting: sourced(
-      'dry at once in a thin layer, at {40 °C} at most; five to six and a half kilograms fresh give one dry',
+      'dry at once in a thin layer, at {40 °C} at most; five to six and a half parts fresh give one dry',
       'read',
       'page on chamomile yields that quotes Heeger',
     ),

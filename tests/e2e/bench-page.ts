@@ -33,6 +33,8 @@ const GROUP_OF: Readonly<Record<string, string>> = {
   'At the still': 'Run',
   'Run book': 'Keep',
   Lessons: 'Teach',
+  Bottling: 'Keep',
+  Blend: 'Keep',
   Reference: 'Teach',
 };
 

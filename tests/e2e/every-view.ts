@@ -90,6 +90,20 @@ async function walkDialogs(page: Page, look: Look): Promise<void> {
 }
 
 async function walkAnswers(page: Page, look: Look): Promise<void> {
+  await goTo(page, 'Plants');
+  await page.locator('.plants-table tbody tr').first().waitFor(LATE);
+  await unfold(page.getByRole('main'));
+  await look('Plants');
+  await page.getByRole('link', { name: 'Common (Dalmatian) sage' }).click();
+  await page.locator('.plant-page').waitFor();
+  await look('Plants, a plant');
+  await goTo(page, 'Bottling');
+  await page.locator('.label').first().waitFor(LATE);
+  await look('Bottling');
+  await goTo(page, 'Blend');
+  await page.locator('.fade-area').first().waitFor(LATE);
+  await unfold(page.getByRole('main'));
+  await look('Blend');
   await goTo(page, 'Size');
   await page.locator('.tube-table tbody tr').first().waitFor(LATE);
   await page

@@ -243,6 +243,19 @@ describe('to a reader of either system no other unit is shown', () => {
   test('where sizes and times are answered and runs compared', { timeout: 240_000 }, async () => {
     const { page, read, readAndPrint, done } = await openInBoth();
     const lead = page.locator('.answer-lead').first();
+    await goTo(page, 'Plants');
+    await page.getByRole('link', { name: 'Common (Dalmatian) sage' }).click();
+    await page.locator('.plant-page').waitFor(SEARCH);
+    await read('a plant');
+    await page.getByRole('link', { name: 'All plants' }).click();
+    await page.locator('.plants-table').waitFor();
+    await read('plants');
+    await goTo(page, 'Bottling');
+    await page.locator('.label').first().waitFor(SEARCH);
+    await readAndPrint('bottling');
+    await goTo(page, 'Blend');
+    await page.locator('.fade-area').first().waitFor(SEARCH);
+    await readAndPrint('blend');
     await goTo(page, 'Size');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
     await page.locator('.map-isotherm').first().waitFor(SEARCH);

@@ -254,10 +254,7 @@ function HomeTest(props: {
   return (
     <details class="home-test">
       <summary>Weigh a strip at home</summary>
-      <p>
-        Put a drop on a strip of paper on a scale that shows milligrams. Note how much of the drop has left after a
-        time.
-      </p>
+      <p>Put a drop on a strip of paper on a fine scale. Note how much of the drop has left after a time.</p>
       <QuantityField
         label="After"
         value={after_s()}

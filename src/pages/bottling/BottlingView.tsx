@@ -30,7 +30,7 @@ import { bottling, changeBottling, openBottling, type Bottling } from '../../sta
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
-import { labelFor } from '../labels/label-sizes.ts';
+import { labelFor, type LabelText } from '../labels/label-sizes.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { Source } from '../parts/Source.tsx';
 import { identifiedBy, wild } from '../plants/gathered.ts';
@@ -134,11 +134,11 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
   const left_m3 = () => Math.max(0, props.oil.oil_m3 - (lost()[0] + lost()[1]) / 2);
   const plan = createMemo(() => planBottles(left_m3(), props.now.bottle_m3, props.now.fill, props.now.store_K));
   const keep = createMemo(() => keeping(props.oil.botanical, props.now.store_K, props.now.openedOften));
-  const peroxide = (value: number) => q().of('amountPerVolume', value);
+  const peroxide = (value: number) => q().of('amountPerVolume', value, { significant: 2 });
   const bottles = () => plan().full + (plan().last_m3 > 0 ? 1 : 0);
   const dropTime = createMemo(() => settle().times_s[WATER_DROPS_m.indexOf(SETTLED_DROP_m)] as number);
   const best = () => monthAfter(props.now.date, keep().life_s);
-  const labelOf = (oil_m3: number) => {
+  const labelOf = (oil_m3: number): LabelText => {
     const name = sentenceCase(plant()?.name.value ?? props.oil.botanical);
     const origin = [
       props.now.origin.trim(),
@@ -161,7 +161,7 @@ function Bottled(props: { readonly oil: BottledOil; readonly now: Bottling; read
     };
   };
   const labels = createMemo(() => [
-    ...Array.from({ length: plan().full }, () => labelOf(props.now.bottle_m3 * props.now.fill)),
+    ...Array<LabelText>(plan().full).fill(labelOf(props.now.bottle_m3 * props.now.fill)),
     ...(plan().last_m3 > 0 ? [labelOf(plan().last_m3)] : []),
   ]);
 

@@ -7,6 +7,7 @@ import { Toggle } from '../../ui/Toggle.tsx';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { setWild, wild } from './gathered.ts';
+import { HowMuch } from './HowMuch.tsx';
 import { NeverDistil } from './NeverDistil.tsx';
 import { PlantPage } from './PlantPage.tsx';
 import { FILTER_IDS, FILTERS, plantsMatching, sentenceCase, yieldOf, type FilterId } from './plant-rows.ts';
@@ -163,6 +164,7 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
                 <AnswerTable caption="The plants compared" class="plants-table" columns={columns()} rows={found()} />
               </Show>
             </section>
+            <HowMuch context={props.context} texts={props.texts} />
             <NeverDistil texts={props.texts} />
           </>
         }

@@ -1,0 +1,384 @@
+/** From wanted oil to plant, batches, days and garden, or back from a harvest; and what a millilitre costs. */
+import { createMemo, For, onMount, Show } from 'solid-js';
+import {
+  bedRoom,
+  botanicals,
+  chargeFromBotanical,
+  COST_KINDS,
+  costs,
+  formatNumber,
+  moistureFromWeighings,
+  oilFrom,
+  plantFor,
+  plantSheet,
+  priceUnit,
+  quantities,
+  formatQuantity,
+  type BatchCosts,
+  type QuantityQuestion,
+  type Spread,
+} from '../../../sim/index.ts';
+import { changeQuantity, openQuantity, quantity } from '../../state/quantity-store.ts';
+import { QuantityField } from '../../ui/QuantityField.tsx';
+import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { Source } from '../parts/Source.tsx';
+import { SheetButton } from '../working/SheetButton.tsx';
+import { sentenceCase, yieldOf } from './plant-rows.ts';
+import type { PlantTexts } from './plant-texts.ts';
+
+const COST_WORDS: Readonly<Record<keyof BatchCosts, string>> = {
+  plant: 'plant',
+  energy: 'energy',
+  water: 'cooling water',
+  work: 'work',
+  still: 'share of the still',
+  bottles: 'bottles and labels',
+  other: 'all else',
+};
+
+const spread = (range: readonly [number, number] | null | undefined): Spread | null =>
+  range ? { low: range[0], typical: (range[0] + range[1]) / 2, high: range[1] } : null;
+
+const MILLILITRE_m3 = 1e-6;
+
+export function HowMuch(props: { readonly context: AnalysisContext; readonly texts: PlantTexts }) {
+  onMount(() => void openQuantity());
+  const reader = () => props.context.reader();
+  const units = () => props.context.units();
+  const q = () => quantities(reader());
+  const now = quantity;
+  const plant = createMemo(() => botanicals.find(({ id }) => id === now().botanical) ?? botanicals[0]);
+  const state = () =>
+    plant()?.states[now().state] === undefined ? (plant()?.defaultCharge.state ?? 'fresh') : now().state;
+  /** Room for the charge in the still on the bench. */
+  const chamber_m3 = createMemo(() => bedRoom(props.context.scenario().pot));
+  const question = createMemo<QuantityQuestion | null>(() => {
+    const of = plant();
+    const found = of ? yieldOf(of, state()) : null;
+    if (!of || found === null) return null;
+    const garden = props.texts.harvests[of.id]?.garden.value;
+    return {
+      yield_m3_kg: found,
+      loss: now().loss,
+      packing_kg_m3: chargeFromBotanical(of.id, state()).bulkDensity_kg_m3 ?? 0,
+      chamber_m3: chamber_m3(),
+      fill: now().fill,
+      batchesADay: now().batchesADay,
+      harvest_kg_m2: spread(state() === 'fresh' ? garden?.fresh_kg_m2 : garden?.dry_kg_m2),
+      plantsPer_m2: spread(garden?.plants_per_m2),
+    };
+  });
+  const answer = createMemo(() => {
+    const asked = question();
+    if (asked === null) return null;
+    return now().from === 'oil' ? plantFor(now().oil_m3, asked) : oilFrom(now().harvest_kg, asked);
+  });
+  const between = ({ low, typical, high }: Spread, write: (value: number) => string): string =>
+    low === high ? write(typical) : `${write(typical)} (${write(low)}–${write(high)})`;
+  const count = (value: number) => formatNumber(value, 0);
+  const summary = () => props.context.result().summary;
+  const oilABatch_mL = () => {
+    const asked = question();
+    const found = answer();
+    return asked && found ? (asked.yield_m3_kg.typical * found.perBatch_kg) / MILLILITRE_m3 : 0;
+  };
+  const batch = createMemo<BatchCosts>(() => ({
+    plant: now().plantPrice_kg * (answer()?.perBatch_kg ?? 0),
+    energy: summary().energyCost,
+    water: summary().waterCost,
+    work: now().hours * now().wage,
+    still: now().stillABatch,
+    bottles: now().bottlesABatch,
+    other: now().otherABatch,
+  }));
+  const cost = createMemo(() =>
+    oilABatch_mL() > 0 ? costs(batch(), oilABatch_mL(), now().loss, now().price_mL > 0 ? now().price_mL : null) : null,
+  );
+  const money = (
+    label: string,
+    key: 'plantPrice_kg' | 'wage' | 'stillABatch' | 'bottlesABatch' | 'otherABatch' | 'price_mL',
+    unit = '1',
+    hint?: string,
+  ) => (
+    <QuantityField
+      label={label}
+      value={now()[key]}
+      unit={unit}
+      {...(hint === undefined ? {} : { hint })}
+      min={0}
+      max={1e6}
+      system={units()}
+      currency={reader().currency ?? null}
+      onCommit={(value) => changeQuantity({ [key]: value })}
+    />
+  );
+
+  return (
+    <section class="how-much" aria-labelledby="how-much-title">
+      <h3 id="how-much-title">How much plant, how much oil</h3>
+      <div class="how-much-fields">
+        <label class="answer-choice">
+          <span>Plant</span>
+          <select onChange={(event) => changeQuantity({ botanical: event.currentTarget.value })}>
+            <For each={botanicals}>
+              {(each) => (
+                <option value={each.id} selected={each.id === now().botanical}>
+                  {sentenceCase(each.name.value)}
+                </option>
+              )}
+            </For>
+          </select>
+        </label>
+        <label class="answer-choice">
+          <span>Charged</span>
+          <select
+            onChange={(event) => changeQuantity({ state: event.currentTarget.value === 'dry' ? 'dry' : 'fresh' })}
+          >
+            <For each={(['fresh', 'dry'] as const).filter((each) => plant()?.states[each] !== undefined)}>
+              {(each) => (
+                <option value={each} selected={each === state()}>
+                  {each}
+                </option>
+              )}
+            </For>
+          </select>
+        </label>
+        <fieldset class="choice-radios">
+          <legend class="visually-hidden">Worked out from</legend>
+          <label class="choice-radio">
+            <input
+              type="radio"
+              name="how-much"
+              checked={now().from === 'oil'}
+              onChange={() => changeQuantity({ from: 'oil' })}
+            />{' '}
+            from oil that I want
+          </label>
+          <label class="choice-radio">
+            <input
+              type="radio"
+              name="how-much"
+              checked={now().from === 'harvest'}
+              onChange={() => changeQuantity({ from: 'harvest' })}
+            />{' '}
+            from plant that I have
+          </label>
+        </fieldset>
+        <Show
+          when={now().from === 'oil'}
+          fallback={
+            <QuantityField
+              label="Plant that I have"
+              value={now().harvest_kg}
+              unit="kg"
+              hint="mass"
+              min={0.001}
+              max={1e5}
+              system={units()}
+              onCommit={(value) => changeQuantity({ harvest_kg: value })}
+            />
+          }
+        >
+          <QuantityField
+            label="Oil that I want"
+            value={now().oil_m3}
+            unit="m³"
+            hint="oilVolume"
+            min={1e-7}
+            max={1}
+            system={units()}
+            onCommit={(value) => changeQuantity({ oil_m3: value })}
+          />
+        </Show>
+        <QuantityField
+          label="Batches a day"
+          value={now().batchesADay}
+          unit="1"
+          integer
+          min={1}
+          max={24}
+          system={units()}
+          onCommit={(value) => changeQuantity({ batchesADay: value })}
+        />
+        <QuantityField
+          label="Chamber filled to"
+          value={now().fill}
+          unit="1"
+          hint="share"
+          min={0.1}
+          max={1}
+          system={units()}
+          onCommit={(value) => changeQuantity({ fill: value })}
+        />
+        <QuantityField
+          label="Lost in settling and filling"
+          value={now().loss}
+          unit="1"
+          hint="share"
+          min={0}
+          max={0.5}
+          system={units()}
+          onCommit={(value) => changeQuantity({ loss: value })}
+        />
+      </div>
+      <Show when={answer()}>
+        {(of) => (
+          <>
+            <p class="answer-lead is-small" role="status">
+              <Show
+                when={now().from === 'oil'}
+                fallback={
+                  <>
+                    {q().mass(now().harvest_kg)} give {between(of().oil_m3, (value) => q().oilVolume(value))} of oil.
+                  </>
+                }
+              >
+                {q().oilVolume(now().oil_m3)} of oil take {between(of().plant_kg, (value) => q().mass(value))} of plant.
+              </Show>
+            </p>
+            <dl class="how-much-answer">
+              <div>
+                <dt>Goes in at once</dt>
+                <dd>
+                  {q().mass(of().perBatch_kg)}, in the {q().volume(chamber_m3())} over the grid of the still on the
+                  bench
+                </dd>
+              </div>
+              <div>
+                <dt>Batches</dt>
+                <dd>
+                  {between(of().batches, count)}{' '}
+                  <SheetButton
+                    sheet={() => plantSheet(of().oil_m3.typical, question() as QuantityQuestion, of())}
+                    units={units()}
+                    of="the number of batches"
+                  />
+                </dd>
+              </div>
+              <div>
+                <dt>Days</dt>
+                <dd>{between(of().days, count)}</dd>
+              </div>
+              <div>
+                <dt>Energy and cooling water</dt>
+                <dd>
+                  {q().energy(summary().energyFuel_J * of().batches.typical)},{' '}
+                  {q().water(summary().coolantUsed_kg * of().batches.typical)}, by the run on the bench
+                </dd>
+              </div>
+              <Show when={of().area_m2}>
+                {(area) => (
+                  <div>
+                    <dt>Garden bed</dt>
+                    <dd>
+                      {between(area(), (value) => q().of('bed', value))}, full crop{' '}
+                      <Show when={props.texts.harvests[now().botanical]?.garden}>
+                        {(garden) => <Source of={garden()} />}
+                      </Show>
+                    </dd>
+                  </div>
+                )}
+              </Show>
+              <Show when={of().plants}>
+                {(plants) => (
+                  <div>
+                    <dt>Plants in it</dt>
+                    <dd>{between(plants(), (value) => count(Math.ceil(value)))}</dd>
+                  </div>
+                )}
+              </Show>
+            </dl>
+          </>
+        )}
+      </Show>
+      <details class="home-test">
+        <summary>How moist is it? Weigh it twice</summary>
+        <p>
+          Weigh a handful, dry it through in a cool oven with the door ajar until it loses no more weight, and weigh it
+          again.
+        </p>
+        <QuantityField
+          label="Before"
+          value={now().before_kg}
+          unit="kg"
+          hint="mass"
+          min={0.001}
+          max={100}
+          system={units()}
+          onCommit={(value) =>
+            value > now().after_kg ? changeQuantity({ before_kg: value }) : 'It must weigh more before than after.'
+          }
+        />
+        <QuantityField
+          label="After"
+          value={now().after_kg}
+          unit="kg"
+          hint="mass"
+          min={0.0001}
+          max={100}
+          system={units()}
+          onCommit={(value) =>
+            value < now().before_kg ? changeQuantity({ after_kg: value }) : 'It must weigh less after than before.'
+          }
+        />
+        <p role="status">
+          Water in it: {q().share(moistureFromWeighings(now().before_kg, now().after_kg))}.{' '}
+          <button
+            type="button"
+            onClick={() =>
+              props.context.change('charge.moisture', moistureFromWeighings(now().before_kg, now().after_kg))
+            }
+          >
+            Use it for the charge on the bench
+          </button>
+        </p>
+      </details>
+      <details class="home-test how-much-costs">
+        <summary>What a millilitre costs</summary>
+        <div class="how-much-fields">
+          {money('Plant', 'plantPrice_kg', '1/kg', 'massPrice')}
+          <QuantityField
+            label="Hours a batch"
+            value={now().hours}
+            unit="1"
+            min={0}
+            max={200}
+            system={units()}
+            onCommit={(value) => changeQuantity({ hours: value })}
+          />
+          {money('An hour of work', 'wage')}
+          {money('Share of the still, a batch', 'stillABatch')}
+          {money('Bottles and labels, a batch', 'bottlesABatch')}
+          {money('All else, a batch', 'otherABatch')}
+          {money('Price that you get for a mL', 'price_mL')}
+        </div>
+        <Show when={cost()}>
+          {(of) => (
+            <>
+              <p role="status">
+                A batch costs {q().cost(of().batch)} and gives about {q().oilVolume(oilABatch_mL() * MILLILITRE_m3)}:{' '}
+                {q().cost(of().perMillilitre)} {priceUnit('per mL', null)}. With 30&#8239;% less oil{' '}
+                {q().cost(of().yieldLow)}, with 30&#8239;% more {q().cost(of().yieldHigh)}.
+                <Show when={of().plantAtPrice !== null}>
+                  {' '}
+                  At your price the plant of a batch may cost {q().cost(of().plantAtPrice)}.
+                </Show>
+              </p>
+              <ul class="cost-shares" aria-label="What the cost is made of">
+                <For each={COST_KINDS.filter((kind) => of().shares[kind] > 0)}>
+                  {(kind) => (
+                    <li>
+                      {COST_WORDS[kind]}: {formatQuantity(of().shares[kind], '1', units(), { hint: 'share' })},{' '}
+                      {q().cost(batch()[kind])}
+                    </li>
+                  )}
+                </For>
+              </ul>
+            </>
+          )}
+        </Show>
+        <p class="answer-quiet">Energy and cooling water come from the run on the bench. All prices are your own.</p>
+      </details>
+    </section>
+  );
+}
