@@ -1,5 +1,5 @@
 /** From percent to drops, millilitres and grams, and what of it exceeds which limit. */
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createDeferred, createMemo, createSignal, For, Index, Show } from 'solid-js';
 import {
   amountsOf,
   dilutionMessages,
@@ -26,7 +26,19 @@ const ROOM_K = 293.15;
 const WEIGHED_DROPS = 50;
 const PERCENT = { hint: 'share', significant: 2 } as const;
 
-export function Dilution(props: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
+/** While a share is dragged the picture comes first; the numbers of the dilution follow when the hand rests. */
+const LATEST_ms = 200;
+
+export function Dilution(asked: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
+  const followed = createDeferred(() => asked.blend, { timeoutMs: LATEST_ms });
+  const props = {
+    get blend() {
+      return followed();
+    },
+    get context() {
+      return asked.context;
+    },
+  };
   const reader = () => props.context.reader();
   const units = () => props.context.units();
   const messages = () => dilutionMessages(reader());
@@ -158,23 +170,25 @@ export function Dilution(props: { readonly blend: KeptBlend; readonly context: A
             </tr>
           </thead>
           <tbody>
-            <For each={rows()}>
+            <Index each={rows()}>
               {(row) => (
                 <tr>
                   <th scope="row" class="is-words">
-                    {row.oil.name}
+                    {row().oil.name}
                   </th>
-                  <td>{formatQuantity(row.share, '1', units(), PERCENT)}</td>
-                  <td>{formatNumber(row.drops, row.drops < 10 ? 1 : 0)}</td>
-                  <td>{q().of('oilVolume', row.oil_m3, { decimals: 2 })}</td>
-                  <td>{q().oilMass(row.oil_kg)}</td>
-                  <td>{row.most.limit === null ? 'look up' : formatQuantity(row.most.limit, '1', units(), PERCENT)}</td>
+                  <td>{formatQuantity(row().share, '1', units(), PERCENT)}</td>
+                  <td>{formatNumber(row().drops, row().drops < 10 ? 1 : 0)}</td>
+                  <td>{q().of('oilVolume', row().oil_m3, { decimals: 2 })}</td>
+                  <td>{q().oilMass(row().oil_kg)}</td>
+                  <td>
+                    {row().most.limit === null ? 'look up' : formatQuantity(row().most.limit, '1', units(), PERCENT)}
+                  </td>
                   <td class="is-words">
-                    <Source of={row.most.provenance} />
+                    <Source of={row().most.provenance} />
                   </td>
                 </tr>
               )}
-            </For>
+            </Index>
             <Show when={carrier_m3() > 0}>
               <tr>
                 <th scope="row" class="is-words">

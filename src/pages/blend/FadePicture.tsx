@@ -1,5 +1,5 @@
 /** The blend fading: what is in the air over a logarithmic time axis, what is left, and the moment that is read. */
-import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
+import { createMemo, createSignal, For, Index, onCleanup, Show } from 'solid-js';
 import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { colourOf } from '../../charts/model/palette.ts';
 import { createLook } from '../../charts/plot/look.ts';
@@ -127,20 +127,24 @@ export function FadePicture(props: FadePictureProps) {
         <Show when={width() > 0 && look()}>
           {(seen) => (
             <svg width={width()} height={height} role="img" aria-label={told()}>
-              <For each={areas()}>
-                {(shape) => <path d={shape.path} fill={colourOf(seen().palette, shape.layer.ink)} class="fade-area" />}
-              </For>
-              <For each={areas()}>
+              <Index each={areas()}>
                 {(shape) => (
-                  <Show when={shape.label}>
-                    {(at) => (
-                      <text class="fade-label" x={at().x} y={at().y} text-anchor="middle" dominant-baseline="middle">
-                        {shape.layer.label}
-                      </text>
-                    )}
-                  </Show>
+                  <path d={shape().path} fill={colourOf(seen().palette, shape().layer.ink)} class="fade-area" />
                 )}
-              </For>
+              </Index>
+              <Index each={areas()}>
+                {(shape) => (
+                  <text
+                    class="fade-label"
+                    x={shape().label?.x ?? 0}
+                    y={shape().label?.y ?? 0}
+                    text-anchor="middle"
+                    dominant-baseline="middle"
+                  >
+                    {shape().label === null ? '' : shape().layer.label}
+                  </text>
+                )}
+              </Index>
               <For each={[0, 0.5, 1]}>
                 {(share) => (
                   <g>

@@ -40,7 +40,7 @@ export interface Fading {
 
 const ROOM_K = 293.15;
 const EARLIEST_s = 10;
-const POINTS = 140;
+const POINTS = 110;
 /** Ends that the time axis may have, s: it jumps rarely while a share is dragged. */
 const HOUR_s = 3600;
 const ENDS_s = [1, 3, 10, 30, 100, 300, 1000, 3000, 10000].map((hours) => hours * HOUR_s);
@@ -93,17 +93,21 @@ const NOTE_WORDS: Readonly<Record<NoteClass, string>> = {
 export function layersOf({ film, fade: of }: Fading, view: View, oilNames: readonly string[]): readonly Layer[] {
   const count = film.ids.length;
   const { times_s, leaving_kg_m2_s: leaving } = of;
-  const sums = (weightOf: (constituent: number) => number): Float64Array =>
-    Float64Array.from(times_s, (_, k) => {
+  const wholes = Float64Array.from(times_s, (_, k) => {
+    let whole = 0;
+    for (let i = 0; i < count; i++) whole += leaving[k * count + i] as number;
+    return whole;
+  });
+  const sums = (weightOf: (constituent: number) => number): Float64Array => {
+    const weights = Float64Array.from({ length: count }, (_, i) => weightOf(i));
+    return wholes.map((whole, k) => {
       let own = 0;
-      let whole = 0;
-      for (let i = 0; i < count; i++) {
-        const each = leaving[k * count + i] as number;
-        own += each * weightOf(i);
-        whole += each;
-      }
+      for (let i = 0; i < count; i++) own += (leaving[k * count + i] as number) * (weights[i] as number);
       return whole > 0 ? own / whole : 0;
     });
+  };
+  const shareOf = (constituent: number): Float64Array =>
+    wholes.map((whole, k) => (whole > 0 ? (leaving[k * count + constituent] as number) / whole : 0));
   if (view === 'note')
     return [...NOTE_CLASSES]
       .reverse()
@@ -127,9 +131,9 @@ export function layersOf({ film, fade: of }: Fading, view: View, oilNames: reado
       shares: sums((i) => film.origins[oil]?.[i] ?? 0),
     }));
   }
-  const all = film.ids.map((id, i) => ({ i, id, shares: sums((other) => (other === i ? 1 : 0)) }));
-  const peak = ({ shares }: { readonly shares: Float64Array }): number => Math.max(...shares);
-  const main = [...all].sort((a, b) => peak(b) - peak(a)).slice(0, MOST_LAYERS);
+  const all = film.ids.map((id, i) => ({ i, id, shares: shareOf(i) }));
+  const peaks = all.map(({ shares }) => shares.reduce((most, share) => Math.max(most, share), 0));
+  const main = [...all].sort((a, b) => (peaks[b.i] as number) - (peaks[a.i] as number)).slice(0, MOST_LAYERS);
   const rest = all.filter((each) => !main.includes(each));
   main.sort((a, b) => (film.rates[a.i] as number) - (film.rates[b.i] as number));
   const layers = main.map(({ i, id, shares }, at): Layer => {

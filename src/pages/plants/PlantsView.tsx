@@ -151,7 +151,7 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
                 </p>
               </Show>
             </header>
-            <section aria-label="The plants compared">
+            <section>
               <Show
                 when={found().length > 0}
                 fallback={
