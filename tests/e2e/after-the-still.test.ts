@@ -44,6 +44,8 @@ test(
     await page.getByRole('switch', { name: 'Gathered wild' }).check();
     await page.getByText('mistaken for deadly ones').waitFor();
     await page.getByRole('link', { name: 'Common (Dalmatian) sage' }).click();
+    await page.getByRole('button', { name: 'Work it out for the still on the bench' }).click();
+    await page.getByText(/is collected by \d/u).waitFor(LATE);
     const put = page.locator('.plant-page').getByRole('button', { name: /^Put in the still/ });
     expect(await put.getAttribute('aria-disabled')).toBe('true');
     await put.click({ force: true });

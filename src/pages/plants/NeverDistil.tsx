@@ -21,6 +21,10 @@ export function NeverDistil(props: { readonly texts: PlantTexts }) {
         safe.
       </p>
       <Source of={props.texts.neverDistilProvenance} />
+      <p>
+        Before you gather: ask the owner of the land, and check your local rules for protected plants, sprayed crops and
+        quarantine. Owning a still may need a licence: ask your authority. What you sell falls under rules of its own.
+      </p>
     </section>
   );
 }

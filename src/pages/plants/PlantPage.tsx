@@ -18,6 +18,7 @@ import { LookAlikes } from './LookAlikes.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
 import { PutInStill } from './PutInStill.tsx';
+import { RunHere } from './RunHere.tsx';
 
 export interface PlantPageProps {
   readonly plant: Botanical;
@@ -134,7 +135,8 @@ export function PlantPage(props: PlantPageProps) {
               )}
             </For>
             <Fact title="Run at home">
-              {props.plant.distillationMinutes.home.value.join('–')} min. Put it in the still for your own run.{' '}
+              {props.plant.distillationMinutes.home.value.join('–')} min.{' '}
+              <RunHere plant={props.plant} context={props.context} />{' '}
               <Source of={props.plant.distillationMinutes.home} />
             </Fact>
             <Fact title="In the separator">
