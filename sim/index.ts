@@ -282,6 +282,15 @@ export { buildingSheetMessages } from './messages/building-sheet.ts';
 export { buildingSheetOf, type BuildingSheet, type SheetSection } from './messages/building-sheet-of.ts';
 export { figureSvg, sheetSvg, type DrawnFigure } from './messages/sheet-drawing.ts';
 export { sheetMeasures, USUAL_SPRING_BACK, type SheetMeasures } from './answers/building-sheet/measures.ts';
+export { firstPlanMessages, toldPlan, type ToldPlan } from './messages/first-plan.ts';
+export {
+  PLAN_QUESTIONS,
+  planStill,
+  type PlanAnswers,
+  type Planned,
+  type PlanQuestion,
+  type PlanValues,
+} from './answers/first-plan/plan-still.ts';
 export { priceListMessages } from './messages/price-list.ts';
 export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } from './messages/run-length.ts';
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';

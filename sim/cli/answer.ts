@@ -7,6 +7,7 @@ import { forecastCommand } from './forecast-command.ts';
 import { commandHelp, generalHelp, type CommandName } from './help.ts';
 import { listCommand } from './list-command.ts';
 import { lookUpCommand } from './look-up-command.ts';
+import { planCommand } from './plan-command.ts';
 import { predictCommand } from './predict-command.ts';
 import { runCommand } from './run-command.ts';
 import { exampleCommand, schemaCommand } from './scenario-commands.ts';
@@ -14,6 +15,7 @@ import { sizeCommand } from './size-command.ts';
 
 const commands: Readonly<Record<CommandName, (args: readonly string[]) => string>> = {
   run: runCommand,
+  plan: planCommand,
   size: sizeCommand,
   predict: predictCommand,
   compare: compareCommand,

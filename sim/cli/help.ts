@@ -58,6 +58,26 @@ ${units}
   --table               the columns as a table instead, for people: headings say what stands there, in the units of --units
 
 ${runFooter}`,
+  plan: `limbeck plan [flags]
+
+From a few answers to a still: whether it works, its weakest part, and what to buy next and why. Every question may be
+left out; what was assumed is listed. The tube is sized for full heat in nine runs of ten.
+
+  --plant id            of “list botanicals”
+  --plant-kg kg         plant to distil at once, as charged
+  --pot-L litres        volume of the pot, taken as high as wide
+  --heat id             of “list heat-sources”
+  --heat-kW kW          its full power
+  --tub-L litres        water in the tub
+  --tap-C °C            tap water
+  --running-water | --no-running-water
+  --hose where          laid, pointing-up, perforated or top
+  --altitude-m m        height above the sea
+  --tube id             of “list tubes”, one that can be wound
+  --units metric|us     units of the sentences, metric when left out
+  --json                sentences, answers used (SI), questions assumed, size of the tube, scenario to give to the others
+
+${runFooter}`,
   size: `limbeck size <scenario> [flags]
 
 The shortest condenser that, over the whole run with the tub or barrel warming, lets no vapour out and keeps the
@@ -276,6 +296,7 @@ export type CommandName = keyof typeof commandHelp;
 export const generalHelp = `limbeck <command> … (npm run -s limbeck -- <command> …)
 
   run       run a still and print what comes of it
+  plan      from a few answers to a still: does it work, what is weakest, what to buy
   size      how much condenser it needs, the hardest boil it can handle, the least water it needs
   predict   how long to run, when to stop, how sure that is
   compare   two to four stills side by side, or one boiled gently and hard

@@ -29,6 +29,12 @@ export function StartDialog(props: StartDialogProps) {
   return (
     <Dialog open={props.open} title="Start from" onClose={() => props.onClose()}>
       <ul class="start">
+        <li>
+          <a class="start-choice" href="#begin" onClick={() => props.onClose()}>
+            <span class="start-title">A few questions</span>
+            <span class="start-says">What you have or want to buy. The answer is a still, and what to buy for it.</span>
+          </a>
+        </li>
         <For each={[...props.points, BLANK_STILL]}>
           {(point) => (
             <li>

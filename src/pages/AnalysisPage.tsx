@@ -16,6 +16,7 @@ import { SizeView } from './size/SizeView.tsx';
 import { errorMessage } from '../workers/errors.ts';
 import './analysis.css';
 
+const BeginView = lazy(async () => ({ default: (await import('./begin/BeginView.tsx')).BeginView }));
 const BlendView = lazy(async () => ({ default: (await import('./blend/BlendView.tsx')).BlendView }));
 const BottlingView = lazy(async () => ({ default: (await import('./bottling/BottlingView.tsx')).BottlingView }));
 const LessonsView = lazy(async () => ({ default: (await import('./lessons/LessonsView.tsx')).LessonsView }));
@@ -46,6 +47,9 @@ export function AnalysisPage(props: AnalysisPageProps) {
       )}
     >
       <Switch>
+        <Match when={props.place === 'begin'}>
+          <BeginView context={props.context} />
+        </Match>
         <Match when={props.place === 'size'}>
           <SizeView context={props.context} />
         </Match>

@@ -1,6 +1,6 @@
 /** The places of the page as its address names them after the `#`, in the groups that the head of the page shows. */
 export const GROUPS = [
-  { words: 'Plan', places: ['bench', 'plants', 'size', 'build', 'run-length', 'compare'] },
+  { words: 'Plan', places: ['bench', 'begin', 'plants', 'size', 'build', 'run-length', 'compare'] },
   { words: 'Run', places: ['at-the-still'] },
   { words: 'Keep', places: ['run-book', 'bottling', 'blend'] },
   { words: 'Teach', places: ['lessons', 'reference'] },

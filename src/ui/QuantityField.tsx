@@ -21,6 +21,8 @@ export interface QuantityFieldProps {
   readonly min?: number;
   readonly max?: number;
   readonly integer?: boolean;
+  /** A number that is typed counts even where it is the one that stands there. */
+  readonly takesSame?: boolean;
   /** Takes the number in SI; a sentence in return says why it was not taken. */
   readonly onCommit: (value: number, nudge: boolean) => string | null | undefined | void;
 }
@@ -43,6 +45,9 @@ export function QuantityField(props: QuantityFieldProps) {
     },
     get system() {
       return props.system;
+    },
+    get takesSame() {
+      return props.takesSame;
     },
     onCommit: (value, nudge) => (value === null ? null : props.onCommit(value, nudge)),
   });

@@ -17,6 +17,8 @@ export interface QuantityEntryProps {
   readonly value: number | null;
   readonly asked: AskedQuantity;
   readonly system: UnitSystem;
+  /** A number that is typed counts even where it is the one that stands there. */
+  readonly takesSame?: boolean | undefined;
   /**
    * Takes a number in SI, or `null` when left open; a sentence in return says why it was not taken. `nudge` marks
    * one of several quick steps, which are undone together.
@@ -44,7 +46,7 @@ export function createQuantityEntry(props: QuantityEntryProps): QuantityEntry {
   let latest = 0;
 
   const hand = (value: number | null, isNudge: boolean): boolean => {
-    const refusal = value === props.value ? null : (props.onCommit(value, isNudge) ?? null);
+    const refusal = value === props.value && !props.takesSame ? null : (props.onCommit(value, isNudge) ?? null);
     setError(refusal);
     return refusal === null;
   };
@@ -64,6 +66,7 @@ export function createQuantityEntry(props: QuantityEntryProps): QuantityEntry {
       if (typed.trim() === stored()) {
         setDraft(null);
         setError(null);
+        if (props.takesSame) hand(props.value, false);
         return;
       }
       const mine = (latest += 1);

@@ -1,7 +1,7 @@
 /** A walk through every place, menu, setting and dialog of the page, for what must hold in all of them. */
 import type { Locator, Page } from 'playwright-core';
 import { goTo } from './answers-page.ts';
-import { fullRun, onBench, press } from './bench-page.ts';
+import { enter, fullRun, onBench, press } from './bench-page.ts';
 
 /** Looks at the page as it stands, under the name of what is to be seen. */
 export type Look = (view: string) => Promise<void>;
@@ -90,6 +90,10 @@ async function walkDialogs(page: Page, look: Look): Promise<void> {
 }
 
 async function walkAnswers(page: Page, look: Look): Promise<void> {
+  await goTo(page, 'Begin');
+  await page.locator('.begin-row').first().waitFor(LATE);
+  await enter(page.getByRole('textbox', { name: 'Volume of the pot' }), '20');
+  await look('Begin');
   await goTo(page, 'Plants');
   await page.locator('.plants-table tbody tr').first().waitFor(LATE);
   await unfold(page.getByRole('main'));

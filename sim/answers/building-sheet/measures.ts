@@ -9,6 +9,7 @@ import { tubeEnds, tubeToBuy, type TubeEnds } from '../../geometry/tube-ends.ts'
 import { tableLiquidDensity, tableLiquidViscosity } from '../../fluids/water-table.ts';
 import { STANDARD_GRAVITY } from '../../constants.ts';
 import { bisectedRoot } from '../../maths/bisect.ts';
+import { LIMITS } from '../../run/limits.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { Oil } from '../../still/oil.ts';
 import { capturedShare } from '../../transfer/drop-sizes.ts';
@@ -25,9 +26,9 @@ const INTERFACE = { floating: 0.55, sinking: 0.27 } as const;
 const LEG_OVER_BASE = 0.015;
 /** Oil and water that differ by less cannot be held apart by two heights, kg/m³. */
 export const NEARLY_ALIKE = 15;
-/** Share of the drops that a separator should keep, and share of the doubts for which it must. */
-const KEPT = 0.95;
+/** Widest that is looked at, m, and the share of the doubts with smaller drops that it need not keep. */
 const WIDEST_SEPARATOR = 2;
+const SMALLER_DROPS = 0.1;
 
 export interface CoilMeasures {
   readonly tubDiameter_m: number;
@@ -108,9 +109,9 @@ function oilDensityAt(charge: Scenario['charge'], T: number): number {
 function leastBore(scenario: Scenario, water_kg_s: number, difference: number): number | null {
   const { separator, factors } = scenario;
   const doubt = uncertainties(scenario).find(({ id }) => id === 'dropSize');
-  const median = separator.dropMedian_m * factors.dropSize * (doubt ? valueAtShare(doubt, 0.1) : 1);
+  const median = separator.dropMedian_m * factors.dropSize * (doubt ? valueAtShare(doubt, SMALLER_DROPS) : 1);
   const smallest = median / separator.dropSpread ** 5;
-  const keepsEnough = (cut: number): boolean => capturedShare(cut, median, separator.dropSpread) > KEPT;
+  const keepsEnough = (cut: number): boolean => capturedShare(cut, median, separator.dropSpread) > LIMITS.captureShare;
   const cut = bisectedRoot(keepsEnough, smallest, median);
   const velocity = Math.abs(stokesVelocity(cut, difference, tableLiquidViscosity(RECEIVER_K), STANDARD_GRAVITY));
   if (!(velocity > 0)) return null;

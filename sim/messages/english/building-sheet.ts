@@ -5,6 +5,7 @@ import type { DimensionName, LabelName, Figure } from '../../answers/building-sh
 import { isCoil, waterSource } from '../../geometry/condenser-kind.ts';
 import { findMaterial } from '../../library/index.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
+import { LIMITS } from '../../run/limits.ts';
 import type { Quantities } from '../quantities.ts';
 import type { NamedValue } from './hand-out.ts';
 
@@ -162,8 +163,8 @@ export const buildingSheet = (q: Quantities) => {
         leastBore_m === null
           ? 'No separator keeps nearly all drops of this oil at this rate. Let the distillate stand.'
           : bore_m < leastBore_m
-            ? `At the highest rate it needs ${q.size(leastBore_m)} inside to keep 95 % of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`
-            : `At the highest rate ${q.size(leastBore_m)} inside is enough to keep 95 % of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`;
+            ? `At the highest rate it needs ${q.size(leastBore_m)} inside to keep ${q.share(LIMITS.captureShare)} of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`
+            : `At the highest rate ${q.size(leastBore_m)} inside is enough to keep ${q.share(LIMITS.captureShare)} of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`;
       return [
         legs,
         bore,

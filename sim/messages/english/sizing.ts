@@ -118,7 +118,8 @@ export function sizing(q: Quantities) {
   const boil = ({ heat }: Boil): string => {
     if (heat.control === 'hold-rate') return `${q.distillateFlow(heat.targetRate_kg_s)} of distillate`;
     const most = Math.max(...heat.setting.map(({ value }) => value));
-    return most === 1 ? `${q.power(heat.ratedPower_W)} full out` : `up to ${q.power(most * heat.ratedPower_W)}`;
+    const isFull = heat.setting.every(({ value }) => value === 1);
+    return isFull ? `${q.power(heat.ratedPower_W)} full out` : `up to ${q.power(most * heat.ratedPower_W)}`;
   };
 
   const cooling = (still: Boil): string => {

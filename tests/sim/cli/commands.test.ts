@@ -190,6 +190,34 @@ describe('size', () => {
   });
 });
 
+describe('plan', () => {
+  it('makes a still of a few answers, and says what was assumed', () => {
+    const printed = answered(
+      'plan',
+      '--json',
+      '--pot-L',
+      '10',
+      '--plant-kg',
+      '0.5',
+      '--heat',
+      'immersion-element',
+      '--heat-kW',
+      '1.5',
+      '--tub-L',
+      '40',
+    ) as { works: string; next: string[]; assumed: string[]; scenario: object; size: { length_m: number } };
+    expect(printed.assumed).toEqual(['plant', 'tap_K', 'waterRuns', 'hose', 'altitude_m', 'tube']);
+    expect(printed.next[0]).toMatch(/^Tube for the coil.*1\.5\u202fkW full out/);
+    expect(readScenario(printed.scenario)).toMatchObject({
+      ok: true,
+      scenario: { condenser: { length_m: printed.size.length_m } },
+    });
+    expect(complaints('plan', '--heat', 'bonfire')).toEqual([expect.stringMatching(/--heat: “bonfire” is not known/)]);
+    expect(complaints('plan', '--pot-L', '0')).toEqual([expect.stringMatching(/1 to 1000 L/)]);
+    expect(complaints('plan', 'gentle-lavender')).toEqual([expect.stringMatching(/takes flags only/)]);
+  });
+});
+
 describe('look-up', () => {
   it('prints the value with unit, range, source and equation, as text and as JSON', () => {
     expect(answerTo(['look-up', 'saturation-pressure', 'T=100C'])).toMatch(
@@ -266,7 +294,7 @@ describe('list, schema and example', () => {
 describe('help', () => {
   it('is there for the program and for every command, with units', () => {
     expect(answerTo(['--help'])).toMatch(/look-up +any property/);
-    for (const command of ['run', 'size', 'predict', 'compare', 'fit', 'look-up', 'list', 'schema', 'example'])
+    for (const command of ['run', 'plan', 'size', 'predict', 'compare', 'fit', 'look-up', 'list', 'schema', 'example'])
       expect(answerTo([command, '--help'])).toMatch(new RegExp(`^limbeck ${command}[^]*SI units|kg|°C`));
     expect(answerTo(['size', '-h'])).toMatch(/--outlet-limit C +warmest distillate in °C/);
     expect(answerTo(['predict', '--help'])).toMatch(
@@ -282,6 +310,8 @@ describe('help', () => {
 
   it('is what a missing or unknown command is answered with', () => {
     expect(complaints()[0]).toBe('A command is missing.');
-    expect(complaints('distil')).toEqual([expect.stringContaining('“distil” is no command; there are run, size')]);
+    expect(complaints('distil')).toEqual([
+      expect.stringContaining('“distil” is no command; there are run, plan, size'),
+    ]);
   });
 });
