@@ -2,7 +2,8 @@
 import * as z from 'zod/mini';
 import { FIT_NAMES, MOST_FACTORS, type FitName, type OwnBands } from '../../sim/index.ts';
 import type { Shape } from './kept-store.ts';
-import { EMPTY_ROW, LOG_UNITS, type LoggedRows } from './logbook.ts';
+import { EMPTY_ROW, LOG_UNITS, TIME_ZEROS, type LoggedRows, type TimeZero } from './logbook.ts';
+import { factsSchema, type RunFacts } from './run-facts.ts';
 
 export interface LoggedRun extends LoggedRows {
   readonly id: string;
@@ -14,6 +15,9 @@ export interface LoggedRun extends LoggedRows {
   readonly draft: string;
   /** Factors to fit. */
   readonly factors: readonly FitName[];
+  readonly zero: TimeZero;
+  readonly zeroAt: string;
+  readonly facts: RunFacts;
 }
 
 /** A still with the factors of a fit. */
@@ -60,6 +64,9 @@ const log = z.object({
   rows: z.array(row),
   draft: typed,
   factors,
+  zero: z.catch(z.enum(TIME_ZEROS), 'heat-on'),
+  zeroAt: typed,
+  facts: factsSchema,
 });
 
 /** A band without an origin comes from a fit too: it was kept before bands named theirs. */
@@ -86,16 +93,16 @@ const still = z.object({ id: typed, name: typed, scenario: z.record(z.string(), 
 const list = z.catch(z.array(z.unknown()), []);
 const book = z.object({ kind: z.literal(LOGBOOK_KIND), logs: list, stills: list, unread: list });
 
-const shapeOf = <T>(schema: z.ZodMiniType<T>): Shape<T> => ({
-  version: 1,
+const shapeOf = <T>(version: number, schema: z.ZodMiniType<T>): Shape<T> => ({
+  version,
   read: (value) => {
     const read = schema.safeParse(value);
     return read.success ? read.data : null;
   },
 });
 
-export const logShape: Shape<LoggedRun> = shapeOf(log);
-export const stillShape: Shape<KeptStill> = shapeOf(still);
+export const logShape: Shape<LoggedRun> = shapeOf(2, log);
+export const stillShape: Shape<KeptStill> = shapeOf(1, still);
 /** Whatever another version wrote; it is handed on as it is. */
 export const anyShape: Shape<{ readonly value: unknown }> = { version: Infinity, read: (value) => ({ value }) };
 
@@ -115,6 +122,6 @@ export function readLogbook(value: unknown): Logbook | null {
 
 export const writtenLogbook = (kept: Logbook): Readonly<Record<string, unknown>> => ({
   kind: LOGBOOK_KIND,
-  version: 1,
+  version: 2,
   ...kept,
 });

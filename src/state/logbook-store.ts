@@ -23,7 +23,13 @@ const [isBlocked, setBlocked] = createSignal(false);
 let opening: Promise<void> | null = null;
 let store: KeptStore | null = null;
 
-export { book as logbook };
+/** A book to look round, in the place of the reader's own; nothing of it is kept. */
+const [invented, setInvented] = createSignal<Logbook | null>(null);
+
+export const logbook: Accessor<Logbook> = () => invented() ?? book();
+export const isInvented: Accessor<boolean> = () => invented() !== null;
+export const openInvented = (shown: Logbook): void => void setInvented(shown);
+export const closeInvented = (): void => void setInvented(null);
 export const logbookState: Accessor<'opening' | 'kept' | 'refused'> = () =>
   isOpen() ? (isBlocked() || store?.refused() === true ? 'refused' : 'kept') : 'opening';
 
@@ -81,6 +87,11 @@ function keepChanged<T extends { readonly id: string }>(
 }
 
 function change(next: (before: Logbook) => Logbook): void {
+  const shown = untrack(invented);
+  if (shown) {
+    setInvented(next(shown));
+    return;
+  }
   const before = untrack(book);
   const after = setBook(next(before));
   keepChanged(LOGS, logShape, before.logs, after.logs);
@@ -100,8 +111,8 @@ export const changeLog = (id: string, changed: Partial<Omit<LoggedRun, 'id'>>): 
 
 /** Takes a log out; answers how to put it back where it was. */
 export function removeLog(id: string): () => void {
-  const at = book().logs.findIndex((log) => log.id === id);
-  const log = book().logs[at];
+  const at = logbook().logs.findIndex((log) => log.id === id);
+  const log = logbook().logs[at];
   change((before) => ({ ...before, logs: before.logs.filter((other) => other.id !== id) }));
   return () => {
     if (log) change((before) => ({ ...before, logs: before.logs.toSpliced(at, 0, log) }));
@@ -112,22 +123,44 @@ export const keepStill = (still: KeptStill): void =>
   change((before) => ({ ...before, stills: [...before.stills, still] }));
 
 export function removeStill(id: string): () => void {
-  const at = book().stills.findIndex((still) => still.id === id);
-  const still = book().stills[at];
+  const at = logbook().stills.findIndex((still) => still.id === id);
+  const still = logbook().stills[at];
   change((before) => ({ ...before, stills: before.stills.filter((other) => other.id !== id) }));
   return () => {
     if (still) change((before) => ({ ...before, stills: before.stills.toSpliced(at, 0, still) }));
   };
 }
 
-/** Adds a run book from a file; entries get new ids, so that nothing here is written over. */
-export function addLogbook(added: Logbook): void {
-  change((before) => ({
-    logs: [...before.logs, ...added.logs.map((log) => ({ ...log, id: newId() }))],
-    stills: [...before.stills, ...added.stills.map((still) => ({ ...still, id: newId() }))],
-    unread: [...before.unread, ...added.unread],
+/** An entry without its id, by which it is known again in another book. */
+const contentOf = ({ id: _, ...entry }: { readonly id: string }): string => JSON.stringify(entry);
+
+const newTo = <T extends { readonly id: string }>(own: readonly T[], others: readonly T[]): readonly T[] => {
+  const known = new Set(own.map(contentOf));
+  return others
+    .filter((entry) => {
+      const content = contentOf(entry);
+      return !known.has(content) && known.add(content);
+    })
+    .map((entry) => ({ ...entry, id: newId() }));
+};
+
+/**
+ * Adds what a run book from a file has that this one lacks. Entries get new ids, so that nothing here is written over.
+ * Answers how many came to the book.
+ */
+export function addLogbook(added: Logbook): { readonly logs: number; readonly stills: number } {
+  const before = untrack(book);
+  const logs = newTo(before.logs, added.logs);
+  const stills = newTo(before.stills, added.stills);
+  const known = new Set(before.unread.map((value) => JSON.stringify(value)));
+  const unread = added.unread.filter((value) => !known.has(JSON.stringify(value)));
+  change((now) => ({
+    logs: [...now.logs, ...logs],
+    stills: [...now.stills, ...stills],
+    unread: [...now.unread, ...unread],
   }));
-  for (const value of added.unread) (store ?? keptStore()).keep(UNREAD + newId(), { version: 1 }, value);
+  for (const value of unread) (store ?? keptStore()).keep(UNREAD + newId(), { version: 1 }, value);
+  return { logs: logs.length, stills: stills.length };
 }
 
 /** What a fit left in doubt, for a still that still has the factors of that fit. */

@@ -39,8 +39,39 @@ const cellText = (cell: string): string => cell.replace(/[;\t\r\n]/gu, ' ').trim
 const lineOf = (row: LogRow): string =>
   isBlank(row) ? '#' : LOG_COLUMNS.map((column) => cellText(row[column])).join(';');
 
+/** What the times of a log count from. */
+export const TIME_ZEROS = ['heat-on', 'first-drop', 'clock'] as const;
+export type TimeZero = (typeof TIME_ZEROS)[number];
+
+const MINUTES_A_DAY = 1440;
+
+/** Minutes that a cell says: `45`, `45 min`, `1:45`, `1h45`, `1 h 05 min`; `null` where it says none. */
+export function minutesIn(text: string): number | null {
+  const plain = text.trim().toLowerCase().replace(',', '.');
+  const [, hours, rest] = /^(\d{1,3})\s*[:h]\s*(?:([0-5]?\d)\s*(?:m|min)?)?$/u.exec(plain) ?? [];
+  if (hours !== undefined) return Number(hours) * 60 + Number(rest ?? 0);
+  const [, minutes] = /^(\d+(?:\.\d+)?)\s*(?:m|min)?$/u.exec(plain) ?? [];
+  return minutes === undefined ? null : Number(minutes);
+}
+
+/** A time as minutes since the heat went on; empty where it is not known since when it counts. */
+function sinceHeatOn(cell: string, { zero = 'heat-on', zeroAt = '' }: Pick<LoggedRows, 'zero' | 'zeroAt'>): string {
+  const minutes = minutesIn(cell);
+  if (minutes === null) return cell;
+  if (zero === 'heat-on') return String(minutes);
+  const origin = minutesIn(zeroAt);
+  if (origin === null) return '';
+  if (zero === 'first-drop') return String(origin + minutes);
+  // A run that goes on past midnight.
+  const since = minutes - origin;
+  return String(since < -MINUTES_A_DAY / 2 ? since + MINUTES_A_DAY : since);
+}
+
 /** Rows as they were typed, in the units of their log. */
 export interface LoggedRows {
+  readonly zero?: TimeZero;
+  /** Minutes from heat on to the first drop, or the time of the clock at which the heat went on. */
+  readonly zeroAt?: string;
   readonly rows: readonly LogRow[];
   readonly units: LogUnits;
 }
@@ -52,8 +83,9 @@ export interface ReadRows {
 }
 
 /** Rows of a log as points, with what is wrong in each. */
-export function readRows({ rows, units }: LoggedRows): ReadRows {
-  const { points, problems } = readPoints([headingsOf(units), ...rows.map(lineOf)].join('\n'));
+export function readRows({ rows, units, ...origin }: LoggedRows): ReadRows {
+  const lines = rows.map((row) => lineOf({ ...row, time: sinceHeatOn(row.time, origin) }));
+  const { points, problems } = readPoints([headingsOf(units), ...lines].join('\n'));
   if (rows.every(isBlank)) return { points: [], problems: new Map() };
   return { points, problems: new Map(problems.map((problem) => [problem.line - 2, problem])) };
 }

@@ -11,6 +11,8 @@ export type LineProblem =
   | { readonly kind: 'not-a-number'; readonly cell: string }
   | { readonly kind: 'below-zero'; readonly cell: string }
   | { readonly kind: 'below-absolute-zero'; readonly cell: string }
+  /** More than any still of this size gives, or a later time than any run. */
+  | { readonly kind: 'too-much'; readonly cell: string }
   | { readonly kind: 'time-missing' }
   | { readonly kind: 'no-reading' };
 
@@ -154,14 +156,27 @@ function readHeader(cell: string): ColumnReading | HeadingsProblem | null {
 const isProblem = <T extends object, P extends { readonly kind: string }>(found: T | P | null): found is P =>
   found !== null && 'kind' in found;
 
-/** Number in a cell; `h:mm` gives minutes. */
+/** The most that is taken for a reading, in its own unit. */
+const MOST: Readonly<Record<LogColumnKind, number>> = {
+  time_s: 259_200,
+  oil_mL: 20_000,
+  oil_kg: 20,
+  outlet_K: 393.15,
+  tub_K: 393.15,
+  distillate_kg: 2000,
+};
+
+/** Hours and minutes, written with a colon or with an h, in which a time may stand whatever the column's unit. */
+const CLOCK = /^(\d+)\s*[:h]\s*(?:([0-5]?\d)\s*(?:m|min)?)?$/i;
+
+/** Number in a cell; `h:mm` and `1h45` give minutes. */
 function readNumber(cell: string, decimalComma: boolean): number {
   const text = cell
     .trim()
     .replace(/^["']|["']$/g, '')
     .replace(/\u2212/g, '-');
-  const clock = /^(\d+):([0-5]\d)$/.exec(text);
-  if (clock) return Number(clock[1]) * 60 + Number(clock[2]);
+  const clock = CLOCK.exec(text);
+  if (clock) return Number(clock[1]) * 60 + Number(clock[2] ?? 0);
   const plain = decimalComma ? text.replace(',', '.') : text;
   const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
   return Number.isFinite(value) ? value : Number.NaN;
@@ -191,7 +206,7 @@ function headerCells(line: string, separator: RegExp): string[] {
 
 /** Where a line's clock reading applies: minutes already, whatever the column's unit says. */
 const toUnit = (cell: string, value: number, { column, unit: by }: ColumnReading): number =>
-  column === 'time_s' && cell.includes(':') ? value * 60 : value * by.scale + by.offset;
+  column === 'time_s' && /[:h]/i.test(cell) ? value * 60 : value * by.scale + by.offset;
 
 function readLine(
   cells: readonly string[],
@@ -206,6 +221,7 @@ function readLine(
     if (Number.isNaN(value)) return { kind: 'not-a-number', cell };
     const converted = toUnit(cell, value, reading);
     if (converted < 0) return { kind: reading.column.endsWith('_K') ? 'below-absolute-zero' : 'below-zero', cell };
+    if (converted > MOST[reading.column]) return { kind: 'too-much', cell };
     point[reading.column] = converted;
   }
   if (point.time_s === undefined) return { kind: 'time-missing' };

@@ -129,6 +129,8 @@ export function fit(q: Quantities) {
         return `${problem.cell} is below zero.`;
       case 'below-absolute-zero':
         return `${problem.cell} is below absolute zero.`;
+      case 'too-much':
+        return `${problem.cell} is more than any such still gives. Is the unit right?`;
       case 'time-missing':
         return 'The time is missing.';
       case 'no-reading':

@@ -9,7 +9,7 @@ import {
   type SheetStep,
 } from '../../../sim/index.ts';
 import { ChartGroup } from '../../charts/ChartGroup.tsx';
-import { addLogs, newId } from '../../state/logbook-store.ts';
+import { addLogs, closeInvented, newId } from '../../state/logbook-store.ts';
 import { openRun } from '../../state/opened-run.ts';
 import { sinceStart, standing, stepsOf, type StillEntry } from '../../state/still-run.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
@@ -69,6 +69,7 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
     const run = session.run();
     if (!plan || !run) return;
     const id = newId();
+    closeInvented();
     addLogs([toLoggedRun(run, plan, id, reader().units)]);
     session.end();
     openRun(id);

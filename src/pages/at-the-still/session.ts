@@ -14,6 +14,7 @@ import {
 } from '../../../sim/index.ts';
 import { keptStore } from '../../state/browser-store.ts';
 import { keptBandsFor, newId, openLogbook } from '../../state/logbook-store.ts';
+import { askToPersist } from '../../state/persist.ts';
 import { createQuery } from '../../state/query.ts';
 import {
   joined,
@@ -256,6 +257,7 @@ function createStillSession(): StillSession {
     refused: store.refused,
     start: (scenario, name, rule, receiver_kg, ago_s) => {
       if (untrack(run)) return;
+      askToPersist();
       const now = Date.now();
       setNow(now);
       put({

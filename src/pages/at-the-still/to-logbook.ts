@@ -1,6 +1,14 @@
 /** A run that is over as an entry of the run book: its readings in rows, and what has no column as notes. */
-import { followed, formatDuration, USUAL_FIT, type Scenario, type UnitSystem } from '../../../sim/index.ts';
+import {
+  findBotanical,
+  followed,
+  formatDuration,
+  USUAL_FIT,
+  type Scenario,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import { EMPTY_ROW, type LogColumn, type LogRow, type LogUnits } from '../../state/logbook.ts';
+import { NO_FACTS, type RunFacts } from '../../state/run-facts.ts';
 import type { LoggedRun } from '../../state/logbook-schema.ts';
 import { sheetStateOf, sinceStart, standing, turnsOf, type EntryKind, type StillRun } from '../../state/still-run.ts';
 import { isNumberKind, kindUnitOf, NUMBER_KINDS, OTHER_WORDS, shownValue } from './log-kinds.ts';
@@ -26,6 +34,21 @@ function cell(column: LogColumn, value: number, { temperature, distillate }: Log
   if (column === 'distillate') return plain(distillate === 'qt' ? value / KILOGRAMS_A_QUART : value);
   return plain(Number((temperature === '°F' ? FAHRENHEIT(value) : value - 273.15).toFixed(1)));
 }
+
+/** The day as the device has it, `2026-06-20`. */
+export function dayOf(at_ms: number): string {
+  const day = new Date(at_ms);
+  const two = (number: number) => String(number).padStart(2, '0');
+  return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
+}
+
+/** What the plan says of the charge. */
+export const factsOf = ({ charge }: Scenario): RunFacts => ({
+  ...NO_FACTS,
+  plant: charge.botanical === 'own' ? '' : findBotanical(charge.botanical).name.value,
+  plant_kg: charge.mass_kg,
+  moisture: charge.moisture,
+});
 
 /** Readings within half a minute of the first of a row stand in it. */
 const ONE_ROW_S = 30;
@@ -65,5 +88,8 @@ export function toLoggedRun(run: StillRun, plan: Scenario, id: string, units: Un
     rows: rows.map(({ row }) => row),
     draft: '',
     factors: USUAL_FIT,
+    zero: 'heat-on',
+    zeroAt: '',
+    facts: { ...factsOf(plan), date: dayOf(run.started_ms) },
   };
 }

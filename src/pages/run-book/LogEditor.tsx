@@ -12,15 +12,19 @@ import { logTable } from './log-files.ts';
 import {
   isBlank,
   LOG_UNITS,
+  minutesIn,
+  TIME_ZEROS,
   readPasted,
   readRows,
   unitsFor,
   unitsNamed,
   type LogUnits,
   type Pasted,
+  type TimeZero,
 } from '../../state/logbook.ts';
 import { writtenLogbook, type LoggedRun } from '../../state/logbook-schema.ts';
 import { LogTable } from './LogTable.tsx';
+import { RunDetails } from './RunDetails.tsx';
 import { PasteBox } from './PasteBox.tsx';
 
 export interface LogEditorProps {
@@ -43,6 +47,15 @@ const fits = new Map<string, DoneFit>();
 
 type NotTaken = Pick<Pasted, 'problems' | 'passedOver' | 'otherOil'>;
 const NOTHING: NotTaken = { problems: [], passedOver: [], otherOil: null };
+/** The last reading stands clear of the edge of the chart. */
+const ROOM_AFTER = 1.03;
+
+const ZERO_WORDS: Readonly<Record<TimeZero, string>> = {
+  'heat-on': 'heat on',
+  'first-drop': 'the first drop',
+  clock: 'midnight: times of the clock',
+};
+
 const UNIT_TITLES = { oil: 'Oil in', temperature: 'Temperatures in', distillate: 'Distillate in' } as const;
 
 export function LogEditor(props: LogEditorProps) {
@@ -76,8 +89,9 @@ export function LogEditor(props: LogEditorProps) {
     const begun = readStill(props.log.scenario);
     return begun !== null && begun !== readStill(props.context.scenario());
   });
+  const zeroIsKnown = () => props.log.zero === 'heat-on' || minutesIn(props.log.zeroAt) !== null;
   const lastPoint_s = () => Math.max(0, ...read().points.map(({ time_s }) => time_s));
-  const end_s = () => Math.max(lastPoint_s(), ...lines().map(({ result }) => result.summary.end_s));
+  const end_s = () => Math.max(ROOM_AFTER * lastPoint_s(), ...lines().map(({ result }) => result.summary.end_s));
   const charts = createMemo(() => {
     const calibration = fit()?.answer.calibration;
     const chart = logChart(lines(), read().points);
@@ -134,13 +148,58 @@ export function LogEditor(props: LogEditorProps) {
           )}
         </For>
       </div>
+      <RunDetails log={props.log} reader={props.context.reader()} onChange={(facts) => props.onChange({ facts })} />
       <div class="log-entry">
+        <div class="log-zero">
+          <label class="answer-choice">
+            <span>Times count from</span>
+            <select
+              onChange={(event) => props.onChange({ zero: TIME_ZEROS[event.currentTarget.selectedIndex] ?? 'heat-on' })}
+            >
+              <For each={TIME_ZEROS}>
+                {(zero) => (
+                  <option value={zero} selected={zero === props.log.zero}>
+                    {ZERO_WORDS[zero]}
+                  </option>
+                )}
+              </For>
+            </select>
+          </label>
+          <Show when={props.log.zero !== 'heat-on'}>
+            <label class="answer-choice">
+              <span>{props.log.zero === 'clock' ? 'Heat went on at' : 'First drop came after'}</span>
+              <input
+                class="text-input log-zero-at"
+                type="text"
+                autocomplete="off"
+                placeholder={props.log.zero === 'clock' ? '9:40' : '27 min'}
+                aria-invalid={zeroIsKnown() ? undefined : 'true'}
+                value={props.log.zeroAt}
+                onInput={(event) => props.onChange({ zeroAt: event.currentTarget.value })}
+              />
+            </label>
+          </Show>
+        </div>
+        <Show when={!zeroIsKnown()}>
+          <p class="answer-problem" role="alert">
+            {props.log.zero === 'clock'
+              ? 'Say when the heat went on, as 9:40. Until then no time of this log is known.'
+              : 'Say how long the first drop took from heat on, as 27 min. Until then no time of this log is known.'}
+          </p>
+        </Show>
         <LogTable
           log={props.log}
           units={props.context.units()}
           onRows={(rows) => props.onChange({ rows })}
           onPaste={take}
         />
+        <Show when={read().problems.size > 0}>
+          <p class="answer-quiet">
+            {read().problems.size === 1
+              ? '1 line cannot be read. It is left out of the chart and the fit.'
+              : `${read().problems.size} lines cannot be read. They are left out of the chart and the fit.`}
+          </p>
+        </Show>
         <PasteBox
           draft={props.log.draft}
           units={props.context.units()}

@@ -43,7 +43,7 @@ export function LogTable(props: LogTableProps) {
   };
   const unitOf = (column: LogColumn): string => {
     const { oil, temperature, distillate } = props.log.units;
-    return { time: 'min or h:mm', oil, outlet: temperature, tub: temperature, distillate }[column];
+    return { time: 'min, h:mm or 1h45', oil, outlet: temperature, tub: temperature, distillate }[column];
   };
   let body: HTMLTableSectionElement | undefined;
   const type = (index: number, column: LogColumn, text: string) =>

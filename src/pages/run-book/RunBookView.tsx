@@ -5,7 +5,7 @@ import { fileName, saveJson } from '../../state/downloads.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
-import { openLogFile } from './log-files.ts';
+import { openLogFile, bookTable } from './log-files.ts';
 import type { LogUnits } from '../../state/logbook.ts';
 import { writtenLogbook, type KeptStill, type LoggedRun } from '../../state/logbook-schema.ts';
 import {
@@ -19,7 +19,14 @@ import {
   openLogbook,
   removeLog,
   removeStill,
+  closeInvented,
+  isInvented,
+  openInvented,
 } from '../../state/logbook-store.ts';
+import { askToPersist } from '../../state/persist.ts';
+import { dayOf, factsOf } from '../at-the-still/to-logbook.ts';
+import { SaveBar } from '../parts/SaveBar.tsx';
+import { Seasons } from './Seasons.tsx';
 import { openedRun, openRun } from '../../state/opened-run.ts';
 import { LogEditor } from './LogEditor.tsx';
 import './run-book.css';
@@ -55,8 +62,12 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
       rows: [],
       draft: '',
       factors: USUAL_FIT,
+      zero: 'heat-on',
+      zeroAt: '',
+      facts: { ...factsOf(props.context.scenario()), date: dayOf(Date.now()) },
       ...more,
     };
+    askToPersist();
     addLogs([log]);
     openRun(log.id);
   };
@@ -64,10 +75,14 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
     const opened = await openLogFile(file, usualUnits(), props.context.units());
     if (opened.kind === 'refused') setTold({ words: `${opened.message} Your run book is as it was.` });
     else if (opened.kind === 'book') {
-      addLogbook(opened.book);
+      closeInvented();
+      const added = addLogbook(opened.book);
+      const isNews = added.logs + added.stills > 0;
       openRun(null);
       setTold({
-        words: `Added ${counted(opened.book.logs.length, 'log')} and ${counted(opened.book.stills.length, 'fitted still')} from “${file.name}”.`,
+        words: isNews
+          ? `Added ${counted(added.logs, 'log')} and ${counted(added.stills, 'fitted still')} from “${file.name}”.`
+          : `All of “${file.name}” is in this run book already.`,
       });
     } else {
       begin({ name: opened.name, ...opened.log });
@@ -79,6 +94,13 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
       });
     }
   };
+  const lookRound = async () => {
+    const { ternHollowBook } = await import('./tern-hollow-book.ts');
+    openInvented(ternHollowBook());
+    openRun(null);
+    setTold(null);
+  };
+  const listOfRuns = () => bookTable(logbook().logs);
   const load = async (still: KeptStill) => {
     const problem = await props.context.load(still.scenario);
     setTold({ words: problem ?? `“${still.name}” is on the bench. Undo brings back the still before it.` });
@@ -120,7 +142,29 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
           <button type="button" onClick={() => saveJson(writtenLogbook(logbook()), fileName('json', 'run book'))}>
             Save the run book
           </button>
+          <Show when={!isInvented()}>
+            <button type="button" onClick={() => void lookRound()}>
+              Look round an invented book
+            </button>
+          </Show>
         </div>
+        <Show when={isInvented()}>
+          <p class="runs-invented">
+            <span>
+              <strong>An invented book</strong>: three seasons of the Tern Hollow garden, distilled by nobody. Try
+              anything in it; nothing is kept.
+            </span>
+            <button
+              type="button"
+              onClick={() => {
+                closeInvented();
+                openRun(null);
+              }}
+            >
+              Close it
+            </button>
+          </p>
+        </Show>
         <p class="runs-told" role="status">
           <Show when={told()}>
             {(now) => (
@@ -192,6 +236,10 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
               />
             </>
           )}
+        </Show>
+        <Seasons logs={logbook().logs} />
+        <Show when={logbook().logs.length > 0}>
+          <SaveBar of="the list of runs" runName="Run book" table={listOfRuns} json={() => writtenLogbook(logbook())} />
         </Show>
         <KeptStills
           stills={logbook().stills}

@@ -2,6 +2,7 @@
 import { englishReader, fitMessages, type UnitSystem } from '../../../sim/index.ts';
 import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
 import { readPasted, readRows, unitsFor, unitsNamed, type LogUnits } from '../../state/logbook.ts';
+import { yieldOf } from '../../state/run-facts.ts';
 import { readLogbook, type LoggedRun, type Logbook } from '../../state/logbook-schema.ts';
 
 /** A log as a table, in the units it is kept in. */
@@ -26,6 +27,99 @@ export function logTable(log: LoggedRun): DataTable {
   return { caption: log.name, rows: points.length, columns };
 }
 
+/** The runs of a book as a table for people, one a line; amounts in metric units. */
+export function bookTable(logs: readonly LoggedRun[]): DataTable {
+  const runs = logs.map((log) => ({ log, facts: log.facts, gave: yieldOf(log) }));
+  const column = (title: string, unit: string, values: readonly (number | string | null)[]): TableColumn => ({
+    title,
+    unit,
+    says: '',
+    decimals: 3,
+    values: values.map((value) => value ?? (values.some((each) => typeof each === 'string') ? '' : Number.NaN)),
+  });
+  return {
+    caption: 'Run book',
+    rows: runs.length,
+    columns: [
+      column(
+        'run',
+        '',
+        runs.map(({ log }) => log.name),
+      ),
+      column(
+        'date',
+        '',
+        runs.map(({ facts }) => facts.date),
+      ),
+      column(
+        'plant',
+        '',
+        runs.map(({ facts }) => facts.plant),
+      ),
+      column(
+        'field',
+        '',
+        runs.map(({ facts }) => facts.field),
+      ),
+      column(
+        'place',
+        '',
+        runs.map(({ facts }) => facts.place),
+      ),
+      column(
+        'plant weight',
+        'kg',
+        runs.map(({ facts }) => facts.plant_kg),
+      ),
+      column(
+        'water in plant',
+        '%',
+        runs.map(({ facts }) => (facts.moisture === null ? null : 100 * facts.moisture)),
+      ),
+      column(
+        'oil',
+        'mL',
+        runs.map(({ gave }) => gave.oil_mL),
+      ),
+      column(
+        'oil per kg',
+        'mL/kg',
+        runs.map(({ gave }) => gave.yield_mL_kg),
+      ),
+      column(
+        'hydrosol',
+        'L',
+        runs.map(({ facts }) => facts.hydrosol_kg),
+      ),
+      column(
+        'energy',
+        'kWh',
+        runs.map(({ facts }) => (facts.energy_J === null ? null : facts.energy_J / JOULES_A_KWH)),
+      ),
+      column(
+        'cooling water',
+        'L',
+        runs.map(({ facts }) => facts.water_kg),
+      ),
+      column(
+        'cost',
+        '',
+        runs.map(({ gave }) => gave.cost),
+      ),
+      column(
+        'cost per mL',
+        '',
+        runs.map(({ gave }) => gave.cost_mL),
+      ),
+      column(
+        'notes',
+        '',
+        runs.map(({ log }) => log.notes),
+      ),
+    ],
+  };
+}
+
 export type OpenedFile =
   | { readonly kind: 'book'; readonly book: Logbook }
   | {
@@ -37,6 +131,7 @@ export type OpenedFile =
     }
   | { readonly kind: 'refused'; readonly message: string };
 
+const JOULES_A_KWH = 3.6e6;
 const LARGEST_FILE_BYTES = 5_000_000;
 
 /** A run book (JSON), or columns of one run (CSV or text). Nothing is thrown at whoever opens an odd file. */

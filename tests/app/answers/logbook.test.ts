@@ -11,6 +11,7 @@ import {
   type LogRow,
   type LogUnits,
 } from '../../../src/state/logbook.ts';
+import { NO_FACTS } from '../../../src/state/run-facts.ts';
 import { readLogbook, writtenLogbook, type Logbook, type LoggedRun } from '../../../src/state/logbook-schema.ts';
 
 const METRIC: LogUnits = { oil: 'mL', temperature: '°C', distillate: 'L' };
@@ -23,6 +24,9 @@ const log = (rows: readonly LogRow[], units: LogUnits = METRIC): LoggedRun => ({
   units,
   rows,
   draft: '',
+  zero: 'heat-on',
+  zeroAt: '',
+  facts: NO_FACTS,
   factors: ['oilContent'],
 });
 

@@ -1,6 +1,7 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { createKeptStore } from '../../../src/state/kept-store.ts';
 import { changesFrom } from '../../../src/state/old-stores.ts';
+import { NO_FACTS } from '../../../src/state/run-facts.ts';
 import type { LoggedRun } from '../../../src/state/logbook-schema.ts';
 import type * as LogbookStore from '../../../src/state/logbook-store.ts';
 import { memoryDatabase, type MemoryDatabase } from './memory-database.ts';
@@ -65,6 +66,9 @@ const blank = (name: string): LoggedRun => ({
   rows: [],
   draft: '',
   factors: [],
+  zero: 'heat-on',
+  zeroAt: '',
+  facts: NO_FACTS,
 });
 
 beforeEach(() => {
@@ -104,6 +108,27 @@ describe('the run book', () => {
     expect(names()).toEqual(['First of June', 'Second', 'Third']);
     expect(book.logbook().logs[0]?.notes).toBe('calm');
     expect(book.logbook().unread).toHaveLength(2);
+  });
+
+  test('takes over from a file only what it does not have, however often it is opened', async () => {
+    await visit(OLD_BOOK);
+    const own = book.logbook();
+    expect(book.addLogbook(own)).toEqual({ logs: 0, stills: 0 });
+    expect(book.addLogbook({ ...own, logs: [...own.logs, blank('From a friend')] })).toEqual({ logs: 1, stills: 0 });
+    expect(names()).toEqual(['First of June', 'Second', 'From a friend']);
+    expect(book.logbook().unread).toHaveLength(2);
+  });
+
+  test('lends its place to an invented one, which leaves no trace', async () => {
+    await visit(OLD_BOOK);
+    book.openInvented({ logs: [blank('Invented')], stills: [], unread: [] });
+    book.changeLog(book.logbook().logs[0]?.id ?? '', { notes: 'tried' });
+    book.addLogs([blank('Tried too')]);
+    expect(names()).toEqual(['Invented', 'Tried too']);
+    book.closeInvented();
+    expect(names()).toEqual(['First of June', 'Second']);
+    await visit();
+    expect(names()).toEqual(['First of June', 'Second']);
   });
 
   test('takes a log out and puts it back where it was', async () => {
