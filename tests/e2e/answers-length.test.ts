@@ -12,7 +12,7 @@ describe('how long to run', () => {
     const { page, lead } = await openAnswer('run-length');
     await expect
       .poll(() => lead.textContent(), SEARCH)
-      .toMatch(/^Half of the \d+\smL of oil is collected by \d+\smin, 90 % by .+\.$/);
+      .toMatch(/^Half of the \d+\smL of oil that can come is collected by \d+\smin, 90 % by .+\.$/);
     const rows = page.getByRole('region', { name: /each share of the oil/ }).locator('tbody tr');
     expect(await rows.locator('th').allTextContents()).toEqual([
       '50\u202f%',

@@ -116,7 +116,7 @@ describe('the time mark', () => {
 
   test('goes to the minute that a sentence of the verdict speaks of, and its part is opened', async () => {
     const { page, verdict, timeMark } = await openBench();
-    await verdict.getByRole('link', { name: /of the oil is collected by/ }).click();
+    await verdict.getByRole('link', { name: /of this run’s oil is collected by/ }).click();
     await page.getByRole('complementary', { name: 'Settings' }).waitFor();
     expect(await page.getByRole('tab', { selected: true }).textContent()).toContain('Separator');
     const told = /by 1\sh\s(\d+)/.exec((await verdict.textContent()) ?? '');

@@ -247,7 +247,7 @@ export function events(q: Quantities) {
   return {
     events: told,
     /** The time mark at which nine tenths of the oil are collected. */
-    mostOil: { flag: `90\u202f% of the oil`, sentence: `90\u202f% of the oil is collected.` },
+    mostOil: { flag: `90\u202f% of the oil`, sentence: `90\u202f% of this run’s oil is collected.` },
     variables: VARIABLES,
   };
 }

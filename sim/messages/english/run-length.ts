@@ -144,7 +144,7 @@ export function runLength(q: Quantities) {
   return {
     oil,
 
-    /** When half and 90 % of the oil are collected. */
+    /** When half and 90 % of the oil that can come are collected. */
     lead(run: CarriedOnRun): string {
       const { obtainable_mL } = run.length;
       if (!(obtainable_mL > 0)) return NO_OIL;
@@ -153,7 +153,7 @@ export function runLength(q: Quantities) {
       const most = spentAtShare(run, 0.9);
       if (half === null)
         return `Even a run to ${q.time(run.end_s)} collects less than half of the ${all} of oil that can come.`;
-      const halfBy = `Half of the ${all} of oil is collected by ${q.time(half.time_s)}`;
+      const halfBy = `Half of the ${all} of oil that can come is collected by ${q.time(half.time_s)}`;
       return most === null
         ? `${halfBy}. Even a run to ${q.time(run.end_s)} does not reach 90 %.`
         : `${halfBy}, 90 % by ${q.time(most.time_s)}.`;

@@ -183,7 +183,7 @@ export function verdict(q: Quantities) {
     },
     'no-oil': { sentence: () => 'No oil comes over in this run.' },
     'most-oil': {
-      sentence: ({ values, time_s }) => `${q.share(values.share)} of the oil is collected by ${q.time(time_s)}.`,
+      sentence: ({ values, time_s }) => `${q.share(values.share)} of this run’s oil is collected by ${q.time(time_s)}.`,
       brief: ({ values, time_s }) =>
         `${q.share(values.share)} of ${q.oil(values.oil_kg, values.density_kg_m3)} of oil by ${q.time(time_s)}`,
     },

@@ -61,10 +61,10 @@ const advice: StopAdvice = {
 describe('how long to run', () => {
   test('tells when half and 90 % of the oil are collected', () => {
     expect(plain(metric.lead(run([2700, 4000, 6720, 7500, 9000])))).toBe(
-      'Half of the 10 mL of oil is collected by 45 min, 90 % by 1 h 52 min.',
+      'Half of the 10 mL of oil that can come is collected by 45 min, 90 % by 1 h 52 min.',
     );
     expect(plain(metric.lead(run([2700, 4000, null])))).toBe(
-      'Half of the 10 mL of oil is collected by 45 min. Even a run to 2 h 30 min does not reach 90 %.',
+      'Half of the 10 mL of oil that can come is collected by 45 min. Even a run to 2 h 30 min does not reach 90 %.',
     );
     expect(plain(metric.lead(run([null])))).toBe(
       'Even a run to 2 h 30 min collects less than half of the 10 mL of oil that can come.',

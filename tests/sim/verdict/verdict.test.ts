@@ -50,7 +50,7 @@ describe('the verdict of a run that goes well', () => {
   test('says when the first drop falls, when nine tenths are over, and what there is in the end', () => {
     expect(verdict.paragraphs[0]?.map(({ sentence }) => read(sentence))).toEqual([
       'The first drop falls at 31 min.',
-      '90 % of the oil is collected by 1 h 52 min.',
+      '90 % of this run’s oil is collected by 1 h 52 min.',
       'In the end you have 10 mL of oil, 80 % of what the plant holds, and 2.4 L of hydrosol.',
     ]);
   });
