@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { exampleScenario, heatFromSource } from '../../sim/index.ts';
 import { SETTINGS_PARTS, axeFaults, changedFrom, choose, enter, openBench } from './bench-page.ts';
 
 async function openSettings(page: Page): Promise<Locator> {
@@ -134,6 +135,41 @@ describe('a pick from the library', () => {
     await changedFrom(verdict, before);
     await page.getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => content.inputValue()).toBe(first);
+  });
+
+  test('of another heat source brings its power and asks no circuit of a flame; constituents are shown as they are', async () => {
+    const { page, verdict } = await openBench();
+    const settings = await openSettings(page);
+    const pick = async (tab: string, what: string, name: string) => {
+      await settings.getByRole('tab', { name: tab, exact: true }).click();
+      await settings.getByRole('button', { name: `Choose a ${what}` }).click();
+      const sheet = page.getByRole('dialog', { name: `Choose a ${what}` });
+      await sheet.getByRole('button', { name, exact: true }).click();
+      await expect.poll(() => sheet.count()).toBe(0);
+    };
+    const before = await verdict.textContent();
+    await pick('Heat', 'heat source', 'outdoor gas ring');
+    const { ratedPower_W, shareToPot } = heatFromSource('outdoor-gas-burner');
+    await expect.poll(() => field(settings, 'Rated power').inputValue()).toBe(String(ratedPower_W));
+    expect(await field(settings, 'Share into the pot').inputValue()).toBe(String(100 * shareToPot));
+    await settings
+      .getByText(/Flames give off carbon monoxide/)
+      .first()
+      .waitFor();
+    await expect.poll(() => verdict.textContent()).not.toBe(before);
+    expect(await verdict.textContent()).not.toMatch(/the circuit carries|electrician/);
+
+    await settings.getByRole('tab', { name: 'Charge', exact: true }).click();
+    const constituents = () =>
+      settings
+        .getByRole('combobox', { name: /^Constituent \d+$/ })
+        .evaluateAll((all) => all.map((each) => (each as HTMLSelectElement).value));
+    const lavender = await constituents();
+    expect(lavender).toEqual(exampleScenario('gentle-lavender').charge.composition.map((row) => row.constituent));
+    await pick('Charge', 'plant', 'Rosemary');
+    await expect.poll(constituents).not.toEqual(lavender);
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(constituents).toEqual(lavender);
   });
 
   test('may be one’s own, kept on this device until removed', async () => {

@@ -170,18 +170,23 @@ describe('a heat source from the library', () => {
     expect(same.says).toBe('');
   });
 
-  test('brings the default price of another fuel and says so', () => {
+  const airing = /Flames give off carbon monoxide: use it outdoors/;
+
+  test('brings the default price of another fuel and says so, and that a flame needs air', () => {
     const { values } = row('heat-source', 'wood-stove');
-    expect(withFuelPrice(values, plate)).toEqual({
-      values,
-      says: 'The price is now a default price: 0.40 per kg of wood.',
-    });
+    const wood = withFuelPrice(values, plate);
+    expect(wood.values).toEqual(values);
+    expect(wood.says).toMatch(/^The price is now a default price: 0\.40 per kg of wood\. /);
+    expect(wood.says).toMatch(airing);
     expect(values[price]).toBeCloseTo(0.4 / 14.5e6, 14);
   });
 
   test('kept under one’s own name brings the price one gave it', () => {
     const kept = { ...row('heat-source', 'wood-stove').values, [price]: own };
-    expect(withFuelPrice(kept, plate)).toEqual({ values: kept, says: '' });
+    const { says, ...also } = withFuelPrice(kept, plate);
+    expect(also).toEqual({ values: kept });
+    expect(says).toMatch(airing);
+    expect(says).not.toContain('default price');
   });
 
   test('is known in the list whatever its fuel costs', () => {

@@ -48,21 +48,22 @@ const TUB_START = 'cooling.startTemperature_K';
 /** The first source of a kind in the library is its usual one. */
 export const usualOf = (kind: unknown) => heatSources.find((source) => source.kind === kind);
 
+function newPrice(values: Readonly<Record<string, unknown>>, usual: (typeof heatSources)[number]): string {
+  if (values[PRICE] !== defaultEnergyPrice(usual)) return '';
+  const { amount, per } = defaultPrices[usual.carrier];
+  return `The price is now a default price: ${amount.toFixed(2)} per ${per} of ${FUEL_WORDS[usual.carrier]}.`;
+}
+
+const joined = (sentences: readonly string[]): string => sentences.filter((sentence) => sentence !== '').join(' ');
+
 /** A heat source with its figures by path: one's own price stays where the fuel does. */
 export function withFuelPrice(values: Readonly<Record<string, unknown>>, { heat }: Scenario): GoesAlong {
   const usual = usualOf(values['heat.kind']);
   if (!usual || !(PRICE in values)) return { values, says: '' };
-  const { carrier } = usual;
-  if (usualOf(heat.kind)?.carrier === carrier) {
-    const figures = Object.entries(values).filter(([path]) => path !== PRICE);
-    return { values: Object.fromEntries(figures), says: '' };
-  }
-  if (values[PRICE] !== defaultEnergyPrice(usual)) return { values, says: '' };
-  const { amount, per } = defaultPrices[carrier];
-  return {
-    values,
-    says: `The price is now a default price: ${amount.toFixed(2)} per ${per} of ${FUEL_WORDS[carrier]}.`,
-  };
+  const airing = usual.carrier === 'electricity' ? '' : FLAME_SAYS;
+  if (usualOf(heat.kind)?.carrier !== usual.carrier) return { values, says: joined([newPrice(values, usual), airing]) };
+  const figures = Object.entries(values).filter(([path]) => path !== PRICE);
+  return { values: Object.fromEntries(figures), says: airing };
 }
 
 function heatKind(value: unknown, scenario: Scenario): GoesAlong | null {
@@ -70,8 +71,7 @@ function heatKind(value: unknown, scenario: Scenario): GoesAlong | null {
   if (!usual) return null;
   const { values, says } = withFuelPrice(under('heat', heatFromSource(usual.id)), scenario);
   const brought = `Power, share that reaches the pot and lag are now those of a usual one: ${usual.name}.`;
-  const airing = usual.carrier === 'electricity' ? '' : FLAME_SAYS;
-  return { values, says: [brought, says, airing].filter((sentence) => sentence !== '').join(' ') };
+  return { values, says: joined([brought, says]) };
 }
 
 /** A tub filled from the tap is as warm as it until somebody says otherwise. */
