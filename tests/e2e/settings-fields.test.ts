@@ -151,7 +151,7 @@ describe('a pick from the library', () => {
     await pick('Heat', 'heat source', 'outdoor gas ring');
     const { ratedPower_W, shareToPot } = heatFromSource('outdoor-gas-burner');
     await expect.poll(() => field(settings, 'Rated power').inputValue()).toBe(String(ratedPower_W));
-    expect(await field(settings, 'Share into the pot').inputValue()).toBe(String(100 * shareToPot));
+    expect(await field(settings, 'Share into the pot').inputValue()).toBe(String(100 * (shareToPot as number)));
     await settings
       .getByText(/Flames give off carbon monoxide/)
       .first()

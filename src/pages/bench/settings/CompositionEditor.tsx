@@ -1,5 +1,5 @@
 /** Constituents of the oil and their shares. They are handed on only when they add up; until then they wait here. */
-import { createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Index, Show } from 'solid-js';
 import { QuantityField } from '../../../ui/QuantityField.tsx';
 import { formatQuantity, type UnitSystem } from '../../../../sim/index.ts';
 import {
@@ -40,46 +40,50 @@ export function CompositionEditor(props: CompositionEditorProps) {
     <div class="list-editor">
       <ul class="list-rows">
         <Index each={rows()}>
-          {(row, index) => (
-            <li class="list-row">
-              <select
-                class="list-what"
-                aria-label={`Constituent ${index + 1}`}
-                onChange={(event) => put(withConstituent(rows(), index, event.currentTarget.value))}
-              >
-                <For
-                  each={constituentIds.filter(
-                    (id) => id === row().constituent || !rows().some(({ constituent }) => constituent === id),
-                  )}
+          {(row, index) => {
+            let select!: HTMLSelectElement;
+            const choices = createMemo(() =>
+              constituentIds.filter(
+                (id) => id === row().constituent || !rows().some(({ constituent }) => constituent === id),
+              ),
+            );
+            // A list that loses the option it stood on stands on another, after that option was chosen.
+            createEffect(() => {
+              choices();
+              select.value = row().constituent;
+            });
+            return (
+              <li class="list-row">
+                <select
+                  ref={select}
+                  class="list-what"
+                  aria-label={`Constituent ${index + 1}`}
+                  onChange={(event) => put(withConstituent(rows(), index, event.currentTarget.value))}
                 >
-                  {(id) => (
-                    <option value={id} selected={id === row().constituent}>
-                      {constituentName(id)}
-                    </option>
-                  )}
-                </For>
-              </select>
-              <QuantityField
-                label={`Share of ${constituentName(row().constituent)}`}
-                labelHidden
-                value={row().share}
-                unit="1"
-                hint="share"
-                system={props.units}
-                min={0}
-                max={1}
-                onCommit={(share) => put(withShare(rows(), index, share))}
-              />
-              <button
-                type="button"
-                class="word"
-                disabled={rows().length === 1}
-                onClick={() => put(without(rows(), index))}
-              >
-                remove<span class="visually-hidden"> {constituentName(row().constituent)}</span>
-              </button>
-            </li>
-          )}
+                  <For each={choices()}>{(id) => <option value={id}>{constituentName(id)}</option>}</For>
+                </select>
+                <QuantityField
+                  label={`Share of ${constituentName(row().constituent)}`}
+                  labelHidden
+                  value={row().share}
+                  unit="1"
+                  hint="share"
+                  system={props.units}
+                  min={0}
+                  max={1}
+                  onCommit={(share) => put(withShare(rows(), index, share))}
+                />
+                <button
+                  type="button"
+                  class="word"
+                  disabled={rows().length === 1}
+                  onClick={() => put(without(rows(), index))}
+                >
+                  remove<span class="visually-hidden"> {constituentName(row().constituent)}</span>
+                </button>
+              </li>
+            );
+          }}
         </Index>
       </ul>
       <div class="list-foot">
