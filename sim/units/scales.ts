@@ -140,12 +140,7 @@ export const KINDS = {
   /** Oil from a kilogram of plant. */
   oilYield: { si: 'm³/kg', metric: [scale('mL/kg', 1e-6, 1)], us: [scale('mL/lb', 1e-6 / POUND, 1)] },
   harvest: { si: 'kg/m²', metric: [scale('kg/m²', 1, 2)], us: [scale('lb/ft²', POUND / FOOT ** 2, 3)] },
-  filmLoad: { si: 'kg/m²', metric: [scale('g/m²', 1e-3, 1)], us: [scale('oz/ft²', OUNCE / FOOT ** 2, 3)] },
-  plantsPerArea: { si: '1/m²', metric: [scale('per m²', 1, 1)], us: [scale('per ft²', 1 / FOOT ** 2, 2)] },
   dissolved: { si: 'kg/m³', metric: [scale('g/L', 1, 2)], us: [scale('oz/gal', OUNCE / US_GALLON, 3)] },
-  bed: { si: 'm²', metric: [scale('m²', 1, 1)], us: [scale('ft²', FOOT ** 2, 0)] },
-  molarMass: both('kg/mol', scale('g/mol', 1e-3, 1, 4)),
-  molarVolume: both('m³/mol', scale('mL/mol', 1e-6, 0, 3)),
   massRatio: { si: 'kg/kg', metric: [scale('kg/kg', 1, 2)], us: [scale('lb/lb', 1, 2)] },
   density: { si: 'kg/m³', metric: [fixed('kg/m³', 1, 0)], us: [fixed('lb/ft³', POUND / FOOT ** 3, 1)] },
   massPerLength: {
@@ -253,9 +248,6 @@ export const KIND_OF_UNIT: Readonly<Record<string, KindName>> = {
   'mol/kg': 'amountPerMass',
   'mol/m³': 'amountPerVolume',
   'kg/m²': 'harvest',
-  '1/m²': 'plantsPerArea',
-  'kg/mol': 'molarMass',
-  'm³/mol': 'molarVolume',
   'kg/kg': 'massRatio',
   'kg/m³': 'density',
   'kg/m': 'massPerLength',

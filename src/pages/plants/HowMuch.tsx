@@ -271,7 +271,7 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                   <div>
                     <dt>Garden bed</dt>
                     <dd>
-                      {between(area(), (value) => q().of('bed', value))}, full crop{' '}
+                      {between(area(), (value) => q().of('area', value))}, full crop{' '}
                       <Show when={props.texts.harvests[now().botanical]?.garden}>
                         {(garden) => <Source of={garden()} />}
                       </Show>

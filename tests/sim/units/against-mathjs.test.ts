@@ -56,18 +56,12 @@ const IN_MATHJS: Readonly<Record<string, string>> = {
   'per m': 'm^-1',
   'per ft': 'ft^-1',
   'per m³': 'm^-3',
-  'per m²': 'm^-2',
-  'per ft²': 'ft^-2',
   'kg/m²': 'kg/m^2',
   'lb/ft²': 'lb/ft^2',
-  'g/m²': 'g/m^2',
-  'oz/ft²': 'oz/ft^2',
 };
 const SI_IN_MATHJS: Readonly<Record<string, string>> = {
   'mol/m³': 'mol/m^3',
   'kg/m²': 'kg/m^2',
-  '1/m²': 'm^-2',
-  'm³/mol': 'm^3/mol',
   'm³': 'm^3',
   'kg/m³': 'kg/m^3',
   'W/m²': 'W/m^2',
