@@ -1,6 +1,7 @@
 /** The head of the page, wired to the bench. */
 import type { Place } from '../state/places.ts';
 import { useBench } from '../state/bench.ts';
+import { setProjecting } from '../state/projector.ts';
 import { workerPool } from '../workers/start-pool.ts';
 import type { BenchFiles } from './bench-files.ts';
 import { Header } from './Header.tsx';
@@ -44,6 +45,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       onUnits={(units) => bench.setUnits(units)}
       onCurrency={(currency) => bench.setCurrency(currency)}
       onTheme={(theme) => bench.setTheme(theme)}
+      onProject={() => setProjecting(true)}
       onKeys={() => props.onKeys()}
     />
   );

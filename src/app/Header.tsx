@@ -25,6 +25,7 @@ export interface HeaderProps {
   readonly onUnits: (units: UnitSystem) => void;
   readonly onCurrency: (currency: Currency | null) => void;
   readonly onTheme: (theme: Theme) => void;
+  readonly onProject: () => void;
   readonly onKeys: () => void;
 }
 
@@ -159,6 +160,9 @@ export function Header(props: HeaderProps) {
               <For each={THEMES}>{(theme) => <option value={theme}>{THEME_WORDS[theme]}</option>}</For>
             </select>
           </label>
+          <button type="button" onClick={() => props.onProject()}>
+            Projector view
+          </button>
           <button type="button" onClick={() => props.onKeys()}>
             Keys
           </button>

@@ -8,6 +8,7 @@ import { BenchHeader } from './BenchHeader.tsx';
 import { BenchPlace } from '../pages/bench/BenchPlace.tsx';
 import type { DialogName } from './Dialogs.tsx';
 import { Notice } from './Notice.tsx';
+import { projecting, setProjecting } from '../state/projector.ts';
 import { createPlace } from '../state/route.ts';
 import { Section } from '../ui/Section.tsx';
 import { isShareHash } from '../state/route.ts';
@@ -31,6 +32,7 @@ export interface PageProps {
 }
 
 const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
+const Projector = lazy(async () => ({ default: (await import('../pages/projector/Projector.tsx')).Projector }));
 const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
 
@@ -58,7 +60,11 @@ export function Page(props: PageProps) {
   const [points, setPoints] = createSignal<readonly StartingPoint[]>([]);
   const files = createBenchFiles(bench, setNotice);
   keepBench(bench.snapshot, props.initialStore);
-  obeyKeys(bench, { onBench: () => place() === 'bench', showKeys: () => setDialog('keys') });
+  obeyKeys(bench, {
+    onBench: () => place() === 'bench' || projecting(),
+    project: () => setProjecting(!projecting()),
+    showKeys: () => setDialog('keys'),
+  });
 
   createEffect(() => {
     const theme = bench.shownTheme();
@@ -157,6 +163,11 @@ export function Page(props: PageProps) {
           )}
         </Show>
       </main>
+      <Show when={projecting()}>
+        <Suspense>
+          <Projector />
+        </Suspense>
+      </Show>
       <Announcer />
       <Show when={everAsked()}>
         <Suspense>

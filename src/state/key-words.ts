@@ -21,5 +21,6 @@ export const KEYS: readonly KeyWords[] = [
   { command: 'slower', keys: 'S', does: 'play slower' },
   { command: 'undo', keys: 'Ctrl Z', does: 'undo the last change' },
   { command: 'redo', keys: 'Ctrl Shift Z', does: 'redo it' },
+  { command: 'project', keys: 'J', does: 'projector view, for a room' },
   { command: 'show-keys', keys: '?', does: 'show this list' },
 ];

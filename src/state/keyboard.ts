@@ -14,6 +14,7 @@ export type Command =
   | 'slower'
   | 'undo'
   | 'redo'
+  | 'project'
   | 'show-keys';
 
 /** What of a key press decides; a KeyboardEvent has it all. */
@@ -37,6 +38,7 @@ const PLAIN: Readonly<Record<string, Command>> = {
   n: 'next-event',
   q: 'faster',
   s: 'slower',
+  j: 'project',
   '?': 'show-keys',
 };
 

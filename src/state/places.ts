@@ -26,6 +26,3 @@ export const placeOf = (hash: string): Place | null =>
 
 /** What is opened in a place: `surface-tension` of `#reference/surface-tension`. */
 export const restOf = (hash: string): string => /^#[a-z-]+\/(.*)$/u.exec(hash)?.[1] ?? '';
-
-/** The lesson that an address opens: `tap-off` of `#lessons/tap-off`. */
-export const lessonOf = (hash: string): string => (hash.startsWith('#lessons/') ? restOf(hash) : '');

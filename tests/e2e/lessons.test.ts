@@ -24,6 +24,21 @@ const press = async (page: Page, ...keys: readonly string[]): Promise<void> => {
 /** All that is in the page, for those who see and those who listen. */
 const wholePage = (page: Page): Promise<string> => page.locator('main').evaluate((main) => main.outerHTML);
 
+/** Size of the smallest text that is seen inside something, in 1280ths of the screen. */
+const smallest = (page: Page, inside: string): Promise<number> =>
+  page.locator(inside).evaluate((root) => {
+    const unit = Math.min(innerWidth / 1280, innerHeight / 720);
+    const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+    let least = Infinity;
+    while (walker.nextNode()) {
+      const holder = walker.currentNode.parentElement;
+      if (!holder || (walker.currentNode.textContent ?? '').trim() === '') continue;
+      if (!holder.checkVisibility({ visibilityProperty: true }) || holder.closest('.visually-hidden')) continue;
+      least = Math.min(least, Number.parseFloat(getComputedStyle(holder).fontSize));
+    }
+    return Math.round((least / unit) * 10) / 10;
+  });
+
 describe('the lessons', () => {
   test(
     'are walked by keyboard alone, and nothing of an answer is in the page before it is revealed',
@@ -104,5 +119,49 @@ describe('the lessons', () => {
     await page.locator('.lesson.is-set-up').waitFor();
     await next(page).tap();
     expect(await drawn.count()).toBe(0);
+  });
+
+  test('go to a room by one key: nothing small, nothing of what is to come, and the verdict only when revealed', async () => {
+    const { page } = await openPage('', { viewport: { width: 1280, height: 720 } });
+    const lead = page.locator('.headline-lead');
+    await lead.waitFor();
+    const verdict = (await lead.textContent()) ?? '';
+    await page.keyboard.press('j');
+    const room = page.locator('.room');
+    await room.locator('.plain-curve.is-run').waitFor(SEARCH);
+    expect(await smallest(page, '.room')).toBeGreaterThanOrEqual(28);
+    const lastOf = () =>
+      room
+        .locator('.plain-curve.is-run')
+        .evaluate((path) => Number(/(?:M|L)([\d.]+),[\d.]+(?:h0)?$/u.exec(path.getAttribute('d') ?? '')?.[1] ?? 0));
+    const mark = () =>
+      room.locator('.plain-mark').evaluate((path) => Number(/^M([\d.]+)/u.exec(path.getAttribute('d') ?? '')?.[1]));
+    await page.keyboard.press('Shift+ArrowRight');
+    expect(await lastOf()).toBeLessThanOrEqual((await mark()) + 0.1);
+    expect(await room.textContent()).not.toContain(verdict);
+    const heat = room.getByRole('slider', { name: /^Heat/ });
+    const before = await heat.inputValue();
+    await page.keyboard.press('Shift+h');
+    await expect.poll(() => heat.inputValue()).not.toBe(before);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => heat.inputValue()).toBe(before);
+    await page.keyboard.press('r');
+    await expect.poll(() => room.locator('.room-said').textContent()).toBe(verdict);
+    expect(await room.locator('.plain-mark').count()).toBe(0);
+    await page.keyboard.press('j');
+    await room.waitFor({ state: 'detached' });
+
+    await page.evaluate(() => (location.hash = '#lessons/heat-of-steam'));
+    await page.locator('.lesson').waitFor(SEARCH);
+    await page.keyboard.press('j');
+    await page.getByRole('button', { name: 'Leave' }).waitFor();
+    for (const kind of ['is-set-up', 'is-question', 'is-reveal', 'is-why', 'is-try']) {
+      await page.locator(`.lesson.${kind}`).waitFor();
+      if (kind === 'is-reveal') await page.locator('.big-numbers').waitFor(SEARCH);
+      expect(await smallest(page, '.lesson'), kind).toBeGreaterThanOrEqual(28);
+      await page.keyboard.press('PageDown');
+    }
+    await page.getByRole('button', { name: 'Leave' }).click();
+    await page.getByRole('banner').waitFor();
   });
 });

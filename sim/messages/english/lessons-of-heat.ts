@@ -74,7 +74,7 @@ export const lessonsOfHeat = (q: Quantities): HeatLessons => ({
       { value: `${q.number(steamAfter_kg_s / steamBefore_kg_s, FINE)} ×`, says: 'as much steam' },
     ],
     happened: ({ before_K, after_K, steamBefore_kg_s, steamAfter_kg_s, at_s }) => [
-      `At ${q.time(at_s)} the heat was doubled. The water stayed at ${q.temperature(before_K, FINE)}: afterwards it was ${q.temperature(after_K, FINE)}.`,
+      `At ${q.time(at_s)} the heat was doubled. The water stood at ${q.apart('temperature', before_K, after_K).join(' before and at ')} afterwards.`,
       `The steam rose from ${q.steamFlow(steamBefore_kg_s)} to ${q.steamFlow(steamAfter_kg_s)}.`,
     ],
     why: ({ gaugeAfter_Pa, altitude_m }) => [

@@ -45,7 +45,7 @@ export function plainScale(axes: PlainAxes, { width, height, text }: PlainSize, 
   const [low, high] = [unit.fromSI(axes.min), unit.fromSI(axes.max)];
   const x = (time_s: number) => left + (time_s / axes.until_s) * (right - left);
   const yShown = (shown: number) => bottom - ((shown - low) / (high - low)) * (bottom - top);
-  const values = valueTicks([low, high], ((bottom - top) / text) * 13);
+  const values = valueTicks([low, high], ((bottom - top) / text) * 16);
   const most = Math.max(2, Math.floor((right - left) / (text * 4.6)));
   return {
     left,
@@ -71,15 +71,22 @@ export function plainPath(
   until_s = Infinity,
 ): string {
   let path = '';
-  let isOpen = false;
+  /** Points of the piece that is being drawn. */
+  let points = 0;
+  const end = () => {
+    // A point alone is a dot.
+    if (points === 1) path += 'h0';
+    points = 0;
+  };
   at_s.forEach((time_s, index) => {
     const value = values[index] ?? null;
     if (value === null || !Number.isFinite(value) || time_s > until_s) {
-      isOpen = false;
+      end();
       return;
     }
-    path += `${isOpen ? 'L' : 'M'}${scale.x(time_s).toFixed(1)},${scale.y(value).toFixed(1)}`;
-    isOpen = true;
+    path += `${points > 0 ? 'L' : 'M'}${scale.x(time_s).toFixed(1)},${scale.y(value).toFixed(1)}`;
+    points += 1;
   });
+  end();
   return path;
 }

@@ -7,6 +7,7 @@ export interface KeyScope {
   /** Whether the bench is what the reader sees. */
   readonly onBench: () => boolean;
   readonly showKeys: () => void;
+  readonly project: () => void;
 }
 
 export function obeyKeys(bench: Bench, scope: KeyScope): void {
@@ -28,11 +29,12 @@ export function obeyKeys(bench: Bench, scope: KeyScope): void {
     slower: () => bench.stepSpeed(-1),
     undo: () => bench.undo(),
     redo: () => bench.redo(),
+    project: () => scope.project(),
     'show-keys': () => scope.showKeys(),
   };
   /** Undo and redo are not single keys; the list of keys has its own button. */
   const always: ReadonlySet<Command> = new Set(['undo', 'redo']);
-  const anywhere: ReadonlySet<Command> = new Set(['undo', 'redo', 'show-keys']);
+  const anywhere: ReadonlySet<Command> = new Set(['undo', 'redo', 'project', 'show-keys']);
 
   const onKey = (event: KeyboardEvent) => {
     if (event.defaultPrevented) return;

@@ -1,5 +1,6 @@
 /** The groups of the class: whose turn it is, their names, their dashes. */
 import { createSignal, For, Show } from 'solid-js';
+import { CheckMark } from '../parts/marks.tsx';
 import { classRoom, MOST_GROUPS } from './commitments.ts';
 
 const LONGEST_NAME = 20;
@@ -40,7 +41,8 @@ export function GroupBar(props: { readonly committed: (group: number) => boolean
                 <Show when={props.committed(group.id)}>
                   <span class="group-done">
                     {' '}
-                    ✓<span class="visually-hidden"> has answered</span>
+                    <CheckMark />
+                    <span class="visually-hidden"> has answered</span>
                   </span>
                 </Show>
               </label>

@@ -31,6 +31,7 @@ import {
   type WorkingId,
 } from '../../../sim/index.ts';
 import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
+import { projecting, setProjecting } from '../../state/projector.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { BigNumbersOf } from './BigNumbersOf.tsx';
@@ -341,6 +342,11 @@ export function LessonView(props: LessonViewProps) {
         >
           <button type="button" class="is-first" onClick={() => go(1)}>
             {nextWords()}
+          </button>
+        </Show>
+        <Show when={projecting()}>
+          <button type="button" onClick={() => setProjecting(false)}>
+            Leave
           </button>
         </Show>
         <Show when={step().kind === 'reveal' && lesson().questions.some(({ kind }) => kind === 'curve')}>

@@ -10,7 +10,8 @@ import {
   type LessonId,
 } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
-import { lessonOf } from '../../state/places.ts';
+import { restOf } from '../../state/places.ts';
+import { setProjecting } from '../../state/projector.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import { LessonView } from './LessonView.tsx';
 import type { SheetKind } from './sheets/Sheets.tsx';
@@ -27,8 +28,8 @@ export function LessonsView() {
   const bench = useBench();
   const reader = bench.reader;
   const known = (name: string): LessonId | null => LESSON_IDS.find((id) => id === name) ?? null;
-  const [opened, setOpened] = createSignal(known(lessonOf(location.hash)));
-  const follow = () => setOpened(known(lessonOf(location.hash)));
+  const [opened, setOpened] = createSignal(known(restOf(location.hash)));
+  const follow = () => setOpened(known(restOf(location.hash)));
   addEventListener('hashchange', follow);
   onCleanup(() => removeEventListener('hashchange', follow));
   const [sheet, setSheet] = createSignal<SheetKind>('worksheet');
@@ -110,6 +111,9 @@ export function LessonsView() {
           <>
             <nav class="lesson-bar" aria-label="This lesson">
               <a href="#lessons">All lessons</a>
+              <button type="button" onClick={() => setProjecting(true)}>
+                Projector view
+              </button>
               <button type="button" onClick={() => void print('worksheet')}>
                 Print the worksheet
               </button>

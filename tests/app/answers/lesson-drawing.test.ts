@@ -42,6 +42,7 @@ describe.each(['metric', 'us'] as const)('axes in %s units', (system) => {
   test('break a curve where it has no value, and at the time mark', () => {
     expect(plainPath(scale, [0, 1000, 2000, 3000], [300, 310, null, 320]).match(/M/gu)).toHaveLength(2);
     expect(plainPath(scale, [0, 1000, 2000], [300, 310, 320], 1500).match(/L/gu)).toHaveLength(1);
+    expect(plainPath(scale, [0, 1000], [300, null])).toMatch(/h0$/u);
   });
 });
 

@@ -28,6 +28,7 @@ describe('the keys', () => {
     [press('z', { ctrlKey: true }), 'undo'],
     [press('Z', { ctrlKey: true, shiftKey: true }), 'redo'],
     [press('z', { metaKey: true }), 'undo'],
+    [press('j'), 'project'],
     [press('?', { shiftKey: true }), 'show-keys'],
   ] as const)('%j gives %s where nothing has the focus', (key, command) => {
     expect(commandFor(key, 'free')).toBe(command);
@@ -36,7 +37,7 @@ describe('the keys', () => {
   test('every command in the list of keys is listed once', () => {
     const commands = KEYS.map(({ command }) => command);
     expect(new Set(commands).size).toBe(commands.length);
-    expect(commands).toHaveLength(14);
+    expect(commands).toHaveLength(15);
   });
 
   test('none works while one types', () => {

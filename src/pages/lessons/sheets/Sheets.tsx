@@ -13,6 +13,7 @@ import {
   type Question,
   type Reader,
 } from '../../../../sim/index.ts';
+import { CheckMark } from '../../parts/marks.tsx';
 import { PlainPlot } from '../../../charts/plain/PlainPlot.tsx';
 import { NumberLine } from '../NumberLine.tsx';
 import { termsOf } from '../terms.ts';
@@ -58,7 +59,11 @@ function Asked(props: OneSheetProps & { readonly question: Question; readonly wo
               <For each={q().options}>
                 {(option) => (
                   <li classList={{ 'is-true': isTrue(option) }}>
-                    <span class="sheet-box">{isTrue(option) ? '✓' : ''}</span>{' '}
+                    <span class="sheet-box">
+                      <Show when={isTrue(option)}>
+                        <CheckMark />
+                      </Show>
+                    </span>{' '}
                     {props.words.questions[props.question.id]?.options?.[option]}
                   </li>
                 )}
