@@ -92,14 +92,8 @@ export function Page(props: PageProps) {
     if (!isShareHash(hash)) return;
     history.replaceState(null, '', '#bench');
     dispatchEvent(new HashChangeEvent('hashchange'));
-    const { readShareHash } = await import('../state/share-link.ts');
-    const link = await readShareHash(hash);
-    const problem = link.ok ? await bench.load(link.json) : link.message;
-    setNotice(
-      problem === null
-        ? 'This still came with the link. Undo brings back the one before.'
-        : `The link was not opened, and your work is as it was. ${problem}`,
-    );
+    const { openSharedStill } = await import('./open-shared-still.ts');
+    setNotice(await openSharedStill(bench, hash));
   };
   onMount(() => void openLink());
   const onHash = () => void openLink();
