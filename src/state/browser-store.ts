@@ -1,6 +1,7 @@
 /** The store of the real page. */
 import { openDatabase } from './database.ts';
 import { createKeptStore, type DraftStore, type KeptStore } from './kept-store.ts';
+import { changesFrom, oldValues } from './old-stores.ts';
 
 let store: KeptStore | null = null;
 
@@ -19,11 +20,7 @@ export function keptStore(): KeptStore {
   const created = createKeptStore({
     database: openDatabase('limbeck-kept'),
     drafts,
-    // Asked for once on a device: what earlier builds kept elsewhere.
-    oldEntries: async () => {
-      const { changesFrom, oldValues } = await import('./old-stores.ts');
-      return changesFrom(await oldValues(drafts), Date.now());
-    },
+    oldEntries: async () => changesFrom(await oldValues(drafts), Date.now()),
     now: () => Date.now(),
   });
   document.addEventListener('visibilitychange', () => {
