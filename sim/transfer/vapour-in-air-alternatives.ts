@@ -21,7 +21,7 @@ export const filmCoefficientFromHeat = (h: number, rho: number, cp: number, alph
 /** Coefficient of a vapour that moves the air by its own weight: entry `film-coefficient-own-vapour`. */
 export const filmCoefficientOwnVapour = (y: number, M: number, L: number, nu: number, D: number): number => {
   const Sc = nu / D;
-  const Ra = ((9.81 * (y * (1000 * M - 28.96)) * L * L * L) / (28.96 * nu * nu)) * Sc;
+  const Ra = ((9.81 * y * Math.abs(1000 * M - 28.96) * L * L * L) / (28.96 * nu * nu)) * Sc;
   return ((0.68 + (0.67 * Math.pow(Ra, 0.25)) / Math.pow(1 + Math.pow(0.492 / Sc, 9 / 16), 4 / 9)) * D) / L;
 };
 
@@ -88,7 +88,7 @@ export const vapourInAirAlternatives: readonly Correlation[] = [
   }),
   alternative({
     name: 'film-coefficient-own-vapour',
-    says: 'Transfer coefficient of a vapour that falls along an upright strip by its own weight.',
+    says: 'Transfer coefficient of a vapour that falls along an upright strip by its own weight, or rises where it is lighter than air.',
     arguments: {
       y: { unit: '1', says: 'vapour pressure over air pressure', range: [0, 0.1] },
       M: { unit: 'kg/mol', says: 'molar mass' },
@@ -97,7 +97,7 @@ export const vapourInAirAlternatives: readonly Correlation[] = [
       D: diffusivity,
     },
     result,
-    tex: 'k = \\frac{D}{L}\\left[0.68+\\frac{0.67\\,Ra^{1/4}}{\\left(1+(0.492/Sc)^{9/16}\\right)^{4/9}}\\right],\\quad Ra = \\frac{9.81\\,y\\,(1000M-28.96)\\,L^3}{28.96\\,\\nu^2}Sc',
+    tex: 'k = \\frac{D}{L}\\left[0.68+\\frac{0.67\\,Ra^{1/4}}{\\left(1+(0.492/Sc)^{9/16}\\right)^{4/9}}\\right],\\quad Ra = \\frac{9.81\\,y\\,|1000M-28.96|\\,L^3}{28.96\\,\\nu^2}Sc',
     source: 'Churchill and Chu 1975, laminar, with the weight of the vapour for that of warm air',
     outside: 'evaluated',
     compute: filmCoefficientOwnVapour,

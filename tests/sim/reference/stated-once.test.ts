@@ -124,7 +124,7 @@ describe('the role of a relation', () => {
   const runs = all.filter(
     (declaration) =>
       /^sim\/(?:library|scenario|still|run|answers)\//u.test(declaration.file) &&
-      !/^sim\/answers\/(?:lessons|building-sheet)\//u.test(declaration.file) &&
+      !/^sim\/answers\/(?:lessons|building-sheet|first-plan)\//u.test(declaration.file) &&
       !isListOfEntries(declaration),
   );
   const reached = reachedFrom(runs, all);
