@@ -3,8 +3,10 @@ import { debounce } from '@solid-primitives/scheduled';
 import {
   batch,
   createContext,
+  createEffect,
   createMemo,
   createSignal,
+  on,
   onCleanup,
   untrack,
   useContext,
@@ -22,7 +24,7 @@ import {
   type ScenarioPart,
   type UnitSystem,
 } from '../../sim/index.ts';
-import { problemsInWords, whyNoRun, type RunClient } from '../workers/run-client.ts';
+import type { RunClient } from '../workers/run-client.ts';
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';
 import { sizeQuestion } from './length-that-holds.ts';
@@ -133,10 +135,16 @@ export function createBench(parts: BenchParts): Bench {
   playback.load(parts.saved.time_s);
 
   const running = createMemo(() => asked() !== answered());
-  const staleBecause = createMemo(() => {
-    if (problems().length > 0) return problemsInWords(problems(), units());
-    return broken();
-  });
+  const [refusal, setRefusal] = createSignal('');
+  createEffect(
+    on([problems, units], async ([found, system]) => {
+      setRefusal('');
+      if (found.length === 0) return;
+      const { problemsInWords } = await import('../workers/no-run.ts');
+      if (problems() === found && units() === system) setRefusal(problemsInWords(found, system));
+    }),
+  );
+  const staleBecause = createMemo(() => (problems().length > 0 ? refusal() : broken()));
 
   const [holds, setHolds] = createSignal<EnoughLength | null>(null);
   let controller = new AbortController();
@@ -205,7 +213,10 @@ export function createBench(parts: BenchParts): Bench {
 
   const load = async (input: unknown, time_s = 0): Promise<string | null> => {
     const reply = await parts.client.run(input);
-    if (reply.kind !== 'ran') return whyNoRun(reply, units());
+    if (reply.kind !== 'ran') {
+      const { whyNoRun } = await import('../workers/no-run.ts');
+      return whyNoRun(reply, units());
+    }
     const { result: run } = reply;
     batch(() => {
       history.push(run.scenario);

@@ -1,6 +1,6 @@
 /** What stands on the bench when the page opens: the work kept from last time, else a still that runs. */
 import type { RunResult } from '../../sim/index.ts';
-import { whyNoRun, type RunClient } from '../workers/run-client.ts';
+import type { RunClient } from '../workers/run-client.ts';
 import { BENCH_KEY, benchShape, type SavedBench } from './kept-bench.ts';
 import type { Kept, KeptStore } from './kept-store.ts';
 
@@ -79,5 +79,6 @@ async function openFresh(
     const saved = { ...preferences, time_s: tellingMoment(reply.result) };
     return { ok: true, opening: { result: reply.result, saved, firstVisit: true, notice } };
   }
+  const { whyNoRun } = await import('../workers/no-run.ts');
   return { ok: false, message: whyNoRun(reply, preferences.units) };
 }

@@ -8,7 +8,7 @@ import { compareFields } from './compare-fields.ts';
 import type { ComparedRun } from '../../state/comparison-store.ts';
 import { WorkingButton } from '../working/WorkingButton.tsx';
 import { alarmsOf } from '../parts/RunAlarms.tsx';
-import { whyNoRun } from '../../workers/run-client.ts';
+import { whyNoRun } from '../../workers/no-run.ts';
 
 export interface CompareCardProps {
   readonly run: ComparedRun;

@@ -110,9 +110,9 @@ describe('a change', () => {
       bench.change('pot.water_kg', 99);
       await answer(0, invalid);
       expect(bench.stale()).toBe(true);
-      expect(bench.staleBecause()).toMatch(
-        /^Water in the pot: 99.L is not possible; at most 9.L fits under the grid\.$/u,
-      );
+      await expect
+        .poll(bench.staleBecause)
+        .toMatch(/^Water in the pot: 99.L is not possible; at most 9.L fits under the grid\.$/u);
       expect(bench.result().scenario.pot.water_kg).toBe(8);
       expect(bench.scenario().pot.water_kg).toBe(99);
       bench.undo();
