@@ -63,7 +63,7 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
       title: 'Deadly look-alikes',
       isWords: true,
       cell: (plant) => (
-        <Show when={deadly(plant) > 0} fallback={<span class="answer-quiet">none known</span>}>
+        <Show when={deadly(plant) > 0} fallback={<span class="answer-quiet">none listed</span>}>
           <span class="is-bad alarm-mark">{deadly(plant)}</span>
         </Show>
       ),
