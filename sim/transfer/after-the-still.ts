@@ -54,7 +54,7 @@ export const afterTheStillCorrelations: readonly Correlation[] = [
   }),
   forReaders({
     name: 'ageing-rate',
-    says: 'How many times faster an oil ages than at 25 °C.',
+    says: 'How many times faster an oil ages than in a warm room.',
     arguments: { T: { unit: 'K', says: 'temperature of the store', range: [253.15, 318.15] } },
     result: { symbol: 'f', unit: '1' },
     tex: 'f = 2^{(T-298.15)/10}',

@@ -10,8 +10,8 @@ export interface QuantityFieldProps {
   /** The label is read out but not shown. */
   readonly labelHidden?: boolean;
   readonly class?: string;
-  /** SI value. */
-  readonly value: number;
+  /** SI value; `null` where it is left open. */
+  readonly value: number | null;
   readonly unit: string;
   /** Path of the field or kind of the quantity, for its shown unit. */
   readonly hint?: string;
@@ -23,6 +23,8 @@ export interface QuantityFieldProps {
   readonly integer?: boolean;
   /** A number that is typed counts even where it is the one that stands there. */
   readonly takesSame?: boolean;
+  /** The field may be left open; said when it is. */
+  readonly onClear?: () => void;
   /** Takes the number in SI; a sentence in return says why it was not taken. */
   readonly onCommit: (value: number, nudge: boolean) => string | null | undefined | void;
 }
@@ -41,6 +43,7 @@ export function QuantityField(props: QuantityFieldProps) {
         ...(props.min === undefined ? {} : { min: props.min }),
         ...(props.max === undefined ? {} : { max: props.max }),
         ...(props.integer === true ? { kind: 'integer' } : {}),
+        nullable: props.onClear !== undefined,
       };
     },
     get system() {
@@ -49,7 +52,7 @@ export function QuantityField(props: QuantityFieldProps) {
     get takesSame() {
       return props.takesSame;
     },
-    onCommit: (value, nudge) => (value === null ? null : props.onCommit(value, nudge)),
+    onCommit: (value, nudge) => (value === null ? props.onClear?.() : props.onCommit(value, nudge)),
   });
   return (
     <div class={`quantity-field ${props.class ?? ''}`}>

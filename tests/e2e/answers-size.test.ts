@@ -101,10 +101,10 @@ describe('how much tube', () => {
       })
       .toBe(before);
 
+    await own.locator('.map-own-point').hover();
     const box = await own.boundingBox();
     if (!box) throw new Error('the own still is not to be seen');
     const [x, y] = [box.x + 22, box.y + 22];
-    await own.locator('.map-own-point').hover();
     await page.mouse.down();
     await page.mouse.move(x + 40, y - 30, { steps: 4 });
     await page.mouse.move(x + 60, y - 60, { steps: 4 });

@@ -237,7 +237,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
             </>
           )}
         </Show>
-        <Seasons logs={logbook().logs} />
+        <Seasons logs={logbook().logs} units={props.context.units()} />
         <Show when={logbook().logs.length > 0}>
           <SaveBar of="the list of runs" runName="Run book" table={listOfRuns} json={() => writtenLogbook(logbook())} />
         </Show>

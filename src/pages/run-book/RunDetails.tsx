@@ -1,8 +1,9 @@
 /** What is noted of a run beside its readings, and what follows: yield and cost. */
 import { createUniqueId, For, Show } from 'solid-js';
-import { displayUnit, formatNumber, quantities, type Reader } from '../../../sim/index.ts';
+import { quantities, type Reader } from '../../../sim/index.ts';
 import type { LoggedRun } from '../../state/logbook-schema.ts';
 import { yieldOf, type RunFacts } from '../../state/run-facts.ts';
+import { QuantityField } from '../../ui/QuantityField.tsx';
 
 type TextFact = 'place' | 'plant' | 'field';
 type AmountFact = Exclude<keyof RunFacts, TextFact | 'date'>;
@@ -18,15 +19,14 @@ const AMOUNTS: readonly {
   readonly words: string;
   readonly unit: string;
   readonly hint: string;
+  readonly max: number;
 }[] = [
-  { name: 'plant_kg', words: 'Weight of the plant', unit: 'kg', hint: 'mass' },
-  { name: 'moisture', words: 'Water in the plant', unit: '1', hint: 'share' },
-  { name: 'hydrosol_kg', words: 'Hydrosol', unit: 'kg', hint: 'water' },
-  { name: 'energy_J', words: 'Energy', unit: 'J', hint: 'energy' },
-  { name: 'water_kg', words: 'Cooling water', unit: 'kg', hint: 'water' },
+  { name: 'plant_kg', words: 'Weight of the plant', unit: 'kg', hint: 'mass', max: 1000 },
+  { name: 'moisture', words: 'Water in the plant', unit: '1', hint: 'share', max: 0.98 },
+  { name: 'hydrosol_kg', words: 'Hydrosol', unit: 'kg', hint: 'water', max: 1000 },
+  { name: 'energy_J', words: 'Energy', unit: 'J', hint: 'energy', max: 3.6e9 },
+  { name: 'water_kg', words: 'Cooling water', unit: 'kg', hint: 'water', max: 1e5 },
 ];
-
-const LARGEST_DECIMALS = 3;
 
 export interface RunDetailsProps {
   readonly log: LoggedRun;
@@ -38,19 +38,6 @@ export function RunDetails(props: RunDetailsProps) {
   const id = createUniqueId();
   const facts = () => props.log.facts;
   const set = (changed: Partial<RunFacts>) => props.onChange({ ...facts(), ...changed });
-  const unitOf = (unit: string, hint: string) => displayUnit(unit, props.reader.units, hint);
-  const shown = (name: AmountFact, unit: string, hint: string): string => {
-    const value = facts()[name];
-    return value === null ? '' : String(Number(unitOf(unit, hint).fromSI(value).toFixed(LARGEST_DECIMALS)));
-  };
-  const take = (input: HTMLInputElement, name: AmountFact, unit: string, hint: string) => {
-    const text = input.value.trim().replace(',', '.');
-    const number = Number(text);
-    const value = text === '' ? null : unitOf(unit, hint).toSI(number);
-    const isGood = value === null || (Number.isFinite(number) && number >= 0 && !(name === 'moisture' && value >= 1));
-    input.setAttribute('aria-invalid', isGood ? 'false' : 'true');
-    if (isGood) set({ [name]: value });
-  };
   const told = () => {
     const { oil_mL, yield_mL_kg, cost, cost_mL } = yieldOf(props.log);
     const q = quantities(props.reader);
@@ -58,7 +45,7 @@ export function RunDetails(props: RunDetailsProps) {
     return [
       ...(oil === null || yield_mL_kg === null
         ? []
-        : [`${oil} of oil: ${formatNumber(yield_mL_kg, 1)} mL from each kilogram of plant.`]),
+        : [`${oil} of oil: ${q.stored(yield_mL_kg * 1e-6, 'm³/kg', 'oilYield', { significant: 3 })} of plant.`]),
       ...(cost === null
         ? []
         : [
@@ -95,19 +82,18 @@ export function RunDetails(props: RunDetailsProps) {
           )}
         </For>
         <For each={AMOUNTS}>
-          {({ name, words, unit, hint }) => (
-            <label>
-              <span>
-                {words}, {unitOf(unit, hint).label}
-              </span>
-              <input
-                class="text-input"
-                type="text"
-                inputmode="decimal"
-                value={shown(name, unit, hint)}
-                onChange={(event) => take(event.currentTarget, name, unit, hint)}
-              />
-            </label>
+          {({ name, words, unit, hint, max }) => (
+            <QuantityField
+              label={words}
+              value={facts()[name]}
+              unit={unit}
+              hint={hint}
+              min={0}
+              max={max}
+              system={props.reader.units}
+              onClear={() => set({ [name]: null })}
+              onCommit={(value) => set({ [name]: value })}
+            />
           )}
         </For>
       </div>

@@ -1,14 +1,17 @@
 /** Seasons side by side: oil a kilogram by plant and year, one small picture a plant, all on one scale. */
 import { createMemo, For, Show } from 'solid-js';
-import { formatNumber } from '../../../sim/index.ts';
+import { displayUnit, formatNumber, type UnitSystem } from '../../../sim/index.ts';
 import type { LoggedRun } from '../../state/logbook-schema.ts';
 import { seasonsOf } from '../../state/run-facts.ts';
 
-export function Seasons(props: { readonly logs: readonly LoggedRun[] }) {
+const CUBIC_METRES_A_MILLILITRE = 1e-6;
+
+export function Seasons(props: { readonly logs: readonly LoggedRun[]; readonly units: UnitSystem }) {
   const plants = createMemo(() => seasonsOf(props.logs));
   const most = () => Math.max(...plants().flatMap(({ seasons }) => seasons.map(({ most_mL_kg }) => most_mL_kg)));
   const share = (value: number): string => `${(100 * value) / most()}%`;
-  const number = (value: number): string => formatNumber(value, 1);
+  const unit = () => displayUnit('m³/kg', props.units, 'oilYield');
+  const number = (mL_kg: number): string => formatNumber(unit().fromSI(mL_kg * CUBIC_METRES_A_MILLILITRE), 1);
   return (
     <section aria-labelledby="seasons-title">
       <h3 id="seasons-title">Seasons side by side</h3>
@@ -21,7 +24,7 @@ export function Seasons(props: { readonly logs: readonly LoggedRun[] }) {
         }
       >
         <p class="answer-quiet">
-          Oil from each kilogram of plant, mL. The bar is the mean of the season; the mark spans its runs.
+          Oil from the plant, {unit().label}. The bar is the mean of the season; the mark spans its runs.
         </p>
         <div class="seasons">
           <For each={plants()}>
@@ -31,7 +34,7 @@ export function Seasons(props: { readonly logs: readonly LoggedRun[] }) {
                 <thead class="visually-hidden">
                   <tr>
                     <th scope="col">Year</th>
-                    <th scope="col">Mean, mL per kg</th>
+                    <th scope="col">Mean, {unit().label}</th>
                     <th scope="col">Least to most</th>
                   </tr>
                 </thead>
