@@ -1,6 +1,7 @@
 /** Opens the working of a number that the page itself has at hand. */
-import { createSignal, lazy, Show, Suspense } from 'solid-js';
+import { lazy } from 'solid-js';
 import type { UnitSystem, WorkingSheet } from '../../../sim/index.ts';
+import { LateDialog } from './LateDialog.tsx';
 
 const SheetDialog = lazy(async () => ({ default: (await import('./SheetDialog.tsx')).SheetDialog }));
 
@@ -13,25 +14,15 @@ export interface SheetButtonProps {
 }
 
 export function SheetButton(props: SheetButtonProps) {
-  const [wanted, setWanted] = createSignal(false);
-  const [open, setOpen] = createSignal(false);
   return (
-    <>
-      <button
-        type="button"
-        class="word"
-        onClick={() => {
-          setWanted(true);
-          setOpen(true);
-        }}
-      >
-        how<span class="visually-hidden"> {props.of} is worked out</span>
-      </button>
-      <Show when={wanted()}>
-        <Suspense>
-          <SheetDialog open={open()} sheet={props.sheet} units={props.units} onClose={() => setOpen(false)} />
-        </Suspense>
-      </Show>
-    </>
+    <LateDialog
+      words={
+        <>
+          how<span class="visually-hidden"> {props.of} is worked out</span>
+        </>
+      }
+    >
+      {(open, close) => <SheetDialog open={open()} sheet={props.sheet} units={props.units} onClose={close} />}
+    </LateDialog>
   );
 }

@@ -1,6 +1,7 @@
 /** Opens the working of a headline number. The sheet, its typesetting and its worker are fetched when first opened. */
-import { createSignal, lazy, Show, Suspense } from 'solid-js';
+import { lazy, Show } from 'solid-js';
 import type { Scenario, WorkingId, UnitSystem } from '../../../sim/index.ts';
+import { LateDialog } from './LateDialog.tsx';
 
 const WorkingDialog = lazy(async () => ({ default: (await import('./WorkingDialog.tsx')).WorkingDialog }));
 
@@ -17,32 +18,24 @@ export interface WorkingButtonProps {
 }
 
 export function WorkingButton(props: WorkingButtonProps) {
-  const [wanted, setWanted] = createSignal(false);
-  const [open, setOpen] = createSignal(false);
   return (
-    <>
-      <button
-        type="button"
-        class="word"
-        onClick={() => {
-          setWanted(true);
-          setOpen(true);
-        }}
-      >
-        {props.words ?? 'Show the working'}
-        <Show when={props.of}>{(of) => <span class="visually-hidden"> of {of()}</span>}</Show>
-      </button>
-      <Show when={wanted()}>
-        <Suspense>
-          <WorkingDialog
-            open={open()}
-            topic={props.topic}
-            scenario={props.scenario}
-            units={props.units}
-            onClose={() => setOpen(false)}
-          />
-        </Suspense>
-      </Show>
-    </>
+    <LateDialog
+      words={
+        <>
+          {props.words ?? 'Show the working'}
+          <Show when={props.of}>{(of) => <span class="visually-hidden"> of {of()}</span>}</Show>
+        </>
+      }
+    >
+      {(open, close) => (
+        <WorkingDialog
+          open={open()}
+          topic={props.topic}
+          scenario={props.scenario}
+          units={props.units}
+          onClose={close}
+        />
+      )}
+    </LateDialog>
   );
 }
