@@ -16,6 +16,7 @@ import { workerPool } from '../../workers/start-pool.ts';
 import { LessonView } from './LessonView.tsx';
 import type { SheetKind } from './sheets/Sheets.tsx';
 import './lessons.css';
+import './questions.css';
 
 const loadSheets = () => import('./sheets/Sheets.tsx');
 const Sheets = lazy(async () => ({ default: (await loadSheets()).Sheets }));
