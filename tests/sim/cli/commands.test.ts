@@ -112,7 +112,8 @@ describe('size', () => {
       tubes: { id: string; verdict: string; sentence: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
-    expect(Math.abs(printed.own.lengthWithMargin_m - 1.1 * printed.own.length_m)).toBeLessThan(0.01);
+    // Both are rounded up to whole centimetres: by the margin, and by up to a centimetre more.
+    expect(printed.own.lengthWithMargin_m).toBeCloseTo(Math.ceil(110 * printed.own.length_m - 1e-6) / 100, 9);
     expect(printed.own.length_m).toBeGreaterThan(1.1 * printed.own.typical_m);
     expect(printed.own.decidedBy.length).toBeGreaterThan(3);
     expect(printed.tubes.map(({ id, verdict }) => [id, verdict])).toEqual([
