@@ -46,7 +46,7 @@ describe('drops', () => {
     const thujone_kg = 0.34 * 33e-6;
     within(1e6 * thujone_kg, 11.2, 0.01);
     within(6e-6 / thujone_kg, 0.53, 0.01);
-    within(5e-6 / thujone_kg, 0.45, 0.02);
+    within(5e-6 / thujone_kg, 0.45, 0.01);
   });
 
   it('C20: two per cent in 30 mL are 0.6 mL, 16 drops, half a gram; and back', () => {
