@@ -50,6 +50,7 @@ export type {
 } from './run/result.ts';
 export * from './library/index.ts';
 export { captureByDropSize, type DropCapture } from './run/drop-capture.ts';
+export { condenserAt, type CondenserMoment } from './run/condenser-moment.ts';
 export { separatorAt, type SeparatorMoment } from './run/separator-moment.ts';
 export { exampleScenario, examples, type Example } from './run/examples.ts';
 export { openingExample } from './run/opening-example.ts';

@@ -7,6 +7,7 @@ import { EnergyChart } from './plot/EnergyChart.tsx';
 import { MomentChart } from './plot/MomentChart.tsx';
 import { PictureChart } from './plot/PictureChart.tsx';
 import type { Scene } from './plot/scene.ts';
+import { condenserPicture, condenserTable } from './pictures/condenser-picture.ts';
 import { separatorPicture, separatorTable } from './pictures/separator-picture.ts';
 import { TimeChart } from './plot/TimeChart.tsx';
 import type { RunCharts } from './run-charts.ts';
@@ -53,6 +54,14 @@ export function OneChart(props: OneChartProps) {
           flagsAt={(time_s) => cutSizeFlag(props.charts.captureAt(time_s), props.scene.units())}
           xDomain={props.charts.dropAxis()}
           restingWords={(label, time_s) => captureWords(props.charts.captureAt(time_s), label.key)}
+        />
+      </Match>
+      <Match when={props.id === 'tube'}>
+        <PictureChart
+          {...common}
+          name="tube"
+          pictureAt={(time_s, frame) => condenserPicture(props.charts.result(), time_s, frame)}
+          tableAt={(time_s) => condenserTable(props.charts.result(), time_s, props.scene.units())}
         />
       </Match>
       <Match when={props.id === 'separator'}>

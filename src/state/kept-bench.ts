@@ -17,6 +17,7 @@ export const SHOWN_CHARTS = [
   'recovery',
   'bed',
   'condenser',
+  'tube',
   'drops',
   'separator',
   'energy',

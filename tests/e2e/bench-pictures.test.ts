@@ -21,3 +21,19 @@ test('the separator close up is reached from the separator, follows the time mar
   const [picture, place] = await Promise.all([shown.boundingBox(), page.locator('.first-chart').boundingBox()]);
   expect((picture?.y ?? 0) + (picture?.height ?? 0)).toBeLessThanOrEqual((place?.y ?? 0) + (place?.height ?? 0) + 1);
 });
+
+test('the condenser close up is reached from the condenser and follows the time mark', async () => {
+  const { page, timeMark } = await openBench({ viewport: { width: 390, height: 844 } });
+  await page
+    .getByRole('button', { name: /^Coil,/ })
+    .first()
+    .press('Enter');
+  await page.getByRole('button', { name: 'See it close up' }).click();
+  const shown = page.locator('.first-chart').getByRole('img', { name: /^The condenser at this moment/ });
+  await shown.waitFor();
+  const saying = () => shown.getAttribute('aria-label');
+  await timeMark.fill('0');
+  await expect.poll(saying).toContain('No vapour comes at this moment.');
+  await timeMark.fill('5000');
+  await expect.poll(saying).toMatch(/All has condensed after .+ of 1\.50\Wm\..+half of it in the first/u);
+});

@@ -11,7 +11,7 @@ import type { XAxis } from './x-axis.ts';
 /** The charts of a run in the order in which they stand, the ones over time first. */
 export const CHART_IDS = SHOWN_CHARTS;
 export type ChartId = ShownChart;
-const OF_ONE_MOMENT = ['condenser', 'drops', 'separator', 'energy'] as const satisfies readonly ChartId[];
+const OF_ONE_MOMENT = ['condenser', 'tube', 'drops', 'separator', 'energy'] as const satisfies readonly ChartId[];
 export type TimeChartId = Exclude<ChartId, (typeof OF_ONE_MOMENT)[number]>;
 export const isTimeChart = (id: ChartId): id is TimeChartId => !OF_ONE_MOMENT.some((other) => other === id);
 
@@ -24,6 +24,7 @@ export const CHART_NAMES: Readonly<Record<ChartId, string>> = {
   recovery: 'Recovery',
   bed: 'Heat in the bed',
   condenser: 'Along the condenser',
+  tube: 'Condenser, close up',
   drops: 'Drops caught',
   separator: 'Separator, close up',
   energy: 'Energy',

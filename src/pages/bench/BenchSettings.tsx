@@ -1,8 +1,12 @@
 /** The settings of the selected part, wired to the bench. */
 import { onCleanup, onMount, Show } from 'solid-js';
 import type { ScenarioPart } from '../../../sim/index.ts';
+import type { ShownChart } from '../../state/kept-bench.ts';
 import { useBench } from '../../state/bench.ts';
 import { SettingsPanel } from './settings/SettingsPanel.tsx';
+
+/** Parts that have a picture of their own among the charts. */
+const CLOSE_UP: Partial<Record<ScenarioPart, ShownChart>> = { condenser: 'tube', separator: 'separator' };
 
 export interface BenchSettingsProps {
   readonly part: ScenarioPart;
@@ -18,8 +22,8 @@ export function BenchSettings(props: BenchSettingsProps) {
     if (cameFrom instanceof HTMLElement || cameFrom instanceof SVGElement) cameFrom.focus({ preventScroll: true });
   });
   /** The settings give way to the picture that they stand over. */
-  const lookCloser = () => {
-    bench.setChart('separator');
+  const lookCloser = (picture: ShownChart) => {
+    bench.setChart(picture);
     bench.select(null);
   };
   return (
@@ -32,10 +36,12 @@ export function BenchSettings(props: BenchSettingsProps) {
         <h2 ref={title} tabindex="-1">
           Settings
         </h2>
-        <Show when={props.part === 'separator'}>
-          <button type="button" onClick={lookCloser}>
-            See it close up
-          </button>
+        <Show when={CLOSE_UP[props.part]}>
+          {(picture) => (
+            <button type="button" onClick={() => lookCloser(picture())}>
+              See it close up
+            </button>
+          )}
         </Show>
         <button type="button" onClick={() => bench.select(null)}>
           Close<span class="visually-hidden"> settings</span>
