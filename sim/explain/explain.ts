@@ -35,11 +35,12 @@ export type WorkingId = (typeof WORKING_IDS)[number];
 type SheetAt = (moment: Moment) => WorkingSheet | null;
 
 /**
- * The sheets of a run; one is left out where the run never got so far.
+ * The sheets of a run; one is left out where the run never got so far, all where its calculation failed.
  * @param at_s moment to show; without it, each sheet shows the moment of its headline number, such as the longest
  * condensing length
  */
 export function workingSheets(result: RunResult, at_s: number | null = null): readonly WorkingSheet[] {
+  if (result.failure !== null) return [];
   const { scenario } = result;
   const { beforeBoil, steam, length, outlet, gauge, warmestCoolant, coarsestCut } = surveyRun(scenario);
   const headlines: readonly (readonly [at_s: number | null, sheets: readonly SheetAt[]])[] = [

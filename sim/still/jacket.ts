@@ -77,13 +77,20 @@ export class Jacket extends Coolant {
   predictTemperature(conductance: Float64Array, inside: Float64Array, dt: number): void {
     const count = this.cellEnthalpy.length;
     const held = this.cellMass / dt;
+    // A pump that outruns its barrel sends the same water round again: only what the barrel holds is fresh.
+    const outrun = this.barrel !== null && this.flow * dt > this.barrel.water;
+    const flow = outrun ? this.barrel.water / dt : this.flow;
     let upstream = this.barrel ? (this.barrel.temperature[0] as number) : this.inletTemperature;
+    if (outrun) {
+      this.segmentHeat.fill(0);
+      upstream = tableTemperatureFromLiquidEnthalpy(this.drawFrom(this.barrel, this.flow * dt));
+    }
     for (let index = 0; index < count; index++) {
       const s = this.counterflow ? count - 1 - index : index;
       const now = this.cellTemperature[s] as number;
       const g = (conductance[s] as number) / WATER_HEAT_CAPACITY;
-      const whole = held + this.flow + g;
-      upstream = (held * now + this.flow * upstream + g * (inside[s] as number)) / whole;
+      const whole = held + flow + g;
+      upstream = (held * now + flow * upstream + g * (inside[s] as number)) / whole;
       this.segmentTemperature[s] = upstream;
       this.room[s] = whole * WATER_HEAT_CAPACITY * dt;
     }

@@ -44,6 +44,15 @@ export const PRESSURE_MEMORY = 5;
 /** Gauge pressure that the steam tables still cover, Pa; the run stops long before. */
 export const HIGHEST_GAUGE = 150_000;
 
+/** Steam through the bed below which the slope of its drop is not taken, kg/s: dividing by less overflows. */
+const LEAST_THROUGH = 1e-12;
+
+/**
+ * Heat of the pot above its boil, K, that is left where a step brings more than the straight line of the boiling point
+ * holds for: what exceeds it leaves as steam in the same step.
+ */
+const LEFT_ABOVE_BOIL = 2;
+
 /** Most of its water that the pot boils off in one step, as a share. */
 export const MOST_BOILED_OFF = 0.999;
 
@@ -166,7 +175,7 @@ export class Pot {
   /** Tells the pot the pressure drop downstream that its last steam caused, Pa. */
   setBackPressure(drop: number): void {
     this.drop = drop;
-    this.dropSlope = this.through > 0 ? (DROP_EXPONENT * drop) / this.through : 0;
+    this.dropSlope = this.through > 0 ? (DROP_EXPONENT * drop) / Math.max(LEAST_THROUGH, this.through) : 0;
   }
 
   /** Liquid running back into the pot. */
@@ -316,5 +325,20 @@ export class Pot {
     }
     this.enthalpy -= out.enthalpy;
     this.oilLatent = latent / steam;
+    this.flash(T);
+  }
+
+  /** Lets what is left far above the boil leave as steam too, hotter where it is more than all the water can take up. */
+  private flash(T: number): void {
+    const { out } = this;
+    const capacity = this.capacity();
+    const over = this.enthalpy - this.water * tableLiquidEnthalpy(T) - capacity * (T - ENTHALPY_ZERO);
+    if (!(over > LEFT_ABOVE_BOIL * (this.water * tableLiquidHeatCapacity(T) + capacity))) return;
+    const more = Math.min(over / tableLatentHeat(T), MOST_BOILED_OFF * this.water);
+    const heat = more * tableLiquidEnthalpy(T) + over;
+    this.water -= more;
+    this.enthalpy -= heat;
+    out.water += more;
+    out.enthalpy += heat;
   }
 }

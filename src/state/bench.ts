@@ -24,7 +24,7 @@ import {
   type ScenarioPart,
   type UnitSystem,
 } from '../../sim/index.ts';
-import type { RunClient } from '../workers/run-client.ts';
+import type { NoRun, RunClient, RunReply } from '../workers/run-client.ts';
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';
 import { sizeQuestion } from './length-that-holds.ts';
@@ -115,8 +115,7 @@ export function createBench(parts: BenchParts): Bench {
   let lastGesture: string | undefined;
   const [asked, setAsked] = createSignal<Scenario>(parts.first.scenario);
   const [answered, setAnswered] = createSignal<Scenario | null>(parts.first.scenario);
-  const [problems, setProblems] = createSignal<readonly Problem[]>([]);
-  const [broken, setBroken] = createSignal<string | null>(null);
+  const [noRun, setNoRun] = createSignal<NoRun | null>(null);
   const [selected, select] = createSignal<ScenarioPart | null>(null);
   const [touched, touch] = createSignal<ScenarioPart | null>(null);
   const [chart, setChart] = createSignal(parts.saved.chart);
@@ -135,16 +134,20 @@ export function createBench(parts: BenchParts): Bench {
   playback.load(parts.saved.time_s);
 
   const running = createMemo(() => asked() !== answered());
+  const problems = createMemo((): readonly Problem[] => {
+    const reply = noRun();
+    return reply?.kind === 'invalid' ? reply.problems : [];
+  });
   const [refusal, setRefusal] = createSignal('');
   createEffect(
-    on([problems, units], async ([found, system]) => {
+    on([noRun, units], async ([reply, system]) => {
       setRefusal('');
-      if (found.length === 0) return;
-      const { problemsInWords } = await import('../workers/no-run.ts');
-      if (problems() === found && units() === system) setRefusal(problemsInWords(found, system));
+      if (reply === null) return;
+      const { whyNoRun } = await import('../workers/no-run.ts');
+      if (noRun() === reply && units() === system) setRefusal(whyNoRun(reply, system));
     }),
   );
-  const staleBecause = createMemo(() => (problems().length > 0 ? refusal() : broken()));
+  const staleBecause = createMemo(() => (noRun() === null ? null : refusal()));
 
   const [holds, setHolds] = createSignal<EnoughLength | null>(null);
   let controller = new AbortController();
@@ -172,26 +175,21 @@ export function createBench(parts: BenchParts): Bench {
   };
   onCleanup(() => controller.abort());
 
-  const settle = (which: Scenario, answer: { result?: RunResult; problems?: readonly Problem[]; broken?: string }) =>
+  const settle = (which: Scenario, reply: RunReply) =>
     batch(() => {
+      if (reply.kind === 'superseded') return;
       setAnswered(() => which);
-      setProblems(answer.problems ?? []);
-      setBroken(answer.broken ?? null);
-      const ran = answer.result;
-      if (!ran) return;
-      setResult(() => ran);
-      lookForLength(ran);
+      setNoRun(() => (reply.kind === 'ran' ? null : reply));
+      if (reply.kind !== 'ran') return;
+      setResult(() => reply.result);
+      lookForLength(reply.result);
     });
 
   const rerun = () => {
     const wish = scenario();
     setAsked(() => wish);
     forgetLength(JSON.stringify(sizeQuestion(wish)));
-    void parts.client.run(wish).then((reply) => {
-      if (reply.kind === 'ran') settle(wish, { result: reply.result });
-      else if (reply.kind === 'invalid') settle(wish, { problems: reply.problems });
-      else if (reply.kind === 'failed') settle(wish, { broken: reply.message });
-    });
+    void parts.client.run(wish).then((reply) => settle(wish, reply));
   };
 
   const apply = (next: Scenario, gesture?: string) => {
@@ -223,7 +221,7 @@ export function createBench(parts: BenchParts): Bench {
       setLoaded(() => run.scenario);
       setRunBefore(null);
       setAsked(() => run.scenario);
-      settle(run.scenario, { result: run });
+      settle(run.scenario, reply);
       playback.load(time_s);
       select(null);
     });

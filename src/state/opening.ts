@@ -36,6 +36,8 @@ export const tellingMoment = ({ summary }: RunResult): number => {
 
 const UNREAD =
   'The still kept on this device can’t be read by this version, so an example stands here instead. It stays kept.';
+const FAILED =
+  'The calculation of the still kept on this device failed, so an example stands here instead. It stays kept.';
 const BLOCKED = 'This browser keeps nothing for this page, so download what you want to keep.';
 
 export async function openBench(store: KeptStore, client: RunClient): Promise<Opened> {
@@ -60,7 +62,7 @@ export async function openBench(store: KeptStore, client: RunClient): Promise<Op
       keysOn: bench.keysOn,
     };
     store.protect(BENCH_KEY);
-    return openFresh(client, example, preferences, UNREAD);
+    return openFresh(client, example, preferences, reply.kind === 'broke-off' ? FAILED : UNREAD);
   }
   return openFresh(client, example, FRESH, kept.kind === 'unread' ? UNREAD : null);
 }

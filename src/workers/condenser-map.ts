@@ -10,7 +10,7 @@ export interface MapNode {
 }
 
 export interface OutletReading extends MapNode {
-  /** Warmest distillate over the whole run, flow-weighted; `null` where nothing came over. */
+  /** Warmest distillate over the whole run, flow-weighted; `null` where nothing came over, or nothing is known. */
   readonly outlet_K: number | null;
   /** Vapour left the outlet, or the still held back so much that a lid can lift. */
   readonly fails: boolean;
@@ -28,7 +28,7 @@ const ZERO_CELSIUS = 273.15;
 
 function outletAt(scenario: Scenario, axis: MapAxis, node: MapNode, detail: MapDetail): OutletReading {
   const { advanced, run } = scenario;
-  const { summary, events } = simulate({
+  const { summary, events, failure } = simulate({
     ...scenario,
     condenser: { ...scenario.condenser, length_m: node.length_m },
     cooling: coolingAt(scenario, axis, node.x),
@@ -40,6 +40,7 @@ function outletAt(scenario: Scenario, axis: MapAxis, node: MapNode, detail: MapD
       recordEvery_s: Math.min(600, run.duration_s),
     },
   });
+  if (failure !== null) return { ...node, outlet_K: null, fails: false, pressure: false };
   const pressure = events.some(({ kind }) => kind === 'pressure-high' || kind === 'over-pressure');
   const fails = pressure || events.some(({ kind }) => kind === 'vapour-escapes' || kind === 'cooling-boils');
   return {

@@ -1,10 +1,17 @@
 /** Why there is no run, in words: fetched where that happens. */
-import { englishReader, problemMessage, type Problem, type UnitSystem } from '../../sim/index.ts';
+import {
+  englishReader,
+  failureMessages,
+  problemMessage,
+  wholeMessage,
+  type Problem,
+  type UnitSystem,
+} from '../../sim/index.ts';
 import type { NoRun } from './run-client.ts';
 
 const MOST_PROBLEMS_TOLD = 3;
 
-export const problemsInWords = (problems: readonly Problem[], units: UnitSystem): string =>
+const problemsInWords = (problems: readonly Problem[], units: UnitSystem): string =>
   problems
     .slice(0, MOST_PROBLEMS_TOLD)
     .map((problem) => problemMessage(problem, englishReader(units)))
@@ -15,6 +22,8 @@ export function whyNoRun(reply: NoRun, units: UnitSystem): string {
   switch (reply.kind) {
     case 'invalid':
       return problemsInWords(reply.problems, units);
+    case 'broke-off':
+      return wholeMessage(failureMessages(englishReader(units)).brokeOff(reply.failure));
     case 'failed':
       return `The model could not run it: ${reply.message}`;
     case 'superseded':

@@ -15,8 +15,11 @@ import {
   type Scenario,
 } from '../../sim/index.ts';
 
-/** How far from the defaults to draw. */
-export type Reach = 'ordinary' | 'corner';
+/** How far from the defaults to draw; at the ends each field has its default or an end of its range. */
+export type Reach = 'ordinary' | 'corner' | 'ends';
+
+/** Shares of the fields that stand at an end of their ranges, of which each still has one. */
+const SHARES_AT_ENDS = [0.02, 0.1, 0.4, 1];
 
 /** Whether knots of a schedule may wait for an event. */
 export type Plans = 'by-clock' | 'any';
@@ -55,11 +58,16 @@ const spread = (min: number, max: number): fc.Arbitrary<number> =>
     ? between(Math.log(min), Math.log(max)).map((x) => Math.min(max, Math.max(min, Math.exp(x))))
     : between(min, max);
 
-function numberOf(field: FieldInfo, initial: number, reach: Reach): fc.Arbitrary<number> {
+function numberOf(field: FieldInfo, initial: number, reach: Reach, atEnds = 0): fc.Arbitrary<number> {
   const min = field.min as number;
   const max = field.max as number;
   const half = 0.5 * Math.abs(initial) || 0.1 * (max - min);
   const near = between(Math.max(min, initial - half), Math.min(max, initial + half));
+  if (reach === 'ends')
+    return fc.oneof(
+      { weight: Math.round(100 * (1 - atEnds)), arbitrary: fc.constant(initial) },
+      { weight: Math.round(100 * atEnds), arbitrary: fc.constantFrom(min, max) },
+    );
   const drawn =
     reach === 'ordinary'
       ? fc.oneof({ weight: 3, arbitrary: fc.constant(initial) }, { weight: 5, arbitrary: near })
@@ -72,14 +80,14 @@ function numberOf(field: FieldInfo, initial: number, reach: Reach): fc.Arbitrary
   return field.kind === 'integer' ? drawn.map((value) => Math.min(max, Math.max(min, Math.round(value)))) : drawn;
 }
 
-const scheduleOf = (field: FieldInfo, reach: Reach, plans: Plans): fc.Arbitrary<Knot[]> => {
+const scheduleOf = (field: FieldInfo, reach: Reach, plans: Plans, atEnds: number): fc.Arbitrary<Knot[]> => {
   const initial = (field.default as Knot[])[0]?.value as number;
   const knot = fc.record({
     at_s: fc.integer({ min: 1, max: 3000 }),
-    value: numberOf(field, initial, reach),
+    value: numberOf(field, initial, reach, atEnds),
     shape: fc.constantFrom('step' as const, 'ramp' as const),
   });
-  const first = numberOf(field, initial, reach);
+  const first = numberOf(field, initial, reach, atEnds);
   const later = fc.uniqueArray(knot, { maxLength: 4, selector: (entry) => entry.at_s });
   const start = (value: number): Knot => ({ at_s: 0, value, shape: 'step' });
   const inOrder = (knots: Knot[]): Knot[] => knots.sort((a, b) => a.at_s - b.at_s);
@@ -105,18 +113,18 @@ const scheduleOf = (field: FieldInfo, reach: Reach, plans: Plans): fc.Arbitrary<
 const kelvin = (field: FieldInfo, initial: number): fc.Arbitrary<number> =>
   between(Math.max(field.min as number, initial - 12), Math.min(field.max as number, initial + 12));
 
-function valueOf(field: FieldInfo, reach: Reach, plans: Plans): fc.Arbitrary<unknown> {
+function valueOf(field: FieldInfo, reach: Reach, plans: Plans, atEnds: number): fc.Arbitrary<unknown> {
   if (field.kind === 'choice') return fc.constantFrom(...(field.options as readonly string[]));
-  if (field.kind === 'schedule') return scheduleOf(field, reach, plans);
+  if (field.kind === 'schedule') return scheduleOf(field, reach, plans, atEnds);
   if (field.nullable) {
     const middle = 0.5 * ((field.min as number) + (field.max as number));
     return fc.oneof(
       { weight: 4, arbitrary: fc.constant(null) },
-      { weight: 1, arbitrary: numberOf(field, middle, reach === 'ordinary' ? 'ordinary' : 'corner') },
+      { weight: 1, arbitrary: numberOf(field, middle, reach, atEnds) },
     );
   }
   if (field.unit === 'K' && reach === 'ordinary') return kelvin(field, field.default as number);
-  return numberOf(field, field.default as number, reach);
+  return numberOf(field, field.default as number, reach, atEnds);
 }
 
 const put = (tree: Tree, path: string, value: unknown): void => {
@@ -206,7 +214,7 @@ function mendFilling(tree: Tree): void {
 export interface RandomOptions {
   readonly reach: Reach;
   readonly plans?: Plans;
-  /** Most steps a run may take. */
+  /** Most steps a run may take; at the ends a run has its whole length, in steps as long as that leaves it. */
   readonly steps: number;
 }
 
@@ -223,34 +231,46 @@ const costOf = ({ reach, steps }: RandomOptions) =>
     warm: fc.boolean(),
   });
 
+/** Lengths of a run at the ends, s: the shortest, most often the usual, and the longest that may be planned. */
+const WHOLE_LENGTHS_s = [60, 10_800, 10_800, 10_800, 259_200];
+
 /** Any valid scenario within reach. */
 export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
+  const { reach, plans = 'any' } = options;
   const drawn = scenarioFields.filter((field) => !COSTLY.has(field.path) && !JOINED.has(field.path));
-  const values = fc.tuple(...drawn.map((field) => valueOf(field, options.reach, options.plans ?? 'any')));
+  const shares = reach === 'ends' ? SHARES_AT_ENDS : [0];
+  const values = fc.oneof(
+    ...shares.map((atEnds) => fc.tuple(...drawn.map((field) => valueOf(field, reach, plans, atEnds)))),
+  );
   const plant = fc.constantFrom<(string | null)[]>(null, null, ...botanicals.map((row) => row.id));
-  return fc.tuple(values, costOf(options), plant, ownOil, ice).map(([list, cost, id, oil, additions]) => {
-    const tree: Tree = {};
-    drawn.forEach((field, index) => put(tree, field.path, list[index]));
-    const charge = tree['charge'] as Tree;
-    if (id === null) Object.assign(charge, { botanical: 'own', composition: oil });
-    else Object.assign(charge, chargeFromBotanical(id));
-    put(tree, 'cooling.ice', additions);
-    put(tree, 'advanced', {
-      step_s: cost.step_s,
-      recordEvery_s: Math.min(600, Math.max(cost.step_s, (cost.steps * cost.step_s) / cost.rows)),
-      bedLayers: cost.bedLayers,
-      tubLayers: cost.tubLayers,
-      segments: cost.segments,
+  const length = fc.constantFrom(...WHOLE_LENGTHS_s);
+  return fc
+    .tuple(values, costOf(options), plant, ownOil, ice, length)
+    .map(([list, cost, id, oil, additions, whole]) => {
+      const tree: Tree = {};
+      drawn.forEach((field, index) => put(tree, field.path, list[index]));
+      const charge = tree['charge'] as Tree;
+      if (id === null) Object.assign(charge, { botanical: 'own', composition: oil });
+      else Object.assign(charge, chargeFromBotanical(id));
+      put(tree, 'cooling.ice', additions);
+      const duration_s = reach === 'ends' ? whole : Math.max(60, Math.min(259_200, cost.steps * cost.step_s));
+      const step_s = reach === 'ends' ? Math.min(10, Math.max(cost.step_s, whole / options.steps)) : cost.step_s;
+      put(tree, 'advanced', {
+        step_s,
+        recordEvery_s: Math.min(600, Math.max(step_s, duration_s / cost.rows)),
+        bedLayers: cost.bedLayers,
+        tubLayers: cost.tubLayers,
+        segments: cost.segments,
+      });
+      put(tree, 'run.duration_s', duration_s);
+      // Most runs begin close to the boil, so that a short run shows the whole still; below it at the highest site too.
+      if (cost.warm) put(tree, 'pot.waterTemperature_K', 354);
+      mendApparatus(tree);
+      mendFilling(tree);
+      const read = readScenario(tree);
+      if (!read.ok) throw new Error(`the random scenario was not mended: ${JSON.stringify(read.problems)}`);
+      return read.scenario;
     });
-    put(tree, 'run.duration_s', Math.max(60, Math.min(259_200, cost.steps * cost.step_s)));
-    // Most runs begin close to the boil, so that a short run shows the whole still; below it at the highest site too.
-    if (cost.warm) put(tree, 'pot.waterTemperature_K', 354);
-    mendApparatus(tree);
-    mendFilling(tree);
-    const read = readScenario(tree);
-    if (!read.ok) throw new Error(`the random scenario was not mended: ${JSON.stringify(read.problems)}`);
-    return read.scenario;
-  });
 }
 
 /** A scenario with the smallest run that still passes every part, for tests that only read it. */

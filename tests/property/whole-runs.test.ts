@@ -55,9 +55,10 @@ describe.each(cases)('a random %s scenario', (reach, numRuns, steps) => {
 const stills = join(import.meta.dirname, 'stills');
 
 describe.each(readdirSync(stills))('%s', (file) => {
-  const read = readScenario(JSON.parse(readFileSync(join(stills, file), 'utf8')) as unknown);
-  it.each(laws)('%s', (_, problems) => {
-    expect(read.ok).toBe(true);
-    if (read.ok) expect(problems(simulate(read.scenario))).toEqual([]);
+  it('runs to its end and keeps every law', () => {
+    const read = readScenario(JSON.parse(readFileSync(join(stills, file), 'utf8')) as unknown);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const result = simulate(read.scenario);
+    expect(laws.flatMap(([, problems]) => problems(result))).toEqual([]);
   });
 });

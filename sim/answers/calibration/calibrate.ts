@@ -164,6 +164,7 @@ class FactorModel {
     if (found) return found;
     const changed = Object.fromEntries(this.names.map((name, index) => [name, Math.exp(logs[index] ?? 0)]));
     const result = simulate({ ...this.scenario, factors: { ...this.scenario.factors, ...changed } });
+    if (result.failure !== null) throw new BrokenOff(result.failure);
     const entry = {
       result,
       scaled: Float64Array.from(this.readings, (reading) => predictedReading(result, reading) / reading.sigma),
@@ -233,6 +234,16 @@ function notesOn(
   return notes;
 }
 
+/** A run of the fit whose calculation failed. */
+class BrokenOff extends Error {
+  readonly failure: NonFinite;
+
+  constructor(failure: NonFinite) {
+    super('broke off');
+    this.failure = failure;
+  }
+}
+
 /**
  * @param points the log; @param names one to three factors to find; @param stated uncertainties that replace the
  * default ones
@@ -242,6 +253,20 @@ export function calibrate(
   points: readonly LoggedPoint[],
   names: readonly FitName[],
   stated: StatedUncertainty = {},
+): Calibration {
+  try {
+    return fitted(scenario, points, names, stated);
+  } catch (error) {
+    if (!(error instanceof BrokenOff)) throw error;
+    return { ok: false, problem: { kind: 'broke-off', ...error.failure } };
+  }
+}
+
+function fitted(
+  scenario: Scenario,
+  points: readonly LoggedPoint[],
+  names: readonly FitName[],
+  stated: StatedUncertainty,
 ): Calibration {
   const refuse = (problem: CalibrationProblem): Calibration => ({ ok: false, problem });
   const chosen = [...new Set(names)];
@@ -257,8 +282,6 @@ export function calibrate(
   const startOf = (name: FitName): number => Math.min(GREATEST_FACTOR, Math.max(LEAST_FACTOR, scenario.factors[name]));
   const first = new FactorModel(scenario, chosen, readings);
   const start = chosen.map((name) => Math.log(startOf(name)));
-  const { failure } = first.result(start);
-  if (failure !== null) return refuse({ kind: 'broke-off', ...failure });
   const influence = first.slopes(start).map((row) => Math.LN2 * Math.hypot(...row));
   const free = chosen.filter((_, index) => (influence[index] ?? 0) >= LEAST_INFLUENCE);
   const held = chosen.filter((name) => !free.includes(name));

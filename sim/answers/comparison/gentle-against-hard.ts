@@ -5,7 +5,7 @@
  * setting that sends 40 % of full power's steam to the condenser, all losses counted. Both run until as much
  * distillate has come over as the scenario's own run gives, so that the same steam meets the same charge at two
  * speeds; the stop rules of the scenario are left out. A controller that holds a rate is set to twice and to half its
- * rate instead. Should the scenario never boil or drip, both keep its duration.
+ * rate instead. Should the scenario never boil or drip, or its calculation fail, both keep its duration.
  */
 import type { RunResult } from '../../run/result.ts';
 import { simulate } from '../../run/simulate.ts';
@@ -29,9 +29,11 @@ const within = (path: string, value: number): number => {
   return Math.min(field?.max ?? Infinity, Math.max(field?.min ?? -Infinity, value));
 };
 
-/** Distillate of a run, kg, kept or returned. */
-const distillateOf = ({ record }: RunResult): number =>
-  (record.columns.hydrosol_kg[record.rows - 1] as number) + (record.columns.returned_kg[record.rows - 1] as number);
+/** Distillate of a run, kg, kept or returned; none where its calculation failed. */
+const distillateOf = ({ record, failure }: RunResult): number =>
+  failure === null
+    ? (record.columns.hydrosol_kg[record.rows - 1] as number) + (record.columns.returned_kg[record.rows - 1] as number)
+    : 0;
 
 /** Names keep to the length that a scenario allows. */
 const named = ({ name }: Scenario, boil: string): string => `${name.slice(0, 110)}, ${boil}`;
@@ -82,7 +84,7 @@ export function gentleAgainstHard(scenario: Scenario): GentleAndHard {
   const full: Scenario['heat']['setting'] = [{ at_s: 0, value: 1, shape: 'step' }];
   const hard = variant(scenario, 'hard', { setting: full }, distillate, HARD_PATIENCE);
   const atFull = simulate(hard);
-  const boil = atFull.summary.firstBoil_s;
+  const boil = atFull.failure === null ? atFull.summary.firstBoil_s : null;
   if (boil === null)
     return {
       gentle: {

@@ -57,5 +57,7 @@ export type LessonAnswer = {
 export function answerLesson<Id extends LessonId>(id: Id, turned: Turned = {}): Extract<LessonAnswer, { id: Id }> {
   const lesson = findLesson(id);
   const runs = lesson.stills(turned).map(simulate);
+  const failure = runs.find((run) => run.failure !== null)?.failure;
+  if (failure) throw new RangeError(`the calculation failed at ${failure.time_s} s`);
   return { id, runs, ...lesson.answer(runs, turned) } as unknown as Extract<LessonAnswer, { id: Id }>;
 }

@@ -123,8 +123,18 @@ describe('a change', () => {
   test('on which the model fails keeps the last good run and tells the reason', () =>
     onBench(async ({ bench, answer }) => {
       bench.change('pot.water_kg', 7);
-      await answer(0, { kind: 'failed', message: 'the step did not converge' });
-      expect(bench.staleBecause()).toBe('the step did not converge');
+      await answer(0, { kind: 'failed', message: 'out of memory' });
+      await expect.poll(bench.staleBecause).toBe('The model could not run it: out of memory');
+      expect([bench.running(), bench.result().scenario.pot.water_kg]).toEqual([false, 8]);
+    }));
+
+  test('on which the calculation fails keeps the last good run, and says when and in what it failed', () =>
+    onBench(async ({ bench, answer }) => {
+      bench.change('pot.water_kg', 7);
+      await answer(0, { kind: 'broke-off', failure: { variable: 'pot-water', time_s: 720 } });
+      await expect
+        .poll(bench.staleBecause)
+        .toMatch(/^The calculation failed at 12.min \(.+\)\. No result is shown\. Undo the last change/u);
       expect([bench.running(), bench.result().scenario.pot.water_kg]).toEqual([false, 8]);
     }));
 

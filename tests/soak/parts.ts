@@ -1,0 +1,4 @@
+import type { Part } from './part.ts';
+import { wholeStills } from './whole-stills.ts';
+
+export const PARTS: readonly Part[] = [wholeStills];
