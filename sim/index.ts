@@ -15,12 +15,27 @@ export { readScenario, type ReadScenario } from './scenario/read-scenario.ts';
 export { type Problem } from './scenario/problem.ts';
 export {
   chargeFromBotanical,
+  chargeFromPlant,
   condenserFromTube,
   heatFromSource,
   potFromVessel,
   separatorFromVessel,
   tubFrom,
 } from './scenario/presets.ts';
+export { isOwnPlant, LONGEST_PLANT_NAME, ownPlantId, ownPlantName } from './scenario/own-name.ts';
+export { botanicalOfOwn, ownPlantLike, wordsOfOwn, type PlantWords } from './scenario/own-botanical.ts';
+export {
+  MOST_OWN_PLANTS,
+  OWN_LIMITS,
+  OWN_PLANTS_VERSION,
+  ownPlantProblems,
+  ownPlantsJsonSchema,
+  PLANT_KINDS,
+  readOwnPlants,
+  type OwnPlant,
+  type OwnPlantProblem,
+  type OwnPlantState,
+} from './scenario/own-plants.ts';
 export {
   COLUMN_NAMES,
   COLUMN_UNITS,
@@ -177,6 +192,7 @@ export {
   standingSheet,
 } from './explain/after-the-still.ts';
 export { dilutionMessages } from './messages/dilution.ts';
+export { ownPlantMessages } from './messages/own-plants.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';
 export type { WorkingSheet, WorkingStep, WorkingSymbol, WorkingValidity } from './explain/sheet.ts';
 export { closestWords } from './reference/closest-words.ts';

@@ -186,6 +186,8 @@ export const lookAlikes: Readonly<Record<string, readonly LookAlike[]>> = {
 
 export interface NeverDistil {
   readonly plants: string;
+  /** Genera and species that are meant, in small letters. */
+  readonly latin: readonly string[];
   readonly why: string;
 }
 
@@ -193,25 +195,55 @@ export interface NeverDistil {
 export const neverDistil: readonly NeverDistil[] = [
   {
     plants: 'yew, oleander, hemlock, foxglove, monkshood, any umbel without a name',
+    latin: ['taxus', 'nerium', 'conium', 'digitalis', 'aconitum', 'oenanthe', 'cicuta', 'aethusa'],
     why: 'Deadly to handle, and in the water and the spent plant.',
   },
-  { plants: 'pennyroyal', why: 'Its oil is a liver poison that has killed.' },
-  { plants: 'savin, thuja, tansy, wormwood, mugwort', why: 'Their oils cause fits and end pregnancies.' },
-  { plants: 'wintergreen, sweet birch', why: 'The oil is almost pure methyl salicylate: a teaspoon can kill a child.' },
+  { plants: 'pennyroyal', latin: ['mentha pulegium'], why: 'Its oil is a liver poison that has killed.' },
+  {
+    plants: 'savin, thuja, tansy, wormwood, mugwort',
+    latin: ['juniperus sabina', 'thuja', 'tanacetum vulgare', 'artemisia absinthium', 'artemisia vulgaris'],
+    why: 'Their oils cause fits and end pregnancies.',
+  },
+  {
+    plants: 'wintergreen, sweet birch',
+    latin: ['gaultheria', 'betula lenta'],
+    why: 'The oil is almost pure methyl salicylate: a teaspoon can kill a child.',
+  },
   {
     plants: 'bitter almond, peach, apricot and cherry laurel: stones or leaves',
+    latin: ['prunus'],
     why: 'Hydrogen cyanide comes over with the steam.',
   },
-  { plants: 'mustard, horseradish', why: 'The vapour blinds and chokes.' },
-  { plants: 'camphor wood, boldo', why: 'Camphor and ascaridole cause fits; ascaridole can explode when heated.' },
+  {
+    plants: 'mustard, horseradish',
+    latin: ['sinapis', 'brassica nigra', 'armoracia'],
+    why: 'The vapour blinds and chokes.',
+  },
+  {
+    plants: 'camphor wood, boldo',
+    latin: ['cinnamomum camphora', 'peumus'],
+    why: 'Camphor and ascaridole cause fits; ascaridole can explode when heated.',
+  },
   {
     plants: 'sassafras, calamus',
+    latin: ['acorus'],
     why: 'Their oils are suspected of causing cancer, and sassafras falls under drug laws.',
   },
-  { plants: 'rue, giant hogweed', why: 'They burn the skin in sunlight.' },
+  { plants: 'rue, giant hogweed', latin: ['ruta graveolens', 'heracleum'], why: 'They burn the skin in sunlight.' },
   {
     plants: 'treated or painted wood, birch tar, mouldy plants',
+    latin: [],
     why: 'Preservatives, tar and mould poisons come over or stay in the water.',
   },
 ];
 export const neverDistilProvenance = origin('memory', 'texts on toxicology and on the safety of essential oils');
+
+/** Names within a line of the list, such as `sweet birch`; its last words may say what of a plant is meant. */
+const namesIn = ({ plants, latin }: NeverDistil): readonly string[] => [
+  ...(plants.split(':')[0] ?? '').split(/, | and /u).filter((name) => !/^any |^treated|^mouldy/u.test(name)),
+  ...latin,
+];
+
+/** The line of the list on which a plant stands by its name or Latin name, if on any. */
+export const neverDistilled = (name: string): NeverDistil | undefined =>
+  neverDistil.find((line) => namesIn(line).some((each) => new RegExp(`\\b${each}\\b`, 'iu').test(name)));

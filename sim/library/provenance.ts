@@ -25,7 +25,9 @@ export type ProvenanceKind =
   /** Judged within a plausible range; the source text says how. */
   | 'estimated'
   /** A modelling default that no measurement supports. */
-  | 'assumption';
+  | 'assumption'
+  /** Typed by the reader. */
+  | 'own';
 
 export interface Provenance {
   readonly kind: ProvenanceKind;

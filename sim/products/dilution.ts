@@ -31,6 +31,8 @@ export type DilutionFinding =
       readonly provenance: Provenance;
     }
   | { readonly kind: 'limit-to-look-up'; readonly botanical: string; readonly provenance: Provenance }
+  /** An oil that is not in the library. */
+  | { readonly kind: 'limit-unknown'; readonly botanical: string; readonly provenance: Provenance }
   | {
       readonly kind: 'constituent-over-limit';
       readonly constituent: string;
@@ -80,7 +82,11 @@ export function judgeDilution(oils: readonly MixedOil[], use: Use): DilutionVerd
     const known = oilLimits[oil.botanical] ?? unknownLimit;
     const limit = use === 'face' ? known.face : known.body;
     if (limit === null)
-      findings.push({ kind: 'limit-to-look-up', botanical: oil.botanical, provenance: known.provenance });
+      findings.push({
+        kind: known === unknownLimit ? 'limit-unknown' : 'limit-to-look-up',
+        botanical: oil.botanical,
+        provenance: known.provenance,
+      });
     else if (exceeds(oil.share, limit))
       findings.push({
         kind: 'oil-over-limit',

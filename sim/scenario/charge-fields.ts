@@ -103,7 +103,7 @@ export const releaseSchema = z.strictObject({
 export const chargeSchema = z.strictObject({
   botanical: text({
     title: 'Plant',
-    says: 'Id of the botanical in the library, or “own”.',
+    says: 'Id of the botanical in the library, or “own”, which a name may follow: “own: clary sage”.',
     default: 'lavender-true',
     maxLength: 60,
     source: 'library',

@@ -10,7 +10,7 @@ import {
   findVessel,
 } from '../library/index.ts';
 import { constituentById } from '../fluids/constituents.ts';
-import type { GroupRelease } from '../library/types.ts';
+import type { Botanical, GroupRelease } from '../library/types.ts';
 import type { Scenario } from './scenario.ts';
 
 /** Moles of oil on a kilogram of dry plant. */
@@ -26,11 +26,14 @@ export const oilMoles = (
 type Part<P extends keyof Scenario> = Partial<Scenario[P]>;
 
 /** Fields of the charge that come from a botanical in a state; the charged mass stays the user's. */
-export function chargeFromBotanical(id: string, state?: Scenario['charge']['state']): Part<'charge'> {
-  const row = findBotanical(id);
+export const chargeFromBotanical = (id: string, state?: Scenario['charge']['state']): Part<'charge'> =>
+  chargeFromPlant(findBotanical(id), state);
+
+/** The same from a plant that is at hand, the library's or the reader's own. */
+export function chargeFromPlant(row: Botanical, state?: Scenario['charge']['state']): Part<'charge'> {
   const chosen = state && row.states[state] ? state : row.defaultCharge.state;
   const data = row.states[chosen];
-  if (!data) throw new RangeError(`${id} has no data for the state ${chosen}`);
+  if (!data) throw new RangeError(`${row.id} has no data for the state ${chosen}`);
   const packing = row.defaultCharge.packing;
   const { activationEnergy_J_mol, takeUpExponent, halfCoverage } = row.release;
   const byGroup = (value: (group: GroupRelease) => number) => ({

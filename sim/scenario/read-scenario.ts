@@ -7,6 +7,7 @@ import { bedRoom, packedVolume, waterRoom } from '../geometry/pot.ts';
 import { botanicals } from '../library/index.ts';
 import { fieldAt } from './fields.ts';
 import { isObject } from './json.ts';
+import { isOwnPlant } from './own-name.ts';
 import { chargeFromBotanical } from './presets.ts';
 import { migrated } from './migrate.ts';
 import {
@@ -134,7 +135,7 @@ function crossProblems(scenario: Scenario): Problem[] {
   const found: Problem[] = [];
   const add = <K extends ProblemKind>(path: string, value: unknown, kind: K, values: ProblemValues[K]) =>
     found.push(problemAt(path, value, kind, values));
-  if (charge.botanical !== 'own' && !known.has(charge.botanical))
+  if (!isOwnPlant(charge.botanical) && !known.has(charge.botanical))
     add('charge.botanical', charge.botanical, 'unknown-botanical', {});
   charge.composition.forEach(({ constituent }, index) => {
     const path = `charge.composition.${index}.constituent`;

@@ -140,6 +140,7 @@ export const KINDS = {
   /** Oil from a kilogram of plant. */
   oilYield: { si: 'm³/kg', metric: [scale('mL/kg', 1e-6, 1)], us: [scale('mL/lb', 1e-6 / POUND, 1)] },
   harvest: { si: 'kg/m²', metric: [scale('kg/m²', 1, 2)], us: [scale('lb/ft²', POUND / FOOT ** 2, 3)] },
+  plantsPerArea: { si: '1/m²', metric: [fixed('1/m²', 1, 1)], us: [fixed('1/ft²', 1 / FOOT ** 2, 2)] },
   dissolved: { si: 'kg/m³', metric: [scale('g/L', 1, 2)], us: [scale('oz/gal', OUNCE / US_GALLON, 3)] },
   massRatio: { si: 'kg/kg', metric: [scale('kg/kg', 1, 2)], us: [scale('lb/lb', 1, 2)] },
   density: { si: 'kg/m³', metric: [fixed('kg/m³', 1, 0)], us: [fixed('lb/ft³', POUND / FOOT ** 3, 1)] },
@@ -248,6 +249,7 @@ export const KIND_OF_UNIT: Readonly<Record<string, KindName>> = {
   'mol/kg': 'amountPerMass',
   'mol/m³': 'amountPerVolume',
   'kg/m²': 'harvest',
+  '1/m²': 'plantsPerArea',
   'kg/kg': 'massRatio',
   'kg/m³': 'density',
   'kg/m': 'massPerLength',

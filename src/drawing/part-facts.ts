@@ -4,6 +4,8 @@ import {
   isBundle,
   isCoil,
   englishReader,
+  isOwnPlant,
+  ownPlantName,
   partLineMessage,
   partMessage,
   partNameMessage,
@@ -134,10 +136,11 @@ export function partAlarm(id: LabelId, scenario: Scenario, state: StillState | n
 }
 
 /** The id of a botanical is its name in plain words; the library itself is too large to fetch for one. */
-const plantDetail = ({ charge }: Scenario): PartDetail =>
-  charge.botanical === 'own'
-    ? { kind: 'own-plant', values: {} }
-    : { kind: 'plant', values: { name: charge.botanical.replaceAll('-', ' ') } };
+function plantDetail({ charge: { botanical } }: Scenario): PartDetail {
+  if (!isOwnPlant(botanical)) return { kind: 'plant', values: { name: botanical.replaceAll('-', ' ') } };
+  const name = ownPlantName(botanical);
+  return name === '' ? { kind: 'own-plant', values: {} } : { kind: 'plant', values: { name } };
+}
 
 function detailsOf(id: LabelId, scenario: Scenario, state: StillState | null): readonly PartDetail[] {
   if (id === 'charge') return [plantDetail(scenario)];

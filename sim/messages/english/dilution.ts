@@ -1,6 +1,7 @@
 /** What a dilution comes to, in English. */
 import type { DilutionFinding, DilutionVerdict } from '../../products/dilution.ts';
 import { findBotanical } from '../../library/index.ts';
+import { isOwnPlant, ownPlantName } from '../../scenario/own-name.ts';
 import { constituentById } from '../../fluids/constituents.ts';
 import type { Use } from '../../library/use-limits.ts';
 import type { Quantities } from '../quantities.ts';
@@ -19,7 +20,11 @@ const SHARE = { significant: 2 } as const;
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-const nameOf = (botanical: string): string => capital(findBotanical(botanical).name.value);
+const nameOf = (botanical: string): string => {
+  if (!isOwnPlant(botanical)) return capital(findBotanical(botanical).name.value);
+  const name = ownPlantName(botanical);
+  return name === '' ? 'The oil of your own plant' : capital(name);
+};
 
 export function dilution(q: Quantities) {
   const told: { readonly [K in DilutionFinding['kind']]: (finding: Extract<DilutionFinding, { kind: K }>) => string } =
@@ -30,6 +35,8 @@ export function dilution(q: Quantities) {
         `${nameOf(botanical)}: ${q.share(share, SHARE)} exceeds its limit of ${q.share(limit, SHARE)}.`,
       'limit-to-look-up': ({ botanical }) =>
         `${nameOf(botanical)}: a limit stricter than the usual one exists for this oil. We have not read its source and show no figure. Look it up before use on skin.`,
+      'limit-unknown': ({ botanical }) =>
+        `${nameOf(botanical)}: we know no limits for this oil. That does not make it safe. Look it up before use on skin.`,
       'constituent-over-limit': ({ constituent, share, limit, supposed }) =>
         `${capital(constituent)}: ${q.share(share, SHARE)} of the product exceeds its limit of ${q.share(limit, SHARE)}${supposed ? ', by what such an oil usually holds' : ''}.`,
     };
@@ -38,7 +45,7 @@ export function dilution(q: Quantities) {
     finding: <K extends DilutionFinding['kind']>(finding: Extract<DilutionFinding, { kind: K }>): string =>
       (told[finding.kind] as (of: DilutionFinding) => string)(finding),
     lead: ({ findings }: DilutionVerdict, use: Use): string => {
-      const over = findings.filter(({ kind }) => kind !== 'limit-to-look-up').length;
+      const over = findings.filter(({ kind }) => kind !== 'limit-to-look-up' && kind !== 'limit-unknown').length;
       const open = findings.length - over;
       if (over > 0)
         return `Too strong ${USE_WORDS[use]}: ${over === 1 ? 'one limit is' : `${over} limits are`} exceeded.`;

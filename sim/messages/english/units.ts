@@ -21,6 +21,8 @@ export const spokenUnits: Readonly<Record<UnitLabel | DurationPart['unit'], read
   'mL/kg': many('millilitre a kilogram'),
   'mL/lb': many('millilitre a pound'),
   'kg/m²': many('kilogram a square metre'),
+  '1/m²': same('a square metre'),
+  '1/ft²': same('a square foot'),
   'lb/ft²': many('pound a square foot'),
   'g/L': many('gram a litre'),
   'oz/gal': many('ounce a gallon'),

@@ -1,6 +1,8 @@
 /** A run that is over as an entry of the run book: its readings in rows, and what has no column as notes. */
 import {
   findBotanical,
+  isOwnPlant,
+  ownPlantName,
   followed,
   formatDuration,
   USUAL_FIT,
@@ -45,7 +47,7 @@ export function dayOf(at_ms: number): string {
 /** What the plan says of the charge. */
 export const factsOf = ({ charge }: Scenario): RunFacts => ({
   ...NO_FACTS,
-  plant: charge.botanical === 'own' ? '' : findBotanical(charge.botanical).name.value,
+  plant: isOwnPlant(charge.botanical) ? ownPlantName(charge.botanical) : findBotanical(charge.botanical).name.value,
   plant_kg: charge.mass_kg,
   moisture: charge.moisture,
 });

@@ -91,7 +91,14 @@ export function AnswerTable<Row>(props: AnswerTableProps<Row>) {
                   {(column, index) => (
                     <Show
                       when={index() === 0}
-                      fallback={<td classList={{ 'is-words': column.isWords === true }}>{column.cell(row)}</td>}
+                      fallback={
+                        <td
+                          classList={{ 'is-words': column.isWords === true }}
+                          data-title={column.unit === undefined ? column.title : `${column.title}, ${column.unit}`}
+                        >
+                          {column.cell(row)}
+                        </td>
+                      }
                     >
                       <th scope="row" classList={{ 'is-words': column.isWords === true }}>
                         {column.cell(row)}

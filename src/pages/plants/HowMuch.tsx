@@ -2,8 +2,7 @@
 import { createMemo, For, onMount, Show } from 'solid-js';
 import {
   bedRoom,
-  botanicals,
-  chargeFromBotanical,
+  chargeFromPlant,
   COST_KINDS,
   costs,
   formatNumber,
@@ -18,13 +17,15 @@ import {
   type QuantityQuestion,
   type Spread,
 } from '../../../sim/index.ts';
+import { allPlants } from '../../state/own-plants-store.ts';
 import { changeQuantity, openQuantity, quantity } from '../../state/quantity-store.ts';
-import { QuantityField } from '../../ui/QuantityField.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { amountOf, ChoiceRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
+import { plantWords } from './plant-words.ts';
 
 const COST_WORDS: Readonly<Record<keyof BatchCosts, string>> = {
   plant: 'plant',
@@ -41,26 +42,29 @@ const spread = (range: readonly [number, number] | null | undefined): Spread | n
 
 const MILLILITRE_m3 = 1e-6;
 
+const Amount = amountOf(quantity, changeQuantity);
+
 export function HowMuch(props: { readonly context: AnalysisContext; readonly texts: PlantTexts }) {
   onMount(() => void openQuantity());
   const reader = () => props.context.reader();
   const units = () => props.context.units();
   const q = () => quantities(reader());
   const now = quantity;
-  const plant = createMemo(() => botanicals.find(({ id }) => id === now().botanical) ?? botanicals[0]);
+  const plant = createMemo(() => allPlants().find(({ id }) => id === now().botanical) ?? allPlants()[0]);
   const state = () =>
     plant()?.states[now().state] === undefined ? (plant()?.defaultCharge.state ?? 'fresh') : now().state;
   /** Room for the charge in the still on the bench. */
   const chamber_m3 = createMemo(() => bedRoom(props.context.scenario().pot));
+  const gardenOf = () => plantWords(plant()?.id ?? '', props.texts).harvest?.garden;
   const question = createMemo<QuantityQuestion | null>(() => {
     const of = plant();
     const found = of ? yieldOf(of, state()) : null;
     if (!of || found === null) return null;
-    const garden = props.texts.harvests[of.id]?.garden.value;
+    const garden = gardenOf()?.value;
     return {
       yield_m3_kg: found,
       loss: now().loss,
-      packing_kg_m3: chargeFromBotanical(of.id, state()).bulkDensity_kg_m3 ?? 0,
+      packing_kg_m3: chargeFromPlant(of, state()).bulkDensity_kg_m3 ?? 0,
       chamber_m3: chamber_m3(),
       fill: now().fill,
       batchesADay: now().batchesADay,
@@ -100,16 +104,15 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
     unit = '1',
     hint?: string,
   ) => (
-    <QuantityField
+    <Amount
+      of={key}
       label={label}
-      value={now()[key]}
       unit={unit}
       {...(hint === undefined ? {} : { hint })}
       min={0}
       max={1e6}
-      system={units()}
+      units={units()}
       currency={reader().currency ?? null}
-      onCommit={(value) => changeQuantity({ [key]: value })}
     />
   );
 
@@ -117,32 +120,20 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
     <section class="how-much" aria-labelledby="how-much-title">
       <h3 id="how-much-title">How much plant, how much oil</h3>
       <div class="how-much-fields">
-        <label class="answer-choice">
-          <span>Plant</span>
-          <select onChange={(event) => changeQuantity({ botanical: event.currentTarget.value })}>
-            <For each={botanicals}>
-              {(each) => (
-                <option value={each.id} selected={each.id === now().botanical}>
-                  {sentenceCase(each.name.value)}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <label class="answer-choice">
-          <span>Charged</span>
-          <select
-            onChange={(event) => changeQuantity({ state: event.currentTarget.value === 'dry' ? 'dry' : 'fresh' })}
-          >
-            <For each={(['fresh', 'dry'] as const).filter((each) => plant()?.states[each] !== undefined)}>
-              {(each) => (
-                <option value={each} selected={each === state()}>
-                  {each}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
+        <ChoiceRow
+          label="Plant"
+          value={plant()?.id ?? ''}
+          options={allPlants().map((each) => ({ value: each.id, words: sentenceCase(each.name.value) }))}
+          onChoose={(botanical) => changeQuantity({ botanical })}
+        />
+        <ChoiceRow
+          label="Charged"
+          value={state()}
+          options={(['fresh', 'dry'] as const)
+            .filter((each) => plant()?.states[each] !== undefined)
+            .map((each) => ({ value: each, words: each }))}
+          onChoose={(each) => changeQuantity({ state: each })}
+        />
         <fieldset class="choice-radios">
           <legend class="visually-hidden">Worked out from</legend>
           <label class="choice-radio">
@@ -167,59 +158,22 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
         <Show
           when={now().from === 'oil'}
           fallback={
-            <QuantityField
+            <Amount
+              of="harvest_kg"
               label="Plant that I have"
-              value={now().harvest_kg}
+              units={units()}
               unit="kg"
               hint="mass"
               min={0.001}
               max={1e5}
-              system={units()}
-              onCommit={(value) => changeQuantity({ harvest_kg: value })}
             />
           }
         >
-          <QuantityField
-            label="Oil that I want"
-            value={now().oil_m3}
-            unit="m³"
-            hint="oilVolume"
-            min={1e-7}
-            max={1}
-            system={units()}
-            onCommit={(value) => changeQuantity({ oil_m3: value })}
-          />
+          <Amount of="oil_m3" label="Oil that I want" units={units()} unit="m³" hint="oilVolume" min={1e-7} max={1} />
         </Show>
-        <QuantityField
-          label="Batches a day"
-          value={now().batchesADay}
-          unit="1"
-          integer
-          min={1}
-          max={24}
-          system={units()}
-          onCommit={(value) => changeQuantity({ batchesADay: value })}
-        />
-        <QuantityField
-          label="Chamber filled to"
-          value={now().fill}
-          unit="1"
-          hint="share"
-          min={0.1}
-          max={1}
-          system={units()}
-          onCommit={(value) => changeQuantity({ fill: value })}
-        />
-        <QuantityField
-          label="Lost in settling and filling"
-          value={now().loss}
-          unit="1"
-          hint="share"
-          min={0}
-          max={0.5}
-          system={units()}
-          onCommit={(value) => changeQuantity({ loss: value })}
-        />
+        <Amount of="batchesADay" label="Batches a day" units={units()} min={1} max={24} integer />
+        <Amount of="fill" label="Chamber filled to" units={units()} hint="share" min={0.1} max={1} />
+        <Amount of="loss" label="Lost in settling and filling" units={units()} hint="share" min={0} max={0.5} />
       </div>
       <Show when={answer()}>
         {(of) => (
@@ -272,9 +226,7 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                     <dt>Garden bed</dt>
                     <dd>
                       {between(area(), (value) => q().of('area', value))}, full crop{' '}
-                      <Show when={props.texts.harvests[now().botanical]?.garden}>
-                        {(garden) => <Source of={garden()} />}
-                      </Show>
+                      <Show when={gardenOf()}>{(garden) => <Source of={garden()} />}</Show>
                     </dd>
                   </div>
                 )}
@@ -297,29 +249,25 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
           Weigh a handful, dry it through in a cool oven with the door ajar until it loses no more weight, and weigh it
           again.
         </p>
-        <QuantityField
+        <Amount
+          of="before_kg"
           label="Before"
-          value={now().before_kg}
+          units={units()}
           unit="kg"
           hint="mass"
           min={0.001}
           max={100}
-          system={units()}
-          onCommit={(value) =>
-            value > now().after_kg ? changeQuantity({ before_kg: value }) : 'It must weigh more before than after.'
-          }
+          check={(value) => (value > now().after_kg ? null : 'It must weigh more before than after.')}
         />
-        <QuantityField
+        <Amount
+          of="after_kg"
           label="After"
-          value={now().after_kg}
+          units={units()}
           unit="kg"
           hint="mass"
           min={0.0001}
           max={100}
-          system={units()}
-          onCommit={(value) =>
-            value < now().before_kg ? changeQuantity({ after_kg: value }) : 'It must weigh less after than before.'
-          }
+          check={(value) => (value < now().before_kg ? null : 'It must weigh less after than before.')}
         />
         <p role="status">
           Water in it: {q().share(moistureFromWeighings(now().before_kg, now().after_kg))}.{' '}
@@ -337,15 +285,7 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
         <summary>What a millilitre costs</summary>
         <div class="how-much-fields">
           {money('Plant', 'plantPrice_kg', '1/kg', 'massPrice')}
-          <QuantityField
-            label="Hours a batch"
-            value={now().hours}
-            unit="1"
-            min={0}
-            max={200}
-            system={units()}
-            onCommit={(value) => changeQuantity({ hours: value })}
-          />
+          <Amount of="hours" label="Hours a batch" units={units()} min={0} max={200} />
           {money('An hour of work', 'wage')}
           {money('Share of the still, a batch', 'stillABatch')}
           {money('Bottles and labels, a batch', 'bottlesABatch')}

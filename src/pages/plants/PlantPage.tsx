@@ -1,14 +1,16 @@
 /** One plant: when and how to cut it, what it gives, what it is mistaken for, and who should leave its oil alone. */
-import { For, Show, type JSX } from 'solid-js';
+import { createMemo, For, Show, type JSX } from 'solid-js';
 import {
   dissolvedOil,
   flashPoint,
+  formatQuantity,
   freezesAt,
   libraryText,
   quantities,
   type Botanical,
   type ChargeState,
   type Provenance,
+  type Reader,
   type Sourced,
 } from '../../../sim/index.ts';
 import { relativeDensityWords } from '../bench/pickers/botanical-about.ts';
@@ -17,6 +19,7 @@ import { Source } from '../parts/Source.tsx';
 import { LookAlikes } from './LookAlikes.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
+import { plantWords } from './plant-words.ts';
 import { PutInStill } from './PutInStill.tsx';
 import { RunHere } from './RunHere.tsx';
 
@@ -39,11 +42,23 @@ function Fact(props: { readonly title: string; readonly children: JSX.Element })
   );
 }
 
+/** A line of words, where there are any. */
+function Told(props: { readonly title: string; readonly of: Sourced<string>; readonly reader: Reader }) {
+  return (
+    <Show when={props.of.value !== ''}>
+      <Fact title={props.title}>
+        {sentenceCase(libraryText(props.of.value, props.reader))}. <Source of={props.of} />
+      </Fact>
+    </Show>
+  );
+}
+
 export function PlantPage(props: PlantPageProps) {
   const reader = () => props.context.reader();
   const q = () => quantities(reader());
-  const texts = () => props.texts.botanicalTexts[props.plant.id];
-  const harvest = () => props.texts.harvests[props.plant.id];
+  const words = createMemo(() => plantWords(props.plant.id, props.texts));
+  const texts = () => words().text;
+  const harvest = () => words().harvest;
   const states = () => (['fresh', 'dry'] as const).filter((state) => props.plant.states[state] !== undefined);
   const composition = () =>
     props.plant.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction }));
@@ -52,12 +67,8 @@ export function PlantPage(props: PlantPageProps) {
     const at = freezesAt(composition());
     return at !== null && at > ICE_K ? at : null;
   };
-  const told = (of: Sourced<string>) => (
-    <>
-      {sentenceCase(libraryText(of.value, reader()))}. <Source of={of} />
-    </>
-  );
-  const between = (low: number, high: number, unit: string, kind: string) => q().range(low, high, unit, kind);
+  const between = (low: number, high: number, unit: string, kind: string) =>
+    low === high ? formatQuantity(low, unit, props.context.units(), { hint: kind }) : q().range(low, high, unit, kind);
   const moisture = (state: ChargeState) => {
     const found = props.plant.states[state]?.moisture.value;
     return found ? between(found.low, found.high, '1', 'share') : '';
@@ -70,21 +81,21 @@ export function PlantPage(props: PlantPageProps) {
         <h2 id="plant-name">{sentenceCase(props.plant.name.value)}</h2>
         <p class="plant-latin">{props.plant.latinName.value}</p>
       </header>
-      <LookAlikes of={props.texts.lookAlikes[props.plant.id] ?? []} name={props.plant.name.value} reader={reader()} />
+      <LookAlikes of={words().lookAlikes} name={props.plant.name.value} reader={reader()} />
       <PutInStill plant={props.plant} context={props.context} />
       <div class="plant-columns">
         <section aria-labelledby="plant-cut">
           <h3 id="plant-cut">Cutting and preparing</h3>
           <dl>
-            <Fact title="What to cut">{told(props.plant.part)}</Fact>
+            <Told title="What to cut" of={props.plant.part} reader={reader()} />
             <Show when={harvest()}>
               {(of) => (
                 <>
-                  <Fact title="When in its growth">{told(of().stage)}</Fact>
-                  <Fact title="Season">{told(of().season)}</Fact>
-                  <Fact title="Hour">{told(of().hour)}</Fact>
-                  <Fact title="Wilting">{told(of().wilting)}</Fact>
-                  <Fact title="Before charging">{told(of().cutting)}</Fact>
+                  <Told title="When in its growth" of={of().stage} reader={reader()} />
+                  <Told title="Season" of={of().season} reader={reader()} />
+                  <Told title="Hour" of={of().hour} reader={reader()} />
+                  <Told title="Wilting" of={of().wilting} reader={reader()} />
+                  <Told title="Before charging" of={of().cutting} reader={reader()} />
                 </>
               )}
             </Show>
@@ -188,7 +199,10 @@ export function PlantPage(props: PlantPageProps) {
           <h3 id="plant-care">Care, and other ways</h3>
           <dl>
             <Fact title="Who should avoid it">
-              {props.texts.whoAvoids[props.plant.id]} <Source of={props.texts.whoAvoidsProvenance} />
+              {words().whoAvoids.value === ''
+                ? 'Nothing is noted. That does not make it safe.'
+                : words().whoAvoids.value}{' '}
+              <Source of={words().whoAvoids} />
             </Fact>
             <Show when={texts()}>
               {(of) => (
@@ -207,16 +221,18 @@ export function PlantPage(props: PlantPageProps) {
                       </Fact>
                     )}
                   </For>
-                  <Fact title="How the trade distils it">{told(of().tradeMethod)}</Fact>
+                  <Told title="How the trade distils it" of={of().tradeMethod} reader={reader()} />
                 </>
               )}
             </Show>
             <Show when={harvest()}>
               {(of) => (
-                <Fact title="Other ways than steam">
-                  {libraryText(of().otherWay.value, reader())} Only steam is modelled here.{' '}
-                  <Source of={of().otherWay} />
-                </Fact>
+                <Show when={of().otherWay.value !== ''}>
+                  <Fact title="Other ways than steam">
+                    {libraryText(of().otherWay.value, reader())} Only steam is modelled here.{' '}
+                    <Source of={of().otherWay} />
+                  </Fact>
+                </Show>
               )}
             </Show>
           </dl>

@@ -1,6 +1,14 @@
 /** Which plant: the library compared, searched and filtered; each opens its own page and goes into the still. */
-import { createMemo, createSignal, For, onCleanup, Show } from 'solid-js';
-import { displayUnit, formatQuantity, type Botanical } from '../../../sim/index.ts';
+import { createMemo, createSignal, For, Match, onCleanup, onMount, Show, Switch } from 'solid-js';
+import {
+  displayUnit,
+  formatQuantity,
+  isOwnPlant,
+  ownPlantId,
+  type Botanical,
+  type OwnPlant,
+} from '../../../sim/index.ts';
+import { allPlants, openOwnPlants, ownPlantOf, removeOwnPlant, keepOwnPlant } from '../../state/own-plants-store.ts';
 import type { PlantTexts } from './plant-texts.ts';
 import { restOf } from '../../state/places.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
@@ -9,10 +17,12 @@ import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { setWild, wild } from './gathered.ts';
 import { HowMuch } from './HowMuch.tsx';
 import { NeverDistil } from './NeverDistil.tsx';
+import { OwnPlantForm } from './OwnPlantForm.tsx';
+import { NEW_PLANT, OwnPlants } from './OwnPlants.tsx';
 import { PlantPage } from './PlantPage.tsx';
 import { FILTER_IDS, FILTERS, plantsMatching, sentenceCase, yieldOf, type FilterId } from './plant-rows.ts';
+import { plantWords } from './plant-words.ts';
 import { PutInStill } from './PutInStill.tsx';
-import { botanicals } from '../../../sim/index.ts';
 import './plants.css';
 
 const [typed, setTyped] = createSignal('');
@@ -28,10 +38,31 @@ const createRest = () => {
 
 const missing = '–';
 
+const EDIT = 'edit';
+/** Where a plant is shown: the name of an own plant may hold any sign. */
+const addressOf = (id: string): string => `plants/${encodeURIComponent(id)}`;
+
+/** Plant of an address, and whether it is to be edited; an address that cannot be read is of no plant. */
+function readAddress(rest: string): { readonly id: string; readonly isEdit: boolean } {
+  const [id = '', then] = rest.split('/');
+  try {
+    return { id: decodeURIComponent(id), isEdit: then === EDIT };
+  } catch {
+    return { id: '', isEdit: false };
+  }
+}
+
 export function PlantsView(props: { readonly context: AnalysisContext; readonly texts: PlantTexts }) {
   const rest = createRest();
-  const opened = createMemo(() => botanicals.find(({ id }) => id === rest()) ?? null);
-  const found = createMemo(() => plantsMatching(typed(), filters()));
+  onMount(() => void openOwnPlants());
+  const asked = createMemo(() => readAddress(rest()));
+  const opened = createMemo(() => allPlants().find(({ id }) => id === asked().id) ?? null);
+  const isForm = () => asked().id === NEW_PLANT || (asked().isEdit && ownPlantOf(asked().id) !== undefined);
+  const done = (name: string | null) => {
+    const id = name === null ? opened()?.id : ownPlantId(name);
+    location.hash = id === undefined ? 'plants' : addressOf(id);
+  };
+  const found = createMemo(() => plantsMatching(allPlants(), typed(), filters()));
   const toggle = (id: FilterId, on: boolean) =>
     setFilters((before) => {
       const after = new Set(before);
@@ -45,16 +76,22 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
     return of === null ? missing : formatQuantity(of.typical, 'm³/kg', units(), { hint: 'oilYield', bare: true });
   };
   const deadly = (plant: Botanical) =>
-    (props.texts.lookAlikes[plant.id] ?? []).filter(({ severity }) => severity === 'deadly').length;
+    plantWords(plant.id, props.texts).lookAlikes.filter(({ severity }) => severity === 'deadly').length;
   const columns = createMemo<readonly TableColumn<Botanical>[]>(() => [
     {
       id: 'name',
       title: 'Plant',
       isWords: true,
       cell: (plant) => (
-        <a href={`#plants/${plant.id}`} class="plant-link">
-          {sentenceCase(plant.name.value)}
-        </a>
+        <>
+          <a href={`#${addressOf(plant.id)}`} class="plant-link">
+            {sentenceCase(plant.name.value)}
+          </a>
+          <Show when={isOwnPlant(plant.id)}>
+            {' '}
+            <span class="answer-quiet">your own</span>
+          </Show>
+        </>
       ),
       sortBy: (plant) => plant.name.value,
     },
@@ -107,9 +144,19 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
 
   return (
     <article class="answer plants-view" aria-label="Plants">
-      <Show
-        when={opened()}
-        fallback={
+      <Switch>
+        <Match when={isForm()}>
+          <OwnPlantForm
+            edited={ownPlantOf(asked().id) ?? null}
+            context={props.context}
+            texts={props.texts}
+            onDone={done}
+          />
+        </Match>
+        <Match when={opened()}>
+          {(plant) => <Opened plant={plant()} context={props.context} texts={props.texts} />}
+        </Match>
+        <Match when={true}>
           <>
             <header class="answer-head">
               <h2>Which plant?</h2>
@@ -163,24 +210,74 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
               >
                 <AnswerTable caption="The plants compared" class="plants-table" columns={columns()} rows={found()} />
               </Show>
+              <Removed />
+              <OwnPlants context={props.context} />
             </section>
             <HowMuch context={props.context} texts={props.texts} />
             <NeverDistil texts={props.texts} />
           </>
-        }
-      >
-        {(plant) => (
-          <>
-            <div class="plant-tools">
-              <a href="#plants">All plants</a>
-              <Toggle on={wild()} onChange={setWild}>
-                Gathered wild
-              </Toggle>
-            </div>
-            <PlantPage plant={plant()} context={props.context} texts={props.texts} />
-          </>
-        )}
-      </Show>
+        </Match>
+      </Switch>
     </article>
+  );
+}
+
+/** The plant that was deleted last, so that it can come back. */
+const [removed, setRemoved] = createSignal<OwnPlant | null>(null);
+
+function Removed() {
+  return (
+    <Show when={removed()}>
+      {(plant) => (
+        <p role="status">
+          “{plant().name}” is deleted.{' '}
+          <button
+            type="button"
+            onClick={() => {
+              keepOwnPlant(plant(), null);
+              setRemoved(null);
+            }}
+          >
+            Bring it back
+          </button>
+        </p>
+      )}
+    </Show>
+  );
+}
+
+interface OpenedProps {
+  readonly plant: Botanical;
+  readonly context: AnalysisContext;
+  readonly texts: PlantTexts;
+}
+
+function Opened(props: OpenedProps) {
+  const own = () => ownPlantOf(props.plant.id);
+  const remove = (plant: OwnPlant) => {
+    setRemoved(plant);
+    location.hash = 'plants';
+    removeOwnPlant(plant.name);
+  };
+  return (
+    <>
+      <div class="plant-tools">
+        <a href="#plants">All plants</a>
+        <Toggle on={wild()} onChange={setWild}>
+          Gathered wild
+        </Toggle>
+        <Show when={own()}>
+          {(plant) => (
+            <>
+              <a href={`#${addressOf(props.plant.id)}/${EDIT}`}>Edit this plant</a>
+              <button type="button" onClick={() => remove(plant())}>
+                Delete this plant
+              </button>
+            </>
+          )}
+        </Show>
+      </div>
+      <PlantPage plant={props.plant} context={props.context} texts={props.texts} />
+    </>
   );
 }

@@ -1,7 +1,9 @@
 /** Puts a plant into the still on the bench; one from the wild only once somebody has put a name to it. */
 import { createUniqueId, Show } from 'solid-js';
-import { chargeFromBotanical, type Botanical } from '../../../sim/index.ts';
+import { chargeFromPlant, type Botanical } from '../../../sim/index.ts';
+import { madeToFit } from '../bench/pickers/make-it-fit.ts';
 import { underPart } from '../bench/pickers/picker-row.ts';
+import { withName } from '../bench/settings/named-after.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { identifiedBy, isIdentified, setIdentifiedBy, wild } from './gathered.ts';
 
@@ -16,7 +18,9 @@ export function PutInStill(props: PutInStillProps) {
   const id = createUniqueId();
   const put = () => {
     if (!isIdentified()) return;
-    props.context.changeMany(underPart('charge', chargeFromBotanical(props.plant.id)));
+    const still = props.context.scenario();
+    const { values } = madeToFit(still, underPart('charge', chargeFromPlant(props.plant)), props.context.units());
+    props.context.changeMany(withName(values, still));
     location.hash = 'bench';
   };
   return (

@@ -1,5 +1,5 @@
 /** The library's plants as they are compared: what they give, how long they take, what floats, who is mistaken for them. */
-import { botanicals, type Band, type Botanical, type ChargeState } from '../../../sim/index.ts';
+import { type Band, type Botanical, type ChargeState } from '../../../sim/index.ts';
 import type { LookAlike } from '../../../sim/library-texts.ts';
 
 /** Oil from a kilogram as charged, m³/kg. */
@@ -36,11 +36,15 @@ export const FILTER_IDS = Object.keys(FILTERS) as readonly FilterId[];
 
 const plain = (text: string): string => text.toLowerCase().normalize('NFKD').replace(/\p{M}/gu, '');
 
-export function plantsMatching(typed: string, filters: ReadonlySet<FilterId>): readonly Botanical[] {
+export function plantsMatching(
+  plants: readonly Botanical[],
+  typed: string,
+  filters: ReadonlySet<FilterId>,
+): readonly Botanical[] {
   const words = plain(typed)
     .split(/\s+/u)
     .filter((word) => word !== '');
-  return botanicals.filter((plant) => {
+  return plants.filter((plant) => {
     const text = plain([plant.name.value, plant.latinName.value, plant.kind, plant.part.value].join(' '));
     return (
       words.every((word) => text.includes(word)) &&

@@ -58,6 +58,8 @@ const IN_MATHJS: Readonly<Record<string, string>> = {
   'per m³': 'm^-3',
   'kg/m²': 'kg/m^2',
   'lb/ft²': 'lb/ft^2',
+  '1/m²': 'm^-2',
+  '1/ft²': 'ft^-2',
 };
 const SI_IN_MATHJS: Readonly<Record<string, string>> = {
   'mol/m³': 'mol/m^3',
@@ -79,6 +81,7 @@ const SI_IN_MATHJS: Readonly<Record<string, string>> = {
   '1/kg': 'kg^-1',
   '1/m': 'm^-1',
   '1/m³': 'm^-3',
+  '1/m²': 'm^-2',
 };
 const LITRES_FOR_KILOGRAMS = new Set(['water', 'coolantFlow', 'distillateFlow']);
 

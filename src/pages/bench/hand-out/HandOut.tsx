@@ -2,6 +2,8 @@
 import { createMemo, createUniqueId, For, Show } from 'solid-js';
 import {
   findBotanical,
+  isOwnPlant,
+  ownPlantName,
   handOutMessages,
   handOutOf,
   libraryText,
@@ -33,7 +35,8 @@ const NOTHING = () => undefined;
 const today = (): string => new Intl.DateTimeFormat('en-GB', { dateStyle: 'long' }).format(new Date());
 
 function plantOf({ scenario: { charge } }: RunResult): string | null {
-  return charge.botanical === 'own' ? null : findBotanical(charge.botanical).name.value;
+  if (!isOwnPlant(charge.botanical)) return findBotanical(charge.botanical).name.value;
+  return ownPlantName(charge.botanical) || null;
 }
 
 function Named(props: { readonly rows: readonly NamedValue[] }) {

@@ -13,6 +13,7 @@ const WORDS: Readonly<Record<ProvenanceKind, string>> = {
   'common-practice': 'what people in the trade do',
   estimated: 'estimated',
   assumption: 'assumed; nobody has measured it',
+  own: 'your own figure',
 };
 
 /** The same in a word or two, for a column. */
@@ -28,6 +29,7 @@ const SHORT: Readonly<Record<ProvenanceKind, string>> = {
   'common-practice': 'practice',
   estimated: 'estimated',
   assumption: 'assumed',
+  own: 'your own',
 };
 
 export const provenanceShort = (kind: ProvenanceKind): string => SHORT[kind];

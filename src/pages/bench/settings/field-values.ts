@@ -1,6 +1,7 @@
 /** What a field holds, what it would hold by default, and how either is said. */
 import {
   botanicals,
+  ownPlantName,
   chargeFromBotanical,
   type FieldInfo,
   type Scenario,
@@ -75,7 +76,9 @@ export function valueWords(
     case 'text': {
       const text = value as string;
       const named =
-        field.path === 'charge.botanical' ? (botanicals.find(({ id }) => id === text)?.name.value ?? text) : text;
+        field.path === 'charge.botanical'
+          ? (botanicals.find(({ id }) => id === text)?.name.value ?? (ownPlantName(text) || text))
+          : text;
       if (named === '') return 'empty';
       const short = named.length > LONGEST_TEXT ? `${named.slice(0, LONGEST_TEXT - 1)}…` : named;
       return where === 'alone' ? short : `“${short}”`;

@@ -1,5 +1,5 @@
 /** A still is called after its plant and how it is charged until the reader names it, and drops an example's note with it. */
-import { botanicals, examples, type Scenario } from '../../../../sim/index.ts';
+import { botanicals, examples, ownPlantName, type Scenario } from '../../../../sim/index.ts';
 import { withValueAtPath } from '../../../state/field-path.ts';
 
 type Values = Readonly<Record<string, unknown>>;
@@ -14,10 +14,10 @@ const CHARGED: Readonly<Record<Scenario['pot']['layout'], string>> = {
 
 const sentenceCase = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
 
-/** What a still is called that nobody has named; `null` for a plant of one's own. */
+/** What a still is called that nobody has named; `null` for a plant without a name. */
 export function nameAfter({ charge, pot }: Scenario): string | null {
-  const plant = botanicals.find(({ id }) => id === charge.botanical);
-  return plant ? sentenceCase(`${plant.name.value} ${CHARGED[pot.layout]}`) : null;
+  const name = botanicals.find(({ id }) => id === charge.botanical)?.name.value ?? ownPlantName(charge.botanical);
+  return name === '' ? null : sentenceCase(`${name} ${CHARGED[pot.layout]}`);
 }
 
 /** A change with the name that goes with it, where it is of the plant or its place and the reader has given none. */
