@@ -313,6 +313,19 @@ export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } fr
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';
 export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';
 export { fitMessages, toldFit } from './messages/fit.ts';
+export { flowToTry, type CoilReading, type CoilTest } from './answers/home-tests/coil-test.ts';
+export { bandsOfTest, hindranceOf, homeTest, settingsOf, type HomeTestGiven } from './answers/home-tests/found.ts';
+export type { HeatUpTest } from './answers/home-tests/heat-up-test.ts';
+export {
+  HOME_TESTS,
+  type HomeTest,
+  type TestedValue,
+  type TestFound,
+  type TestResult,
+} from './answers/home-tests/home-test.ts';
+export type { TubTest } from './answers/home-tests/tub-test.ts';
+export { homeTestSheet } from './explain/home-tests.ts';
+export { homeTestMessages, type TestWords } from './messages/home-tests.ts';
 export { runSheetMessages, type SaidStep } from './messages/run-sheet.ts';
 export { forecastMessages, toldForecast, type ForecastLine } from './messages/forecast.ts';
 export { answerLesson, CLASS_PLANS, findLesson, LESSON_IDS, type LessonAnswer } from './answers/lessons/lessons.ts';

@@ -21,6 +21,9 @@ const BlendView = lazy(async () => ({ default: (await import('./blend/BlendView.
 const BottlingView = lazy(async () => ({ default: (await import('./bottling/BottlingView.tsx')).BottlingView }));
 const LessonsView = lazy(async () => ({ default: (await import('./lessons/LessonsView.tsx')).LessonsView }));
 const StillView = lazy(async () => ({ default: (await import('./at-the-still/StillView.tsx')).StillView }));
+const StillTestsView = lazy(async () => ({
+  default: (await import('./still-tests/StillTestsView.tsx')).StillTestsView,
+}));
 const PlantsView = lazy(async () => {
   const [{ PlantsView: View }, texts] = await Promise.all([
     import('./plants/PlantsView.tsx'),
@@ -80,6 +83,11 @@ export function AnalysisPage(props: AnalysisPageProps) {
         <Match when={props.place === 'at-the-still'}>
           <Suspense fallback={<p class="opening">Fetching this place…</p>}>
             <StillView context={props.context} />
+          </Suspense>
+        </Match>
+        <Match when={props.place === 'still-tests'}>
+          <Suspense fallback={<p class="opening">Fetching this place…</p>}>
+            <StillTestsView context={props.context} />
           </Suspense>
         </Match>
         <Match when={props.place === 'lessons'}>

@@ -1,7 +1,7 @@
 /** The places of the page as its address names them after the `#`, in the groups that the head of the page shows. */
 export const GROUPS = [
   { words: 'Plan', places: ['bench', 'begin', 'plants', 'size', 'build', 'run-length', 'compare'] },
-  { words: 'Run', places: ['at-the-still'] },
+  { words: 'Run', places: ['at-the-still', 'still-tests'] },
   { words: 'Keep', places: ['run-book', 'bottling', 'blend'] },
   { words: 'Teach', places: ['lessons', 'reference'] },
 ] as const;

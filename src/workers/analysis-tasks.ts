@@ -11,6 +11,7 @@ import {
   fittedScenario,
   gentleAgainstHard,
   hardestBoil,
+  homeTest,
   leastWater,
   pairedDesign,
   runCourses,
@@ -33,6 +34,7 @@ import {
   type FitName,
   type GentleAndHard,
   type HardestBoil,
+  type HomeTestGiven,
   type LeastWater,
   type LessonAnswer,
   type LessonId,
@@ -48,6 +50,7 @@ import {
   type Scenario,
   type StopAdvice,
   type StopRule,
+  type TestResult,
   type TubeSize,
   type Turned,
   type WorkingSheet,
@@ -110,6 +113,7 @@ export const analysisTasks = {
         : null,
     };
   },
+  homeTest: (scenario: Scenario, asked: HomeTestGiven): TestResult => homeTest(scenario, asked),
   sizeOwnTube: (scenario: Scenario, margin: number): OwnTubeSize => sizeOwnTube(scenario, { margin }),
   sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number, deciding: readonly Draw[]): TubeSize =>
     sizeTube(scenario, tubeNamed(id), { margin, start_m, deciding }),

@@ -31,6 +31,7 @@ export const fullRun = (page: Page): Promise<void> => page.locator('.verdict[ari
 /** In the groups of the page's head; every other place is in Plan. */
 const GROUP_OF: Readonly<Record<string, string>> = {
   'At the still': 'Run',
+  'Still tests': 'Run',
   'Run book': 'Keep',
   Lessons: 'Teach',
   Bottling: 'Keep',

@@ -126,6 +126,9 @@ async function walkAnswers(page: Page, look: Look): Promise<void> {
   await page.locator('.compared').nth(1).waitFor(LATE);
   await page.getByRole('region', { name: /^The runs number by number/ }).waitFor(LATE);
   await look('Compare');
+  await goTo(page, 'Still tests');
+  await page.locator('.test-rows').waitFor(LATE);
+  await look('Still tests');
   await goTo(page, 'At the still');
   await page.getByRole('button', { name: /^Start now/ }).waitFor(LATE);
   await look('At the still, before the run');

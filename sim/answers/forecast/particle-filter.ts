@@ -4,8 +4,9 @@
  *
  * Each particle is a point of scores, one a doubt, standard normal before anything is read, and the course of its run.
  * Readings are brought in by degrees (tempering), each just so far that half of the particles still count; then
- * the particles are drawn anew by weight and each makes a step that leaves their own normal distribution as it is,
- * taken or not by Metropolis and Hastings' rule, so that the draws follow prior and likelihood whatever their shape.
+ * the particles are drawn anew by weight and each makes a few steps that leave their own normal distribution as it is,
+ * taken or not by Metropolis and Hastings' rule, so that the draws follow prior and likelihood whatever their shape. One
+ * step alone is too few: copies stay where they were drawn, and what the readings say little of comes out too narrow.
  *
  * N. Chopin, A sequential particle filter method for static models, Biometrika 89 (2002) 539–551; P. Del Moral,
  * A. Doucet and A. Jasra, Sequential Monte Carlo samplers, J. R. Statist. Soc. B 68 (2006) 411–436; the step is the
@@ -42,8 +43,11 @@ export type CourseWork<T> = Generator<
 
 /** Share of the particles that must go on counting. */
 const LEAST_EFFECTIVE = 1 / 2;
-/** Length of a step, in spreads of the cloud. */
+/** Length of a step, in spreads of the cloud, and how many follow each other. */
 const STEP = 0.7;
+const STEPS = 3;
+/** Particles that are run first when the plan is turned, for a first answer. */
+const FIRST_AGAIN = 60;
 const MOST_STAGES = 20;
 /** Uncertainties beyond every particle from which the model does not allow a reading. */
 const IMPOSSIBLE = 4;
@@ -109,7 +113,7 @@ export class ParticleFilter {
     const before = { scenario: this.scenario, readings: this.readings, population: this.population };
     let isDone = false;
     try {
-      yield* this.follow(scenario);
+      yield* this.follow(scenario, readings);
       const left = this.impossible(readings);
       this.readings = readings.filter((seen) => !left.includes(seen));
       yield* this.temper(before.readings, this.readings);
@@ -120,18 +124,46 @@ export class ParticleFilter {
     }
   }
 
-  private *follow(scenario: Scenario): CourseWork<void> {
+  private *follow(scenario: Scenario, readings: readonly Seen[]): CourseWork<void> {
     if (JSON.stringify(scenario) === JSON.stringify(this.scenario)) return;
     this.scenario = scenario;
     const { particles, logWeights } = this.population;
-    const again = yield* this.courses(
-      particles.map(({ scores }) => scores),
-      null,
-    );
-    const kept = again.flatMap(({ scores, course }, index) =>
-      course === null ? [] : [{ particle: { scores, course }, log: logWeights[index] as number }],
-    );
-    this.population = { particles: kept.map(({ particle }) => particle), logWeights: kept.map(({ log }) => log) };
+    const every = Math.max(1, Math.floor(particles.length / FIRST_AGAIN));
+    const places = particles.map((_, place) => place);
+    const first = places.filter((place) => place % every === 0);
+    const again: { readonly particle: Particle; readonly log: number }[] = [];
+    const run = function* (
+      this: ParticleFilter,
+      chosen: readonly number[],
+      soFar: Population | null,
+    ): CourseWork<void> {
+      const found = yield* this.courses(
+        chosen.map((place) => (particles[place] as Particle).scores),
+        soFar,
+      );
+      found.forEach(({ scores, course }, k) => {
+        if (course !== null)
+          again.push({ particle: { scores, course }, log: logWeights[chosen[k] as number] as number });
+      });
+    }.bind(this);
+    yield* run(first, null);
+    const seen = again.map(({ particle: { course }, log }) => log + this.newly(course, readings));
+    const soFar = { particles: again.map(({ particle }) => particle), logWeights: this.widened(seen) };
+    const rest = places.filter((place) => place % every !== 0);
+    if (rest.length > 0) yield* run(rest, soFar.particles.length > 1 ? soFar : null);
+    this.population = { particles: again.map(({ particle }) => particle), logWeights: again.map(({ log }) => log) };
+  }
+
+  /** What readings add to the logarithm of a weight that has those before them already. */
+  private newly(course: Course, readings: readonly Seen[]): number {
+    return logLikelihood(course, readings) - logLikelihood(course, this.readings);
+  }
+
+  /** Weights flattened until enough particles count, for a first look: rather too wide than resting on a few. */
+  private widened(logWeights: readonly number[]): readonly number[] {
+    const flat = (part: number) => logWeights.map((log) => part * log);
+    const isEnough = (part: number) => effectiveSize(sharesOf(flat(part))) >= LEAST_EFFECTIVE * logWeights.length;
+    return isEnough(1) ? logWeights : flat(bisect(isEnough, 0, 1, 20).low);
   }
 
   private *temper(before: readonly Seen[], after: readonly Seen[]): CourseWork<void> {
@@ -143,13 +175,12 @@ export class ParticleFilter {
       const weightsAt = (part: number): readonly number[] =>
         logWeights.map((log, index) => log + (part - done) * ((to[index] as number) - (from[index] as number)));
       const isEnough = (part: number) => effectiveSize(sharesOf(weightsAt(part))) >= LEAST_EFFECTIVE * particles.length;
-      const now: Population = { particles, logWeights: weightsAt(1) };
       if (isEnough(1) || stage === MOST_STAGES) {
-        this.population = now;
+        this.population = { particles, logWeights: weightsAt(1) };
         return;
       }
       const part = isEnough(done) ? bisect(isEnough, done, 1, 20).low : done;
-      yield* this.move({ particles, logWeights: weightsAt(part) }, now, (course) => {
+      yield* this.move({ particles, logWeights: weightsAt(part) }, (course) => {
         const [old, next] = [logLikelihood(course, before), logLikelihood(course, after)];
         return old + part * (next - old);
       });
@@ -157,26 +188,31 @@ export class ParticleFilter {
     }
   }
 
-  /** Draws the particles anew by weight, and lets each make a step. */
-  private *move(weighed: Population, soFar: Population, target: (course: Course) => number): CourseWork<void> {
+  /** Draws the particles anew by weight, and lets each make its steps. */
+  private *move(weighed: Population, target: (course: Course) => number): CourseWork<void> {
     const shares = sharesOf(weighed.logWeights);
     const cloud = new NormalCloud(
       weighed.particles.map(({ scores }) => scores),
       shares,
     );
-    const chosen = resampled(shares, this.chance).map((place) => weighed.particles[place] as Particle);
-    const tried = yield* this.courses(
-      chosen.map(({ scores }) => cloud.near(scores, STEP, this.chance)),
-      soFar,
-    );
     const height = (scores: Point, course: Course): number =>
       logPrior(scores) + target(course) - cloud.logDensity(scores);
-    const particles = chosen.map((particle, index): Particle => {
-      const { scores, course } = tried[index] as (typeof tried)[number];
-      const chance = Math.log(this.chance.share());
-      if (course === null) return particle;
-      return chance < height(scores, course) - height(particle.scores, particle.course) ? { scores, course } : particle;
-    });
+    let particles: readonly Particle[] = resampled(shares, this.chance).map(
+      (place) => weighed.particles[place] as Particle,
+    );
+    for (let step = 0; step < STEPS; step++) {
+      const tried = yield* this.courses(
+        particles.map(({ scores }) => cloud.near(scores, STEP, this.chance)),
+        weighed,
+      );
+      particles = particles.map((particle, index): Particle => {
+        const { scores, course } = tried[index] as (typeof tried)[number];
+        const chance = Math.log(this.chance.share());
+        if (course === null) return particle;
+        const gain = height(scores, course) - height(particle.scores, particle.course);
+        return chance < gain ? { scores, course } : particle;
+      });
+    }
     this.population = { particles, logWeights: particles.map(() => 0) };
   }
 }

@@ -141,7 +141,7 @@ export function forecast(q: Quantities) {
 
     /** How the numbers are to be taken. */
     ranges: ({ members }: Forecast): string =>
-      `Of ${members} likely runs, weighed by what you read: the typical one, and the range in which 8 of 10 lie. Allow the times more: in trials on stills of the model the time of 90 % lay in its range in only 6 of 10.`,
+      `Of ${members} likely runs, weighed by what you read: the typical one, and the range in which 8 of 10 lie.`,
     watch: 'This is a calculation. Watch the still, not the screen.',
   };
 }

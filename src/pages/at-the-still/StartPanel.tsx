@@ -42,7 +42,8 @@ export function StartPanel(props: { readonly context: AnalysisContext }) {
         <h2>At the still</h2>
         <p class="answer-quiet screen-only">
           From the start on, this page knows the minute. It says what comes next, takes your readings, and says how the
-          run will end. It never replaces watching the still.
+          run will end. It never replaces watching the still. <a href="#still-tests">Tests without plant</a> make its
+          forecasts surer.
         </p>
       </header>
       <section class="start screen-only" aria-label="Start">

@@ -221,6 +221,9 @@ export function FitPanel(props: FitPanelProps) {
           </>
         )}
       </Show>
+      <p class="answer-quiet screen-only">
+        A thermometer tells some of it without a run: <a href="#still-tests">test the still without plant</a>.
+      </p>
       <details class="fit-sure">
         <summary>How sure each reading is taken to be</summary>
         <ul class="answer-quiet">

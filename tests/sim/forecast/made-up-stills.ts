@@ -23,8 +23,8 @@ export const plan: Scenario = {
   advanced: { ...glass.advanced, step_s: 10, segments: 20 },
 };
 
-const EVERY_S = 30;
-const POINTS = 161;
+const EVERY_S = 60;
+const POINTS = 121;
 const OBTAINABLE_ML = 20;
 
 /** Ready oil comes at once and held oil slowly, both faster with more heat; heat loss puts off the first drop. */
@@ -41,9 +41,12 @@ export function madeUpCourse(scenario: Scenario, drawn: DrawnValues): Course {
   const firstDrop_s = 900 * (0.8 + 0.2 * heatLoss);
   const setting = scenario.heat.setting.map(({ at_s, value, shape }) => ({ at_s, value, shape }));
   const steam = new Float64Array(POINTS);
-  for (let k = 1; k < POINTS; k++)
-    steam[k] =
-      (steam[k - 1] as number) + (k * EVERY_S <= firstDrop_s ? 0 : EVERY_S * scheduleValue(setting, k * EVERY_S));
+  const isSteady = setting.length === 1;
+  for (let k = 1; k < POINTS; k++) {
+    const heat = isSteady ? (setting[0]?.value ?? 0) : scheduleValue(setting, k * EVERY_S);
+    const on_s = Math.max(0, Math.min(EVERY_S, k * EVERY_S - firstDrop_s));
+    steam[k] = (steam[k - 1] as number) + on_s * heat;
+  }
   const obtainable_mL = OBTAINABLE_ML * oilContent;
   const ready = Math.min(0.95, 0.4 * readyShare);
   const oil = steam.map(
@@ -52,7 +55,8 @@ export function madeUpCourse(scenario: Scenario, drawn: DrawnValues): Course {
       (ready * -Math.expm1((-takeUp * time) / 400) + (1 - ready) * -Math.expm1((-heldRate * time) / 1500)),
   );
   const t90 = oil.findIndex((value) => value >= 0.9 * obtainable_mL);
-  const t90_s = t90 < 0 ? null : t90 * EVERY_S;
+  const [below, above] = [oil[t90 - 1] ?? 0, oil[t90] ?? 0];
+  const t90_s = t90 < 0 ? null : EVERY_S * (t90 - (above - 0.9 * obtainable_mL) / (above - below));
   const column = (read: (time_s: number, k: number) => number) =>
     Float32Array.from({ length: POINTS }, (_, k) => read(k * EVERY_S, k));
   return {
