@@ -134,18 +134,9 @@ export interface Room {
 
 const apart = (low: number, high: number, at: number): number => Math.max(low - at, 0, at - high);
 
-/** Whether a box with some air round it is free of all others; called for thousands of boxes a layout. */
-function isFree(x: number, y: number, width: number, height: number, taken: readonly Box[]): boolean {
-  for (const other of taken)
-    if (
-      x - AIR < other.x + other.width &&
-      other.x < x + width + AIR &&
-      y - AIR < other.y + other.height &&
-      other.y < y + height + AIR
-    )
-      return false;
-  return true;
-}
+/** Of boxes in one row, one that a box of this width would touch, with some air round it. */
+const inTheWay = (row: readonly Box[], x: number, width: number): Box | undefined =>
+  row.find((other) => x - AIR < other.x + other.width && other.x < x + width + AIR);
 
 /** The nearest free room for a caution by its hazard, if there is any in reach. */
 function nearest({ id, at }: Hazard, forms: readonly CautionForm[], room: Room): CautionPlace | null {
@@ -161,8 +152,6 @@ function nearest({ id, at }: Hazard, forms: readonly CautionForm[], room: Room):
     const about = grown({ x: lowX, y: lowY, width: highX - lowX + width, height: highY - lowY + height }, AIR);
     const near = room.taken.filter((box) => boxesOverlap(box, about));
     const look = (x: number, y: number): void => {
-      if (Math.hypot(apart(x, x + width, at.x), apart(y, y + height, at.y)) - SIGN_HALF >= least) return;
-      if (!isFree(x, y, width, height, near)) return;
       const box = { x, y, width, height };
       const stance = stanceOf(box, at);
       const { from, to } = stance.leader;
@@ -178,7 +167,19 @@ function nearest({ id, at }: Hazard, forms: readonly CautionForm[], room: Room):
     };
     // A coarse look first: what it finds spares most of the fine one.
     for (const step of [4 * STEP, STEP])
-      for (let y = lowY; y <= highY; y += step) for (let x = lowX; x <= highX; x += step) look(x, y);
+      for (let y = lowY; y <= highY; y += step) {
+        const dy = apart(y, y + height, at.y);
+        if (dy - SIGN_HALF >= least) continue;
+        const row = near.filter((box) => y - AIR < bottom(box) && box.y < y + height + AIR);
+        for (let index = 0, x = lowX; x <= highX; x = lowX + index * step) {
+          const reach = least + SIGN_HALF;
+          const dx = apart(x, x + width, at.x);
+          const other = dx * dx + dy * dy < reach * reach ? inTheWay(row, x, width) : undefined;
+          // What stands in the way is stepped over at once: thousands of places are looked at in a layout.
+          index += other ? Math.max(1, Math.ceil((right(other) + AIR - x) / step)) : 1;
+          if (!other && dx * dx + dy * dy < reach * reach) look(x, y);
+        }
+      }
   }
   return best;
 }

@@ -107,7 +107,8 @@ export function placeLabels<Id extends string>(
         if (best && cost >= best.cost) break;
         for (const signed of shift === 0 ? [0] : candidate.towards ? [candidate.towards * shift] : [shift, -shift]) {
           const box = boxFor(wish, candidate, signed);
-          if (!contains(bounds, box) || taken.some((other) => boxesOverlap(grown(box, AIR), other))) continue;
+          const withAir = grown(box, AIR);
+          if (!contains(bounds, box) || taken.some((other) => boxesOverlap(withAir, other))) continue;
           best = { box, align: candidate.align, anchor: candidate.anchor ?? wish.anchor, cost };
           break;
         }
