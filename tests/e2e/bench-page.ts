@@ -112,18 +112,32 @@ export async function openFile(page: Page, name: string, text: string): Promise<
   await chooser.setFiles({ name, mimeType: 'application/json', buffer: Buffer.from(text) });
 }
 
+/** What hangs on the colours of a look; all other rules ask the same of every look. */
+const RULES_OF_COLOUR = ['color-contrast', 'link-in-text-block'];
+
 /** What axe finds on the page as it stands, a line each. Needs a page opened with `bypassCSP`. */
-export async function axeFaults(page: Page): Promise<readonly string[]> {
+export async function axeFaults(page: Page, ask: 'all' | 'colours' = 'all'): Promise<readonly string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run({
-      rules: { 'label-content-name-mismatch': { enabled: true } },
-    });
-    return violations.flatMap(({ id, nodes }) =>
-      nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
-    );
-  });
+  return page.evaluate(
+    async (rules) => {
+      const { violations } = await (globalThis as unknown as { axe: typeof axe }).axe.run(
+        rules ? { runOnly: rules } : { rules: { 'label-content-name-mismatch': { enabled: true } } },
+      );
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ html, failureSummary }) => `${id}: ${html.slice(0, 160)} ${failureSummary ?? ''}`),
+      );
+    },
+    ask === 'colours' ? RULES_OF_COLOUR : null,
+  );
 }
+
+/** Each look of the page, and what axe is asked in it: everything in the first, colours in all others. */
+export const LOOKS = [
+  ['light', 'all'],
+  ['dark', 'colours'],
+  ['high contrast', 'colours'],
+  ['projector', 'colours'],
+] as const;
 
 /** The sections of the settings, as their tabs name them. */
 export const SETTINGS_PARTS = [
