@@ -149,7 +149,16 @@ export {
   type FittedFactor,
   type Residual,
 } from './answers/calibration/calibrate.ts';
-export { readPoints, type PointsProblem, type ReadPoints } from './answers/calibration/points.ts';
+export {
+  COLUMN_CHOICES,
+  readPoints,
+  understood,
+  type ColumnMeaning,
+  type LogReading,
+  type PointsProblem,
+  type ReadPoints,
+} from './answers/calibration/points.ts';
+export { type DecimalSign, type LogTable } from './answers/calibration/log-table.ts';
 export {
   DEFAULT_UNCERTAINTY,
   READING_KINDS,
@@ -293,6 +302,7 @@ export { partLineMessage, partMessage, partNameMessage, spokenPartMessage } from
 export { cautionMessage } from './messages/cautions.ts';
 export type { CautionFact, PartDetail, PartFacts, PartLine, PartNameKind } from './messages/part-facts.ts';
 export { wholeMessage, type Message } from './messages/section.ts';
+export { encodingOf } from './messages/text-encoding.ts';
 export { failureMessages } from './messages/failure.ts';
 export { sizingMessages, toldSizing, toldTubeSize } from './messages/sizing.ts';
 export { buildingSheetMessages } from './messages/building-sheet.ts';

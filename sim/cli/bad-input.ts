@@ -3,7 +3,10 @@
 /** More lines than anybody reads. */
 const MOST_LINES = 20;
 /** What would move a terminal's cursor or change its colours. */
-const CONTROL = /\p{Cc}/gu;
+const CONTROL = /[\p{Cc}\p{Bidi_Control}]/gu;
+
+/** A line without them. */
+export const printable = (line: string): string => line.replace(CONTROL, '\uFFFD');
 
 class NoAnswer extends Error {
   readonly lines: readonly string[];
@@ -11,7 +14,7 @@ class NoAnswer extends Error {
 
   constructor(exitCode: number, lines: string | readonly string[]) {
     const all = typeof lines === 'string' ? [lines] : lines;
-    const shown = all.slice(0, MOST_LINES).map((line) => line.replace(CONTROL, '\uFFFD'));
+    const shown = all.slice(0, MOST_LINES).map(printable);
     const left = all.length - shown.length;
     if (left > 0) shown.push(`… and ${left} more.`);
     super(shown.join('\n'));

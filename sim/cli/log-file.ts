@@ -1,6 +1,6 @@
 /** The log of a real run as a file. */
-import { fitMessages, readPoints, type Reader, type ReadPoints } from '../index.ts';
-import { BadInput } from './bad-input.ts';
+import { fitMessages, readPoints, understood, type Reader, type ReadPoints } from '../index.ts';
+import { BadInput, printable } from './bad-input.ts';
 import { textOf, type Words } from './options.ts';
 import { readText } from './read-input.ts';
 
@@ -13,13 +13,22 @@ export function logSource(words: Words, scenario: string): string {
   return log;
 }
 
-/** A log that cannot be read whole is refused, so that no reading is left out unseen. */
-export function logFrom(source: string, reader: Reader): Pick<ReadPoints, 'points' | 'passedOver'> {
+/**
+ * A log that cannot be read whole is refused, so that no reading is left out unseen; how it was understood is told on
+ * standard error.
+ */
+export function logFrom(
+  source: string,
+  reader: Reader,
+  tell: (line: string) => void = (line) => void process.stderr.write(`${line}\n`),
+): Pick<ReadPoints, 'points' | 'passedOver'> {
   const text = readText(source, () => `--log: there is no file “${source}”.`);
   if (/^\s*[[{]/.test(text))
     throw new BadInput(`--log ${source}: this is JSON; a log is a line of headings, then one line a reading.`);
   const { points, problems, passedOver } = readPoints(text);
-  const { pointsProblem } = fitMessages(reader);
+  const { pointsProblem, understood: told } = fitMessages(reader);
+  const found = understood(text);
+  if (found !== null) tell(printable(`--log ${source}: ${told(found.table, found.reading)}`));
   if (problems.length > 0) throw new BadInput(problems.map((problem) => `--log ${source}: ${pointsProblem(problem)}`));
   return { points, passedOver };
 }

@@ -5,6 +5,7 @@ import { closestWords } from '../reference/closest-words.ts';
 import { isObject } from '../scenario/json.ts';
 import type { AskedQuantity } from '../units/index.ts';
 import { englishReader } from '../messages/language.ts';
+import { encodingOf } from '../messages/text-encoding.ts';
 import { fileProblemMessage } from '../messages/problems.ts';
 import { fetchUnits, readTyped } from '../messages/typed-reading.ts';
 import { BadInput } from './bad-input.ts';
@@ -16,12 +17,11 @@ const READER = englishReader('metric');
 
 const place = (source: string): string => (source === '-' ? 'Standard input' : `The file ${source}`);
 
-const BYTE_ORDER_MARK = /^\uFEFF/u;
-
 /** The text of a file or, for `-`, of standard input. @param missing what to say when there is no such file */
 export function readText(source: string, missing: () => string): string {
   try {
-    return readFileSync(source === '-' ? 0 : source, 'utf8').replace(BYTE_ORDER_MARK, '');
+    const bytes = readFileSync(source === '-' ? 0 : source);
+    return new TextDecoder(encodingOf(bytes)).decode(bytes);
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : String(error);
     throw new BadInput(

@@ -1,5 +1,5 @@
 /** The rows of a log: cell by cell as they were typed, and what they say as points. */
-import { readPoints, type LoggedPoint, type PointsProblem, type ReadPoints } from '../../sim/index.ts';
+import { readPoints, type LoggedPoint, type LogReading, type PointsProblem, type ReadPoints } from '../../sim/index.ts';
 
 export const LOG_COLUMNS = ['time', 'oil', 'outlet', 'tub', 'distillate'] as const;
 export type LogColumn = (typeof LOG_COLUMNS)[number];
@@ -124,9 +124,12 @@ export interface Pasted extends ReadPoints {
   readonly left: string;
 }
 
-/** Pasted text as rows of a log; lines that cannot be read are handed back. */
-export function readPasted(text: string, units: LogUnits): Pasted {
-  const read = readPoints(text);
+/**
+ * Pasted text as rows of a log; lines that cannot be read are handed back.
+ * @param reading what each column is, where the reader has said so
+ */
+export function readPasted(text: string, units: LogUnits, reading?: LogReading): Pasted {
+  const read = readPoints(text, reading);
   const lines = text.split(/\r\n|\r|\n/u);
   const heading = /^\s*["']?[A-Za-z]/u.test(lines[0] ?? '') ? [lines[0] ?? ''] : [];
   const bad = read.problems.map(({ line }) => line).filter((line) => line > heading.length);

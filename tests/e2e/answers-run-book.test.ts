@@ -44,6 +44,11 @@ describe('my runs', () => {
     await page.getByRole('button', { name: 'New log' }).click();
     await page.getByText('Paste columns from a note').click();
     await page.getByRole('textbox', { name: /A line of headings/ }).fill(`${SLOW}\n130, spilt`);
+    await page.getByText('commas between the columns').waitFor();
+    const oil = page.getByRole('combobox', { name: 'Column 2 is' });
+    await oil.selectOption('oil (g)');
+    expect(await page.getByText(/Columns: time \(min\), oil \(g\)\./).count()).toBe(1);
+    await oil.selectOption('oil (mL)');
     await page.getByRole('button', { name: 'Take these lines' }).click();
     await page.getByText('“spilt” is not a number').waitFor();
     expect(await page.getByRole('textbox', { name: /A line of headings/ }).inputValue()).toBe(
@@ -124,6 +129,24 @@ describe('my runs', () => {
       await page.getByText(told).waitFor();
       expect(await page.getByText('Your run book is as it was.').count()).toBe(1);
     }
+    const [chooser] = await Promise.all([
+      page.waitForEvent('filechooser'),
+      page.getByRole('button', { name: 'Open a file' }).click(),
+    ]);
+    const columns = '"30,5";"2,9";first drops came\n40;3,1;clear';
+    await chooser.setFiles({ name: 'june.csv', mimeType: 'text/csv', buffer: Buffer.from(columns, 'utf16le') });
+    await page.getByText('“june” stands in the paste box.').waitFor();
+    expect(await page.getByRole('region', { name: 'First lines' }).getByRole('cell').allTextContents()).toEqual([
+      '30,5',
+      '2,9',
+      'first drops came',
+      '40',
+      '3,1',
+      'clear',
+    ]);
+    await page.getByRole('button', { name: 'Take these lines' }).click();
+    expect(await page.getByRole('textbox', { name: /^Time.*, line 1$/ }).inputValue()).toBe('30.5');
+    await page.getByRole('button', { name: 'Delete this log' }).click();
     await page.getByRole('button', { name: 'Delete this log' }).click();
     await page.getByText('No run is logged yet.').waitFor();
     await page.getByRole('status').getByRole('button', { name: 'Undo' }).click();

@@ -1,9 +1,10 @@
 /**
  * Columns pasted from a note or a spreadsheet, turned into logged points. The first line names the columns and their
- * units, e.g. `time (min), oil (mL), outlet °C`; without such a line two columns are taken as minutes and millilitres
- * of oil. Tabs, semicolons, commas or blanks part the columns; with tabs, semicolons or blanks a comma is a decimal
- * comma. A line that cannot be read is told and left out.
+ * units, e.g. `time (min), oil (mL), outlet °C`; without such a line the first two columns are taken as minutes and
+ * millilitres of oil, and what else is written there as notes. What may mean two things is told and not taken, and so is
+ * a line that cannot be read.
  */
+import { logTable, type DecimalSign, type LogTable } from './log-table.ts';
 import type { LoggedPoint, ReadingKind } from './readings.ts';
 
 /** What can be wrong with one line of readings. */
@@ -14,7 +15,11 @@ export type LineProblem =
   /** More than any still of this size gives, or a later time than any run. */
   | { readonly kind: 'too-much'; readonly cell: string }
   | { readonly kind: 'time-missing' }
-  | { readonly kind: 'no-reading' };
+  | { readonly kind: 'no-reading' }
+  /** `1,234`, where nothing tells a decimal comma from one between thousands. */
+  | { readonly kind: 'comma-in-doubt'; readonly cell: string }
+  /** More numbers than columns, as where an unquoted decimal comma parts a number. */
+  | { readonly kind: 'too-many-cells'; readonly cells: number; readonly columns: number };
 
 /** What can be wrong with the headings. */
 export type HeadingsProblem =
@@ -27,7 +32,9 @@ export type HeadingsProblem =
   /** Two columns are the same; the later one counts. */
   | { readonly kind: 'column-twice'; readonly column: LogColumnKind }
   | { readonly kind: 'no-time-column' }
-  | { readonly kind: 'no-reading-column' };
+  | { readonly kind: 'no-reading-column' }
+  /** Several columns of numbers without a word of what they are. */
+  | { readonly kind: 'columns-unnamed'; readonly columns: number };
 
 /** What cannot be read, by the line of the pasted text, from 1. */
 export type PointsProblem = { readonly line: number } & (
@@ -114,9 +121,43 @@ const MEANINGS: readonly Meaning[] = [
   { words: ['tub', 'barrel', 'jacket', 'bath', 'cooling'], readings: [['tub_K', KELVIN]], usual: '°c' },
 ];
 
+/** What a column is, with its unit as it is spelt in headings. */
+export interface ColumnMeaning {
+  readonly column: LogColumnKind;
+  readonly unit: string;
+}
+
+/** What a reader may say that a column is. */
+export const COLUMN_CHOICES: readonly ColumnMeaning[] = [
+  { column: 'time_s', unit: 'min' },
+  { column: 'time_s', unit: 'h' },
+  { column: 'time_s', unit: 's' },
+  { column: 'oil_mL', unit: 'ml' },
+  { column: 'oil_mL', unit: 'floz' },
+  { column: 'oil_kg', unit: 'g' },
+  { column: 'oil_kg', unit: 'oz' },
+  { column: 'outlet_K', unit: '°c' },
+  { column: 'outlet_K', unit: '°f' },
+  { column: 'tub_K', unit: '°c' },
+  { column: 'tub_K', unit: '°f' },
+  { column: 'distillate_kg', unit: 'l' },
+  { column: 'distillate_kg', unit: 'ml' },
+  { column: 'distillate_kg', unit: 'kg' },
+  { column: 'distillate_kg', unit: 'qt' },
+];
+
 interface ColumnReading {
   readonly column: LogColumnKind;
   readonly unit: Unit;
+  /** As it is spelt in headings. */
+  readonly spelt: string;
+}
+
+/** How a table is read: what each column is, `null` for one that is left out, and its decimal sign. */
+export interface LogReading {
+  readonly columns: readonly (ColumnMeaning | null)[];
+  /** `null` where it is in doubt. */
+  readonly decimal: DecimalSign | null;
 }
 
 const tidyUnit = (text: string): string =>
@@ -134,7 +175,7 @@ function splitHeader(cell: string): { word: string; unit: string } {
     .trim()
     .replace(/^["']|["']$/g, '')
     .trim();
-  const [, word = '', rest = ''] = /^([A-Za-z]+)[\s_/,([]*(.*?)[)\]]*$/.exec(trimmed) ?? [];
+  const [, word = '', rest = ''] = /^(\p{L}+)[\s_/,([]*(.*?)[)\]]*$/u.exec(trimmed) ?? [];
   return { word: word.toLowerCase(), unit: tidyUnit(rest.replace(/^in /, '')) };
 }
 
@@ -143,10 +184,10 @@ function readHeader(cell: string): ColumnReading | HeadingsProblem | null {
   const { word, unit: named } = splitHeader(cell);
   const meaning = MEANINGS.find(({ words }) => words.includes(word));
   if (!meaning) return null;
-  if (named === '' && (word === 'min' || word === 'minutes')) return { column: 'time_s', unit: unit(60) };
+  if (named === '' && (word === 'min' || word === 'minutes')) return { column: 'time_s', unit: unit(60), spelt: 'min' };
   for (const [column, units] of meaning.readings) {
-    const found = units[named === '' ? meaning.usual : named];
-    if (found) return { column, unit: found };
+    const spelt = named === '' ? meaning.usual : named;
+    if (Object.hasOwn(units, spelt)) return { column, unit: units[spelt] as Unit, spelt };
   }
   const known = meaning.readings.flatMap(([, units]) => Object.keys(units));
   return { kind: 'unknown-unit', unit: named, heading: word, known };
@@ -169,55 +210,41 @@ const MOST: Readonly<Record<LogColumnKind, number>> = {
 /** Hours and minutes, written with a colon or with an h, in which a time may stand whatever the column's unit. */
 const CLOCK = /^(\d+)\s*[:h]\s*(?:([0-5]?\d)\s*(?:m|min)?)?$/i;
 
-/** Number in a cell; `h:mm` and `1h45` give minutes. */
-function readNumber(cell: string, decimalComma: boolean): number {
+/** Number in a cell; `h:mm` and `1h45` give minutes. NaN where it is none. */
+function readNumber(cell: string, decimal: DecimalSign | null): number {
   const text = cell
     .trim()
     .replace(/^["']|["']$/g, '')
     .replace(/\u2212/g, '-');
   const clock = CLOCK.exec(text);
   if (clock) return Number(clock[1]) * 60 + Number(clock[2] ?? 0);
-  const plain = decimalComma ? text.replace(',', '.') : text;
+  const plain = decimal === 'comma' ? text.replace(',', '.') : THOUSANDS.test(text) ? text.replaceAll(',', '') : text;
   const value = /^[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?$/i.test(plain) ? Number(plain) : Number.NaN;
   return Number.isFinite(value) ? value : Number.NaN;
 }
 
-/** What parts the columns, judged from the whole text. */
-function separatorOf(lines: readonly string[]): RegExp {
-  if (lines.some((line) => line.includes('\t'))) return /\t/;
-  if (lines.some((line) => line.includes(';'))) return /;/;
-  // `12,5 3,1` has decimal commas; `12, 3.1` and `12,3` have columns.
-  const blanks =
-    lines.every((line) => /[A-Za-z]/.test(line) || /^\s*\S+\s+\S/.test(line)) &&
-    !lines.some((line) => /,\s/.test(line.trim()));
-  const withComma = lines.some((line) => line.includes(','));
-  return withComma && !blanks ? /,/ : /\s+/;
-}
-
-const isHeader = (line: string): boolean => /^\s*["']?[A-Za-z]/.test(line);
-
-/** Blanks inside header cells (`oil mL`, `time (min)`) must not part a header whose columns are parted by blanks. */
-function headerCells(line: string, separator: RegExp): string[] {
-  if (separator.source !== '\\s+') return line.split(separator);
-  return [
-    ...line.matchAll(/[A-Za-z]+(?:\s*[([][^)\]]*[)\]]|[_/]\S+|\s+(?:°\S+|mL|ml|min|kg|g|L|h|s|C|F|K)(?=\s|$))?/g),
-  ].map((match) => match[0]);
-}
+/** Commas between thousands. */
+const THOUSANDS = /^[+-]?[1-9]\d{0,2}(?:,\d{3})+(?:\.\d*)?$/;
 
 /** Where a line's clock reading applies: minutes already, whatever the column's unit says. */
 const toUnit = (cell: string, value: number, { column, unit: by }: ColumnReading): number =>
   column === 'time_s' && /[:h]/i.test(cell) ? value * 60 : value * by.scale + by.offset;
 
+const isNothing = (cell: string): boolean => cell === '' || cell === '-' || cell === '–';
+
 function readLine(
   cells: readonly string[],
   columns: readonly (ColumnReading | null)[],
-  decimalComma: boolean,
+  decimal: DecimalSign | null,
 ): LoggedPoint | LineProblem {
   const point: Partial<Record<LogColumnKind, number>> = {};
+  const spare = cells.slice(columns.length).filter((cell) => /^\s*[+-]?[\d.,]+\s*$/.test(cell)).length;
+  if (spare > 0) return { kind: 'too-many-cells', cells: cells.length, columns: columns.length };
   for (const [place, reading] of columns.entries()) {
     const cell = cells[place]?.trim() ?? '';
-    if (reading === null || cell === '' || cell === '-' || cell === '–') continue;
-    const value = readNumber(cell, decimalComma);
+    if (reading === null || isNothing(cell)) continue;
+    if (decimal === null && THOUSANDS.test(cell)) return { kind: 'comma-in-doubt', cell };
+    const value = readNumber(cell, decimal);
     if (Number.isNaN(value)) return { kind: 'not-a-number', cell };
     const converted = toUnit(cell, value, reading);
     if (converted < 0) return { kind: reading.column.endsWith('_K') ? 'below-absolute-zero' : 'below-zero', cell };
@@ -229,46 +256,104 @@ function readLine(
   return point as LoggedPoint;
 }
 
-/** Reads pasted columns. Never throws; what cannot be read is in `problems`. */
-export function readPoints(text: string): ReadPoints {
-  const lines = text
-    .split(/\r\n|\r|\n/)
-    .map((content, index) => ({ line: index + 1, content }))
-    .filter(({ content }) => content.trim() !== '' && !content.trim().startsWith('#'));
-  const first = lines[0];
-  if (first === undefined) return { points: [], passedOver: [], problems: [{ line: 1, kind: 'nothing-to-read' }] };
-  const separator = separatorOf(lines.map(({ content }) => content));
-  const decimalComma = separator.source !== ',';
-  const problems: PointsProblem[] = [];
-  let columns: (ColumnReading | null)[] = [
-    { column: 'time_s', unit: unit(60) },
-    { column: 'oil_mL', unit: unit(1) },
-  ];
-  const passedOver: string[] = [];
-  const withHeader = isHeader(first.content);
-  if (withHeader) {
-    const cells = headerCells(first.content, separator);
-    const read = cells.map(readHeader);
-    passedOver.push(
-      ...cells.filter((cell, index) => read[index] === null && cell.trim() !== '').map((cell) => cell.trim()),
-    );
-    for (const found of read) if (isProblem(found)) problems.push({ line: first.line, ...found });
-    columns = read.map((found) => (isProblem(found) ? null : found));
-    const named = columns.flatMap((found) => (found === null ? [] : [found.column]));
-    const twice = named.find((column, index) => named.indexOf(column) < index);
-    if (twice !== undefined) problems.push({ line: first.line, kind: 'column-twice', column: twice });
-    const missing = !named.includes('time_s') ? 'no-time-column' : named.length === 1 ? 'no-reading-column' : null;
-    if (missing !== null)
-      return { points: [], passedOver, problems: [...problems, { line: first.line, kind: missing }] };
+const meaningOf = ({ column, spelt }: ColumnReading): ColumnMeaning => ({ column, unit: spelt });
+
+function readingOf({ column, unit: spelt }: ColumnMeaning): ColumnReading {
+  const units = MEANINGS.flatMap(({ readings }) => readings).find(([kind]) => kind === column)?.[1] ?? {};
+  const found = Object.hasOwn(units, spelt) ? units[spelt] : undefined;
+  if (found === undefined) throw new RangeError(`${column} in ${spelt} is no column`);
+  return { column, unit: found, spelt };
+}
+
+const MINUTES_AND_OIL: readonly ColumnReading[] = [
+  { column: 'time_s', unit: unit(60), spelt: 'min' },
+  { column: 'oil_mL', unit: unit(1), spelt: 'ml' },
+];
+
+/** Columns of which at least one line has a number. */
+const numericColumns = ({ lines, width, decimal }: LogTable): readonly number[] =>
+  Array.from({ length: width }, (_, place) => place).filter((place) =>
+    lines.some(({ cells }) => !Number.isNaN(readNumber(cells[place] ?? '', decimal ?? 'comma'))),
+  );
+
+interface Headings {
+  readonly columns: readonly (ColumnReading | null)[];
+  readonly passedOver: readonly string[];
+  readonly problems: readonly PointsProblem[];
+}
+
+/** What the columns of a table are by its headings, and what is wrong with them. */
+function headingsOf(table: LogTable): Headings {
+  const { headings, lines, width } = table;
+  if (headings === null) {
+    const numeric = numericColumns(table);
+    const columns = Array.from({ length: width }, (_, place) => MINUTES_AND_OIL[place] ?? null);
+    if (numeric.every((place) => place < 2)) return { columns, passedOver: [], problems: [] };
+    const line = lines[0]?.line ?? 1;
+    return { columns, passedOver: [], problems: [{ line, kind: 'columns-unnamed', columns: numeric.length }] };
   }
+  const read = headings.cells.map(readHeader);
+  const problems: PointsProblem[] = [];
+  for (const found of read) if (isProblem(found)) problems.push({ line: headings.line, ...found });
+  const columns = read.map((found) => (isProblem(found) ? null : found));
+  return {
+    columns,
+    passedOver: headings.cells
+      .filter((cell, index) => read[index] === null && cell.trim() !== '')
+      .map((cell) => cell.trim()),
+    problems: [...problems, ...columnProblems(columns, headings.line)],
+  };
+}
+
+function columnProblems(columns: readonly (ColumnReading | null)[], line: number): PointsProblem[] {
+  const named = columns.flatMap((found) => (found === null ? [] : [found.column]));
+  const twice = named.find((column, index) => named.indexOf(column) < index);
+  const found: PointsProblem[] = twice === undefined ? [] : [{ line, kind: 'column-twice', column: twice }];
+  if (!named.includes('time_s')) found.push({ line, kind: 'no-time-column' });
+  else if (named.length === 1) found.push({ line, kind: 'no-reading-column' });
+  return found;
+}
+
+/** A text as a table, and how it would be read; `null` where there is nothing to read. */
+export function understood(text: string): { readonly table: LogTable; readonly reading: LogReading } | null {
+  const table = logTable(text);
+  if (table === null) return null;
+  const { columns } = headingsOf(table);
+  return {
+    table,
+    reading: {
+      columns: Array.from({ length: table.width }, (_, place) => {
+        const found = columns[place];
+        return found ? meaningOf(found) : null;
+      }),
+      decimal: table.decimal,
+    },
+  };
+}
+
+/** Problems after which no line can be read. */
+const STOPS = new Set<PointsProblem['kind']>(['no-time-column', 'no-reading-column', 'columns-unnamed']);
+
+/**
+ * Reads pasted columns. Never throws; what cannot be read is in `problems`.
+ * @param chosen how to read them, where the reader has said so
+ */
+export function readPoints(text: string, chosen?: LogReading): ReadPoints {
+  const table = logTable(text);
+  if (table === null) return { points: [], passedOver: [], problems: [{ line: 1, kind: 'nothing-to-read' }] };
+  const line = table.headings?.line ?? table.lines[0]?.line ?? 1;
+  const own = chosen?.columns.map((meaning) => meaning && readingOf(meaning));
+  const {
+    columns,
+    passedOver,
+    problems: ofHeadings,
+  } = own ? { columns: own, passedOver: [], problems: columnProblems(own, line) } : headingsOf(table);
+  const problems = [...ofHeadings];
+  if (problems.some(({ kind }) => STOPS.has(kind))) return { points: [], passedOver, problems };
   const points: LoggedPoint[] = [];
-  for (const { line, content } of withHeader ? lines.slice(1) : lines) {
-    const found = readLine(
-      (separator.source === '\\s+' ? content.trim() : content).split(separator),
-      columns,
-      decimalComma,
-    );
-    if (isProblem(found)) problems.push({ line, ...found });
+  for (const { line: at, cells } of table.lines) {
+    const found = readLine(cells, columns, chosen ? chosen.decimal : table.decimal);
+    if (isProblem(found)) problems.push({ line: at, ...found });
     else points.push(found);
   }
   return { points: points.sort((a, b) => a.time_s - b.time_s), problems, passedOver };

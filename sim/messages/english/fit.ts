@@ -6,7 +6,14 @@ import {
   type FitNote,
   type FittedFactor,
 } from '../../answers/calibration/calibrate.ts';
-import type { LineProblem, LogColumnKind, PointsProblem } from '../../answers/calibration/points.ts';
+import type { LogTable, Separator } from '../../answers/calibration/log-table.ts';
+import type {
+  ColumnMeaning,
+  LineProblem,
+  LogColumnKind,
+  LogReading,
+  PointsProblem,
+} from '../../answers/calibration/points.ts';
 import { DEFAULT_UNCERTAINTY, READING_KINDS, type ReadingKind } from '../../answers/calibration/readings.ts';
 import { formatNumber } from '../../units/index.ts';
 import type { Quantities } from '../quantities.ts';
@@ -87,6 +94,33 @@ const COLUMNS: Readonly<Record<LogColumnKind, string>> = {
   distillate_kg: 'the distillate',
 };
 
+const SPELT: Readonly<Record<string, string>> = {
+  ml: 'mL',
+  l: 'L',
+  floz: 'fl oz',
+  c: '°C',
+  '°c': '°C',
+  f: '°F',
+  '°f': '°F',
+  k: 'K',
+};
+const HEADINGS: Readonly<Record<LogColumnKind, string>> = {
+  time_s: 'time',
+  oil_mL: 'oil',
+  oil_kg: 'oil',
+  outlet_K: 'outlet',
+  tub_K: 'tub',
+  distillate_kg: 'distillate',
+};
+const PARTED: Readonly<Record<Separator, string>> = {
+  tab: 'tabs',
+  semicolon: 'semicolons',
+  comma: 'commas',
+  blanks: 'blanks',
+};
+/** What a column is, with its unit as people write it. */
+const meaning = ({ column, unit }: ColumnMeaning): string => `${HEADINGS[column]} (${SPELT[unit] ?? unit})`;
+
 /** Highest over lowest below which a factor counts as known. */
 const KNOWN_RATIO = 3;
 const isKnown = ({ low, high, held }: FittedFactor): boolean => !held && high / low < KNOWN_RATIO;
@@ -131,6 +165,10 @@ export function fit(q: Quantities) {
         return `${problem.cell} is below absolute zero.`;
       case 'too-much':
         return `${problem.cell} is more than any such still gives. Is the unit right?`;
+      case 'comma-in-doubt':
+        return `“${problem.cell}” can be read in two ways: with a decimal comma, or with a comma between thousands. Write it without the comma.`;
+      case 'too-many-cells':
+        return `There are ${problem.cells} values for ${problem.columns} columns. Put numbers with a decimal comma in quotes, or part the columns with semicolons.`;
       case 'time-missing':
         return 'The time is missing.';
       case 'no-reading':
@@ -151,12 +189,27 @@ export function fit(q: Quantities) {
         return 'Headings: no column is the time. Call one “time (min)”.';
       case 'no-reading-column':
         return 'Headings: no column is a reading. Known are oil, distillate, outlet and tub.';
+      case 'columns-unnamed':
+        return `There are ${problem.columns} columns of numbers without headings. Add a line of headings, such as “time (min), oil (mL), outlet (°C)”.`;
       default:
         return ofLine(problem);
     }
   }
 
   return {
+    columnMeaning: meaning,
+    /** How a table was understood, before any of it is taken. */
+    understood({ separator, headings, lines }: LogTable, { columns, decimal }: LogReading): string {
+      const decimals = { point: 'a point is the decimal sign', comma: 'a comma is the decimal sign' };
+      const parts = [
+        `${counted(lines.length, 'line', 'lines')} ${headings === null ? 'without headings' : 'under a line of headings'}`,
+        `${PARTED[separator]} between the columns`,
+        ...(decimal === null ? [] : [decimals[decimal]]),
+      ];
+      const read = columns.map((column) => (column === null ? 'left out' : meaning(column)));
+      return `${parts.join(', ')}. Columns: ${read.join(', ')}.`;
+    },
+
     /** A fitted factor, or an end of its interval. */
     factor,
     factorTitle: (name: FitName): string => FACTORS[name].title,

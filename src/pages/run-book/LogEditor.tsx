@@ -1,6 +1,6 @@
 /** One log: its name and notes, its readings, the model over them, and the fit. */
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import { englishReader, fitMessages, type RunResult, type Scenario } from '../../../sim/index.ts';
+import { englishReader, fitMessages, type LogReading, type RunResult, type Scenario } from '../../../sim/index.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { createQuery } from '../../state/query.ts';
@@ -98,11 +98,11 @@ export function LogEditor(props: LogEditorProps) {
     return calibration?.ok === true ? [chart, residualChart(calibration, end_s())] : [chart];
   });
 
-  const take = (text: string) => {
+  const take = (text: string, reading?: LogReading) => {
     // A log without readings takes over the units that are pasted; one with readings keeps its own.
     const own = props.log.rows.every(isBlank) ? unitsNamed(text, props.log.units) : props.log.units;
-    const units = unitsFor(readPasted(text, own).points, own);
-    const pasted = readPasted(text, units);
+    const units = unitsFor(readPasted(text, own, reading).points, own);
+    const pasted = readPasted(text, units, reading);
     setNotTaken(pasted);
     props.onChange({
       units,
@@ -191,7 +191,7 @@ export function LogEditor(props: LogEditorProps) {
           log={props.log}
           units={props.context.units()}
           onRows={(rows) => props.onChange({ rows })}
-          onPaste={take}
+          onPaste={(draft) => props.onChange({ draft })}
         />
         <Show when={read().problems.size > 0}>
           <p class="answer-quiet">
@@ -206,7 +206,7 @@ export function LogEditor(props: LogEditorProps) {
           problems={notTakenWords()}
           passedOver={notTaken().passedOver}
           onDraft={(draft) => props.onChange({ draft })}
-          onTake={() => take(props.log.draft)}
+          onTake={(reading) => take(props.log.draft, reading)}
         />
         <label class="log-notes">
           <span class="answer-quiet">Notes</span>

@@ -1,6 +1,7 @@
 /** A box for pasted columns: what can be read becomes lines of the log, what can't stays here with the reason. */
-import { createUniqueId, For, Show } from 'solid-js';
-import { displayUnit, type UnitSystem } from '../../../sim/index.ts';
+import { createMemo, createSignal, createUniqueId, For, on, Show, createEffect } from 'solid-js';
+import { displayUnit, understood, type LogReading, type UnitSystem } from '../../../sim/index.ts';
+import { PastePreview } from './PastePreview.tsx';
 
 export interface PasteBoxProps {
   readonly draft: string;
@@ -10,11 +11,20 @@ export interface PasteBoxProps {
   /** Headings of columns that are no readings. */
   readonly passedOver: readonly string[];
   readonly onDraft: (text: string) => void;
-  readonly onTake: () => void;
+  /** @param reading how the reader says that the columns are to be read; `undefined` as they look */
+  readonly onTake: (reading: LogReading | undefined) => void;
 }
 
 export function PasteBox(props: PasteBoxProps) {
   const id = createUniqueId();
+  const found = createMemo(() => (props.draft.trim() === '' ? null : understood(props.draft)));
+  const [chosen, setChosen] = createSignal<LogReading | undefined>();
+  createEffect(
+    on(
+      () => props.draft,
+      () => setChosen(undefined),
+    ),
+  );
   const headings = () => {
     const degrees = displayUnit('K', props.units).label;
     return `time (min), oil (mL), outlet ${degrees}, tub ${degrees}, distillate ${displayUnit('kg', props.units, 'water').label}`;
@@ -35,11 +45,21 @@ export function PasteBox(props: PasteBoxProps) {
         value={props.draft}
         onInput={(event) => props.onDraft(event.currentTarget.value)}
       />
+      <Show when={found()}>
+        {(looks) => (
+          <PastePreview
+            table={looks().table}
+            reading={chosen() ?? looks().reading}
+            units={props.units}
+            onReading={setChosen}
+          />
+        )}
+      </Show>
       <div class="paste-take">
         <button
           type="button"
           aria-disabled={props.draft.trim() === ''}
-          onClick={() => props.draft.trim() !== '' && props.onTake()}
+          onClick={() => props.draft.trim() !== '' && props.onTake(chosen())}
         >
           Take these lines
         </button>

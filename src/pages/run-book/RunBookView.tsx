@@ -72,7 +72,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
     openRun(log.id);
   };
   const openFile = async (file: File) => {
-    const opened = await openLogFile(file, usualUnits(), props.context.units());
+    const opened = await openLogFile(file, usualUnits());
     if (opened.kind === 'refused') setTold({ words: `${opened.message} Your run book is as it was.` });
     else if (opened.kind === 'book') {
       closeInvented();
@@ -86,12 +86,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
       });
     } else {
       begin({ name: opened.name, ...opened.log });
-      setTold({
-        words:
-          opened.problems.length === 0
-            ? `Read ${counted(opened.log.rows.length, 'line')} from “${file.name}”.`
-            : `Some lines of “${file.name}” could not be read; they are in the paste box. ${opened.problems[0] ?? ''}`,
-      });
+      setTold({ words: `“${opened.name}” stands in the paste box. Check what each column is, then take its lines.` });
     }
   };
   const lookRound = async () => {

@@ -1,7 +1,7 @@
 /** Logs as files, in and out. */
-import { englishReader, fitMessages, type UnitSystem } from '../../../sim/index.ts';
+import { encodingOf, understood } from '../../../sim/index.ts';
 import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
-import { readPasted, readRows, unitsFor, unitsNamed, type LogUnits } from '../../state/logbook.ts';
+import { readRows, unitsNamed, type LogUnits } from '../../state/logbook.ts';
 import { yieldOf } from '../../state/run-facts.ts';
 import { readLogbook, type LoggedRun, type Logbook } from '../../state/logbook-schema.ts';
 
@@ -125,9 +125,8 @@ export type OpenedFile =
   | {
       readonly kind: 'log';
       readonly name: string;
-      readonly log: Pick<LoggedRun, 'rows' | 'draft' | 'units'>;
-      /** One sentence each. */
-      readonly problems: readonly string[];
+      /** Its text stands in the paste box: nothing of it counts before the reader has seen how it is read. */
+      readonly log: Pick<LoggedRun, 'draft' | 'units'>;
     }
   | { readonly kind: 'refused'; readonly message: string };
 
@@ -135,12 +134,13 @@ const JOULES_A_KWH = 3.6e6;
 const LARGEST_FILE_BYTES = 5_000_000;
 
 /** A run book (JSON), or columns of one run (CSV or text). Nothing is thrown at whoever opens an odd file. */
-export async function openLogFile(file: File, units: LogUnits, system: UnitSystem): Promise<OpenedFile> {
+export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFile> {
   if (file.size > LARGEST_FILE_BYTES)
     return { kind: 'refused', message: `“${file.name}” is larger than five megabytes, so it is no run book.` };
   let text: string;
   try {
-    text = await file.text();
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    text = new TextDecoder(encodingOf(bytes)).decode(bytes);
   } catch {
     return { kind: 'refused', message: `“${file.name}” could not be read from the disk.` };
   }
@@ -156,21 +156,12 @@ export async function openLogFile(file: File, units: LogUnits, system: UnitSyste
     }
     return { kind: 'refused', message: `“${file.name}” is JSON, but no run book.` };
   }
-  const named = unitsNamed(text, units);
-  const first = readPasted(text, named);
-  const kept = unitsFor(first.points, named);
-  const read = kept === named ? first : readPasted(text, kept);
-  const messages = fitMessages(englishReader(system));
-  const problems = [
-    ...read.problems.map(messages.pointsProblem),
-    ...(read.otherOil === null ? [] : [messages.otherOil(read.otherOil)]),
-  ];
-  if (read.rows.length === 0)
-    return { kind: 'refused', message: `“${file.name}” holds no readings. ${problems[0] ?? 'It is empty.'}` };
+  const found = understood(text);
+  if (found === null || found.table.width < 2 || found.table.lines.length === 0)
+    return { kind: 'refused', message: `“${file.name}” holds no readings in columns.` };
   return {
     kind: 'log',
     name: file.name.replace(/\.[^.]*$/u, ''),
-    log: { rows: read.rows, draft: read.left, units: kept },
-    problems,
+    log: { draft: text, units: unitsNamed(text, units) },
   };
 }

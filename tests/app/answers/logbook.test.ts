@@ -48,12 +48,12 @@ describe('the units of a log', () => {
     const opened = await openLogFile(
       new File(['time (min), oil (mL), outlet (°C), distillate (L)\n30, 2.6, 27, 0.1\n'], 'june.csv'),
       US,
-      'us',
     );
-    expect(opened).toMatchObject({
-      kind: 'log',
-      log: { units: METRIC, rows: [{ time: '30', oil: '2.6', outlet: '27', distillate: '0.1' }] },
-    });
+    if (opened.kind !== 'log') throw new Error(opened.kind);
+    expect(opened.log.units).toEqual(METRIC);
+    expect(readPasted(opened.log.draft, opened.log.units).rows).toMatchObject([
+      { time: '30', oil: '2.6', outlet: '27', distillate: '0.1' },
+    ]);
   });
 });
 
@@ -215,15 +215,20 @@ describe('a file that is opened', () => {
     const book = await openLogFile(
       file(JSON.stringify(writtenLogbook({ logs: [log([])], stills: [], unread: [] }))),
       METRIC,
-      'metric',
     );
     expect(book.kind).toBe('book');
-    const columns = await openLogFile(file('time (min);oil (mL)\n10;1,5\n20;oops', 'june.csv'), METRIC, 'metric');
+    const columns = await openLogFile(file('time (min);oil (mL)\n10;1,5\n20;oops', 'june.csv'), METRIC);
     expect(columns).toMatchObject({
       kind: 'log',
       name: 'june',
-      log: { rows: [{ time: '10', oil: '1.5' }], draft: 'time (min);oil (mL)\n20;oops' },
+      log: { draft: 'time (min);oil (mL)\n10;1,5\n20;oops' },
     });
+    const utf16 = new Uint8Array([0xff, 0xfe, ...Buffer.from('time (min);outlet (°C)\n10;20', 'utf16le')]);
+    const old = new Uint8Array(Buffer.from('time (min);outlet (°C)\n10;20', 'latin1'));
+    for (const bytes of [utf16, old])
+      expect(await openLogFile(new File([bytes], 'a.txt'), METRIC)).toMatchObject({
+        log: { draft: 'time (min);outlet (°C)\n10;20' },
+      });
     for (const [text, told] of [
       ['{"a":', /not JSON/],
       ['{"a":1}', /no run book/],
@@ -231,7 +236,7 @@ describe('a file that is opened', () => {
       ['', /no readings/],
       ['good day', /no readings/],
     ] as const)
-      expect(await openLogFile(file(text), METRIC, 'metric')).toMatchObject({
+      expect(await openLogFile(file(text), METRIC)).toMatchObject({
         kind: 'refused',
         message: expect.stringMatching(told) as string,
       });

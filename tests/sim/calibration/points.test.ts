@@ -30,6 +30,62 @@ describe('pasted columns', () => {
     );
   });
 
+  it.each([
+    [
+      'quotes round decimal commas',
+      '"30,5","2,9"\n"40,5","3,1"',
+      [
+        [1830, 2.9],
+        [2430, 3.1],
+      ],
+    ],
+    [
+      'notes with blanks and no headings',
+      '30,2,first drops came\n40,3,clear',
+      [
+        [1800, 2],
+        [2400, 3],
+      ],
+    ],
+    [
+      'notes between blanks',
+      '30 2 first drops came\n40 3',
+      [
+        [1800, 2],
+        [2400, 3],
+      ],
+    ],
+    ['a separator within quotes', 'time (min),note,oil (mL)\n30,"hot, then cold",2', [[1800, 2]]],
+    ['a line end within quotes', 'time (min);note;oil (mL)\n30;"hot\nthen cold";2', [[1800, 2]]],
+    ['a byte-order mark', '\uFEFFtime (min);oil (mL)\n30;2,5', [[1800, 2.5]]],
+    [
+      'decimal commas with three digits, told by another cell',
+      'time (min);oil (mL)\n30;0,500\n40;1,250',
+      [
+        [1800, 0.5],
+        [2400, 1.25],
+      ],
+    ],
+  ] as const)('may come with %s', (_, text, read) => {
+    const { points, problems } = readPoints(text);
+    expect(problems).toEqual([]);
+    expect(points.map(({ time_s, oil_mL }) => [time_s, oil_mL])).toEqual(read);
+  });
+
+  it('are read as the reader says, where that differs from what they look like', () => {
+    const reading = {
+      columns: [{ column: 'oil_kg', unit: 'g' }, { column: 'time_s', unit: 'h' }, null],
+      decimal: 'point',
+    } as const;
+    expect(readPoints('1,200;1.5;fine', reading).points).toEqual([{ time_s: 5400, oil_kg: 1.2 }]);
+    expect(readPoints('1,200;1;fine', { ...reading, decimal: 'comma' }).points).toEqual([
+      { time_s: 3600, oil_kg: expect.closeTo(0.0012, 12) as number },
+    ]);
+    expect(readPoints('1;2', { columns: [null, { column: 'oil_mL', unit: 'ml' }], decimal: 'point' }).problems).toEqual(
+      [{ line: 1, kind: 'no-time-column' }],
+    );
+  });
+
   it('turn their units into those of the model', () => {
     const { points } = readPoints('time (h);oil (g);distillate (L);outlet (F);tub (°C)\n1;9;1.5;95;30');
     expect(points).toEqual([
@@ -96,6 +152,18 @@ describe('what cannot be read', () => {
     expect(problems(' \n\n')).toEqual([{ line: 1, kind: 'nothing-to-read' }]);
     expect(problems('time;oil (mL);oil (mL)\n1;2;3')).toEqual([{ line: 1, kind: 'column-twice', column: 'oil_mL' }]);
   });
+
+  it('is what may mean two things', () => {
+    expect(problems('60,"1,234"')).toEqual([{ line: 1, kind: 'comma-in-doubt', cell: '1,234' }]);
+    expect(problems('30,5,2,9')).toEqual([{ line: 1, kind: 'columns-unnamed', columns: 4 }]);
+    expect(problems('time (min),oil (mL)\n30,5,2,9')).toEqual([
+      { line: 2, kind: 'too-many-cells', cells: 4, columns: 2 },
+    ]);
+    expect(problems('30;5;20')).toEqual([{ line: 1, kind: 'columns-unnamed', columns: 3 }]);
+  });
+
+  it('takes no property of every object for a unit', () =>
+    expect(problems('time (constructor);oil (mL)\n1;2')[0]).toMatchObject({ kind: 'unknown-unit' }));
 
   it('does not go below absolute zero', () =>
     expect(problems('time (min);tub (C)\n5;-300')).toEqual([{ line: 2, kind: 'below-absolute-zero', cell: '-300' }]));

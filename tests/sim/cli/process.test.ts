@@ -59,12 +59,16 @@ describe('the command line', () => {
       ['fit', 'class-glass', '--log', '-', '--factors', 'oilContent', ...short],
       '25;1,2\n30;2,1\n40;3,5\n',
     );
-    expect({ status: fitted.status, stderr: fitted.stderr }).toEqual({ status: 0, stderr: '' });
+    expect({ status: fitted.status, stderr: fitted.stderr }).toEqual({
+      status: 0,
+      stderr:
+        '--log -: 3 lines without headings, semicolons between the columns, a comma is the decimal sign. Columns: time (min), oil (mL).\n',
+    });
     expect(JSON.parse(fitted.stdout)).toMatchObject({ factors: [{ name: 'oilContent' }], degreesOfFreedom: 2 });
     expect(limbeck(['fit', 'class-glass', '--log', '-'], '25;much\n')).toMatchObject({
       status: 2,
       stdout: '',
-      stderr: '--log -: Line 1: “much” is not a number.\n',
+      stderr: expect.stringMatching(/^--log -: 1 line .*\n--log -: Line 1: “much” is not a number\.\n$/) as string,
     });
   });
 
