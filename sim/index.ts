@@ -341,6 +341,7 @@ export { forecastMessages, toldForecast, type ForecastLine } from './messages/fo
 export { answerLesson, CLASS_PLANS, findLesson, LESSON_IDS, type LessonAnswer } from './answers/lessons/lessons.ts';
 export type { LessonFacts, LessonId } from './answers/lessons/facts.ts';
 export { curveAt, curveDistance, type DrawnCurve } from './answers/lessons/distance.ts';
+export { findPair, PAIR_IDS, PAIR_OF_LESSON, type Pair, type PairId } from './answers/lessons/side-by-side.ts';
 export type {
   Control,
   CurveQuantity,
@@ -352,5 +353,36 @@ export type {
   Turned,
 } from './answers/lessons/lesson.ts';
 export { lessonCommonMessages, lessonMessages, toldLesson, type ToldLesson } from './messages/lessons.ts';
+export {
+  answerOwnLesson,
+  askedOf,
+  CURVE_AXES,
+  findMeasure,
+  LONGEST_CURVE_S,
+  MEASURE_IDS,
+  optionWords,
+  OWN_QUESTION,
+  SHORTEST_CURVE_S,
+  type MeasureId,
+  type OwnAnswer,
+  type OwnLesson,
+  type OwnQuestion,
+  type OwnQuestionKind,
+} from './answers/lessons/own-lesson.ts';
+export {
+  FEWEST_OPTIONS,
+  MOST_OPTIONS,
+  OWN_LESSON_KIND,
+  OWN_LESSON_VERSION,
+  readOwnLesson,
+  stillOf,
+  TEXT_LENGTHS,
+  writtenOwnLesson,
+  type OwnLessonProblem,
+  type ReadOwnLesson,
+} from './answers/lessons/own-lesson-file.ts';
+export { CURVE_COLUMNS, curveOfRun, type CurveColumn } from './answers/lessons/lesson.ts';
+export { ownLessonMessages, ownLessonProblem } from './messages/own-lesson.ts';
+export { sideBySideMessages } from './messages/side-by-side.ts';
 export { glossaryMessages, type GlossaryEntry } from './messages/glossary.ts';
 export type { BigNumber, ControlWords, LessonWords, QuestionWords } from './messages/lesson-words.ts';

@@ -52,7 +52,8 @@ const toBase64Url = (bytes: Uint8Array): string =>
 const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> =>
   Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
 
-const pack = async (json: unknown): Promise<string> =>
+/** JSON as letters that an address takes as they are. */
+export const packJson = async (json: unknown): Promise<string> =>
   toBase64Url(
     await throughStream(
       new Uint8Array(new TextEncoder().encode(JSON.stringify(json))),
@@ -60,7 +61,8 @@ const pack = async (json: unknown): Promise<string> =>
     ),
   );
 
-const unpack = async (text: string): Promise<unknown> =>
+/** Rejects where a letter is missing or has changed. */
+export const unpackJson = async (text: string): Promise<unknown> =>
   JSON.parse(
     new TextDecoder('utf-8', { fatal: true }).decode(
       await throughStream(fromBase64Url(text), new DecompressionStream('deflate-raw')),
@@ -87,9 +89,21 @@ const isDifference = (json: unknown): json is Difference =>
   isObject(json[1]) &&
   (json[2] === undefined || (Array.isArray(json[2]) && json[2].every(isPath)));
 
+/** A scenario as its difference from the nearest known still, for a link that holds more than a still. */
+export const stillDifference = async (scenario: Scenario): Promise<unknown> =>
+  differenceFrom(await fetchBases(), scenario);
+
+/** The scenario that differs so, as unchecked as a file; `null` where no known still does. */
+export async function stillFromDifference(json: unknown): Promise<unknown> {
+  if (!isDifference(json)) return null;
+  const [index, set, gone = []] = json;
+  const base = (await fetchBases())[index];
+  return base ? patched(base, { set, gone }) : null;
+}
+
 /** The anchor of a link that opens this scenario. */
 export const shareHash = async (scenario: Scenario): Promise<string> =>
-  DIFFERENCE + (await pack(differenceFrom(await fetchBases(), scenario)));
+  DIFFERENCE + (await packJson(differenceFrom(await fetchBases(), scenario)));
 
 const NOT_WHOLE: ParsedFile = { ok: false, message: 'It is not whole: a letter is missing or has changed on the way.' };
 
@@ -99,15 +113,12 @@ export async function readShareHash(hash: string): Promise<ParsedFile> {
   if (start === undefined) return { ok: false, message: 'It was made by another version.' };
   let json: unknown;
   try {
-    json = await unpack(hash.slice(start.length));
+    json = await unpackJson(hash.slice(start.length));
   } catch {
     return NOT_WHOLE;
   }
   if (start === WHOLE) return { ok: true, json };
   if (!isDifference(json)) return NOT_WHOLE;
-  const [index, set, gone = []] = json;
-  const base = (await fetchBases())[index];
-  return base
-    ? { ok: true, json: patched(base, { set, gone }) }
-    : { ok: false, message: 'It was made by another version.' };
+  const whole = await stillFromDifference(json);
+  return whole === null ? { ok: false, message: 'It was made by another version.' } : { ok: true, json: whole };
 }

@@ -1,6 +1,7 @@
 /** What the analyses ask of the model, each a pure function of plain data, so that any worker can carry out any of them. */
 import {
   answerLesson,
+  answerOwnLesson,
   type Example,
   examples,
   bandsOfFit,
@@ -41,7 +42,9 @@ import {
   type LoggedPoint,
   type MemberResult,
   type NonFinite,
+  type OwnAnswer,
   type OwnBands,
+  type OwnQuestion,
   type OwnTubeSize,
   type PairedDesign,
   type PairedRun,
@@ -132,6 +135,7 @@ export const analysisTasks = {
     return curveOver(entry, values, symbol);
   },
   lesson: (id: LessonId, turned: Turned): LessonAnswer => answerLesson(id, turned),
+  ownLesson: (scenario: Scenario, question: OwnQuestion): OwnAnswer => answerOwnLesson(scenario, question),
   working: (scenario: Scenario, at_s: number | null): readonly WorkingSheet[] =>
     workingSheets(simulate(scenario), at_s),
 } as const;

@@ -167,6 +167,9 @@ async function walkAnswers(page: Page, look: Look): Promise<void> {
   await next.click();
   await page.locator('.big-numbers').waitFor(LATE);
   await look('a lesson, revealed');
+  await page.evaluate(() => (location.hash = '#lessons/side-by-side/hose'));
+  await page.locator('.pair .plain-curve').first().waitFor(LATE);
+  await look('two stills side by side');
   await goTo(page, 'Reference');
   const search = page.getByRole('searchbox', { name: 'Look up' });
   await search.waitFor(LATE);

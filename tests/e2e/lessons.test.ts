@@ -1,7 +1,7 @@
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { answerLesson, englishReader, findLesson, LESSON_IDS, lessonMessages, toldLesson } from '../../sim/index.ts';
-import { axeFaults } from './bench-page.ts';
+import { englishReader, findLesson, LESSON_IDS, lessonMessages } from '../../sim/index.ts';
+import { axeFaults, downloaded } from './bench-page.ts';
 import { SEARCH } from './answers-page.ts';
 import { openPage } from './open-page.ts';
 
@@ -10,7 +10,7 @@ const next = (page: Page): Locator => page.locator('.lesson-steps .is-first');
 
 /** Goes to a control as one without a mouse does. */
 async function tabTo(page: Page, control: Locator): Promise<void> {
-  for (let step = 0; step < 16; step++) {
+  for (let step = 0; step < 24; step++) {
     if (await control.evaluate((element) => element === document.activeElement)) return;
     await page.keyboard.press('Tab');
   }
@@ -39,51 +39,101 @@ const smallest = (page: Page, inside: string): Promise<number> =>
     return Math.round((least / unit) * 10) / 10;
   });
 
+const headingOf = (page: Page): Locator => page.locator('.lesson-title');
+
+/** What a step shows to a room: nothing small; and nothing that may not be there yet is kept back for later. */
+async function lookAt(page: Page, step: string, seen: string[]): Promise<void> {
+  expect(await smallest(page, '.lesson'), step).toBeGreaterThanOrEqual(28);
+  seen.push(await wholePage(page));
+}
+
+async function commitByKeys(page: Page, kind: 'choice' | 'number' | 'curve'): Promise<void> {
+  if (kind === 'choice') {
+    await tabTo(page, page.locator('.choice-option input').first());
+    await press(page, 'Space');
+    await page.locator('.choice-option.is-on').waitFor();
+    return;
+  }
+  const control = page.locator(kind === 'curve' ? '.curve-pane' : '.number-slider');
+  await tabTo(page, control);
+  await press(page, 'ArrowUp', 'ArrowRight', 'ArrowRight', 'End', 'ArrowUp');
+  expect(await control.getAttribute('aria-valuetext')).not.toMatch(/no point|not set/);
+}
+
+async function commitByTouch(page: Page, kind: 'choice' | 'number' | 'curve'): Promise<void> {
+  if (kind === 'choice') {
+    await page.locator('.choice-option label').last().tap();
+    await page.locator('.choice-option.is-on').waitFor();
+    return;
+  }
+  const control = page.locator(kind === 'curve' ? '.curve-pane' : '.number-slider');
+  await control.tap();
+  await expect.poll(() => control.getAttribute('aria-valuetext')).not.toMatch(/no point|not set/);
+}
+
 describe('the lessons', () => {
   test(
-    'are walked by keyboard alone, and nothing of an answer is in the page before it is revealed',
+    'are walked before a room by keyboard and by touch, large, and nothing of an answer is in the page beforehand',
     { timeout: 240_000 },
     async () => {
-      const { page } = await openPage('#lessons', { viewport: { width: 1280, height: 720 }, bypassCSP: true });
+      const { page } = await openPage('#lessons', {
+        viewport: { width: 1280, height: 720 },
+        hasTouch: true,
+        bypassCSP: true,
+      });
       await page.locator('.lesson-cards').waitFor(SEARCH);
       expect(await page.locator('.lesson-cards li').count()).toBe(LESSON_IDS.length);
       expect(await axeFaults(page)).toEqual([]);
+      const heading = headingOf(page);
       for (const id of LESSON_IDS) {
         const words = lessonMessages(id, READER);
-        const answers = toldLesson(answerLesson(id), READER).big.map(({ value }) => value);
+        const seen: string[] = [];
         await page.evaluate((to) => (location.hash = `#lessons/${to}`), id);
-        const heading = page.locator('.lesson-title');
         await expect.poll(() => heading.textContent()).toBe(words.title);
+        if (id === LESSON_IDS[0]) await page.keyboard.press('j');
+        await page.getByRole('button', { name: 'Leave' }).waitFor();
         await heading.focus();
+        await lookAt(page, id, seen);
         for (const question of findLesson(id).questions) {
           await tabTo(page, next(page));
           await press(page, 'Enter');
           await expect.poll(() => heading.textContent()).toBe(words.questions[question.id]?.ask);
           await expect.poll(() => heading.evaluate((element) => element === document.activeElement)).toBe(true);
-          if (question.kind === 'choice') {
-            await tabTo(page, page.locator('.choice-option input').first());
-            await press(page, 'Space');
-            await page.locator('.choice-option.is-on').waitFor();
-          } else {
-            const control = page.locator(question.kind === 'curve' ? '.curve-pane' : '.number-slider');
-            await tabTo(page, control);
-            await press(page, 'ArrowUp', 'ArrowRight', 'ArrowRight', 'End', 'ArrowUp');
-            expect(await control.getAttribute('aria-valuetext')).not.toMatch(/no point|not set/);
-          }
-          const before = await wholePage(page);
-          for (const value of answers) expect(before, `${id} gives away ${value}`).not.toContain(value);
+          await commitByKeys(page, question.kind);
+          await lookAt(page, `${id}, ${question.id}`, seen);
         }
         await tabTo(page, next(page));
         expect(await next(page).textContent()).toBe('Reveal');
         await press(page, 'Enter');
         await page.locator('.big-numbers').waitFor(SEARCH);
-        expect(await page.locator('.big-numbers dd').allTextContents()).toEqual(answers);
         expect(await page.locator('.outcome-kind').first().textContent()).toMatch(/off|chose/);
+        const answers = await page.locator('.big-numbers dd').allTextContents();
+        expect(answers.length).toBeGreaterThan(0);
+        for (const before of seen)
+          for (const value of answers) expect(before, `${id} gives away ${value}`).not.toContain(value);
+        await lookAt(page, `${id}, revealed`, []);
         await press(page, 'PageDown');
         await page.locator('.lesson-picture svg[aria-label]').waitFor();
+        await lookAt(page, `${id}, why`, []);
         await press(page, 'PageDown');
         await page.locator('.try-it').waitFor();
+        await lookAt(page, `${id}, to try`, []);
+
+        await next(page).tap();
+        await page.locator('.lesson.is-set-up').waitFor();
+        for (const question of findLesson(id).questions) {
+          await next(page).tap();
+          await expect.poll(() => heading.textContent()).toBe(words.questions[question.id]?.ask);
+          await commitByTouch(page, question.kind);
+        }
+        for (const step of ['is-reveal', 'is-why', 'is-try']) {
+          await next(page).tap();
+          await page.locator(`.lesson.${step}`).waitFor();
+          if (step === 'is-reveal') await page.locator('.big-numbers').waitFor(SEARCH);
+        }
       }
+      await page.getByRole('button', { name: 'Leave' }).tap();
+      await page.getByRole('banner').waitFor();
       expect(await axeFaults(page)).toEqual([]);
       const control = page.locator('.try-it .number-slider');
       const numbers = page.locator('.try-it .big-numbers');
@@ -151,17 +201,73 @@ describe('the lessons', () => {
     await page.keyboard.press('j');
     await room.waitFor({ state: 'detached' });
 
-    await page.evaluate(() => (location.hash = '#lessons/heat-of-steam'));
-    await page.locator('.lesson').waitFor(SEARCH);
+    await page.evaluate(() => (location.hash = '#lessons/side-by-side/hose'));
+    await page.locator('.pair-numbers').nth(1).waitFor(SEARCH);
     await page.keyboard.press('j');
     await page.getByRole('button', { name: 'Leave' }).waitFor();
-    for (const kind of ['is-set-up', 'is-question', 'is-reveal', 'is-why', 'is-try']) {
-      await page.locator(`.lesson.${kind}`).waitFor();
-      if (kind === 'is-reveal') await page.locator('.big-numbers').waitFor(SEARCH);
-      expect(await smallest(page, '.lesson'), kind).toBeGreaterThanOrEqual(28);
-      await page.keyboard.press('PageDown');
-    }
+    expect(await smallest(page, '.pair')).toBeGreaterThanOrEqual(28);
+    const distillate = (still: number) => page.locator('.pair-numbers').nth(still).locator('dd').nth(2);
+    const tap = (letter: string) => page.getByRole('slider', { name: `Tap of ${letter}` });
+    const taps = await Promise.all(['A', 'B'].map((letter) => tap(letter).inputValue()));
+    // One of the two is driven, from the time mark on; both follow one time line.
+    await page.getByRole('slider', { name: 'Time mark' }).fill('2400');
+    await page.keyboard.press('b');
+    await press(page, 'Shift+T', 'Shift+T');
+    await expect.poll(() => tap('B').inputValue()).not.toBe(taps[1]);
+    expect(await tap('A').inputValue()).toBe(taps[0]);
+    await page.keyboard.press('End');
+    await expect
+      .poll(async () => Number.parseFloat((await distillate(1).textContent()) ?? ''), SEARCH)
+      .toBeGreaterThan(35);
+    expect(Number.parseFloat((await distillate(0).textContent()) ?? '')).toBeLessThan(30);
+    await page.getByRole('slider', { name: 'Heat of A' }).press('Home');
+    await page.getByRole('button', { name: 'Start again' }).press('Enter');
+    await expect.poll(() => tap('B').inputValue()).toBe(taps[1]);
     await page.getByRole('button', { name: 'Leave' }).click();
     await page.getByRole('banner').waitFor();
+  });
+
+  test('may be written by a teacher, saved, opened by others and taught like the rest', async () => {
+    const { page } = await openPage('#lessons/write', { viewport: { width: 1280, height: 720 }, bypassCSP: true });
+    const open = page.getByRole('button', { name: 'Open the lesson' });
+    await open.click(SEARCH);
+    const title = page.getByRole('textbox', { name: 'Title' });
+    await page.getByText('Title is missing; a text of at most 80 letters is needed.').waitFor();
+    await expect.poll(() => title.evaluate((element) => element === document.activeElement)).toBe(true);
+    await title.fill('When does it drip?');
+    await page.getByRole('textbox', { name: /^The still, and/ }).fill('Lavender in our <b>shed</b>.');
+    await page.getByRole('textbox', { name: 'Question' }).fill('When does the first drop come?');
+    await page.getByRole('radio', { name: 'setting a number' }).check();
+    await page.getByRole('textbox', { name: 'Why it is so' }).fill('All the water has to boil first.');
+    await page.getByText(/only plain text is allowed/).waitFor();
+    await page.getByRole('textbox', { name: /^The still, and/ }).fill('Lavender in our shed.');
+    expect(await axeFaults(page)).toEqual([]);
+    await open.click();
+    await expect.poll(() => headingOf(page).textContent(), SEARCH).toBe('When does it drip?');
+    const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save as a file' }).click());
+    await page.getByRole('button', { name: 'Share the lesson' }).click();
+    const link = await page.getByRole('textbox', { name: 'Link to this lesson' }).inputValue(SEARCH);
+    await page.getByRole('img', { name: 'Code that opens this lesson' }).waitFor();
+
+    await page.getByRole('link', { name: 'All lessons' }).click();
+    const chosen = page.locator('.lessons-list input[type="file"]');
+    const lessonFile = (text: string) => ({
+      name: 'lesson.json',
+      mimeType: 'application/json',
+      buffer: Buffer.from(text),
+    });
+    await chosen.setInputFiles(lessonFile('{"kind":"other"}'));
+    await page.getByText(/^This is not a lesson/).waitFor(SEARCH);
+    await chosen.setInputFiles(lessonFile(saved.text));
+    await expect.poll(() => headingOf(page).textContent(), SEARCH).toBe('When does it drip?');
+    expect(page.url()).toBe(link);
+    await next(page).click();
+    await page.locator('.number-slider').press('ArrowRight');
+    await next(page).click();
+    await page.locator('.big-numbers').waitFor(SEARCH);
+    expect(await page.locator('.outcome-kind').textContent()).toMatch(/off/);
+    await next(page).click();
+    await page.getByText('All the water has to boil first.').waitFor();
+    expect(await axeFaults(page)).toEqual([]);
   });
 });

@@ -283,6 +283,9 @@ describe('to a reader of either system no other unit is shown', () => {
     await page.getByRole('button', { name: 'Reveal' }).click();
     await page.locator('.big-numbers').waitFor(SEARCH);
     await read('a lesson');
+    await page.evaluate(() => (location.hash = '#lessons/side-by-side/hose'));
+    await page.locator('.pair-numbers dd').first().waitFor(SEARCH);
+    await read('two stills side by side');
     done();
   });
 

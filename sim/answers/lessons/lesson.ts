@@ -32,7 +32,16 @@ export type Question =
     };
 
 export type LessonQuantity =
-  'temperature' | 'run' | 'duration' | 'share' | 'altitude' | 'water' | 'mass' | 'size' | 'distillateFlow';
+  | 'temperature'
+  | 'run'
+  | 'duration'
+  | 'share'
+  | 'altitude'
+  | 'water'
+  | 'mass'
+  | 'size'
+  | 'distillateFlow'
+  | 'oilVolume';
 
 export type CurveQuantity = 'temperature' | 'oilVolume' | 'steamFlow' | 'water';
 

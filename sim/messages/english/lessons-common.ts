@@ -54,6 +54,7 @@ export const lessonCommon = (q: Quantities) => ({
   drewNothing: 'Nobody drew a curve this time.',
   drewElsewhere: 'What was drawn ends before the run has anything to show.',
   setNothing: 'Nobody set a number this time.',
+  never: 'In this run that never happens.',
   quantity: (quantity: LessonQuantity | CurveQuantity, value: number): string =>
     quantity === 'temperature'
       ? q.temperature(value, { decimals: 1 })

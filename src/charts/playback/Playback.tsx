@@ -23,7 +23,7 @@ export interface PlaybackBarProps {
   readonly onSpeed: (speed: Speed) => void;
 }
 
-const SPEED_WORDS: Readonly<Record<Speed, string>> = {
+export const SPEED_WORDS: Readonly<Record<Speed, string>> = {
   1: 'real time',
   10: '10 times as fast',
   60: 'a minute a second',

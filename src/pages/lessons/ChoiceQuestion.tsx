@@ -1,18 +1,18 @@
 /** One of three or four, chosen by each group or counted by a show of hands. */
 import { createSignal, createUniqueId, For, Show } from 'solid-js';
-import type { LessonId, Question, QuestionWords } from '../../../sim/index.ts';
+import type { Question, QuestionWords } from '../../../sim/index.ts';
 import { classRoom } from './commitments.ts';
 import { GroupDash } from './GroupBar.tsx';
 
 export interface ChoiceQuestionProps {
-  readonly lesson: LessonId;
+  readonly lesson: string;
   readonly question: Extract<Question, { kind: 'choice' }>;
   readonly words: QuestionWords;
 }
 
 const MOST_HANDS = 99;
 
-const anyHands = (lesson: LessonId, { id, options }: ChoiceQuestionProps['question']): boolean =>
+const anyHands = (lesson: string, { id, options }: ChoiceQuestionProps['question']): boolean =>
   options.some((option) => classRoom.hands(lesson, id, option) > 0);
 
 export function ChoiceQuestion(props: ChoiceQuestionProps) {

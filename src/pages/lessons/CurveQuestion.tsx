@@ -1,26 +1,20 @@
 /** A curve drawn by hand on the chart's own axes: with mouse, pen or finger, or point by point with the arrow keys. */
 import { createMemo, createSignal, Show } from 'solid-js';
-import {
-  lessonCommonMessages,
-  type LessonId,
-  type Question,
-  type QuestionWords,
-  type Reader,
-} from '../../../sim/index.ts';
+import { lessonCommonMessages, type Question, type QuestionWords, type Reader } from '../../../sim/index.ts';
 import { PlainPlot, type PlainCurve } from '../../charts/plain/PlainPlot.tsx';
 import type { PlainScale } from '../../charts/plain/plain-scale.ts';
 import { tickWords } from '../../charts/model/time-axis.ts';
 import { classRoom, CURVE_PLACES, drawnOn, noCurve, placeTimes } from './commitments.ts';
 
 export interface CurveQuestionProps {
-  readonly lesson: LessonId;
+  readonly lesson: string;
   readonly question: Extract<Question, { kind: 'curve' }>;
   readonly words: QuestionWords;
   readonly reader: Reader;
 }
 
 /** The curve of a group, for a chart. */
-export const drawnCurves = (lesson: LessonId, question: CurveQuestionProps['question']): readonly PlainCurve[] =>
+export const drawnCurves = (lesson: string, question: CurveQuestionProps['question']): readonly PlainCurve[] =>
   classRoom.groups().flatMap(({ id, name }) => {
     const commitment = classRoom.commitment(lesson, question.id, id);
     return commitment?.kind === 'curve'

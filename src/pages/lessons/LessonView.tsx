@@ -4,51 +4,21 @@
  * before.
  */
 import { createMediaQuery } from '@solid-primitives/media';
-import {
-  createEffect,
-  createMemo,
-  createSignal,
-  For,
-  lazy,
-  Match,
-  on,
-  onCleanup,
-  Show,
-  Suspense,
-  Switch,
-} from 'solid-js';
-import {
-  findLesson,
-  lessonCommonMessages,
-  lessonMessages,
-  toldLesson,
-  type LessonAnswer,
-  type LessonId,
-  type LessonWords,
-  type Question,
-  type Reader,
-  type Turned,
-  type WorkingId,
-} from '../../../sim/index.ts';
+import { createEffect, createMemo, createSignal, For, Match, on, onCleanup, Show, Switch } from 'solid-js';
+import { type Question, type Reader, type Turned } from '../../../sim/index.ts';
 import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 import { projecting, setProjecting } from '../../state/projector.ts';
-import { workerPool } from '../../workers/start-pool.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { BigNumbersOf } from './BigNumbersOf.tsx';
-import { ChoiceQuestion } from './ChoiceQuestion.tsx';
-import { anyoneCommitted, classRoom } from './commitments.ts';
-import { CurveQuestion } from './CurveQuestion.tsx';
+import { classRoom } from './commitments.ts';
 import { Explained } from './Explained.tsx';
-import { GroupBar } from './GroupBar.tsx';
-import { NumberQuestion } from './NumberQuestion.tsx';
 import { Outcomes } from './Outcomes.tsx';
-import { LessonPicture } from './pictures/LessonPicture.tsx';
-import { ControlInput, TryIt } from './TryIt.tsx';
-
-const WorkingDialog = lazy(async () => ({ default: (await import('../working/WorkingDialog.tsx')).WorkingDialog }));
+import { QuestionStep } from './QuestionStep.tsx';
+import type { TaughtAnswer, TaughtLesson } from './taught.ts';
+import { ControlInput } from './TryIt.tsx';
 
 export interface LessonViewProps {
-  readonly id: LessonId;
+  readonly lesson: TaughtLesson;
   readonly reader: Reader;
 }
 
@@ -71,32 +41,30 @@ function createPageKeys(go: (by: number) => void): void {
 }
 
 export function LessonView(props: LessonViewProps) {
-  const lesson = createMemo(() => findLesson(props.id));
-  const words = createMemo<LessonWords<LessonId>>(() => lessonMessages(props.id, props.reader));
-  const common = () => lessonCommonMessages(props.reader);
+  const lesson = () => props.lesson;
+  const key = createMemo(() => props.lesson.key);
   const calm = createMediaQuery(REDUCED_MOTION);
   const steps = createMemo<readonly Step[]>(() => [
     { kind: 'set-up' },
     ...lesson().questions.map((question): Step => ({ kind: 'question', question })),
     { kind: 'reveal' },
     { kind: 'why' },
-    { kind: 'try' },
+    ...(lesson().lastStep ? [{ kind: 'try' } as const] : []),
   ]);
   const [at, setAt] = createSignal(0);
   const [chosen, setChosen] = createSignal<Turned>({});
-  const [answer, setAnswer] = createSignal<LessonAnswer | null>(null);
+  const [answer, setAnswer] = createSignal<TaughtAnswer | null>(null);
   const [problem, setProblem] = createSignal<string | null>(null);
   const [shown, setShown] = createSignal(0);
-  const [working, setWorking] = createSignal<'never' | 'open' | 'closed'>('never');
   const step = (): Step => steps()[at()] ?? { kind: 'set-up' };
   const question = () => {
     const now = step();
     return now.kind === 'question' ? now.question : null;
   };
-  const isRevealed = () => classRoom.revealed().has(props.id);
+  const isRevealed = () => classRoom.revealed().has(key());
   const told = createMemo(() => {
     const found = answer();
-    return found ? toldLesson(found, props.reader) : null;
+    return found ? lesson().told(found) : null;
   });
   let heading: HTMLHeadingElement | undefined;
   let frame = 0;
@@ -104,7 +72,7 @@ export function LessonView(props: LessonViewProps) {
 
   createEffect(
     on(
-      () => props.id,
+      key,
       () => {
         setAt(0);
         setChosen({});
@@ -132,13 +100,13 @@ export function LessonView(props: LessonViewProps) {
     frame = requestAnimationFrame(next);
   };
   const reveal = async () => {
-    const { id } = lesson();
-    classRoom.reveal(id);
+    const taught = lesson();
+    classRoom.reveal(taught.key);
     setProblem(null);
     setAnswer(null);
     try {
-      const found = await workerPool().ask('lesson', [id, chosen()], { priority: 'high' });
-      if (id !== lesson().id) return;
+      const found = await taught.reveal(chosen());
+      if (taught.key !== key()) return;
       setAnswer(found);
       sweep();
     } catch (error) {
@@ -153,7 +121,7 @@ export function LessonView(props: LessonViewProps) {
   };
   const startAgain = () => {
     cancelAnimationFrame(frame);
-    classRoom.startAgain(props.id);
+    classRoom.startAgain(key());
     setAnswer(null);
     setAt(0);
   };
@@ -163,9 +131,9 @@ export function LessonView(props: LessonViewProps) {
     const now = step();
     switch (now.kind) {
       case 'set-up':
-        return words().title;
+        return lesson().title;
       case 'question':
-        return words().questions[now.question.id]?.ask ?? '';
+        return lesson().asked[now.question.id]?.ask ?? '';
       case 'reveal':
         return 'What happened';
       case 'why':
@@ -177,10 +145,10 @@ export function LessonView(props: LessonViewProps) {
   const nextWords = () => (steps()[at() + 1]?.kind === 'reveal' ? (isRevealed() ? 'What happened' : 'Reveal') : 'Next');
 
   return (
-    <article class={`lesson is-${step().kind}`} aria-label={words().title}>
+    <article class={`lesson is-${step().kind}`} aria-label={lesson().title}>
       <header class="lesson-head">
         <p class="lesson-count">
-          {words().title} · step {at() + 1} of {steps().length}
+          {step().kind === 'set-up' ? 'Step' : `${lesson().title} · step`} {at() + 1} of {steps().length}
         </p>
         <h2 class="lesson-title" tabindex="-1" ref={heading}>
           {title()}
@@ -190,21 +158,18 @@ export function LessonView(props: LessonViewProps) {
         <Switch>
           <Match when={step().kind === 'set-up'}>
             <div class="lesson-text">
-              <For each={words().setUp}>{(sentence) => <Explained text={sentence} reader={props.reader} />}</For>
-              <Show when={lesson().modelOnly}>
-                <p class="lesson-caution alarm-mark">{common().modelOnly}</p>
-              </Show>
-              <For each={lesson().hazards}>
-                {(hazard) => <p class="lesson-caution alarm-mark">{common().hazards[hazard]}</p>}
+              <For each={lesson().setUp}>{(sentence) => <Explained text={sentence} reader={props.reader} />}</For>
+              <For each={lesson().cautions}>
+                {(caution) => <Explained class="lesson-caution alarm-mark" text={caution} reader={props.reader} />}
               </For>
               <Show when={lesson().choose}>
-                {(control) => (
+                {(choose) => (
                   <ControlInput
-                    control={control()}
-                    words={words().choose ?? words().tryIt}
-                    value={chosen()[control().id] ?? control().start}
+                    control={choose().control}
+                    words={choose().words}
+                    value={chosen()[choose().control.id] ?? choose().control.start}
                     reader={props.reader}
-                    onTurn={(value) => !isRevealed() && setChosen({ [control().id]: value })}
+                    onTurn={(value) => !isRevealed() && setChosen({ [choose().control.id]: value })}
                   />
                 )}
               </Show>
@@ -212,45 +177,12 @@ export function LessonView(props: LessonViewProps) {
           </Match>
           <Match when={question()} keyed>
             {(asked) => (
-              <div class="lesson-question">
-                <GroupBar committed={(group) => classRoom.commitment(props.id, asked.id, group) !== null} />
-                <Switch>
-                  <Match when={asked.kind === 'choice' && asked}>
-                    {(q) => (
-                      <ChoiceQuestion
-                        lesson={props.id}
-                        question={q()}
-                        words={words().questions[asked.id] ?? { ask: '' }}
-                      />
-                    )}
-                  </Match>
-                  <Match when={asked.kind === 'number' && asked}>
-                    {(q) => (
-                      <NumberQuestion
-                        lesson={props.id}
-                        question={q()}
-                        words={words().questions[asked.id] ?? { ask: '' }}
-                        reader={props.reader}
-                      />
-                    )}
-                  </Match>
-                  <Match when={asked.kind === 'curve' && asked}>
-                    {(q) => (
-                      <CurveQuestion
-                        lesson={props.id}
-                        question={q()}
-                        words={words().questions[asked.id] ?? { ask: '' }}
-                        reader={props.reader}
-                      />
-                    )}
-                  </Match>
-                </Switch>
-                <p class="lesson-quiet" role="status">
-                  {anyoneCommitted(props.id, asked)
-                    ? ''
-                    : 'Nobody has answered yet. A guess first makes the answer stick.'}
-                </p>
-              </div>
+              <QuestionStep
+                lesson={key()}
+                question={asked}
+                words={lesson().asked[asked.id] ?? { ask: '' }}
+                reader={props.reader}
+              />
             )}
           </Match>
           <Match when={problem()}>
@@ -265,9 +197,10 @@ export function LessonView(props: LessonViewProps) {
             {(found) => (
               <div class="lesson-columns">
                 <Outcomes
+                  lesson={key()}
                   questions={lesson().questions}
-                  answer={found()}
-                  words={words()}
+                  truths={found().truths}
+                  asked={lesson().asked}
                   reader={props.reader}
                   shown={shown()}
                 />
@@ -277,7 +210,9 @@ export function LessonView(props: LessonViewProps) {
                     <For each={told()?.happened}>
                       {(sentence) => <Explained text={sentence} reader={props.reader} />}
                     </For>
-                    <p class="lesson-quiet">{words().believed}</p>
+                    <Show when={lesson().believed}>
+                      {(believed) => <Explained class="lesson-quiet" text={believed()} reader={props.reader} />}
+                    </Show>
                   </div>
                 </Show>
               </div>
@@ -286,45 +221,19 @@ export function LessonView(props: LessonViewProps) {
           <Match when={step().kind === 'why' && answer()}>
             {(found) => (
               <div class="lesson-columns">
-                <LessonPicture answer={found()} reader={props.reader} />
+                {lesson().picture(found())}
                 <div class="lesson-text">
                   <For each={told()?.why}>{(sentence) => <Explained text={sentence} reader={props.reader} />}</For>
-                  <p class="lesson-quiet">Left out: {words().leavesOut}</p>
-                  <p class="lesson-tools">
-                    <Show
-                      when={lesson().working.kind === 'sheet' && found().runs[0]}
-                      fallback={
-                        <a href={`#reference/${(lesson().working as { readonly name?: string }).name ?? ''}`}>
-                          Show the equation
-                        </a>
-                      }
-                    >
-                      <button type="button" onClick={() => setWorking('open')}>
-                        Show the working
-                      </button>
-                    </Show>
-                  </p>
-                  <Show when={working() !== 'never' && found().runs[0]}>
-                    {(run) => (
-                      <Suspense>
-                        <WorkingDialog
-                          open={working() === 'open'}
-                          topic={(lesson().working as { readonly id?: WorkingId }).id ?? 'steam-rate'}
-                          scenario={run().scenario}
-                          units={props.reader.units}
-                          onClose={() => setWorking('closed')}
-                        />
-                      </Suspense>
-                    )}
+                  <Show when={lesson().leavesOut}>
+                    {(left) => <Explained class="lesson-quiet" text={`Left out: ${left()}`} reader={props.reader} />}
                   </Show>
+                  {lesson().working(found())}
                 </div>
               </div>
             )}
           </Match>
           <Match when={step().kind === 'try' && answer()}>
-            {(found) => (
-              <TryIt lesson={lesson()} words={words()} answer={found()} turned={chosen()} reader={props.reader} />
-            )}
+            {(found) => <>{lesson().lastStep?.(found(), chosen())}</>}
           </Match>
         </Switch>
       </div>

@@ -1,139 +1,72 @@
-/** Lessons: the list, or the one that the address names, and the sheets that print from them. */
-import { createMemo, createSignal, For, lazy, onCleanup, Show, Suspense } from 'solid-js';
-import {
-  CLASS_PLANS,
-  findLesson,
-  glossaryMessages,
-  LESSON_IDS,
-  lessonMessages,
-  type LessonAnswer,
-  type LessonId,
-} from '../../../sim/index.ts';
+/** Lessons: the list, or what the address names: a lesson, two stills side by side, a lesson that a teacher wrote. */
+import { createMemo, createSignal, lazy, Match, onCleanup, Suspense, Switch } from 'solid-js';
+import { LESSON_IDS, type LessonId } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
 import { restOf } from '../../state/places.ts';
 import { setProjecting } from '../../state/projector.ts';
-import { workerPool } from '../../workers/start-pool.ts';
-import { LessonView } from './LessonView.tsx';
-import type { SheetKind } from './sheets/Sheets.tsx';
+import { courseLesson } from './course-lesson.tsx';
+import { LessonsList, PAIRS, SIDE_BY_SIDE } from './LessonsList.tsx';
+import { OpenedLesson } from './OpenedLesson.tsx';
 import './lessons.css';
 import './questions.css';
 
-const loadSheets = () => import('./sheets/Sheets.tsx');
-const Sheets = lazy(async () => ({ default: (await loadSheets()).Sheets }));
-const ShareLesson = lazy(async () => ({ default: (await import('./ShareLesson.tsx')).ShareLesson }));
+const SideBySide = lazy(async () => ({ default: (await import('./side-by-side/SideBySide.tsx')).SideBySide }));
+const OwnLessonPlace = lazy(async () => ({ default: (await import('./own/OwnLessonPlace.tsx')).OwnLessonPlace }));
+const WriteLesson = lazy(async () => ({ default: (await import('./own/WriteLesson.tsx')).WriteLesson }));
 
-/** Lists of the page that name a time in class. */
-const PLANS = [45, 90] as const;
+const OWN = 'own/';
+const WRITE = 'write';
 
 export function LessonsView() {
   const bench = useBench();
   const reader = bench.reader;
-  const known = (name: string): LessonId | null => LESSON_IDS.find((id) => id === name) ?? null;
-  const [opened, setOpened] = createSignal(known(restOf(location.hash)));
-  const follow = () => setOpened(known(restOf(location.hash)));
+  const [rest, setRest] = createSignal(restOf(location.hash));
+  const follow = () => setRest(restOf(location.hash));
   addEventListener('hashchange', follow);
   onCleanup(() => removeEventListener('hashchange', follow));
-  const [sheet, setSheet] = createSignal<SheetKind>('worksheet');
-  const [answer, setAnswer] = createSignal<LessonAnswer | null>(null);
-  const [sharing, setSharing] = createSignal(false);
-  const wanted = createMemo<SheetKind>(() => (opened() === null ? 'plan' : sheet()));
-
-  // There by the time the browser's own menu prints, too.
-  void loadSheets();
-  const print = async (kind: SheetKind) => {
-    const id = opened();
-    setSheet(kind);
-    await loadSheets();
-    if (id !== null && kind === 'answers') setAnswer(await workerPool().ask('lesson', [id, {}], { priority: 'high' }));
-    await bench.paper.print();
-    setSheet('worksheet');
-    setAnswer(null);
-  };
-
+  const course = createMemo<LessonId | null>(() => LESSON_IDS.find((id) => id === rest()) ?? null);
+  const taught = createMemo(() => {
+    const id = course();
+    return id && courseLesson(id, reader());
+  });
+  const pair = createMemo(() => PAIRS.find((id) => rest() === SIDE_BY_SIDE + id) ?? null);
+  const own = createMemo(() => (rest().startsWith(OWN) ? rest().slice(OWN.length) : null));
+  const isOpen = () => course() !== null || pair() !== null || own() !== null;
+  const fetching = <p class="opening">Fetching this lesson…</p>;
   return (
-    <div class="lessons" classList={{ 'is-open': opened() !== null }}>
-      <Show when={bench.paper.onPaper()}>
-        <div class="lesson-sheets">
-          <Suspense>
-            <Sheets kind={wanted()} id={opened()} answer={answer()} reader={reader()} />
-          </Suspense>
-        </div>
-      </Show>
-      <Show
-        when={opened()}
-        fallback={
-          <div class="answer lessons-list">
-            <header class="answer-head">
-              <h2>Lessons</h2>
-              <p class="answer-lead">The class commits itself first. Then the run is revealed.</p>
-              <div class="answer-tools">
-                <button type="button" onClick={() => void print('plan')}>
-                  Print the class plans
+    <div class="lessons" classList={{ 'is-open': isOpen() }}>
+      <Switch fallback={<LessonsList reader={reader()} />}>
+        <Match when={taught()}>
+          {(lesson) => <OpenedLesson lesson={lesson()} address={`#lessons/${lesson().key}`} reader={reader()} />}
+        </Match>
+        <Match when={pair()} keyed>
+          {(id) => (
+            <>
+              <nav class="lesson-bar" aria-label="These two stills">
+                <a href="#lessons">All lessons</a>
+                <button type="button" onClick={() => setProjecting(true)}>
+                  Projector view
                 </button>
-              </div>
-            </header>
-            <ol class="lesson-cards">
-              <For each={LESSON_IDS}>
-                {(id) => (
-                  <li>
-                    <a href={`#lessons/${id}`}>{lessonMessages(id, reader()).title}</a>
-                    <p>
-                      {Object.values(lessonMessages(id, reader()).questions)[0]?.ask}
-                      <span class="lesson-plans">
-                        {[
-                          ...PLANS.filter((minutes) => CLASS_PLANS[minutes].includes(id)).map(
-                            (minutes) => `in the plan for ${minutes} min`,
-                          ),
-                          ...(findLesson(id).modelOnly ? ['model only'] : []),
-                        ].join(', ')}
-                      </span>
-                    </p>
-                  </li>
-                )}
-              </For>
-            </ol>
-            <section aria-labelledby="glossary-title">
-              <h3 id="glossary-title">Words of the trade</h3>
-              <dl class="glossary">
-                <For each={glossaryMessages(reader())}>
-                  {({ term, means }) => (
-                    <div>
-                      <dt>{term}</dt>
-                      <dd>{means}</dd>
-                    </div>
-                  )}
-                </For>
-              </dl>
-            </section>
-          </div>
-        }
-      >
-        {(id) => (
-          <>
-            <nav class="lesson-bar" aria-label="This lesson">
-              <a href="#lessons">All lessons</a>
-              <button type="button" onClick={() => setProjecting(true)}>
-                Projector view
-              </button>
-              <button type="button" onClick={() => void print('worksheet')}>
-                Print the worksheet
-              </button>
-              <button type="button" onClick={() => void print('answers')}>
-                Print the answers
-              </button>
-              <button type="button" aria-expanded={sharing()} onClick={() => setSharing(!sharing())}>
-                Share the lesson
-              </button>
-            </nav>
-            <Show when={sharing()}>
-              <Suspense>
-                <ShareLesson id={id()} />
+              </nav>
+              <Suspense fallback={fetching}>
+                <SideBySide pair={id} reader={reader()} />
               </Suspense>
-            </Show>
-            <LessonView id={id()} reader={reader()} />
-          </>
-        )}
-      </Show>
+            </>
+          )}
+        </Match>
+        <Match when={own()} keyed>
+          {(letters) => (
+            <Suspense fallback={fetching}>
+              <OwnLessonPlace letters={letters} reader={reader()} />
+            </Suspense>
+          )}
+        </Match>
+        <Match when={rest() === WRITE}>
+          <Suspense fallback={fetching}>
+            <WriteLesson reader={reader()} />
+          </Suspense>
+        </Match>
+      </Switch>
     </div>
   );
 }

@@ -1,17 +1,11 @@
 /** A number set on a line by each group. */
 import { createMemo, Show } from 'solid-js';
-import {
-  lessonCommonMessages,
-  type LessonId,
-  type Question,
-  type QuestionWords,
-  type Reader,
-} from '../../../sim/index.ts';
+import { lessonCommonMessages, type Question, type QuestionWords, type Reader } from '../../../sim/index.ts';
 import { classRoom } from './commitments.ts';
 import { NumberLine, type LineMark } from './NumberLine.tsx';
 
 export interface NumberQuestionProps {
-  readonly lesson: LessonId;
+  readonly lesson: string;
   readonly question: Extract<Question, { kind: 'number' }>;
   readonly words: QuestionWords;
   readonly reader: Reader;
@@ -19,7 +13,7 @@ export interface NumberQuestionProps {
 
 /** What each group has set. */
 export const marksOf = (
-  lesson: LessonId,
+  lesson: string,
   question: NumberQuestionProps['question'],
   reader: Reader,
 ): readonly LineMark[] =>
@@ -61,7 +55,8 @@ export function NumberQuestion(props: NumberQuestionProps) {
             value: event.currentTarget.valueAsNumber,
           })
         }
-        onClick={(event) => {
+        // A tap on the place where it stands changes nothing, but is an answer.
+        onPointerUp={(event) => {
           if (mine() === null)
             classRoom.commit(props.lesson, props.question.id, {
               kind: 'number',

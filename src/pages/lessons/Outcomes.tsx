@@ -4,11 +4,10 @@ import {
   curveDistance,
   lessonCommonMessages,
   type DrawnCurve,
-  type LessonAnswer,
-  type LessonWords,
-  type LessonId,
+  type QuestionWords,
   type Question,
   type Reader,
+  type Truth,
 } from '../../../sim/index.ts';
 import { PlainPlot } from '../../charts/plain/PlainPlot.tsx';
 import { classRoom, placeTimes } from './commitments.ts';
@@ -19,8 +18,9 @@ import { marksOf } from './NumberQuestion.tsx';
 
 export interface OutcomesProps {
   readonly questions: readonly Question[];
-  readonly answer: LessonAnswer;
-  readonly words: LessonWords<LessonId>;
+  readonly lesson: string;
+  readonly truths: Readonly<Record<string, Truth>>;
+  readonly asked: Readonly<Record<string, QuestionWords>>;
   readonly reader: Reader;
   /** How much of the run is shown, 1 for all. */
   readonly shown: number;
@@ -34,11 +34,7 @@ interface Off {
 const byDistance = (all: readonly Off[]): readonly Off[] => [...all].sort((a, b) => a.off - b.off);
 
 /** How far each group's curve is from the run's, on average. */
-function curvesOff(
-  lesson: LessonId,
-  question: Extract<Question, { kind: 'curve' }>,
-  truth: DrawnCurve,
-): readonly Off[] {
+function curvesOff(lesson: string, question: Extract<Question, { kind: 'curve' }>, truth: DrawnCurve): readonly Off[] {
   const times = placeTimes(question.until_s);
   return byDistance(
     drawnCurves(lesson, question).flatMap(({ name, values }) => {
@@ -53,7 +49,7 @@ function curvesOff(
 }
 
 /** How many chose rightly, by hands where they were counted, else by groups; `null` where nobody chose. */
-function tally(lesson: LessonId, { id, options }: Extract<Question, { kind: 'choice' }>, right: string) {
+function tally(lesson: string, { id, options }: Extract<Question, { kind: 'choice' }>, right: string) {
   const hands = (option: string) => classRoom.hands(lesson, id, option);
   const groups = (option: string) =>
     classRoom.groups().filter((group) => {
@@ -68,26 +64,26 @@ function tally(lesson: LessonId, { id, options }: Extract<Question, { kind: 'cho
 
 function Choice(props: OutcomesProps & { readonly question: Extract<Question, { kind: 'choice' }> }) {
   const right = () => {
-    const truth = props.answer.truths[props.question.id];
+    const truth = props.truths[props.question.id];
     return truth?.kind === 'choice' ? truth.option : '';
   };
   const chose = (option: string) =>
     classRoom.groups().filter(({ id }) => {
-      const commitment = classRoom.commitment(props.answer.id, props.question.id, id);
+      const commitment = classRoom.commitment(props.lesson, props.question.id, id);
       return commitment?.kind === 'choice' && commitment.option === option;
     });
-  const counted = () => tally(props.answer.id, props.question, right());
+  const counted = () => tally(props.lesson, props.question, right());
   return (
     <div class="outcome">
-      <p class="outcome-ask">{props.words.questions[props.question.id]?.ask}</p>
-      <p class="outcome-truth">{props.words.questions[props.question.id]?.options?.[right()]}</p>
+      <p class="outcome-ask">{props.asked[props.question.id]?.ask}</p>
+      <p class="outcome-truth">{props.asked[props.question.id]?.options?.[right()]}</p>
       <p class="outcome-groups">
         <For each={props.question.options.filter((option) => option !== right() && chose(option).length > 0)}>
           {(option) => (
             <For each={chose(option)}>
               {({ id, name }) => (
                 <span>
-                  <GroupDash id={id} /> {name}: {props.words.questions[props.question.id]?.options?.[option]}
+                  <GroupDash id={id} /> {name}: {props.asked[props.question.id]?.options?.[option]}
                 </span>
               )}
             </For>
@@ -103,11 +99,12 @@ function Choice(props: OutcomesProps & { readonly question: Extract<Question, { 
 
 function Numbers(props: OutcomesProps & { readonly question: Extract<Question, { kind: 'number' }> }) {
   const common = () => lessonCommonMessages(props.reader);
-  const value = () => {
-    const truth = props.answer.truths[props.question.id];
-    return truth?.kind === 'number' ? truth.value : Number.NaN;
+  const truth = () => {
+    const found = props.truths[props.question.id];
+    return found?.kind === 'number' ? found.value : null;
   };
-  const marks = () => marksOf(props.answer.id, props.question, props.reader);
+  const value = () => truth() ?? Number.NaN;
+  const marks = () => marksOf(props.lesson, props.question, props.reader);
   const nearest = () =>
     byDistance(
       marks().map((mark) => ({
@@ -117,17 +114,19 @@ function Numbers(props: OutcomesProps & { readonly question: Extract<Question, {
     )[0];
   return (
     <div class="outcome">
-      <p class="outcome-ask">{props.words.questions[props.question.id]?.ask}</p>
+      <p class="outcome-ask">{props.asked[props.question.id]?.ask}</p>
       <NumberLine
         question={props.question}
         marks={[
-          { value: value(), words: common().quantity(props.question.quantity, value()), group: null },
+          ...(truth() === null
+            ? []
+            : [{ value: value(), words: common().quantity(props.question.quantity, value()), group: null }]),
           ...marks(),
         ]}
         quantity={(shown) => common().setting(props.question.quantity, shown)}
       />
       <p class="outcome-kind">
-        <Show when={nearest()} fallback={common().setNothing}>
+        <Show when={truth() !== null && nearest()} fallback={truth() === null ? common().never : common().setNothing}>
           {(first) => (
             <>
               {(marks().length === 1 ? common().only : common().nearest)(
@@ -147,20 +146,20 @@ function Numbers(props: OutcomesProps & { readonly question: Extract<Question, {
 function Curves(props: OutcomesProps & { readonly question: Extract<Question, { kind: 'curve' }> }) {
   const common = () => lessonCommonMessages(props.reader);
   const truth = () => {
-    const found = props.answer.truths[props.question.id];
+    const found = props.truths[props.question.id];
     return found?.kind === 'curve' ? found : { at_s: [], values: [] };
   };
   const isWhole = () => props.shown >= 1;
-  const off = () => curvesOff(props.answer.id, props.question, truth());
+  const off = () => curvesOff(props.lesson, props.question, truth());
   return (
     <div class="outcome is-curve">
-      <p class="outcome-ask">{props.words.questions[props.question.id]?.ask}</p>
+      <p class="outcome-ask">{props.asked[props.question.id]?.ask}</p>
       <PlainPlot
         axes={props.question}
         title={common().curve[props.question.quantity]}
         units={props.reader.units}
         curves={[
-          ...drawnCurves(props.answer.id, props.question),
+          ...drawnCurves(props.lesson, props.question),
           { name: 'the run', at_s: truth().at_s, values: truth().values, class: 'is-run' },
         ]}
         until_s={props.shown * props.question.until_s}
@@ -172,7 +171,7 @@ function Curves(props: OutcomesProps & { readonly question: Extract<Question, { 
           <Show
             when={off()[0]}
             fallback={
-              drawnCurves(props.answer.id, props.question).length > 0 ? common().drewElsewhere : common().drewNothing
+              drawnCurves(props.lesson, props.question).length > 0 ? common().drewElsewhere : common().drewNothing
             }
           >
             {(first) => (

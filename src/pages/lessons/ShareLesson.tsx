@@ -1,11 +1,13 @@
 /** A lesson as a link, and as a code to photograph from the wall. */
-import { createMemo, createSignal } from 'solid-js';
-import type { LessonId } from '../../../sim/index.ts';
+import { createMemo, createSignal, Show } from 'solid-js';
 import { qrCode } from '../bench/hand-out/qr-code.ts';
 
-export function ShareLesson(props: { readonly id: LessonId }) {
-  const link = () => new URL(`#lessons/${props.id}`, location.href).href;
-  const code = createMemo(() => qrCode(link()));
+/** A denser code is not read from a wall. */
+const LONGEST_IN_A_CODE = 1500;
+
+export function ShareLesson(props: { readonly address: string }) {
+  const link = () => new URL(props.address, location.href).href;
+  const code = createMemo(() => (link().length > LONGEST_IN_A_CODE ? null : qrCode(link())));
   const [said, setSaid] = createSignal('');
   const copy = async () => {
     try {
@@ -17,9 +19,13 @@ export function ShareLesson(props: { readonly id: LessonId }) {
   };
   return (
     <section class="lesson-share" aria-label="Share the lesson">
-      <svg role="img" aria-label="Code that opens this lesson" viewBox={`0 0 ${code().size} ${code().size}`}>
-        <path d={code().path} shape-rendering="crispEdges" />
-      </svg>
+      <Show when={code()} fallback={<p>This lesson is too long for a code. Send the link, or save it as a file.</p>}>
+        {(drawn) => (
+          <svg role="img" aria-label="Code that opens this lesson" viewBox={`0 0 ${drawn().size} ${drawn().size}`}>
+            <path d={drawn().path} shape-rendering="crispEdges" />
+          </svg>
+        )}
+      </Show>
       <div>
         <input class="share-link" type="text" readOnly aria-label="Link to this lesson" value={link()} />
         <button type="button" onClick={() => void copy()}>

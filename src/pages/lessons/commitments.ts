@@ -1,6 +1,6 @@
 /** What the groups of a class commit themselves to, lesson by lesson, for as long as the page stands open. */
 import { createSignal, type Accessor } from 'solid-js';
-import type { LessonId, Question } from '../../../sim/index.ts';
+import type { Question } from '../../../sim/index.ts';
 
 export interface Group {
   readonly id: number;
@@ -24,9 +24,9 @@ const [groups, setGroups] = createSignal<readonly Group[]>([{ id: 0, name: 'The 
 const [active, setActive] = createSignal(0);
 const [made, setMade] = createSignal<Readonly<Record<string, Commitment>>>({});
 const [hands, setHands] = createSignal<Readonly<Record<string, number>>>({});
-const [revealed, setRevealed] = createSignal<ReadonlySet<LessonId>>(new Set());
+const [revealed, setRevealed] = createSignal<ReadonlySet<string>>(new Set());
 
-const keyOf = (lesson: LessonId, question: string, group: number): string => `${lesson} ${question} ${group}`;
+const keyOf = (lesson: string, question: string, group: number): string => `${lesson} ${question} ${group}`;
 
 export interface ClassRoom {
   readonly groups: Accessor<readonly Group[]>;
@@ -35,15 +35,15 @@ export interface ClassRoom {
   addGroup(): void;
   removeGroup(id: number): void;
   rename(id: number, name: string): void;
-  commitment(lesson: LessonId, question: string, group: number): Commitment | null;
-  commit(lesson: LessonId, question: string, commitment: Commitment | null): void;
+  commitment(lesson: string, question: string, group: number): Commitment | null;
+  commit(lesson: string, question: string, commitment: Commitment | null): void;
   /** Hands counted for an option. */
-  hands(lesson: LessonId, question: string, option: string): number;
-  countHands(lesson: LessonId, question: string, option: string, count: number): void;
-  readonly revealed: Accessor<ReadonlySet<LessonId>>;
-  reveal(lesson: LessonId): void;
+  hands(lesson: string, question: string, option: string): number;
+  countHands(lesson: string, question: string, option: string, count: number): void;
+  readonly revealed: Accessor<ReadonlySet<string>>;
+  reveal(lesson: string): void;
   /** Forgets what was committed to in a lesson, and hides its answer. */
-  startAgain(lesson: LessonId): void;
+  startAgain(lesson: string): void;
 }
 
 const without = <T>(record: Readonly<Record<string, T>>, prefix: string): Readonly<Record<string, T>> =>
@@ -104,6 +104,6 @@ export function drawnOn(
 export const noCurve = (): readonly (number | null)[] => Array.from({ length: CURVE_PLACES }, () => null);
 
 /** Whether anybody has committed himself, by a group or by a show of hands. */
-export const anyoneCommitted = (lesson: LessonId, question: Question): boolean =>
+export const anyoneCommitted = (lesson: string, question: Question): boolean =>
   groups().some(({ id }) => classRoom.commitment(lesson, question.id, id) !== null) ||
   (question.kind === 'choice' && question.options.some((option) => classRoom.hands(lesson, question.id, option) > 0));

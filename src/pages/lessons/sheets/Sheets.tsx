@@ -2,20 +2,16 @@
 import { For, Match, Show, Switch } from 'solid-js';
 import {
   CLASS_PLANS,
-  findLesson,
   glossaryMessages,
   lessonCommonMessages,
   lessonMessages,
-  toldLesson,
-  type LessonAnswer,
-  type LessonId,
-  type LessonWords,
   type Question,
   type Reader,
 } from '../../../../sim/index.ts';
 import { CheckMark } from '../../parts/marks.tsx';
 import { PlainPlot } from '../../../charts/plain/PlainPlot.tsx';
 import { NumberLine } from '../NumberLine.tsx';
+import type { TaughtAnswer, TaughtLesson } from '../taught.ts';
 import { termsOf } from '../terms.ts';
 import './sheets.css';
 
@@ -23,8 +19,8 @@ export type SheetKind = 'worksheet' | 'answers' | 'plan';
 
 export interface SheetsProps {
   readonly kind: SheetKind;
-  readonly id: LessonId | null;
-  readonly answer: LessonAnswer | null;
+  readonly lesson: TaughtLesson | null;
+  readonly answer: TaughtAnswer | null;
   readonly reader: Reader;
 }
 
@@ -33,13 +29,13 @@ const LINES = [0, 1, 2];
 const MINUTES_A_LESSON = 11;
 
 interface OneSheetProps {
-  readonly id: LessonId;
+  readonly lesson: TaughtLesson;
   readonly reader: Reader;
   /** `null` on a worksheet. */
-  readonly answer: LessonAnswer | null;
+  readonly answer: TaughtAnswer | null;
 }
 
-function Asked(props: OneSheetProps & { readonly question: Question; readonly words: LessonWords<LessonId> }) {
+function Asked(props: OneSheetProps & { readonly question: Question }) {
   const common = () => lessonCommonMessages(props.reader);
   const truth = () => props.answer?.truths[props.question.id] ?? null;
   const choice = () => (props.question.kind === 'choice' ? props.question : null);
@@ -51,7 +47,7 @@ function Asked(props: OneSheetProps & { readonly question: Question; readonly wo
   };
   return (
     <section class="sheet-question">
-      <h2>{props.words.questions[props.question.id]?.ask}</h2>
+      <h2>{props.lesson.asked[props.question.id]?.ask}</h2>
       <Switch>
         <Match when={choice()}>
           {(q) => (
@@ -64,7 +60,7 @@ function Asked(props: OneSheetProps & { readonly question: Question; readonly wo
                         <CheckMark />
                       </Show>
                     </span>{' '}
-                    {props.words.questions[props.question.id]?.options?.[option]}
+                    {props.lesson.asked[props.question.id]?.options?.[option]}
                   </li>
                 )}
               </For>
@@ -108,19 +104,19 @@ function Asked(props: OneSheetProps & { readonly question: Question; readonly wo
 }
 
 function OneSheet(props: OneSheetProps) {
-  const lesson = () => findLesson(props.id);
-  const words = (): LessonWords<LessonId> => lessonMessages(props.id, props.reader);
-  const common = () => lessonCommonMessages(props.reader);
-  const told = () => (props.answer ? toldLesson(props.answer, props.reader) : null);
+  const told = () => (props.answer ? props.lesson.told(props.answer) : null);
   const terms = () =>
     termsOf(
-      [...words().setUp, ...Object.values(words().questions).map(({ ask }) => ask)],
+      [
+        ...props.lesson.setUp,
+        ...Object.values(props.lesson.asked).flatMap(({ ask, options }) => [ask, ...Object.values(options ?? {})]),
+      ],
       glossaryMessages(props.reader),
     );
   return (
     <article class="sheet-page">
       <header>
-        <h1>{words().title}</h1>
+        <h1>{props.lesson.title}</h1>
         <p class="sheet-names">
           {props.answer ? (
             'Answer sheet, from the model'
@@ -131,8 +127,8 @@ function OneSheet(props: OneSheetProps) {
           )}
         </p>
       </header>
-      <p>{words().setUp.join(' ')}</p>
-      <For each={lesson().questions}>{(question) => <Asked {...props} question={question} words={words()} />}</For>
+      <p>{props.lesson.setUp.join(' ')}</p>
+      <For each={props.lesson.questions}>{(question) => <Asked {...props} question={question} />}</For>
       <Show
         when={told()}
         fallback={
@@ -161,21 +157,20 @@ function OneSheet(props: OneSheetProps) {
             <h2>What happened, and why</h2>
             <p>{said().happened.join(' ')}</p>
             <p>{said().why.join(' ')}</p>
-            <p>{words().believed}</p>
-            <p>
-              <strong>To go on with:</strong> {words().further}
-            </p>
-            <p>Left out: {words().leavesOut}</p>
+            <p>{props.lesson.believed}</p>
+            <Show when={props.lesson.further}>
+              <p>
+                <strong>To go on with:</strong> {props.lesson.further}
+              </p>
+            </Show>
+            <Show when={props.lesson.leavesOut}>
+              <p>Left out: {props.lesson.leavesOut}</p>
+            </Show>
           </section>
         )}
       </Show>
       <footer>
-        <Show when={lesson().modelOnly}>
-          <p>
-            <strong>{common().modelOnly}</strong>
-          </p>
-        </Show>
-        <For each={lesson().hazards}>{(hazard) => <p>{common().hazards[hazard]}</p>}</For>
+        <For each={props.lesson.cautions}>{(caution) => <p>{caution}</p>}</For>
       </footer>
     </article>
   );
@@ -229,8 +224,10 @@ function Plans(props: { readonly reader: Reader }) {
 
 export function Sheets(props: SheetsProps) {
   return (
-    <Show when={props.kind !== 'plan' && props.id} fallback={<Plans reader={props.reader} />} keyed>
-      {(id) => <OneSheet id={id} reader={props.reader} answer={props.kind === 'answers' ? props.answer : null} />}
+    <Show when={props.kind !== 'plan' && props.lesson} fallback={<Plans reader={props.reader} />} keyed>
+      {(lesson) => (
+        <OneSheet lesson={lesson} reader={props.reader} answer={props.kind === 'answers' ? props.answer : null} />
+      )}
     </Show>
   );
 }
