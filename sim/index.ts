@@ -240,15 +240,18 @@ export {
   atFullHeat,
   sizeOwnTube,
   sizeTube,
+  sizeTubeFrom,
   sizeTubes,
   withTube,
   type Bend,
   type OwnTubeSize,
+  type SizedTube,
+  type TubeSeen,
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
 export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/condenser-size/heat-and-water.ts';
-export { coilFit, coilRise, coilTurns, longestCoil, type CoilFit } from './geometry/coil.ts';
+export { coilBendRadius, coilFit, coilRise, coilTurns, longestCoil, type CoilFit } from './geometry/coil.ts';
 export { cylinderHeight } from './geometry/cylinder.ts';
 export { bundleWidth, narrowestJacket, tubeCount } from './geometry/jacket.ts';
 export {

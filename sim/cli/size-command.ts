@@ -69,6 +69,7 @@ function columnsFor(scenario: Scenario, reader: Reader, costOf: CostOf): readonl
     ['bend', ({ bend }) => cell(bend === null ? null : messages.bend(bend))],
     inUnit('mass', 'kg', 'mass', ({ mass_kg }) => mass_kg),
     inUnit('drop', 'Pa', 'pressure', ({ peakDrop_Pa }) => peakDrop_Pa, USUAL_DROP),
+    inUnit('steam speed', 'm/s', 'speed', ({ steamSpeed_m_s }) => steamSpeed_m_s),
     inUnit('with ends', 'm', 'run', ({ toBuy_m }) => toBuy_m),
     ['cost', (size) => cell(costOf(size)?.amount ?? null)],
     ['price', (size) => cell(costOf(size)?.basis ?? null)],

@@ -22,7 +22,7 @@ import {
   runPaired,
   simulate,
   sizeOwnTube,
-  sizeTube,
+  sizeTubeFrom,
   stopAdvice,
   tubes,
   workingSheets,
@@ -54,7 +54,8 @@ import {
   type StopAdvice,
   type StopRule,
   type TestResult,
-  type TubeSize,
+  type SizedTube,
+  type TubeSeen,
   type Turned,
   type WorkingSheet,
 } from '../../sim/index.ts';
@@ -118,8 +119,13 @@ export const analysisTasks = {
   },
   homeTest: (scenario: Scenario, asked: HomeTestGiven): TestResult => homeTest(scenario, asked),
   sizeOwnTube: (scenario: Scenario, margin: number): OwnTubeSize => sizeOwnTube(scenario, { margin }),
-  sizeTube: (scenario: Scenario, id: string, margin: number, start_m: number, deciding: readonly Draw[]): TubeSize =>
-    sizeTube(scenario, tubeNamed(id), { margin, start_m, deciding }),
+  /** One tube, looked for from where one like it was found. */
+  sizeTube: (
+    scenario: Scenario,
+    id: string,
+    options: { readonly margin: number; readonly start_m: number; readonly deciding: readonly Draw[] },
+    seen: TubeSeen | null,
+  ): SizedTube => sizeTubeFrom(scenario, tubeNamed(id), options, seen),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
   leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),
   outlets: (

@@ -44,8 +44,9 @@ export interface SizeOptions {
   readonly confirm?: boolean;
   /** Length to look at first, m. */
   readonly start_m?: number;
-  /** How far to go on from there while it does not hold: see `Search`. */
+  /** How far to go on from there while it does not hold, and how near is near enough: see `Search`. */
   readonly stride?: number;
+  readonly closeness?: number;
   /** The scenario with values drawn for its doubts: more than half must hold. The scenario alone when left out. */
   readonly among?: readonly Scenario[];
 }
@@ -58,7 +59,7 @@ export const withLength = (scenario: Scenario, length_m: number): Scenario => ({
 /** Shortest length of the scenario's own tube that holds. */
 export function sizeCondenser(
   scenario: Scenario,
-  { confirm = true, start_m, stride, among = [scenario] }: SizeOptions = {},
+  { confirm = true, start_m, stride, closeness = CLOSENESS, among = [scenario] }: SizeOptions = {},
 ): CondenserSize {
   const step = searchStep(scenario);
   let last: CondenserTrial | null = null;
@@ -82,7 +83,7 @@ export function sizeCondenser(
       low: SHORTEST_TUBE,
       high: LONGEST_TUBE,
       start: start_m ?? 1.5 * scenario.condenser.length_m,
-      closeness: CLOSENESS,
+      closeness,
       ...(stride === undefined ? {} : { stride }),
     },
   );

@@ -1,5 +1,8 @@
 /** Every tube of the library as the condenser of a scenario: length, coil, fit, bend, mass, pressure drop, price, packs. */
+import { standardPressure } from '../../fluids/atmosphere.ts';
+import { tableSaturationTemperature, tableVapourDensity } from '../../fluids/water-table.ts';
 import { isCoil } from '../../geometry/condenser-kind.ts';
+import { circleArea } from '../../geometry/cylinder.ts';
 import { findMaterial, tubes, type Tube } from '../../library/index.ts';
 import { condenserFromTube } from '../../scenario/presets.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -11,7 +14,14 @@ import { withHeat } from './heat-and-water.ts';
 import { lengthInDoubt, NINE_IN_TEN, type Draw, type LengthInDoubt } from './in-doubt.ts';
 import { packsOf, type Packs } from './packs.ts';
 import type { CondenserFailure } from './trial.ts';
-import { LONGEST_TUBE, sizeCondenser, type SizeOptions, type SizeVerdict } from './shortest-length.ts';
+import { coarseLength } from './coarse-length.ts';
+import {
+  LONGEST_TUBE,
+  sizeCondenser,
+  type CondenserSize,
+  type SizeOptions,
+  type SizeVerdict,
+} from './shortest-length.ts';
 
 /** Share added to the length that nine runs in ten need where the user names none: the doubts are in it already. */
 export const DEFAULT_MARGIN = 0;
@@ -66,6 +76,8 @@ export interface TubeSize {
   /** Of the cooled length, all tubes together. */
   readonly mass_kg: number | null;
   readonly peakDrop_Pa: number | null;
+  /** Largest speed of the steam as it enters the tube, m/s; `null` where nothing comes over. */
+  readonly steamSpeed_m_s: number | null;
   /** Whole pieces as they are usually sold that give all tubes with their ends. */
   readonly packs: Packs | null;
   readonly warmestOutlet_K: number | null;
@@ -147,9 +159,18 @@ const nothing = {
   bendOk: null,
   mass_kg: null,
   peakDrop_Pa: null,
+  steamSpeed_m_s: null,
   packs: null,
   warmestOutlet_K: null,
 } as const;
+
+/** Of steam at the pressure outside, as it enters the tubes side by side. */
+function steamSpeed({ condenser, site }: Scenario, steam_kg_s: number): number {
+  const density = tableVapourDensity(
+    tableSaturationTemperature(site.barometer_Pa ?? standardPressure(site.altitude_m)),
+  );
+  return steam_kg_s / (density * circleArea(condenser.insideDiameter_m) * tubeCount(condenser));
+}
 
 /** Tubes are measured to the centimetre, never shorter than what is enough, m. */
 const STEP = 0.01;
@@ -176,6 +197,7 @@ function measure(
     peakVapour_kg_s: trial.vapourCame ? peakVapour_kg_s : null,
     tubes: count,
     peakDrop_Pa: trial.vapourCame ? trial.drop_Pa : null,
+    steamSpeed_m_s: trial.vapourCame ? steamSpeed(scenario, peakVapour_kg_s) : null,
     warmestOutlet_K: trial.warmestOutlet_K,
   };
   if (size.length_m === null) return { ...nothing, ...common };
@@ -253,8 +275,67 @@ export function atFullHeat(scenario: Scenario): Scenario | null {
   return control === 'schedule' && setting.every(({ value }) => value === 1) ? null : withHeat(scenario, 1);
 }
 
+/** What was seen of a tube, from which the next one like it is guessed. */
+export interface TubeSeen {
+  readonly outsideDiameter_m: number;
+  /** About what each of the deciding draws needs, m. */
+  readonly needs_m: readonly number[];
+  /** What a trial as the scenario asks for needs, over that. */
+  readonly over: number;
+}
+
+/** Looked-at over guessed length, and how near to what is enough the search goes on. */
+const GUESS = 1.03;
+const OVER = 1.003;
+const STRIDE = 1.004;
+const CLOSENESS = 0.994;
+/** Length of a trial as asked for over a coarse one, before any has been compared. */
+const USUALLY_OVER = 0.995;
+
+/**
+ * A length by coarse trials of each draw and by trials as asked for of the middle one, whose need more than half meet;
+ * `null` where coarse trials find none, so that all must be tried as asked for.
+ */
+function sizeBySteps(
+  among: readonly Scenario[],
+  { start_m, seen, confirm }: { readonly start_m: number; readonly seen: TubeSeen | null; readonly confirm: boolean },
+): { readonly size: CondenserSize; readonly seen: TubeSeen } | null {
+  const [first] = among;
+  if (!first) return null;
+  const { outsideDiameter_m } = first.condenser;
+  const needs: number[] = [];
+  for (const [index, drawn] of among.entries()) {
+    const known = seen?.needs_m[index];
+    const guess = seen && known ? (GUESS * known * seen.outsideDiameter_m) / outsideDiameter_m : start_m;
+    const need = coarseLength(drawn, needs.length > 0 && !known ? GUESS * (needs.at(-1) as number) : guess);
+    if (need === null) return null;
+    needs.push(need);
+  }
+  const order = among.map((_, index) => index).sort((a, b) => (needs[a] as number) - (needs[b] as number));
+  const middle = order[Math.floor(order.length / 2)] as number;
+  const need = needs[middle] as number;
+  const size = sizeCondenser(among[middle] as Scenario, {
+    confirm,
+    start_m: OVER * need * (seen?.over ?? USUALLY_OVER),
+    stride: STRIDE,
+    closeness: CLOSENESS,
+  });
+  if (size.length_m === null || size.verdict !== 'holds') return null;
+  return { size, seen: { outsideDiameter_m, needs_m: needs, over: size.trial.cooledBy_m / need } };
+}
+
+export interface SizedTube {
+  readonly size: TubeSize;
+  /** `null` where nothing was seen that another tube could begin from. */
+  readonly seen: TubeSeen | null;
+}
+
 /** One tube of the library in place of the scenario's own. */
-export function sizeTube(
+export const sizeTube = (scenario: Scenario, tube: Tube, options: OtherTubeOptions = {}): TubeSize =>
+  sizeTubeFrom(scenario, tube, options, null).size;
+
+/** The same, from what was seen of a tube like it, and with what is now seen of this one. */
+export function sizeTubeFrom(
   scenario: Scenario,
   tube: Tube,
   {
@@ -262,27 +343,26 @@ export function sizeTube(
     confidence = NINE_IN_TEN,
     confirm = false,
     deciding = [{}],
+    start_m = 1.5 * scenario.condenser.length_m,
     ...options
-  }: OtherTubeOptions = {},
-): TubeSize {
+  }: OtherTubeOptions,
+  seen: TubeSeen | null,
+): SizedTube {
   const { id, name, material, insideDiameter_m, outsideDiameter_m } = tube;
   const like = { id, name, material, insideDiameter_m, outsideDiameter_m };
   const changed = withTube(scenario, tube);
   if (!('scenario' in changed))
-    return { ...like, ...nothing, confidence, tubes: tubeCount(scenario.condenser), ...changed };
+    return { size: { ...like, ...nothing, confidence, tubes: tubeCount(scenario.condenser), ...changed }, seen: null };
   const among = deciding.map((draw) => withDrawn(changed.scenario, draw));
-  const size = sizeCondenser(changed.scenario, { confirm, among, ...options });
+  const quick = sizeBySteps(among, { start_m, seen, confirm });
+  const size = quick?.size ?? sizeCondenser(changed.scenario, { confirm, among, start_m, ...options });
   const found = { size, typical_m: null, decidedBy: null, peakVapour_kg_s: size.trial.peakVapour_kg_s };
-  return measure(changed.scenario, like, tube, found, { margin, confidence });
+  return { size: measure(changed.scenario, like, tube, found, { margin, confidence }), seen: quick?.seen ?? null };
 }
 
 /** Whether the cooling water is at fault, so that no tube holds. */
 export const coolantFails = (verdict: TubeVerdict): boolean =>
   verdict === 'coolant-boils' || verdict === 'coolant-warm';
-
-/** A length found for one tube is a good guess for the next thicker one, and so is a little more. */
-const GUESS = 1.012;
-const GUESS_STRIDE = 1.03;
 
 /**
  * A list of tubes, each as `sizeTube`, without confirming at the scenario's own step unless asked. Tubes are taken by
@@ -295,7 +375,7 @@ export function sizeTubes(
   options: TubeSizeOptions,
   own: OwnTubeSize,
 ): TubeSize[] {
-  const hopeless = coolantFails(own.verdict);
+  const start_m = coolantFails(own.verdict) ? LONGEST_TUBE : 1.5 * (own.length_m ?? scenario.condenser.length_m);
   const order = list
     .map((tube, index) => ({ tube, index }))
     .sort(
@@ -303,17 +383,11 @@ export function sizeTubes(
         a.tube.outsideDiameter_m - b.tube.outsideDiameter_m || a.tube.insideDiameter_m - b.tube.insideDiameter_m,
     );
   const rows = new Array<TubeSize>(list.length);
-  let before: TubeSize | null = null;
+  let before: TubeSeen | null = null;
   for (const { tube, index } of order) {
-    const guess: number | null = before?.length_m ?? null;
-    const search: SizeOptions = hopeless
-      ? { start_m: LONGEST_TUBE }
-      : guess !== null
-        ? { start_m: GUESS * guess, stride: GUESS_STRIDE }
-        : { start_m: 1.5 * (own.length_m ?? scenario.condenser.length_m) };
-    const row = sizeTube(scenario, tube, { ...options, ...search, deciding: own.deciding });
-    if (row.length_m !== null) before = row;
-    rows[index] = row;
+    const { size, seen } = sizeTubeFrom(scenario, tube, { ...options, start_m, deciding: own.deciding }, before);
+    before = seen ?? before;
+    rows[index] = size;
   }
   return rows;
 }

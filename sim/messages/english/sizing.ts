@@ -42,6 +42,13 @@ const BENDS: Readonly<Record<Bend, string>> = {
   'too-tight': 'too tight',
 };
 
+/** What everybody in the trade knows. */
+const FOOD_CONTACT: Readonly<Record<string, string>> = {
+  copper: 'good; lead-free joints',
+  'stainless-steel': 'good; food grade',
+  'borosilicate-glass': 'good; breaks',
+};
+
 const condenserNoun = ({ condenser }: Still): string =>
   isCoil(condenser) ? 'coil' : isBundle(condenser) ? 'bundle' : 'tube';
 
@@ -184,6 +191,13 @@ export function sizing(q: Quantities) {
     condenserNoun,
 
     bend: (bend: Bend): string => BENDS[bend],
+
+    /** What the turns ask of a tube. */
+    turns: (radius_m: number): string =>
+      `Your turns have a radius of ${q.size(radius_m)}; a tube that only bends wider would kink.`,
+
+    /** What a tube's material is to steam and oil, in a cell. */
+    foodContact: (material: string): string => FOOD_CONTACT[material] ?? 'ask the maker',
 
     /** The library's name, or the measures of a tube that the library does not know. */
     tubeName,

@@ -1,8 +1,10 @@
 /** Every standard tube as this still's condenser: how much, how heavy, what it costs, and whether it goes in. */
 import { createMemo, For, Show } from 'solid-js';
 import {
+  coilBendRadius,
   controlSafetyMessages,
   isCoil,
+  LIMITS,
   priceListMessages,
   quantities,
   sizingMessages,
@@ -141,6 +143,9 @@ export function TubeTable(props: TubeTableProps) {
       sortBy: bendRadius,
     },
   ];
+  /** Of the turns that the coil shall have. */
+  const turnRadius = () =>
+    coilBendRadius(props.scenario.condenser.coilDiameter_m, props.scenario.condenser.coilPitch_m);
   const columns = createMemo<readonly TableColumn<TubeRow>[]>(() => [
     {
       id: 'name',
@@ -230,6 +235,28 @@ export function TubeTable(props: TubeTableProps) {
       sortBy: ({ size: found }) => found?.mass_kg ?? null,
     },
     {
+      id: 'wall',
+      title: 'Wall',
+      unit: unit('m', 'wall'),
+      cell: ({ tube }) => formatQuantity(tube.wall_m, 'm', props.units, { hint: 'wall', bare: true }),
+      sortBy: ({ tube }) => tube.wall_m,
+    },
+    {
+      id: 'speed',
+      title: 'Steam speed',
+      unit: unit('m/s', 'speed'),
+      cell: ({ size: found }) =>
+        found?.steamSpeed_m_s === null || found?.steamSpeed_m_s === undefined ? (
+          missing
+        ) : (
+          <span classList={{ 'is-bad': found.steamSpeed_m_s > LIMITS.vapourSpeed_m_s }}>
+            {formatQuantity(found.steamSpeed_m_s, 'm/s', props.units, { hint: 'speed', bare: true })}
+            {found.steamSpeed_m_s > LIMITS.vapourSpeed_m_s ? ' fast' : ''}
+          </span>
+        ),
+      sortBy: ({ size: found }) => found?.steamSpeed_m_s ?? null,
+    },
+    {
       id: 'drop',
       title: 'Pressure drop',
       unit: drop().label,
@@ -238,6 +265,13 @@ export function TubeTable(props: TubeTableProps) {
           ? missing
           : formatNumber(drop().fromSI(found.peakDrop_Pa), drop().decimals),
       sortBy: ({ size: found }) => found?.peakDrop_Pa ?? null,
+    },
+    {
+      id: 'food',
+      title: 'Food contact',
+      isWords: true,
+      cell: ({ tube }) => messages().foodContact(tube.material),
+      sortBy: ({ tube }) => tube.material,
     },
   ]);
 
@@ -313,6 +347,28 @@ export function TubeTable(props: TubeTableProps) {
           }),
         },
         { title: 'Bending', unit: '', says: '', decimals: 0, values: all.map(bend) },
+        { title: 'Wall', unit: 'mm', says: '', decimals: 2, values: numbers(({ tube }) => tube.wall_m * 1000) },
+        {
+          title: 'Radius of the turns',
+          unit: 'mm',
+          says: '',
+          decimals: 0,
+          values: all.map(() => (coiled() ? turnRadius() * 1000 : Number.NaN)),
+        },
+        {
+          title: 'Steam speed',
+          unit: 'm/s',
+          says: '',
+          decimals: 1,
+          values: numbers(({ size: found }) => found?.steamSpeed_m_s),
+        },
+        {
+          title: 'Food contact',
+          unit: '',
+          says: '',
+          decimals: 0,
+          values: all.map(({ tube }) => messages().foodContact(tube.material)),
+        },
         { title: 'Metal', unit: 'kg', says: '', decimals: 3, values: numbers(({ size: found }) => found?.mass_kg) },
         {
           title: 'Pressure drop',
@@ -348,8 +404,8 @@ export function TubeTable(props: TubeTableProps) {
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        Each with the length that it needs to be as sure as your own, margin included. The cost is that of the whole
-        pieces to buy. {messages().otherTubes}
+        {coiled() ? `${messages().turns(turnRadius())} ` : ''}Each with the length that it needs to be as sure as your
+        own, margin included. The cost is that of the whole pieces to buy. {messages().otherTubes}
         {coiled() ? ` ${controlSafetyMessages(reader()).coil}` : ''}
       </p>
       <p class="answer-quiet">

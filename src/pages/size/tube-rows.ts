@@ -1,5 +1,6 @@
 /** Rows of the table of tubes: the library's row, what was found for it, and which rows the reader wants to see. */
 import { tubes, type Tube, type TubeSize, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import type { TubeToTry } from './tube-session.ts';
 
 export interface TubeRow {
   readonly tube: Tube;
@@ -79,16 +80,30 @@ export const wanted = (row: TubeRow, { standard, bore, onlyGood, search }: TubeF
   answersSearch(row.tube, search) &&
   (!onlyGood || isGood(row));
 
-/** Those that the reader looks at first, each with the length to try first: lengths go roughly with the outside. */
+/** Bores below this are seldom wide enough for a still, m. */
+const NARROW = 0.006;
+
+/**
+ * The own tube, then those that the reader looks at, the cheapest first; each with the length to try first: lengths go
+ * roughly with the outside.
+ */
 export function tubesInOrder(
   filter: TubeFilter,
   own: TubeSize,
   canCoilOnly: boolean,
   hopeless_m: number,
-): readonly { readonly id: string; readonly start_m: number }[] {
+): readonly TubeToTry[] {
   const rank = (tube: Tube): number =>
-    (wanted({ tube, size: null }, filter) ? 0 : 2) + (canCoilOnly && !tube.coilable ? 1 : 0);
+    tube.id === own.id
+      ? -1
+      : (wanted({ tube, size: null }, filter) ? 0 : 4) +
+        (canCoilOnly && !tube.coilable ? 2 : 0) +
+        (tube.insideDiameter_m < NARROW ? 1 : 0);
+  /** About in the order of what enough of each costs. */
+  const metal = (tube: Tube): number => tube.massPerLength_kg_m / tube.outsideDiameter_m;
   const start = (tube: Tube): number =>
     own.length_m === null ? hopeless_m : 1.25 * own.length_m * (own.outsideDiameter_m / tube.outsideDiameter_m);
-  return [...tubes].sort((a, b) => rank(a) - rank(b)).map((tube) => ({ id: tube.id, start_m: start(tube) }));
+  return [...tubes]
+    .sort((a, b) => rank(a) - rank(b) || metal(a) - metal(b))
+    .map((tube) => ({ id: tube.id, outsideDiameter_m: tube.outsideDiameter_m, start_m: start(tube) }));
 }

@@ -1,9 +1,16 @@
 /** Every tube of the library tried as the condenser, shared out among the workers, those the reader looks at first. */
 import { throttle } from '@solid-primitives/scheduled';
 import { createSignal, type Accessor } from 'solid-js';
-import type { Draw, Scenario, TubeSize } from '../../../sim/index.ts';
+import type { Draw, Scenario, TubeSeen, TubeSize } from '../../../sim/index.ts';
 import { createBackgroundJob } from '../../state/background-job.ts';
 import type { WorkerPool } from '../../workers/pool.ts';
+
+/** A tube with the length to look at first where no tube like it has been sized. */
+export interface TubeToTry {
+  readonly id: string;
+  readonly outsideDiameter_m: number;
+  readonly start_m: number;
+}
 
 export interface TubeSession {
   /** By id of the tube. */
@@ -17,17 +24,19 @@ export interface TubeSession {
    * @param deciding draws of the doubts for which each is sized
    * @param tubes ids, the first wanted first, each with the length to look at first
    */
-  start(
-    of: string,
-    scenario: Scenario,
-    margin: number,
-    deciding: readonly Draw[],
-    tubes: readonly { readonly id: string; readonly start_m: number }[],
-  ): void;
+  start(of: string, scenario: Scenario, margin: number, deciding: readonly Draw[], tubes: readonly TubeToTry[]): void;
   stop(): void;
 }
 
 const SHOW_EVERY_MS = 200;
+/** Tubes asked for at once for each worker: one to work at and one that waits. */
+const AT_ONCE = 2;
+
+/** The tube seen so far that is most like one of an outside diameter. */
+function nearest(seen: readonly TubeSeen[], outsideDiameter_m: number): TubeSeen | null {
+  const apart = (tube: TubeSeen) => Math.abs(Math.log(tube.outsideDiameter_m / outsideDiameter_m));
+  return seen.reduce<TubeSeen | null>((best, tube) => (best && apart(best) <= apart(tube) ? best : tube), null);
+}
 
 export function createTubeSession(pool: WorkerPool): TubeSession {
   const [sizes, setSizes] = createSignal<ReadonlyMap<string, TubeSize>>(new Map());
@@ -52,16 +61,24 @@ export function createTubeSession(pool: WorkerPool): TubeSession {
     start: (what, scenario, margin, deciding, tubes) =>
       job.start(async (signal) => {
         found = new Map();
+        const seen: TubeSeen[] = [];
+        const waiting = [...tubes];
         setOf(what);
         setTotal(tubes.length);
         show();
-        await Promise.all(
-          tubes.map(async ({ id, start_m }) => {
-            const asked = [scenario, id, margin, start_m, deciding] as const;
-            found.set(id, await pool.ask('sizeTube', [...asked], { signal, priority: 'low' }));
+        // As many at once as keep every worker busy, so that each can begin from what the ones before have found.
+        const oneAfterAnother = async (): Promise<void> => {
+          for (let next = waiting.shift(); next; next = waiting.shift()) {
+            const { id, start_m, outsideDiameter_m } = next;
+            const options = { margin, start_m, deciding };
+            const from = nearest(seen, outsideDiameter_m);
+            const answer = await pool.ask('sizeTube', [scenario, id, options, from], { signal, priority: 'low' });
+            found.set(id, answer.size);
+            if (answer.seen) seen.push(answer.seen);
             showSoon();
-          }),
-        );
+          }
+        };
+        await Promise.all(Array.from({ length: AT_ONCE * pool.size }, oneAfterAnother));
       }),
   };
 }

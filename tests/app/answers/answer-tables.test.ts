@@ -45,6 +45,7 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   bendOk: true,
   mass_kg: 0.5,
   peakDrop_Pa: 70,
+  steamSpeed_m_s: 9,
   packs: { count: 1, length_m: 10, joined: false },
   warmestOutlet_K: 307,
   ...more,
@@ -110,6 +111,7 @@ describe('the table of tubes', () => {
     expect(order).toHaveLength(tubes.length);
     const first = order.slice(0, 20).map(({ id }) => id);
     expect(first.every((id) => id.startsWith('en-1057'))).toBe(true);
+    expect(tubesInOrder(filter({}), size({ id: 'en-1057-12x1' }), true, 100)[0]?.id).toBe('en-1057-12x1');
     expect(order.every(({ start_m }) => start_m > 0 && start_m < 100)).toBe(true);
     expect(tubesInOrder(filter({}), size({ length_m: null }), true, 100).every(({ start_m }) => start_m === 100)).toBe(
       true,

@@ -55,6 +55,7 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
   bendOk: true,
   mass_kg: 0.5,
   peakDrop_Pa: 70,
+  steamSpeed_m_s: 9,
   packs: { count: 1, length_m: 10, joined: false },
   warmestOutlet_K: 307,
   ...more,
