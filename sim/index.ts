@@ -107,7 +107,13 @@ export {
   type Influence,
   type NumberBand,
 } from './answers/ensemble/summary.ts';
-export { uncertainties, type OwnBands, type Uncertain, type UncertainId } from './answers/ensemble/factors.ts';
+export {
+  uncertainties,
+  withDrawn,
+  type OwnBands,
+  type Uncertain,
+  type UncertainId,
+} from './answers/ensemble/factors.ts';
 export {
   runLength,
   runOn,
@@ -250,6 +256,7 @@ export {
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
+export { sizedLengthSheet } from './explain/sized-length.ts';
 export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/condenser-size/heat-and-water.ts';
 export { coilBendRadius, coilFit, coilRise, coilTurns, longestCoil, type CoilFit } from './geometry/coil.ts';
 export { cylinderHeight } from './geometry/cylinder.ts';

@@ -20,16 +20,16 @@ const SCALES = [1, 2, 2.5, 4, 5, 8, 10, 15, 20, 25, 40, 50] as const;
 const TEXT = 3.7;
 /** Room for the still itself on the paper, mm. */
 const ROOM: Readonly<Record<Figure['id'], readonly [wide: number, tall: number]>> = {
-  coil: [84, 92],
+  coil: [84, 72],
   jacket: [120, 40],
   neck: [74, 56],
-  separator: [34, 52],
+  separator: [34, 40],
 };
 /** Between the still and the ends of the words, mm. */
 const MARGIN: Readonly<Record<Figure['id'], { left: number; right: number; top: number; bottom: number }>> = {
   coil: { left: 46, right: 68, top: 8, bottom: 24 },
   jacket: { left: 30, right: 46, top: 8, bottom: 26 },
-  neck: { left: 38, right: 20, top: 16, bottom: 18 },
+  neck: { left: 38, right: 20, top: 11, bottom: 18 },
   separator: { left: 38, right: 76, top: 10, bottom: 18 },
 };
 

@@ -256,6 +256,9 @@ describe('to a reader of either system no other unit is shown', () => {
     await goTo(page, 'Blend');
     await page.locator('.fade-area').first().waitFor(SEARCH);
     await readAndPrint('blend');
+    await goTo(page, 'Begin');
+    await page.locator('.begin-row').first().waitFor(SEARCH);
+    await readAndPrint('begin');
     await goTo(page, 'Size');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/\d/u);
     await page.locator('.map-isotherm').first().waitFor(SEARCH);

@@ -84,6 +84,8 @@ export interface TubeSize {
 }
 
 export interface OwnTubeSize extends TubeSize {
+  /** The length before it is rounded up, m; `null` where none is enough. */
+  readonly found_m: number | null;
   /** Draws of the doubts that need about this length: other tubes are sized for them. */
   readonly deciding: readonly Draw[];
 }
@@ -173,8 +175,8 @@ function steamSpeed({ condenser, site }: Scenario, steam_kg_s: number): number {
 }
 
 /** Tubes are measured to the centimetre, never shorter than what is enough, m. */
-const STEP = 0.01;
-const upToStep = (length: number): number => Number((Math.ceil(length / STEP - 1e-6) * STEP).toFixed(2));
+const LENGTH_STEP = 0.01;
+const upToStep = (length: number): number => Number((Math.ceil(length / LENGTH_STEP - 1e-6) * LENGTH_STEP).toFixed(2));
 
 /** Measures of a found length. */
 function measure(
@@ -266,7 +268,7 @@ export function sizeOwnTube(
   const like = { id: tube?.id ?? null, name: tube?.name ?? null, material, insideDiameter_m, outsideDiameter_m };
   const found = lengthInDoubt(scenario, { ...options, confidence });
   const deciding = found.size.verdict === 'pressure' ? decidingOnWider(scenario) : found.deciding;
-  return { ...measure(scenario, like, tube, found, { margin, confidence }), deciding };
+  return { ...measure(scenario, like, tube, found, { margin, confidence }), found_m: found.size.length_m, deciding };
 }
 
 /** The scenario at full heat throughout; `null` where its plan is that already. */

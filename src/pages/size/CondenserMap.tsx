@@ -20,6 +20,8 @@ export interface CondenserMapProps {
   readonly times: EventTimes;
   readonly bounds: MapBounds;
   readonly field: MapField | null;
+  /** Of the run that decides for nine runs of ten. */
+  readonly doubt: MapField | null;
   readonly units: UnitSystem;
   readonly theme: Accessor<unknown>;
   /** Puts the still at a point of the picture; what shares a gesture is undone together. */
@@ -57,11 +59,12 @@ export function CondenserMap(props: CondenserMapProps) {
   const coiled = () => isCoil(props.scenario.condenser);
   const axes = createMemo(() => mapAxes(props.bounds, frame(), coiled() ? 'coil' : 'tube', props.units));
   const field = createMemo(() => (props.field?.bounds === props.bounds ? props.field : null));
+  const doubt = createMemo(() => (props.doubt?.bounds === props.bounds ? props.doubt : null));
   const limit_K = () => props.scenario.condenser.outletLimit_K;
   const longest_m = createMemo(() => longestTube(props.scenario));
   const shapes = createMemo(() => {
     const known = field();
-    return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units) : null;
+    return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units, doubt()) : null;
   });
   const x = () => clamped(ownX(props.scenario, props.bounds.axis, props.times), props.bounds.x);
   const own = () => ({
@@ -74,12 +77,13 @@ export function CondenserMap(props: CondenserMapProps) {
   const words = (): MapWords => ({
     title: coiled() ? 'How much coil' : 'How much tube',
     subtitle: `${props.scenario.name}: ${axisName(props.bounds.axis).toLowerCase()} against length`,
-    says: 'Warmest distillate over the whole run, as contours; hatched where the distillate is too warm, densely where steam escapes or a lid can lift.',
+    says: 'Warmest distillate over the whole run, as contours; hatched where the distillate is too warm, densely where steam escapes or a lid can lift. Up to the dashed line it is too warm in more than one run of ten.',
     warm: `warmer than ${formatQuantity(limit_K(), 'K', props.units, { decimals: 0 })}`,
     escapes: failureWords(field() ?? { readings: new Map() }),
     holds: 'works',
     tooTall: 'too tall for the tub',
     own: 'your still',
+    doubt: 'works in nine runs of ten',
   });
   const place = () =>
     `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis, props.times), props.units)}`;
@@ -140,7 +144,7 @@ export function CondenserMap(props: CondenserMapProps) {
     const ownAt = { x: at.x(x()), y: at.y(props.scenario.condenser.length_m) };
     return mapPicture({
       frame: wide,
-      shapes: withClearNames(mapShapes(known, wide, limit_K(), longest_m(), props.units), ownAt, wide),
+      shapes: withClearNames(mapShapes(known, wide, limit_K(), longest_m(), props.units, doubt()), ownAt, wide),
       axes: mapAxes(props.bounds, wide, coiled() ? 'coil' : 'tube', props.units),
       words: words(),
       own: ownAt,
@@ -184,6 +188,7 @@ export function CondenserMap(props: CondenserMapProps) {
           <Show when={shapes()}>
             {(drawn) => (
               <g clip-path="url(#map-plot)">
+                <path class="map-doubtful" d={drawn().doubtful} />
                 <path class="map-warm" d={drawn().warm} />
                 <For each={drawn().isotherms}>{({ path }) => <path class="map-isotherm" d={path} />}</For>
                 <path class="map-limit" d={drawn().warm} />
@@ -249,6 +254,7 @@ export function CondenserMap(props: CondenserMapProps) {
                 {label(drawn().escapesLabel, words().escapes, 'escapes')}
                 {label(drawn().holdsLabel, words().holds, 'holds')}
                 {label(drawn().tooTallLabel, words().tooTall, 'too-tall')}
+                {label(drawn().doubtLabel, words().doubt, 'doubt')}
               </>
             )}
           </Show>

@@ -8,10 +8,12 @@ import {
   englishReader,
   eventTimes,
   rangeAt,
+  sizedLengthSheet,
   sizingMessages,
   toldSizing,
   tubeCost,
   wholeMessage,
+  withDrawn,
   type Scenario,
   type OwnTubeSize,
 } from '../../../sim/index.ts';
@@ -40,6 +42,7 @@ import './size.css';
 let tubeSession: TubeSession | null = null;
 let mapSession: MapSession | null = null;
 let mapOf: string | null = null;
+let doubtOf: string | null = null;
 const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true, search: '' });
 const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
 
@@ -132,6 +135,19 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
         map.start(still, within);
       };
       debounce(start, mapOf === null ? 0 : QUIET_MS)();
+    }),
+  );
+
+  // The band of the doubt comes once the picture is whole and it is known which run decides.
+  createEffect(
+    on([picture, bounds, map.running, own.answer, own.asking], ([still, within, running, size, asking]) => {
+      const draw = size?.deciding[Math.floor((size.deciding.length - 1) / 2)];
+      if (running || asking || !draw || size.length_m === null || map.field()?.bounds !== within) return;
+      const deciding = withDrawn(still, draw);
+      const of = JSON.stringify(deciding);
+      if (map.doubt()?.bounds === within && doubtOf === of) return;
+      doubtOf = of;
+      map.startDoubt(deciding, within);
     }),
   );
 
@@ -232,7 +248,15 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           />
         </div>
         <div class="answer-tools">
-          <WorkingButton topic="condensing-length" scenario={scenario()} units={units()} />
+          <WorkingButton
+            topic="condensing-length"
+            sheet={() => {
+              const size = own.answer();
+              return size && sizedLengthSheet(size, sized());
+            }}
+            scenario={sized()}
+            units={units()}
+          />
           <SaveBar
             of="the size"
             runName={scenario().name}
@@ -261,8 +285,8 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       <section class="size-map" aria-labelledby="map-title">
         <h3 id="map-title">What it depends on</h3>
         <p class="answer-quiet">
-          Lines of equal outlet temperature at its warmest over the whole run. Drag your still, or move it with the
-          arrow keys, and it changes on the bench too.
+          Lines of equal outlet temperature at its warmest over the whole run. Above the dashed line nine runs of ten
+          stay below the limit. Drag your still, or move it with the arrow keys, and it changes on the bench too.
           <Show when={axis() === 'flow' && !isConstant(scenario().cooling.flow_kg_s)}>
             {' '}
             Your tap changes during the run: the point stands at its mean, and moving it sets one flow for the whole
@@ -292,6 +316,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           times={times()}
           bounds={bounds()}
           field={map.field()}
+          doubt={map.doubt()}
           units={units()}
           theme={props.context.theme}
           onMove={(length_m, cooling, gesture) =>

@@ -245,15 +245,16 @@ export function TubeTable(props: TubeTableProps) {
       id: 'speed',
       title: 'Steam speed',
       unit: unit('m/s', 'speed'),
-      cell: ({ size: found }) =>
-        found?.steamSpeed_m_s === null || found?.steamSpeed_m_s === undefined ? (
-          missing
-        ) : (
-          <span classList={{ 'is-bad': found.steamSpeed_m_s > LIMITS.vapourSpeed_m_s }}>
-            {formatQuantity(found.steamSpeed_m_s, 'm/s', props.units, { hint: 'speed', bare: true })}
-            {found.steamSpeed_m_s > LIMITS.vapourSpeed_m_s ? ' fast' : ''}
-          </span>
-        ),
+      cell: (row) => (
+        <Show when={row.size?.steamSpeed_m_s ?? null} fallback={missing}>
+          {(speed) => (
+            <span classList={{ 'is-bad': speed() > LIMITS.vapourSpeed_m_s }}>
+              {formatQuantity(speed(), 'm/s', props.units, { hint: 'speed', bare: true })}
+              {speed() > LIMITS.vapourSpeed_m_s ? ' fast' : ''}
+            </span>
+          )}
+        </Show>
+      ),
       sortBy: ({ size: found }) => found?.steamSpeed_m_s ?? null,
     },
     {

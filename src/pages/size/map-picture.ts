@@ -17,6 +17,7 @@ export interface MapWords {
   readonly holds: string;
   readonly tooTall: string;
   readonly own: string;
+  readonly doubt: string;
 }
 
 export interface MapPicture {
@@ -61,6 +62,13 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
     element(
       'g',
       { 'clip-path': 'url(#plot)', fill: 'none' },
+      element('path', {
+        d: shapes.doubtful,
+        fill: palette.copper,
+        'fill-opacity': 0.12,
+        stroke: palette.copper,
+        'stroke-dasharray': '7 4',
+      }),
       element('path', { d: shapes.warm, fill: 'url(#warm)' }),
       ...shapes.isotherms.map(({ path }) => element('path', { d: path, stroke: palette.water, 'stroke-width': 1 })),
       element('path', { d: shapes.warm, stroke: palette.copper, 'stroke-width': 1.75 }),
@@ -109,6 +117,7 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
     label(shapes.warmLabel, words.warm, palette.copper),
     label(shapes.escapesLabel, words.escapes, palette.alarm),
     label(shapes.holdsLabel, words.holds, palette.ink),
+    label(shapes.doubtLabel, words.doubt, palette.copper),
     label(shapes.tooTallLabel, words.tooTall, palette['ink-muted']),
     element('circle', { cx: own.x, cy: own.y, r: 7, fill: palette.paper, stroke: palette.copper, 'stroke-width': 3 }),
     element('text', { ...ownLabel(own, frame, shapes), fill: palette.ink, ...halo }, escaped(words.own)),

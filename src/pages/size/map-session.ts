@@ -9,20 +9,29 @@ import { changesOf, nodeAt, placeOf, placesOf, STRIDES, type MapBounds, type Map
 export interface MapSession {
   /** As fine as it has become; `null` before the first grid is whole. */
   readonly field: Accessor<MapField | null>;
+  /** The same of the run that decides for nine runs of ten, on a coarser grid; `null` until it is known. */
+  readonly doubt: Accessor<MapField | null>;
   readonly running: Accessor<boolean>;
   readonly problem: Accessor<string | null>;
   start(scenario: Scenario, bounds: MapBounds): void;
+  /** Works out `doubt`, in the place of an earlier one. */
+  startDoubt(scenario: Scenario, bounds: MapBounds): void;
   stop(): void;
 }
 
 const POINTS_A_TASK = [3, 4, 6] as const;
 const PRIORITY = ['high', 'high', 'normal'] as const;
+/** Of the run that decides: its edge is smooth, so fewer points do. */
+const DOUBT_STRIDE = 2;
+const DOUBT_POINTS = 6;
 /** Halvings by which the edge of the region where vapour escapes is found. */
 const HALVINGS = 3;
 
 export function createMapSession(pool: WorkerPool): MapSession {
   const [field, setField] = createSignal<MapField | null>(null);
+  const [doubt, setDoubt] = createSignal<MapField | null>(null);
   const job = createBackgroundJob();
+  const doubtJob = createBackgroundJob();
 
   const work = async (scenario: Scenario, bounds: MapBounds, signal: AbortSignal): Promise<void> => {
     let readings = new Map<number, OutletReading>();
@@ -53,6 +62,26 @@ export function createMapSession(pool: WorkerPool): MapSession {
     await findEdges(bounds, readings, ask);
   };
 
+  const workDoubt = async (scenario: Scenario, bounds: MapBounds, signal: AbortSignal): Promise<void> => {
+    const readings = new Map<number, OutletReading>();
+    const places = placesOf(DOUBT_STRIDE, readings);
+    const tasks: Promise<void>[] = [];
+    for (let from = 0; from < places.length; from += DOUBT_POINTS) {
+      const some = places.slice(from, from + DOUBT_POINTS);
+      const nodes = some.map(([column, row]) => nodeAt(bounds, column, row));
+      tasks.push(
+        pool.ask('outlets', [scenario, bounds.axis, nodes, 'fine'], { signal, priority: 'normal' }).then((found) => {
+          some.forEach(([column, row], index) => {
+            const reading = found[index];
+            if (reading) readings.set(placeOf(column, row), reading);
+          });
+        }),
+      );
+    }
+    await Promise.all(tasks);
+    setDoubt({ bounds, stride: DOUBT_STRIDE, readings, edges: new Map() });
+  };
+
   const findEdges = async (
     bounds: MapBounds,
     readings: ReadonlyMap<number, OutletReading>,
@@ -77,9 +106,18 @@ export function createMapSession(pool: WorkerPool): MapSession {
 
   return {
     field,
+    doubt,
     running: job.running,
     problem: job.problem,
-    stop: job.stop,
-    start: (scenario, bounds) => job.start((signal) => work(scenario, bounds, signal)),
+    stop: () => {
+      job.stop();
+      doubtJob.stop();
+    },
+    start: (scenario, bounds) => {
+      doubtJob.stop();
+      setDoubt(null);
+      job.start((signal) => work(scenario, bounds, signal));
+    },
+    startDoubt: (scenario, bounds) => doubtJob.start((signal) => workDoubt(scenario, bounds, signal)),
   };
 }

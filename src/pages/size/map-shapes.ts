@@ -29,6 +29,9 @@ export interface MapShapes {
   readonly warmLabel: { readonly x: number; readonly y: number } | null;
   readonly escapes: string;
   readonly escapesLabel: { readonly x: number; readonly y: number } | null;
+  /** Where the run that decides for nine runs of ten leaves warmer than the limit, and the name of its edge. */
+  readonly doubtful: string;
+  readonly doubtLabel: { readonly x: number; readonly y: number } | null;
   /** Where everything holds. */
   readonly holdsLabel: { readonly x: number; readonly y: number } | null;
   /** Where the coil is too tall for its tub: above this height in pixels; `null` where that is not in the picture. */
@@ -130,6 +133,7 @@ const LABEL_ROOM = 84;
 const REGION_ROOM = 132;
 /** Least height of the band of coils too tall, for its words. */
 const TALL_ROOM = 22;
+const DOUBT_PLACES = [0.72, 0.58, 0.44, 0.3];
 const LABEL_PLACES = [0.93, 0.8, 0.66, 0.52, 0.38, 0.24];
 
 function temperaturesToDraw(lattice: Lattice, units: UnitSystem): readonly number[] {
@@ -180,6 +184,7 @@ function roomIn(
 /**
  * @param limit_K warmest distillate wanted
  * @param longest_m longest coil that goes into the tub, `null` without one
+ * @param doubt the field of the run that decides for nine runs of ten, where it is known
  */
 export function mapShapes(
   field: MapField,
@@ -187,14 +192,18 @@ export function mapShapes(
   limit_K: number,
   longest_m: number | null,
   units: UnitSystem,
+  doubt: MapField | null = null,
 ): MapShapes {
   const lattice = finer(latticeOf(field), FINER);
   const pixels = pixelsOf(frame, field.bounds);
   const unit = displayUnit('K', units, 'temperature');
-  const isotherm = contours().size([lattice.size, lattice.size]);
-  const values = [...lattice.values].map((value) => (Number.isFinite(value) ? value : 0));
-  const shape = (temperature: number): string =>
-    pathOf(isotherm.contour(values, temperature).coordinates, lattice, frame);
+  const contoursOf = (of: Lattice) => {
+    const isotherm = contours().size([of.size, of.size]);
+    const values = [...of.values].map((value) => (Number.isFinite(value) ? value : 0));
+    return (temperature: number): string => pathOf(isotherm.contour(values, temperature).coordinates, of, frame);
+  };
+  const shape = contoursOf(lattice);
+  const doubted = doubt && finer(latticeOf(doubt), FINER);
 
   const edge = escapeLine(field).map(([x, length_m]): [number, number] => [
     pixels.x(x),
@@ -258,6 +267,25 @@ export function mapShapes(
     }
     return null;
   };
+  /** On the edge of the band, where it is free. */
+  const doubtLabel = (): { x: number; y: number } | null => {
+    if (doubted === null) return null;
+    for (const share of DOUBT_PLACES) {
+      const column = Math.round(share * (doubted.size - 1));
+      const y = crossing(doubted, frame, column, limit_K);
+      const x = frame.left + plotWidth(frame) * share;
+      if (y === null || y < frame.top + 8 || y > bottom - 8) continue;
+      const isTaken = taken.some(
+        (other) =>
+          Math.abs(other.x - x) < REGION_ROOM * frame.textScale && Math.abs(other.y - y) < 18 * frame.textScale,
+      );
+      if (isTaken) continue;
+      taken.push({ x, y });
+      return { x, y };
+    }
+    return null;
+  };
+  const doubtAt = doubtLabel();
   const isotherms = [...temperaturesToDraw(lattice, units)]
     .reverse()
     .map((temperature_K): Isotherm => ({
@@ -270,6 +298,8 @@ export function mapShapes(
     isotherms,
     warm: shape(limit_K),
     escapes,
+    doubtful: doubted === null ? '' : contoursOf(doubted)(limit_K),
+    doubtLabel: doubtAt,
     tooTallBelow_px: tallest_px > frame.top ? tallest_px : null,
     ...regions,
   };

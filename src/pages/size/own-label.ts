@@ -30,6 +30,7 @@ export function ownLabel(
         shapes.escapesLabel,
         shapes.holdsLabel,
         shapes.tooTallLabel,
+        shapes.doubtLabel,
         ...shapes.isotherms.map(({ label }) => label),
       ].filter((at) => at !== null)
     : [];

@@ -31,6 +31,8 @@ export interface TubeSession {
 const SHOW_EVERY_MS = 200;
 /** Tubes asked for at once for each worker: one to work at and one that waits. */
 const AT_ONCE = 2;
+/** So many are shown before the picture is refined. */
+const FIRST = 8;
 
 /** The tube seen so far that is most like one of an outside diameter. */
 function nearest(seen: readonly TubeSeen[], outsideDiameter_m: number): TubeSeen | null {
@@ -72,7 +74,8 @@ export function createTubeSession(pool: WorkerPool): TubeSession {
             const { id, start_m, outsideDiameter_m } = next;
             const options = { margin, start_m, deciding };
             const from = nearest(seen, outsideDiameter_m);
-            const answer = await pool.ask('sizeTube', [scenario, id, options, from], { signal, priority: 'low' });
+            const priority = tubes.indexOf(next) < FIRST ? 'high' : 'low';
+            const answer = await pool.ask('sizeTube', [scenario, id, options, from], { signal, priority });
             found.set(id, answer.size);
             if (answer.seen) seen.push(answer.seen);
             showSoon();

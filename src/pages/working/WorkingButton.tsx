@@ -1,6 +1,6 @@
 /** Opens the working of a headline number. The sheet, its typesetting and its worker are fetched when first opened. */
 import { lazy, Show } from 'solid-js';
-import type { Scenario, WorkingId, UnitSystem } from '../../../sim/index.ts';
+import type { Scenario, WorkingId, WorkingSheet, UnitSystem } from '../../../sim/index.ts';
 import { LateDialog } from './LateDialog.tsx';
 
 const WorkingDialog = lazy(async () => ({ default: (await import('./WorkingDialog.tsx')).WorkingDialog }));
@@ -8,6 +8,8 @@ const WorkingDialog = lazy(async () => ({ default: (await import('./WorkingDialo
 export interface WorkingButtonProps {
   /** The number whose working is shown first. */
   readonly topic: WorkingId;
+  /** The working of a number that the page has at hand: shown before any other. */
+  readonly sheet?: (() => WorkingSheet | null) | undefined;
   /** The scenario that was run, not one that is ahead of its run. */
   readonly scenario: Scenario;
   readonly units: UnitSystem;
@@ -31,6 +33,7 @@ export function WorkingButton(props: WorkingButtonProps) {
         <WorkingDialog
           open={open()}
           topic={props.topic}
+          sheet={props.sheet}
           scenario={props.scenario}
           units={props.units}
           onClose={close}

@@ -1,5 +1,5 @@
 /** The working of a run's headline numbers, one sheet at a time. */
-import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, on, Show, untrack } from 'solid-js';
 import {
   type Scenario,
   type WorkingId,
@@ -20,13 +20,15 @@ import './working.css';
 export interface WorkingDialogProps {
   readonly open: boolean;
   readonly topic: WorkingId;
+  /** Of a number that the page has at hand: shown before any other. */
+  readonly sheet?: (() => WorkingSheet | null) | undefined;
   readonly scenario: Scenario;
   readonly units: UnitSystem;
   readonly onClose: () => void;
 }
 
 /** Lengths of tube are said in metres, whatever their size. */
-const HINTS: Readonly<Record<string, string>> = { 'condensing-length': 'run' };
+const HINTS: Readonly<Record<string, string>> = { 'condensing-length': 'run', 'sized-length': 'run' };
 
 function Result(props: { readonly sheet: WorkingSheet; readonly units: UnitSystem }) {
   const words = (): string | null => {
@@ -44,16 +46,23 @@ export function WorkingDialog(props: WorkingDialogProps) {
     priority: 'high',
     quiet_ms: 0,
   });
+  const atHand = createMemo(() => (props.open ? (props.sheet?.() ?? null) : null));
+  const sheets = createMemo((): readonly WorkingSheet[] | null => {
+    const first = atHand();
+    const found = asked.answer();
+    if (first === null) return found;
+    return [first, ...(found ?? [])];
+  });
   const [chosen, setChosen] = createSignal<string>('');
   createEffect(
     on(
-      () => [props.open, props.topic] as const,
+      () => [props.open, untrack(atHand)?.id ?? props.topic] as const,
       ([open, topic]) => {
         if (open) setChosen(topic);
       },
     ),
   );
-  const sheet = createMemo(() => asked.answer()?.find(({ id }) => id === chosen()) ?? null);
+  const sheet = createMemo(() => sheets()?.find(({ id }) => id === chosen()) ?? null);
   const missing = () => asked.answer() !== null && sheet() === null;
   const save = () => {
     const found = sheet();
@@ -63,8 +72,8 @@ export function WorkingDialog(props: WorkingDialogProps) {
   return (
     <Dialog open={props.open} title="The working" onClose={() => props.onClose()}>
       <div class="working-head">
-        <Show when={asked.answer()}>
-          {(sheets) => (
+        <Show when={sheets()}>
+          {(known) => (
             <label class="answer-choice">
               <span>Number</span>
               <select onChange={(event) => setChosen(event.currentTarget.value)}>
@@ -73,7 +82,7 @@ export function WorkingDialog(props: WorkingDialogProps) {
                     choose one
                   </option>
                 </Show>
-                <For each={sheets()}>
+                <For each={known()}>
                   {({ id, title }) => (
                     <option value={id} selected={id === chosen()}>
                       {title}

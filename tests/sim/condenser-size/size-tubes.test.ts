@@ -3,11 +3,13 @@ import {
   exampleScenario,
   findTube,
   simulate,
+  sizedLengthSheet,
   SIZING_DRAWS,
   tubes,
   type Draw,
   type Scenario,
 } from '../../../sim/index.ts';
+import { faults } from '../explain/soundness.ts';
 import {
   atFullHeat,
   libraryTubeOf,
@@ -123,6 +125,14 @@ describe('the length that nine runs in ten need', () => {
       expect(hold(0.75 * length(), 95)).toBe(false);
     },
   );
+
+  it('has a working that ends in the length of the headline and derives it', () => {
+    const sheet = sizedLengthSheet(gentleSized, gentle);
+    if (sheet === null) throw new Error('no working');
+    expect(sheet.result).toMatchObject({ value: gentleSized.length_m, unit: 'm' });
+    expect(faults(sheet)).toEqual([]);
+    expect(sizedLengthSheet({ ...gentleSized, verdict: 'pressure', length_m: null, found_m: null }, gentle)).toBe(null);
+  });
 
   it('is longer the surer it must be', () => {
     const sure = (confidence: number) => sizeOwnTube(gentle, { confirm: false, confidence }).length_m as number;
