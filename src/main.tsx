@@ -18,27 +18,32 @@ if (!root) throw new Error('index.html has no element with the id "app"');
 const store = keptStore();
 const client = createRunClient(workerPool());
 const wantsCalm = matchMedia(REDUCED_MOTION).matches;
-const opened = await openBench(store, client);
 
-root.replaceChildren();
-if (opened.ok) {
-  const { opening } = opened;
-  render(
-    () => (
-      <App
-        initialOpening={opening}
-        initialClient={client}
-        initialStore={store}
-        initialNotice={opening.notice}
-        startingPoints={() => client.examples()}
-        setsOff={opening.firstVisit && !wantsCalm}
-      />
-    ),
-    root,
-  );
-  keepOffline();
-} else {
-  const message = document.createElement('p');
-  message.textContent = `Limbeck could not start: ${opened.message}`;
-  root.append(message);
+/** No top-level await: whatever is fetched late would wait for this file to end, and this file for it. */
+async function start(root: HTMLElement): Promise<void> {
+  const opened = await openBench(store, client);
+  root.replaceChildren();
+  if (opened.ok) {
+    const { opening } = opened;
+    render(
+      () => (
+        <App
+          initialOpening={opening}
+          initialClient={client}
+          initialStore={store}
+          initialNotice={opening.notice}
+          startingPoints={() => client.examples()}
+          setsOff={opening.firstVisit && !wantsCalm}
+        />
+      ),
+      root,
+    );
+    keepOffline();
+  } else {
+    const message = document.createElement('p');
+    message.textContent = `Limbeck could not start: ${opened.message}`;
+    root.append(message);
+  }
 }
+
+void start(root);

@@ -32,6 +32,7 @@ export interface PageProps {
 }
 
 const Dialogs = lazy(async () => ({ default: (await import('./Dialogs.tsx')).Dialogs }));
+const KeptLines = lazy(async () => ({ default: (await import('./KeptLines.tsx')).KeptLines }));
 const Projector = lazy(async () => ({ default: (await import('../pages/projector/Projector.tsx')).Projector }));
 const ReferencePlace = lazy(async () => ({ default: (await import('./ReferencePlace.tsx')).ReferencePlace }));
 const AnalysisPlaces = lazy(async () => ({ default: (await import('./AnalysisPlaces.tsx')).AnalysisPlaces }));
@@ -132,6 +133,11 @@ export function Page(props: PageProps) {
             message={props.initialStore.refused() ? CANNOT_KEEP : null}
             action={{ words: 'Save the scenario', act: () => files.saveScenario() }}
           />
+          <Show when={props.initialStore.clashes().length > 0}>
+            <Suspense>
+              <KeptLines store={props.initialStore} />
+            </Suspense>
+          </Show>
         </div>
         <Show when={place() === 'reference'}>
           <Section name="The reference">

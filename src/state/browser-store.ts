@@ -1,7 +1,6 @@
 /** The store of the real page. */
 import { openDatabase } from './database.ts';
 import { createKeptStore, type DraftStore, type KeptStore } from './kept-store.ts';
-import { changesFrom, oldValues } from './old-stores.ts';
 
 let store: KeptStore | null = null;
 
@@ -20,11 +19,20 @@ export function keptStore(): KeptStore {
   const created = createKeptStore({
     database: openDatabase('limbeck-kept'),
     drafts,
-    oldEntries: async () => changesFrom(await oldValues(drafts), Date.now()),
+    window: crypto.getRandomValues(new Uint32Array(2)).join(''),
+    writes: async () =>
+      (await import('./kept-writes.ts')).writesOver(
+        globalThis.BroadcastChannel ? new BroadcastChannel('limbeck-kept') : null,
+      ),
+    oldEntries: async () => {
+      const { changesFrom, oldValues } = await import('./old-stores.ts');
+      return changesFrom(await oldValues(drafts), Date.now());
+    },
     now: () => Date.now(),
   });
   document.addEventListener('visibilitychange', () => {
     if (document.visibilityState === 'hidden') created.leave();
+    else created.catchUp();
   });
   addEventListener('pagehide', () => created.leave());
   return (store = created);

@@ -1,10 +1,12 @@
 /** The runs that are compared: two to four scenarios with what they gave, kept on this device between visits. */
-import { createSignal } from 'solid-js';
+import { createSignal, untrack } from 'solid-js';
 import { isObject, MOST_COMPARED, type RunResult, type Scenario } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
 import { changedBy, madeAnew, originOf, readOrigin, type Origin } from './compared-origin.ts';
 import { withValueAtPath } from './field-path.ts';
 import type { Shape } from './kept-store.ts';
+import { newId } from './new-id.ts';
+import { CONFLICT, threeWay } from './three-way.ts';
 import type { WorkerPool } from '../workers/pool.ts';
 import type { NoRun } from '../workers/run-client.ts';
 import { errorMessage, wasGivenUp } from '../workers/errors.ts';
@@ -22,15 +24,30 @@ export interface ComparedRun {
 }
 
 const KEY = 'compared';
+/** Comparisons that another window had made while this one made its own, and for which this one has no room. */
+export const COMPARED_BESIDE = 'compared-beside/';
 
-interface KeptRun {
+export interface KeptRun {
   readonly scenario: unknown;
   readonly origin: Origin | null;
 }
 
+const sameScenario = (one: unknown, other: unknown): boolean =>
+  isObject(one) && isObject(other) && JSON.stringify(one['scenario']) === JSON.stringify(other['scenario']);
+
 /** The first version was a list of scenarios. */
-const comparedShape: Shape<readonly KeptRun[]> = {
+export const comparedShape: Shape<readonly KeptRun[]> = {
   version: 2,
+  both(key, mine, theirs, base) {
+    const joined = threeWay(base, mine, theirs);
+    if (joined !== CONFLICT) return { [key]: joined };
+    const own = mine as readonly unknown[];
+    const others = (Array.isArray(theirs) ? (theirs as readonly unknown[]) : []).filter(
+      (other) => !own.some((each) => sameScenario(each, other)),
+    );
+    const all = [...own, ...others];
+    return all.length <= MOST_COMPARED ? { [key]: all } : { [key]: mine, [COMPARED_BESIDE + newId()]: theirs };
+  },
   read(value, version) {
     if (!Array.isArray(value)) return null;
     return (value as readonly unknown[]).map((each) =>
@@ -78,12 +95,16 @@ async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<vo
 
 type NewRun = Pick<ComparedRun, 'scenario' | 'origin'>;
 
-export function addCompared(pool: WorkerPool, runs: readonly NewRun[]): void {
+function add(pool: WorkerPool, runs: readonly NewRun[]): void {
   const added = runs
     .slice(0, MOST_COMPARED - compared().length)
     .map((each): ComparedRun => ({ ...each, id: (given += 1), result: null, running: true, problem: null }));
   setRuns((before) => [...before, ...added]);
   for (const { id, scenario } of added) void run(pool, id, scenario);
+}
+
+export function addCompared(pool: WorkerPool, runs: readonly NewRun[]): void {
+  add(pool, runs);
   keep();
 }
 
@@ -128,6 +149,29 @@ export function removeCompared(id: number): void {
   keep();
 }
 
+/** Runs that go through, of those that were kept. */
+async function readableOf(pool: WorkerPool, kept: readonly KeptRun[]): Promise<readonly NewRun[]> {
+  const readable: NewRun[] = [];
+  for (const { scenario, origin } of kept.slice(0, MOST_COMPARED)) {
+    const reply = await pool.ask('run', [scenario], { priority: 'high' }).catch(() => null);
+    if (reply?.kind === 'ran') readable.push({ scenario: reply.result.scenario, origin });
+    else keptStore().protect(KEY);
+  }
+  return readable;
+}
+
+/** Shows what another window compares now. */
+async function follow(pool: WorkerPool, kept: readonly KeptRun[]): Promise<void> {
+  const readable = await readableOf(pool, kept);
+  const before = untrack(compared);
+  const known = readable.map((each) => before.find((run) => sameScenario(run, each)));
+  setRuns(before.filter((run) => known.includes(run)));
+  add(
+    pool,
+    readable.filter((_, index) => known[index] === undefined),
+  );
+}
+
 /** Opens what was compared at the last visit, else the still at hand. */
 export async function openCompared(pool: WorkerPool, atHand: Scenario): Promise<void> {
   if (opened()) return;
@@ -137,13 +181,11 @@ export async function openCompared(pool: WorkerPool, atHand: Scenario): Promise<
     .read(KEY, comparedShape)
     .catch(() => null);
   if (compared().length > 0) return;
-  const readable: NewRun[] = [];
-  for (const { scenario, origin } of kept?.kind === 'read' ? kept.value.slice(0, MOST_COMPARED) : []) {
-    const reply = await pool.ask('run', [scenario], { priority: 'high' }).catch(() => null);
-    if (reply?.kind === 'ran') readable.push({ scenario: reply.result.scenario, origin });
-    else keptStore().protect(KEY);
-  }
-  addCompared(pool, readable.length > 0 ? readable : [{ scenario: atHand, origin: originOf(atHand) }]);
+  const readable = await readableOf(pool, kept?.kind === 'read' ? kept.value : []);
+  keptStore().follow(KEY, comparedShape, (key, each) => {
+    if (key === KEY && each.kind === 'read') void untrack(() => follow(pool, each.value));
+  });
+  add(pool, readable.length > 0 ? readable : [{ scenario: atHand, origin: originOf(atHand) }]);
 }
 
 const namesTaken = (): ReadonlySet<string> => new Set(compared().map(({ scenario }) => scenario.name));

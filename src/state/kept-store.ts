@@ -6,13 +6,23 @@
 import { throttle } from '@solid-primitives/scheduled';
 import { createSignal, type Accessor } from 'solid-js';
 import { isObject } from '../../sim/index.ts';
-import type { Change, Database, Entry } from './database.ts';
+import { revisionOf, type Database, type Entry, type Put } from './database.ts';
+import type { Clash, Writer, Writes } from './kept-writes.ts';
 
 /** A shape in which things are kept. */
-export interface Shape<T> {
-  readonly version: number;
+export interface Shape<T> extends Keeping {
   /** Reads a value of this version or an earlier one; `null` where it cannot be read. */
   read(value: unknown, version: number): T | null;
+}
+
+/** How a value is kept. */
+export interface Keeping {
+  readonly version: number;
+  /**
+   * What is kept where two windows have changed the same thing at once, by key. Without this the later change counts.
+   * `base` is what both began from, where it is known.
+   */
+  both?(key: string, mine: unknown, theirs: unknown, base: unknown): Readonly<Record<string, unknown>>;
 }
 
 export type Kept<T> =
@@ -27,9 +37,16 @@ export interface KeptStore {
   /** Everything whose key begins with this. */
   readAll<T>(prefix: string, shape: Shape<T>): Promise<ReadonlyMap<string, Kept<T>>>;
   /** Keeps a value soon; `undefined` takes away what is kept. */
-  keep(key: string, shape: Pick<Shape<unknown>, 'version'>, value: unknown): void;
+  keep(key: string, keeping: Keeping, value: unknown): void;
   /** Whatever is kept there now is put aside before anything takes its place. */
   protect(key: string): void;
+  /** Tells what other windows keep under keys that begin with this, from now on. */
+  follow<T>(prefix: string, shape: Shape<T>, then: (key: string, kept: Kept<T>) => void): void;
+  /** Looks for what other windows could not tell: they were closed in the moment of writing. */
+  catchUp(): void;
+  /** What two windows have changed at once, newest last. */
+  readonly clashes: Accessor<readonly Clash[]>;
+  forgetClashes(): void;
   /** Whether the last attempt to keep something went wrong. */
   readonly refused: Accessor<boolean>;
   /** Writes at once, and notes what may not be written in time: the page is being left, or may be at any moment. */
@@ -37,36 +54,52 @@ export interface KeptStore {
 }
 
 /** Text that is written without waiting: the browser's `localStorage`. */
-export interface DraftStore {
-  getItem(key: string): string | null;
-  setItem(key: string, value: string): void;
-  removeItem(key: string): void;
-}
+export type DraftStore = Pick<Storage, 'getItem' | 'setItem' | 'removeItem' | 'key' | 'length'>;
 
 export interface KeptStoreParts {
   readonly database: Database;
   readonly drafts: DraftStore | null;
-  /** Changes that bring in what builds before this store kept; done once. */
-  oldEntries(): Promise<readonly Change[]>;
+  /** A name that no other window has, of letters and digits. */
+  readonly window: string;
+  /** Brings what writes, and what listens to other windows; no first view needs it. */
+  writes(): Promise<Writes>;
+  /** What builds before this store kept; asked for once. */
+  oldEntries(): Promise<readonly Put[]>;
   /** Milliseconds since 1970. */
   now(): number;
 }
 
-/** A dragged slider, a playing run or a typing hand changes things many times a second. */
-const WRITE_EVERY_MS = 400;
+export interface Pending {
+  readonly entry: Entry | null;
+  /** `null` for what an earlier visit noted, until somebody who knows how it is kept has asked for it. */
+  readonly keeping: Keeping | null;
+  /** What other windows noted of the same key; each is written after the one before. */
+  readonly others: readonly Draft[];
+}
+
+/** What this window last saw under a key. */
+export interface Seen {
+  readonly revision: string | null;
+  readonly value?: unknown;
+}
+
 /** A browser that neither opens nor refuses its storage must not hold up the page. */
 const LONGEST_READ_MS = 2000;
-const LONGEST_WRITE_MS = 10_000;
+/** A dragged slider, a playing run or a typing hand changes things many times a second. */
+const WRITE_EVERY_MS = 400;
 const DRAFTS = 'limbeck-unsaved';
 const MOVED_IN = 'moved-in';
 
-const within = <T>(longest_ms: number, work: Promise<T>): Promise<T> =>
+export const within = <T>(longest_ms: number, work: Promise<T>): Promise<T> =>
   new Promise((resolve, reject) => {
     const timer = setTimeout(() => reject(new Error('the storage does not answer')), longest_ms);
     work.then(resolve, reject).finally(() => clearTimeout(timer));
   });
 
-const isDraft = (value: unknown): value is readonly [string, Entry | null] => {
+/** A key, what was kept there and the revision it was made from; builds before windows followed each other noted none. */
+export type Draft = readonly [key: string, entry: Entry | null, base?: string | null];
+
+const isDraft = (value: unknown): value is Draft => {
   if (!Array.isArray(value)) return false;
   const [key, entry] = value as readonly unknown[];
   if (typeof key !== 'string') return false;
@@ -76,37 +109,66 @@ const isDraft = (value: unknown): value is readonly [string, Entry | null] => {
   );
 };
 
-function readShape<T>(entry: Entry | null | undefined, shape: Shape<T>): Kept<T> {
+export function readShape<T>(entry: Entry | null | undefined, shape: Shape<T>): Kept<T> {
   if (!entry) return { kind: 'nothing' };
   const value = entry.version <= shape.version ? shape.read(entry.value, entry.version) : null;
   return value === null ? { kind: 'unread', value: entry.value } : { kind: 'read', value };
 }
 
-export function createKeptStore({ database, drafts, oldEntries, now }: KeptStoreParts): KeptStore {
+/** Whether a note is of an earlier moment than what its own window has written since. */
+const isWritten = (draft: Entry | null, kept: Entry | undefined): boolean => {
+  if (!kept || !draft) return false;
+  const [by, count] = draft.revision?.split('.') ?? [];
+  const [keptBy, keptCount] = kept.revision?.split('.') ?? [];
+  return by === undefined ? draft.changed_ms <= kept.changed_ms : by === keptBy && Number(count) <= Number(keptCount);
+};
+
+export function createKeptStore({ database, drafts, window, writes, oldEntries, now }: KeptStoreParts): KeptStore {
   const [refused, setRefused] = createSignal(false);
+  const [clashes, setClashes] = createSignal<readonly Clash[]>([]);
   /** What has changed and is not known to be written. */
-  const pending = new Map<string, Entry | null>();
+  const pending = new Map<string, Pending>();
+  const seen = new Map<string, Seen>();
   const guarded = new Set<string>();
+  /** Notes that were taken up, as they read then; they are dropped once all is written. */
+  const taken = new Map<string, string>();
+  let count = 0;
   let ready: Promise<void> | null = null;
 
+  const entryOf = (version: number, value: unknown): Entry | null =>
+    value === undefined ? null : { version, changed_ms: now(), value, revision: `${window}.${(count += 1)}` };
+
+  const own = `${DRAFTS}/${window}`;
   const noteDrafts = () => {
     try {
-      drafts?.setItem(DRAFTS, JSON.stringify([...pending]));
+      const notes = [...pending].flatMap(([key, { entry, others }]): readonly Draft[] => [
+        [key, entry, seen.get(key)?.revision ?? null],
+        ...others,
+      ]);
+      drafts?.setItem(own, JSON.stringify(notes));
     } catch {
       // Full or refused: the database was asked too.
     }
   };
-  const takeDrafts = (): readonly (readonly [string, Entry | null])[] => {
+  const takeDrafts = (): readonly Draft[] => {
     try {
-      const noted: unknown = JSON.parse(drafts?.getItem(DRAFTS) ?? '[]');
-      return Array.isArray(noted) ? noted.filter(isDraft) : [];
+      const names = Array.from({ length: drafts?.length ?? 0 }, (_, index) => drafts?.key(index) ?? '');
+      return names
+        .filter((name) => name.startsWith(DRAFTS))
+        .flatMap((name) => {
+          const text = drafts?.getItem(name) ?? '[]';
+          taken.set(name, text);
+          const noted: unknown = JSON.parse(text);
+          return Array.isArray(noted) ? noted.filter(isDraft) : [];
+        });
     } catch {
       return [];
     }
   };
   const dropDrafts = () => {
     try {
-      drafts?.removeItem(DRAFTS);
+      drafts?.removeItem(own);
+      for (const [name, text] of taken) if (drafts?.getItem(name) === text) drafts.removeItem(name);
     } catch {
       // Where nothing can be noted there is nothing to drop.
     }
@@ -115,17 +177,9 @@ export function createKeptStore({ database, drafts, oldEntries, now }: KeptStore
   const write = async (): Promise<void> => {
     writeSoon.clear();
     if (pending.size === 0) return;
-    const batch = new Map(pending);
     try {
       await opened();
-      const changes = [...batch].map(([key, entry]): Change =>
-        guarded.has(key) ? { key, entry, aside: `aside/${key}/${now()}` } : { key, entry },
-      );
-      await within(LONGEST_WRITE_MS, database.write(changes));
-      for (const [key, entry] of batch) {
-        guarded.delete(key);
-        if (pending.get(key) === entry) pending.delete(key);
-      }
+      await (await writer()).write();
       if (pending.size === 0) dropDrafts();
       setRefused(false);
     } catch {
@@ -134,17 +188,36 @@ export function createKeptStore({ database, drafts, oldEntries, now }: KeptStore
   };
   const writeSoon = throttle(() => void write(), WRITE_EVERY_MS);
 
+  const parts = {
+    database,
+    window,
+    now,
+    pending,
+    seen,
+    guarded,
+    entryOf,
+    opened: () => opened(),
+    writeSoon,
+    tell: (clash: Clash) => setClashes((before) => [...before, clash]),
+  };
+
+  let writing: Promise<Writer> | null = null;
+  const writer = () => (writing ??= writes().then((late) => late.createWriter(parts)));
+
   const open = async (): Promise<void> => {
-    if (!(await database.get(MOVED_IN))) {
-      const entry: Entry = { version: 1, changed_ms: now(), value: true };
-      await database.write([...(await oldEntries()), { key: MOVED_IN, entry }]);
-    }
-    for (const [key, draft] of takeDrafts()) {
+    if (!(await database.get(MOVED_IN)))
+      await database.put([...(await oldEntries()), { key: MOVED_IN, entry: entryOf(1, true) }]);
+    for (const [key, entry, base] of takeDrafts()) {
       const kept = await database.get(key);
-      const isNewer = !kept || draft === null || draft.changed_ms > kept.changed_ms;
-      if (isNewer && !pending.has(key)) pending.set(key, draft);
+      if (isWritten(entry, kept)) continue;
+      const before = pending.get(key);
+      const from = base === undefined ? revisionOf(kept) : base;
+      if (!before) seen.set(key, { revision: from });
+      pending.set(
+        key,
+        before ? { ...before, others: [...before.others, [key, entry, from]] } : { entry, keeping: null, others: [] },
+      );
     }
-    if (pending.size > 0) writeSoon();
   };
   const opened = () =>
     (ready ??= open().catch((reason: unknown) => {
@@ -152,17 +225,29 @@ export function createKeptStore({ database, drafts, oldEntries, now }: KeptStore
       throw reason;
     }));
 
+  /** What stands under a key, with what this window has yet to write before what is written. */
+  const look = <T>(key: string, kept: Entry | undefined, shape: Shape<T>): Kept<T> => {
+    const waiting = pending.get(key);
+    if (!waiting) seen.set(key, { revision: revisionOf(kept), value: kept?.value });
+    else if (!waiting.keeping) {
+      pending.set(key, { ...waiting, keeping: shape });
+      writeSoon();
+    }
+    const found = readShape(waiting ? waiting.entry : kept, shape);
+    if (found.kind === 'unread') guarded.add(key);
+    return found;
+  };
+
   return {
     refused,
+    clashes,
+    forgetClashes: () => setClashes([]),
     read: (key, shape) =>
       within(
         LONGEST_READ_MS,
         (async () => {
           await opened();
-          const kept = pending.has(key) ? pending.get(key) : await database.get(key);
-          const found = readShape(kept, shape);
-          if (found.kind === 'unread') guarded.add(key);
-          return found;
+          return look(key, await database.get(key), shape);
         })(),
       ),
     readAll: (prefix, shape) =>
@@ -170,22 +255,27 @@ export function createKeptStore({ database, drafts, oldEntries, now }: KeptStore
         LONGEST_READ_MS,
         (async () => {
           await opened();
-          const all = new Map<string, Entry | null>(await database.under(prefix));
-          for (const [key, entry] of pending) if (key.startsWith(prefix)) all.set(key, entry);
+          const all = await database.under(prefix);
+          const keys = [...all.keys(), ...[...pending.keys()].filter((key) => key.startsWith(prefix))];
           return new Map(
-            [...all].flatMap(([key, entry]) => {
-              const found = readShape(entry, shape);
-              if (found.kind === 'unread') guarded.add(key);
+            [...new Set(keys)].flatMap((key) => {
+              const found = look(key, all.get(key), shape);
               return found.kind === 'nothing' ? [] : [[key, found] as const];
             }),
           );
         })(),
       ),
-    keep: (key, { version }, value) => {
-      pending.set(key, value === undefined ? null : { version, changed_ms: now(), value });
+    keep: (key, keeping, value) => {
+      pending.set(key, { entry: entryOf(keeping.version, value), keeping, others: pending.get(key)?.others ?? [] });
       writeSoon();
     },
     protect: (key) => guarded.add(key),
+    follow: (prefix, shape, then) =>
+      void writer().then(
+        (late) => late.follow(prefix, (key, entry) => then(key, readShape(entry, shape))),
+        () => setRefused(true),
+      ),
+    catchUp: () => void writing?.then((late) => late.catchUp()).catch(() => undefined),
     leave: () => {
       if (pending.size === 0) return;
       noteDrafts();

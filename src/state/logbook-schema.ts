@@ -1,9 +1,11 @@
 /** The run book as it is kept and saved: what was logged at real runs, and the stills that were fitted to them. */
 import * as z from 'zod/mini';
 import { FIT_NAMES, MOST_FACTORS, type FitName, type OwnBands } from '../../sim/index.ts';
-import type { Shape } from './kept-store.ts';
+import type { Keeping, Shape } from './kept-store.ts';
 import { EMPTY_ROW, LOG_UNITS, TIME_ZEROS, type LoggedRows, type TimeZero } from './logbook.ts';
+import { newId } from './new-id.ts';
 import { factsSchema, type RunFacts } from './run-facts.ts';
+import { CONFLICT, threeWay } from './three-way.ts';
 
 export interface LoggedRun extends LoggedRows {
   readonly id: string;
@@ -93,8 +95,18 @@ const still = z.object({ id: typed, name: typed, scenario: z.record(z.string(), 
 const list = z.catch(z.array(z.unknown()), []);
 const book = z.object({ kind: z.literal(LOGBOOK_KIND), logs: list, stills: list, unread: list });
 
+/** Changes of different parts are joined; where both windows changed the same, the other's is kept beside. */
+const bothEntries: NonNullable<Keeping['both']> = (key, mine, theirs, base) => {
+  const joined = threeWay(base, mine, theirs);
+  if (joined !== CONFLICT) return { [key]: joined };
+  const { name } = theirs as { readonly name?: unknown };
+  const beside = key.replace(/[^/]*$/u, newId());
+  return { [key]: mine, [beside]: { ...(theirs as object), name: `${String(name)} (other window)` } };
+};
+
 const shapeOf = <T>(version: number, schema: z.ZodMiniType<T>): Shape<T> => ({
   version,
+  both: bothEntries,
   read: (value) => {
     const read = schema.safeParse(value);
     return read.success ? read.data : null;

@@ -2,7 +2,7 @@
 import { createSignal, untrack, type Accessor } from 'solid-js';
 import type { OwnBands, Scenario } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { Kept, KeptStore } from './kept-store.ts';
+import type { Keeping, Kept, KeptStore, Shape } from './kept-store.ts';
 import {
   anyShape,
   logShape,
@@ -12,6 +12,7 @@ import {
   type LoggedRun,
   type Logbook,
 } from './logbook-schema.ts';
+import { newId } from './new-id.ts';
 
 const LOGS = 'run-book/log/';
 const STILLS = 'run-book/still/';
@@ -47,10 +48,41 @@ function parted<T extends { readonly id: string }>(
   };
 }
 
+/** The entries with what another window has made of one of them. */
+function followed<T extends { readonly id: string }>(entries: readonly T[], id: string, kept: Kept<T>): readonly T[] {
+  if (kept.kind !== 'read') return entries.filter((each) => each.id !== id);
+  const entry = { ...kept.value, id };
+  if (entries.some((each) => each.id === id)) return entries.map((each) => (each.id === id ? entry : each));
+  return [...entries, entry].sort((a, b) => (a.id < b.id ? -1 : 1));
+}
+
+/** What other windows change while the book is being opened. */
+const meanwhile: ((before: Logbook) => Logbook)[] = [];
+
+function followOthers(kept: KeptStore): void {
+  const unreadToo = (before: Logbook, { kind, value }: { readonly kind: string; readonly value?: unknown }) =>
+    kind === 'unread' ? [...before.unread, value] : before.unread;
+  const change = (next: (before: Logbook) => Logbook) => {
+    if (untrack(isOpen)) setBook(next);
+    else meanwhile.push(next);
+  };
+  const follow = <K extends 'logs' | 'stills'>(prefix: string, shape: Shape<Logbook[K][number]>, list: K) =>
+    kept.follow(prefix, shape, (key, each) =>
+      change((before) => ({
+        ...before,
+        [list]: followed(before[list] as readonly Logbook[K][number][], key.slice(prefix.length), each),
+        unread: unreadToo(before, each),
+      })),
+    );
+  follow(LOGS, logShape, 'logs');
+  follow(STILLS, stillShape, 'stills');
+}
+
 /** Opens the book once; later calls wait for the same opening. */
 export function openLogbook(kept: KeptStore = keptStore()): Promise<void> {
   opening ??= (async () => {
     store = kept;
+    followOthers(kept);
     try {
       const [allLogs, allStills, others] = await Promise.all([
         kept.readAll(LOGS, logShape),
@@ -61,7 +93,8 @@ export function openLogbook(kept: KeptStore = keptStore()): Promise<void> {
       const stills = parted(allStills, STILLS);
       const unread = [...others.values()].flatMap((each) => (each.kind === 'read' ? [each.value.value] : []));
       // What was typed before the book was open stands in the store already.
-      setBook({ logs: logs.read, stills: stills.read, unread: [...logs.unread, ...stills.unread, ...unread] });
+      const opened = { logs: logs.read, stills: stills.read, unread: [...logs.unread, ...stills.unread, ...unread] };
+      setBook(meanwhile.reduce<Logbook>((before, next) => next(before), opened));
     } catch {
       // A browser that keeps nothing still lets one log and fit; the page says so and offers a file.
       setBlocked(true);
@@ -73,7 +106,7 @@ export function openLogbook(kept: KeptStore = keptStore()): Promise<void> {
 
 function keepChanged<T extends { readonly id: string }>(
   prefix: string,
-  shape: { readonly version: number },
+  shape: Keeping,
   before: readonly T[],
   after: readonly T[],
 ): void {
@@ -97,11 +130,6 @@ function change(next: (before: Logbook) => Logbook): void {
   keepChanged(LOGS, logShape, before.logs, after.logs);
   keepChanged(STILLS, stillShape, before.stills, after.stills);
 }
-
-let given = 0;
-
-/** An id that no other entry of this book has, and that comes after those given before. */
-export const newId = (): string => `${Date.now().toString(36)}-${String((given += 1)).padStart(6, '0')}`;
 
 export const addLogs = (logs: readonly LoggedRun[]): void =>
   change((before) => ({ ...before, logs: [...before.logs, ...logs] }));

@@ -3,7 +3,7 @@
  * that an older build which is still kept offline finds its work.
  */
 import { isObject } from '../../sim/index.ts';
-import type { Change } from './database.ts';
+import type { Put } from './database.ts';
 import type { DraftStore } from './kept-store.ts';
 
 const FIRST_VERSION = 1;
@@ -52,8 +52,8 @@ export async function oldValues(drafts: Pick<DraftStore, 'getItem'> | null): Pro
 }
 
 /** Old values as entries. Nothing is judged here: what cannot be read is found out when it is asked for. */
-export function changesFrom({ bench, compared, runBook }: OldValues, now_ms: number): readonly Change[] {
-  const changes: Change[] = [];
+export function changesFrom({ bench, compared, runBook }: OldValues, now_ms: number): readonly Put[] {
+  const changes: Put[] = [];
   const add = (key: string, value: unknown) =>
     changes.push({ key, entry: { version: FIRST_VERSION, changed_ms: now_ms, value } });
   if (bench !== undefined) add('bench', bench);

@@ -111,11 +111,17 @@ export const writtenRun = (kept: StillRun): unknown => ({
   rule: { kind: kept.rule.kind, number: numberOf(kept.rule) },
 });
 
+const readRun = (value: unknown): StillRun | null => {
+  const read = run.safeParse(value);
+  return read.success ? read.data : null;
+};
+
 export const stillRunShape: Shape<StillRun> = {
   version: 1,
-  read: (value) => {
-    const read = run.safeParse(value);
-    return read.success ? read.data : null;
+  read: readRun,
+  both: (key, mine, theirs) => {
+    const both = joined(readRun(mine), readRun(theirs));
+    return { [key]: both ? writtenRun(both) : mine };
   },
 };
 

@@ -9,7 +9,8 @@ import {
   type SheetStep,
 } from '../../../sim/index.ts';
 import { ChartGroup } from '../../charts/ChartGroup.tsx';
-import { addLogs, closeInvented, newId } from '../../state/logbook-store.ts';
+import { addLogs, closeInvented } from '../../state/logbook-store.ts';
+import { newId } from '../../state/new-id.ts';
 import { openRun } from '../../state/opened-run.ts';
 import { sinceStart, standing, stepsOf, type StillEntry } from '../../state/still-run.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';

@@ -13,7 +13,8 @@ import {
   type StopRule,
 } from '../../../sim/index.ts';
 import { keptStore } from '../../state/browser-store.ts';
-import { keptBandsFor, newId, openLogbook } from '../../state/logbook-store.ts';
+import { keptBandsFor, openLogbook } from '../../state/logbook-store.ts';
+import { newId } from '../../state/new-id.ts';
 import { askToPersist } from '../../state/persist.ts';
 import { createQuery } from '../../state/query.ts';
 import {

@@ -15,7 +15,6 @@ import {
   keepStill,
   logbook,
   logbookState,
-  newId,
   openLogbook,
   removeLog,
   removeStill,
@@ -23,6 +22,7 @@ import {
   isInvented,
   openInvented,
 } from '../../state/logbook-store.ts';
+import { newId } from '../../state/new-id.ts';
 import { askToPersist } from '../../state/persist.ts';
 import { dayOf, factsOf } from '../at-the-still/to-logbook.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { createKeptStore, type KeptStoreParts, type Shape } from '../../../src/state/kept-store.ts';
+import { writesOver } from '../../../src/state/kept-writes.ts';
 import { memoryDatabase, memoryDrafts } from './memory-database.ts';
 
 /** Version 2 is a number; version 1 wrote it as text. */
@@ -12,10 +13,13 @@ const numberShape: Shape<number> = {
 };
 
 let now = 1000;
+let windows = 0;
 const open = (parts: Partial<KeptStoreParts> = {}) =>
   createKeptStore({
     database: memoryDatabase(),
     drafts: null,
+    window: `w${(windows += 1)}`,
+    writes: () => Promise.resolve(writesOver(null)),
     oldEntries: () => Promise.resolve([]),
     now: () => (now += 1),
     ...parts,
@@ -105,15 +109,17 @@ describe('what is kept', () => {
 describe('a page that is left at once', () => {
   test('notes what is not written, and the next visit takes it up and writes it', async () => {
     const drafts = memoryDrafts();
-    const never = memoryDatabase();
-    never.refuses = true;
+    const gone = { version: 2, changed_ms: 1, value: 1 };
+    const never = memoryDatabase(new Map([['gone', gone]]));
     const store = open({ database: never, drafts });
+    await store.read('gone', numberShape);
+    never.refuses = true;
     store.keep('a', numberShape, 5);
     store.keep('gone', numberShape, undefined);
     store.leave();
     expect(drafts.texts.size).toBe(1);
 
-    const database = memoryDatabase(new Map([['gone', { version: 2, changed_ms: 1, value: 1 }]]));
+    const database = memoryDatabase(new Map([['gone', gone]]));
     const next = open({ database, drafts });
     expect(await next.read('a', numberShape)).toEqual({ kind: 'read', value: 5 });
     expect(await next.read('gone', numberShape)).toEqual({ kind: 'nothing' });

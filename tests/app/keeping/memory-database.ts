@@ -1,5 +1,5 @@
-/** A database in memory, which can be made to refuse. */
-import type { Change, Database, Entry } from '../../../src/state/database.ts';
+/** A database in memory, which can be made to refuse, or to take its time. */
+import { outcomeOf, type Database, type Entry, type Put } from '../../../src/state/database.ts';
 import type { DraftStore } from '../../../src/state/kept-store.ts';
 
 export interface MemoryDatabase extends Database {
@@ -9,29 +9,45 @@ export interface MemoryDatabase extends Database {
   refuses: boolean;
 }
 
-export function memoryDatabase(entries = new Map<string, Entry>()): MemoryDatabase {
-  const put = ({ key, entry }: Change) => {
-    if (entry) entries.set(key, structuredClone(entry));
-    else entries.delete(key);
+/** @param waits how long a question or a writing takes to begin */
+export function memoryDatabase(
+  entries = new Map<string, Entry>(),
+  waits: () => Promise<void> = () => Promise.resolve(),
+): MemoryDatabase {
+  const place = (puts: readonly Put[]) => {
+    for (const { key, entry } of puts) {
+      if (entry) entries.set(key, structuredClone(entry));
+      else entries.delete(key);
+    }
+  };
+  const begin = async (writes: readonly string[] | null) => {
+    await waits();
+    if (database.refuses) throw new DOMException('full', 'QuotaExceededError');
+    if (writes) database.writings.push(writes);
   };
   const database: MemoryDatabase = {
     entries,
     writings: [],
     refuses: false,
     get: async (key) => {
-      if (database.refuses) throw new Error('refused');
-      return Promise.resolve(structuredClone(entries.get(key)));
+      await begin(null);
+      return structuredClone(entries.get(key));
     },
-    under: (prefix) => Promise.resolve(new Map([...entries].filter(([key]) => key.startsWith(prefix)))),
+    under: async (prefix) => {
+      await begin(null);
+      return new Map([...entries].filter(([key]) => key.startsWith(prefix)));
+    },
+    put: async (puts) => {
+      await begin(puts.map(({ key }) => key));
+      place(puts);
+    },
     write: async (changes) => {
-      await Promise.resolve();
-      if (database.refuses) throw new DOMException('full', 'QuotaExceededError');
-      database.writings.push(changes.map(({ key }) => key));
-      for (const change of changes) {
-        const before = entries.get(change.key);
-        if (change.aside !== undefined && before) entries.set(change.aside, before);
-        put(change);
-      }
+      await begin(changes.map(({ key }) => key));
+      return changes.map((change) => {
+        const outcome = outcomeOf(change, structuredClone(entries.get(change.key)));
+        place(outcome.puts);
+        return outcome;
+      });
     },
   };
   return database;
@@ -41,6 +57,10 @@ export function memoryDrafts(): DraftStore & { readonly texts: Map<string, strin
   const texts = new Map<string, string>();
   return {
     texts,
+    get length() {
+      return texts.size;
+    },
+    key: (index) => [...texts.keys()][index] ?? null,
     getItem: (key) => texts.get(key) ?? null,
     setItem: (key, value) => void texts.set(key, value),
     removeItem: (key) => void texts.delete(key),

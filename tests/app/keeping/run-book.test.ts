@@ -1,7 +1,9 @@
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { createKeptStore } from '../../../src/state/kept-store.ts';
 import { changesFrom } from '../../../src/state/old-stores.ts';
+import { newId } from '../../../src/state/new-id.ts';
 import { NO_FACTS } from '../../../src/state/run-facts.ts';
+import { writesOver } from '../../../src/state/kept-writes.ts';
 import type { LoggedRun } from '../../../src/state/logbook-schema.ts';
 import type * as LogbookStore from '../../../src/state/logbook-store.ts';
 import { memoryDatabase, type MemoryDatabase } from './memory-database.ts';
@@ -49,6 +51,8 @@ async function visit(old?: unknown) {
     createKeptStore({
       database,
       drafts: null,
+      window: 'one',
+      writes: () => Promise.resolve(writesOver(null)),
       oldEntries: () => Promise.resolve(changesFrom({ bench: undefined, compared: undefined, runBook: old }, 1)),
       now: () => Date.now(),
     }),
@@ -58,7 +62,7 @@ async function visit(old?: unknown) {
 const written = () => vi.waitFor(() => expect(database.writings.length).toBeGreaterThan(0), { timeout: 3000 });
 const names = () => book.logbook().logs.map(({ name }) => name);
 const blank = (name: string): LoggedRun => ({
-  id: book.newId(),
+  id: newId(),
   name,
   notes: '',
   scenario: null,
@@ -149,6 +153,8 @@ describe('the run book', () => {
     const store = createKeptStore({
       database,
       drafts: null,
+      window: 'one',
+      writes: () => Promise.resolve(writesOver(null)),
       oldEntries: () => Promise.resolve(changesFrom({ bench: undefined, compared: undefined, runBook: OLD_BOOK }, 1)),
       now: () => Date.now(),
     });

@@ -1,0 +1,35 @@
+/** Two windows of one browser that write at once. */
+import type { Page } from 'playwright-core';
+import { describe, expect, inject, test } from 'vitest';
+import { openPage } from './open-page.ts';
+
+const logOf = (page: Page) => page.getByRole('combobox', { name: 'Log', exact: true });
+const notesOf = (page: Page) => page.getByRole('textbox', { name: /^Notes/ });
+const logsOf = (page: Page) => logOf(page).locator('option');
+
+describe('two windows', () => {
+  test('that write at once lose nothing, follow each other, and say what both have changed', async () => {
+    const { page: one } = await openPage('#run-book');
+    const other = await one.context().newPage();
+    await other.goto(new URL('#run-book', inject('appAddress')).href);
+    const windows = [one, other];
+    const begin = windows.map((page) => page.getByRole('button', { name: 'New log' }));
+    for (const button of begin) await button.waitFor();
+    await Promise.all(begin.map((button) => button.click()));
+    for (const page of windows) await expect.poll(() => logsOf(page).count()).toBe(2);
+    for (const page of windows) await logOf(page).selectOption({ index: 0 });
+    await Promise.all(windows.map((page, index) => notesOf(page).fill(index === 0 ? 'calm' : 'windy')));
+    for (const page of windows) await expect.poll(() => logsOf(page).count()).toBe(3);
+    const said = await Promise.all(windows.map((page) => page.getByText('Both are kept').count()));
+    expect(said.sort()).toEqual([0, 1]);
+
+    await one.reload();
+    await expect.poll(() => logsOf(one).count()).toBe(3);
+    const notes: string[] = [];
+    for (const index of [0, 1, 2]) {
+      await logOf(one).selectOption({ index });
+      notes.push(await notesOf(one).inputValue());
+    }
+    expect(notes.sort()).toEqual(['', 'calm', 'windy']);
+  });
+});
