@@ -14,5 +14,6 @@ export function createPlace(): Accessor<Place> {
   return place;
 }
 
-/** Whether an address holds a whole still. */
-export const isShareHash = (hash: string): boolean => hash.startsWith('#still=');
+/** Whether an address holds a whole still, or did before a letter of its beginning changed. */
+export const isShareHash = (hash: string): boolean =>
+  hash.startsWith('#still=') || (placeOf(hash) === null && /^.{9}[\w-]{16,}$/u.test(hash));

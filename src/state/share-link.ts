@@ -3,12 +3,15 @@
  * comes nearest to, and what differs from that.
  */
 import { isObject, type Scenario } from '../../sim/index.ts';
+import { crc32 } from './crc32.ts';
 import type { ParsedFile } from './files.ts';
 import { patchBetween, patched, type Patch } from './scenario-patch.ts';
 
-/** How a link's anchor begins; the number tells how the rest is packed: the whole scenario, or what differs. */
-const WHOLE = '#still=1.';
-const DIFFERENCE = '#still=2.';
+/**
+ * How a link's anchor begins. The number tells how the rest is packed: the whole scenario, or what differs; from the
+ * third on with a check value in front, and plain where a browser cannot compress.
+ */
+const STARTS = { whole: '#still=1.', difference: '#still=2.', checked: '#still=3.', plain: '#still=4.' } as const;
 
 /** Which of the known stills, what is set, and what is gone. */
 type Difference = readonly [base: number, set: Patch['set'], gone?: Patch['gone']];
@@ -52,22 +55,49 @@ const toBase64Url = (bytes: Uint8Array): string =>
 const fromBase64Url = (text: string): Uint8Array<ArrayBuffer> =>
   Uint8Array.from(atob(text.replaceAll('-', '+').replaceAll('_', '/')), (letter) => letter.charCodeAt(0));
 
+const utf8 = (text: string): Uint8Array<ArrayBuffer> => new Uint8Array(new TextEncoder().encode(text));
+
+const deflated = (bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> =>
+  throughStream(bytes, new CompressionStream('deflate-raw'));
+
+const inflated = (bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffer>> =>
+  throughStream(bytes, new DecompressionStream('deflate-raw'));
+
+const jsonOf = (bytes: Uint8Array<ArrayBuffer>): unknown =>
+  JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) as unknown;
+
 /** JSON as letters that an address takes as they are. */
 export const packJson = async (json: unknown): Promise<string> =>
-  toBase64Url(
-    await throughStream(
-      new Uint8Array(new TextEncoder().encode(JSON.stringify(json))),
-      new CompressionStream('deflate-raw'),
-    ),
-  );
+  toBase64Url(await deflated(utf8(JSON.stringify(json))));
 
 /** Rejects where a letter is missing or has changed. */
-export const unpackJson = async (text: string): Promise<unknown> =>
-  JSON.parse(
-    new TextDecoder('utf-8', { fatal: true }).decode(
-      await throughStream(fromBase64Url(text), new DecompressionStream('deflate-raw')),
-    ),
-  ) as unknown;
+export const unpackJson = async (text: string): Promise<unknown> => jsonOf(await inflated(fromBase64Url(text)));
+
+const CHECK_BYTES = 4;
+
+/** The check value of a link: of how it begins, and of what it holds. */
+function checkOf(start: string, bytes: Uint8Array<ArrayBuffer>): Uint8Array<ArrayBuffer> {
+  const check = new Uint8Array(CHECK_BYTES);
+  new DataView(check.buffer).setUint32(0, crc32(new Uint8Array([...utf8(start), ...bytes])));
+  return check;
+}
+
+const checked = (start: string, bytes: Uint8Array<ArrayBuffer>): string =>
+  start + toBase64Url(new Uint8Array([...checkOf(start, bytes), ...bytes]));
+
+/** Throws where a letter has changed: in what the link holds, in its check value, or in bits that no byte needs. */
+function unchecked(start: string, text: string): Uint8Array<ArrayBuffer> {
+  const all = fromBase64Url(text);
+  const [check, bytes] = [all.slice(0, CHECK_BYTES), all.slice(CHECK_BYTES)];
+  if (toBase64Url(all) !== text || toBase64Url(checkOf(start, bytes)) !== toBase64Url(check))
+    throw new RangeError('the check value does not fit');
+  return bytes;
+}
+
+async function jsonIn(start: string, text: string): Promise<unknown> {
+  if (start === STARTS.plain) return jsonOf(unchecked(start, text));
+  return start === STARTS.checked ? jsonOf(await inflated(unchecked(start, text))) : unpackJson(text);
+}
 
 function differenceFrom(bases: Bases, scenario: Scenario): Difference {
   const differences = bases.map((base, index): Difference => {
@@ -102,22 +132,29 @@ export async function stillFromDifference(json: unknown): Promise<unknown> {
 }
 
 /** The anchor of a link that opens this scenario. */
-export const shareHash = async (scenario: Scenario): Promise<string> =>
-  DIFFERENCE + (await packJson(differenceFrom(await fetchBases(), scenario)));
+export async function shareHash(scenario: Scenario): Promise<string> {
+  const bytes = utf8(JSON.stringify(differenceFrom(await fetchBases(), scenario)));
+  return typeof CompressionStream === 'function'
+    ? checked(STARTS.checked, await deflated(bytes))
+    : checked(STARTS.plain, bytes);
+}
 
 const NOT_WHOLE: ParsedFile = { ok: false, message: 'It is not whole: a letter is missing or has changed on the way.' };
 
 /** What a link's anchor holds, as unchecked as a file. */
 export async function readShareHash(hash: string): Promise<ParsedFile> {
-  const start = [WHOLE, DIFFERENCE].find((known) => hash.startsWith(known));
-  if (start === undefined) return { ok: false, message: 'It was made by another version.' };
+  const start = Object.values(STARTS).find((known) => hash.startsWith(known));
+  if (start === undefined)
+    return /^#still=\d+\./u.test(hash) ? { ok: false, message: 'It was made by another version.' } : NOT_WHOLE;
+  if (start !== STARTS.plain && typeof DecompressionStream !== 'function')
+    return { ok: false, message: 'This browser is too old to unpack it. Ask for the still as a file.' };
   let json: unknown;
   try {
-    json = await unpackJson(hash.slice(start.length));
+    json = await jsonIn(start, hash.slice(start.length));
   } catch {
     return NOT_WHOLE;
   }
-  if (start === WHOLE) return { ok: true, json };
+  if (start === STARTS.whole) return { ok: true, json };
   if (!isDifference(json)) return NOT_WHOLE;
   const whole = await stillFromDifference(json);
   return whole === null ? { ok: false, message: 'It was made by another version.' } : { ok: true, json: whole };

@@ -59,7 +59,7 @@ describe('work on the bench', () => {
     await expect.poll(() => coil.inputValue()).toBe('2.35');
     await press(first.page, 'Files', /^Share/);
     const field = first.page.getByRole('textbox', { name: 'Link to this still' });
-    await expect.poll(() => field.inputValue()).toContain('#still=2.');
+    await expect.poll(() => field.inputValue()).toContain('#still=3.');
     const link = await field.inputValue();
 
     const second = await openPage(new URL(link).hash);

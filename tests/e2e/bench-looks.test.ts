@@ -151,7 +151,7 @@ describe('the page', () => {
       /to \d.*\bmL\)/,
       /Owning a still may need a licence/,
       /Weight of the plant/,
-      /#still=2\.[\w-]+/,
+      /#still=3\.[\w-]+/,
     ])
       expect(printed).toMatch(part);
     expect(printed).not.toMatch(/[Dd]rag|Undo|Play\b/);

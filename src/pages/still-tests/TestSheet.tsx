@@ -22,7 +22,8 @@ import {
   sayOfTest,
   TEST_NOTES,
 } from '../../state/home-test-store.ts';
-import { keepStill, keptBandsFor, logbook, newId, removeStill } from '../../state/logbook-store.ts';
+import { keepStill, keptBandsFor, logbook, removeStill } from '../../state/logbook-store.ts';
+import { newId } from '../../state/new-id.ts';
 import { createQuery } from '../../state/query.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';

@@ -1,9 +1,12 @@
 import { createHash } from 'node:crypto';
-import { describe, expect, test } from 'vitest';
+import { crc32 as crc32OfNode } from 'node:zlib';
+import { afterEach, describe, expect, test, vi } from 'vitest';
+import { crc32 } from '../../../src/state/crc32.ts';
 import { isShareHash } from '../../../src/state/route.ts';
 import { readShareHash, shareHash } from '../../../src/state/share-link.ts';
 import { patchBetween, patched } from '../../../src/state/scenario-patch.ts';
 import bases from '../../../src/state/link-bases.json';
+import packedDifference from './old-links/packed-difference.json';
 import packedWhole from './old-links/packed-whole.json';
 import { exampleScenario, examples, readScenario } from '../../../sim/index.ts';
 
@@ -15,12 +18,16 @@ const packed = async (text: string): Promise<string> => {
   return `#still=1.${Buffer.from(await new Response(stream).arrayBuffer()).toString('base64url')}`;
 };
 
+afterEach(() => {
+  vi.unstubAllGlobals();
+});
+
 describe('a link', () => {
   test.each(examples.map(({ id }) => id))('brings back %s to the letter', async (id) => {
     const scenario = exampleScenario(id);
     const hash = await shareHash(scenario);
     expect(isShareHash(hash)).toBe(true);
-    expect(hash).toMatch(/^#still=2\.[\w-]+$/);
+    expect(hash).toMatch(/^#still=3\.[\w-]+$/);
     expect(await readShareHash(hash)).toEqual({ ok: true, json: JSON.parse(JSON.stringify(scenario)) as unknown });
   });
 
@@ -63,6 +70,49 @@ describe('a link', () => {
   test('of the first kind, which held the whole still, opens as it did', async () => {
     expect(await readShareHash(packedWhole.hash)).toEqual({ ok: true, json: packedWhole.holds });
     expect(readScenario(packedWhole.holds).ok).toBe(true);
+  });
+
+  test('of the second kind, which had no check value, opens as it did', async () => {
+    expect(await readShareHash(packedDifference.hash)).toEqual({ ok: true, json: packedDifference.holds });
+  });
+
+  test('that has one letter changed, anywhere, is noticed', async () => {
+    const lavender = exampleScenario('gentle-lavender');
+    const changed = { ...lavender, name: 'My lavender', condenser: { ...lavender.condenser, length_m: 2.35 } };
+    const letters = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_.=#%';
+    for (const compresses of [true, false]) {
+      if (!compresses) vi.stubGlobal('CompressionStream', undefined);
+      const hash = await shareHash(changed);
+      expect(await readShareHash(hash)).toMatchObject({ ok: true, json: { name: 'My lavender' } });
+      const opened: string[] = [];
+      for (const place of Array.from(hash).keys())
+        for (const letter of letters) {
+          const other = hash.slice(0, place) + letter + hash.slice(place + 1);
+          if (place === 0 || other === hash) continue;
+          if (!isShareHash(other) || (await readShareHash(other)).ok) opened.push(other);
+        }
+      expect(opened).toEqual([]);
+    }
+  });
+
+  test('is plain where a browser cannot compress, and opens there and elsewhere', async () => {
+    const lavender = { ...exampleScenario('gentle-lavender'), name: 'Süß' };
+    const packedHash = await shareHash(lavender);
+    vi.stubGlobal('CompressionStream', undefined);
+    vi.stubGlobal('DecompressionStream', undefined);
+    const hash = await shareHash(lavender);
+    expect(hash).toMatch(/^#still=4\./);
+    expect(await readShareHash(hash)).toMatchObject({ ok: true, json: { name: 'Süß' } });
+    expect(await readShareHash(packedHash)).toMatchObject({
+      ok: false,
+      message: expect.stringMatching(/too old/) as string,
+    });
+    vi.unstubAllGlobals();
+    expect(await readShareHash(hash)).toMatchObject({ ok: true, json: { name: 'Süß' } });
+  });
+
+  test.each(['', 'a', 'Gentle lavender', '123456789'])('has the check value that others count for %j', (text) => {
+    expect(crc32(new TextEncoder().encode(text))).toBe(crc32OfNode(text));
   });
 
   test('counts on stills that never change', () => {
