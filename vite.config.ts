@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
+import { notices } from './vite.notices.ts';
 
 /** Packages that no first view needs; each stays in a file of its own, fetched when a dynamic import asks for it. */
 const fetchedOnDemand = ['mathjs', 'katex', 'zod'];
@@ -16,7 +17,7 @@ const allowInjectedStylesWhileDeveloping: Plugin = {
 
 const OFFLINE_WORKER = 'offline-worker.js';
 /** What is no part of the app, and faces in forms that only old browsers ask for. */
-const NOT_KEPT = /\.(?:map|ttf|woff)$|^bench\.png$/;
+const NOT_KEPT = /\.(?:cdx\.json|ttf|woff)$|^(?:bench\.png|server-headers\.txt)$/;
 
 /** Tells the worker that keeps the app offline which files it is made of. */
 const keptOffline: Plugin = {
@@ -70,14 +71,13 @@ const treeshaking = {
 
 export default defineConfig({
   base: './',
-  plugins: [solid(), allowInjectedStylesWhileDeveloping, keptOffline],
+  plugins: [solid(), allowInjectedStylesWhileDeveloping, notices(import.meta.dirname), keptOffline],
   worker: { format: 'es', rolldownOptions: { treeshake: treeshaking } },
   preview: { open: hasScreen && !process.env['CI'] },
   build: {
     target: 'es2022',
     // Browsers that know light-dark(): the two palettes stand side by side in tokens.css.
     cssTarget: ['chrome123', 'firefox128', 'safari17.5'],
-    sourcemap: true,
     assetsInlineLimit: 0,
     // What is fetched on demand may be larger than the first load, whose size a browser test watches.
     chunkSizeWarningLimit: 800,

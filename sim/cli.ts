@@ -1,20 +1,23 @@
 /** The command line: the model with Node around it, for scripts and for checking. */
 import { answerTo } from './cli/answer.ts';
-import { isNoAnswer } from './cli/bad-input.ts';
+import { isNoAnswer, printable, printableLines } from './cli/bad-input.ts';
 import { fetchUnitsFor } from './cli/read-input.ts';
 
 /** A reader that has seen enough, such as `head`, closes the pipe: that is no mistake. */
-process.stdout.on('error', (error: NodeJS.ErrnoException) => {
-  if (error.code !== 'EPIPE') throw error;
-  process.exit(0);
-});
+for (const stream of [process.stdout, process.stderr])
+  stream.on('error', (error: NodeJS.ErrnoException) => {
+    if (error.code !== 'EPIPE') throw error;
+    process.exit();
+  });
 
 try {
   const args = process.argv.slice(2);
   await fetchUnitsFor(args);
-  process.stdout.write(`${answerTo(args)}\n`);
+  process.stdout.write(`${printableLines(answerTo(args))}\n`);
 } catch (error) {
-  if (!isNoAnswer(error)) throw error;
-  process.stderr.write(`${error.lines.join('\n')}\n`);
-  process.exitCode = error.exitCode;
+  const lines = isNoAnswer(error)
+    ? error.lines
+    : [printable(`This should not have happened: ${error instanceof Error ? error.message : String(error)}`)];
+  process.stderr.write(`${lines.join('\n')}\n`);
+  process.exitCode = isNoAnswer(error) ? error.exitCode : 1;
 }

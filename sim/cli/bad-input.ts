@@ -7,6 +7,9 @@ const CONTROL = /[\p{Cc}\p{Bidi_Control}]/gu;
 
 /** A line without them. */
 export const printable = (line: string): string => line.replace(CONTROL, '\uFFFD');
+/** An answer without them, but for what ends and parts its lines. */
+export const printableLines = (text: string): string =>
+  text.replace(CONTROL, (sign) => (/[\t\n\r]/u.test(sign) ? sign : '\uFFFD'));
 
 class NoAnswer extends Error {
   readonly lines: readonly string[];

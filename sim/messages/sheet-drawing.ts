@@ -55,7 +55,11 @@ export interface DrawnFigure {
   readonly body: string;
 }
 
-const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
+/** What XML has no way to write: control characters and halves of pairs. */
+const UNWRITABLE = /[^\t\n\r -\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
+
+const escaped = (text: string): string =>
+  text.replace(UNWRITABLE, '\uFFFD').replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 const mm = (value: number): string => String(Number(value.toFixed(3)));
 
 function boundsOf({ lines, circles }: Figure) {

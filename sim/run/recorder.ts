@@ -4,6 +4,30 @@ import { COLUMN_NAMES, GRID_NAMES, type ColumnName, type Grid, type GridName, ty
 
 type Columns = Record<ColumnName, Float64Array>;
 
+/** Values that a record holds at most, about 80 MB. */
+export const MOST_VALUES = 1e7;
+
+/** Cells of each grid for a still. */
+const cellsFor = (still: Still): Record<GridName, number> => {
+  const layers = still.bed?.layers ?? 1;
+  return {
+    bedTemperature_K: layers,
+    bedOil_kg: layers,
+    tubTemperature_K: still.coolant.layers().length,
+    condenserHeat_W_m: still.condenser.segments,
+    condenserVapourShare: still.condenser.segments,
+    condenserInside_K: still.condenser.segments,
+    condenserWall_K: still.condenser.segments,
+    condenserCoolant_K: still.condenser.segments,
+    oilCollectedBy_kg: still.oil.count,
+    oilLostBy_kg: still.oil.count,
+  };
+};
+
+/** Values in a row of the record. */
+export const valuesInRow = (still: Still): number =>
+  Object.values(cellsFor(still)).reduce((sum, cells) => sum + cells, COLUMN_NAMES.length);
+
 export class Recorder {
   private rows = 0;
   private readonly columns: Columns;
@@ -16,19 +40,7 @@ export class Recorder {
     this.still = still;
     this.capacity = capacity;
     this.columns = Object.fromEntries(COLUMN_NAMES.map((name) => [name, new Float64Array(capacity)])) as Columns;
-    const layers = still.bed?.layers ?? 1;
-    const cellsOf: Record<GridName, number> = {
-      bedTemperature_K: layers,
-      bedOil_kg: layers,
-      tubTemperature_K: still.coolant.layers().length,
-      condenserHeat_W_m: still.condenser.segments,
-      condenserVapourShare: still.condenser.segments,
-      condenserInside_K: still.condenser.segments,
-      condenserWall_K: still.condenser.segments,
-      condenserCoolant_K: still.condenser.segments,
-      oilCollectedBy_kg: still.oil.count,
-      oilLostBy_kg: still.oil.count,
-    };
+    const cellsOf = cellsFor(still);
     this.grids = Object.fromEntries(
       GRID_NAMES.map((name) => [name, { cells: cellsOf[name], data: new Float64Array(cellsOf[name] * capacity) }]),
     ) as Record<GridName, { cells: number; data: Float64Array }>;

@@ -10,7 +10,7 @@ import { Still } from '../still/still.ts';
 import { BalanceSheet } from './balance.ts';
 import { EventWatch } from './events.ts';
 import { LIMITS } from './limits.ts';
-import { Recorder, sum } from './recorder.ts';
+import { MOST_VALUES, Recorder, sum, valuesInRow } from './recorder.ts';
 import type { EndReason, NonFinite, RunResult, StateVariable } from './result.ts';
 import { ScheduleReader } from './schedule-value.ts';
 import { StepLength } from './step-length.ts';
@@ -51,8 +51,10 @@ export class Run {
     this.dt = advanced.step_s;
     this.stepLength = this.dt;
     this.steps = Math.ceil(run.duration_s / this.dt - 1e-9);
-    this.rowEvery = Math.max(1, Math.round(advanced.recordEvery_s / this.dt));
     this.still = new Still(scenario);
+    const wanted = Math.max(1, Math.round(advanced.recordEvery_s / this.dt));
+    // A record that would be too large keeps every so many rows: its times tell which.
+    this.rowEvery = wanted * Math.max(1, Math.ceil(((this.steps / wanted) * valuesInRow(this.still)) / MOST_VALUES));
     this.recorder = new Recorder(this.still, Math.ceil(this.steps / this.rowEvery) + 2);
     this.balance = new BalanceSheet(this.still);
     this.length = new StepLength(this.still, this.dt);

@@ -34,3 +34,6 @@ export const DEFAULT_WATER_PRICE_m3 = 3;
 
 /** Default prices of a joule of electricity, natural gas, bottled gas and wood; the library's rows must give the same. */
 export const DEFAULT_ENERGY_PRICES_J: readonly number[] = [0.3 / 3.6e6, 0.1 / 3.6e6, 2.5 / 46.33e6, 0.4 / 14.5e6];
+
+/** Steps of a run times the cells of the still that each goes through: about as much as takes minutes. */
+export const MOST_CELL_STEPS = 2e8;

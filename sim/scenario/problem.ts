@@ -35,6 +35,7 @@ export interface ProblemValues {
   'pot-too-full': { readonly most_kg: number };
   'boiler-too-full': { readonly most_kg: number };
   'water-above-grid': { readonly most_kg: number };
+  'takes-too-long': { readonly least_s: number };
 }
 
 type Nothing = Readonly<Record<never, never>>;

@@ -97,6 +97,13 @@ export function Page(props: PageProps) {
     setNotice(await openSharedStill(bench, hash));
   };
   onMount(() => void openLink());
+  // A file that is dropped anywhere opens here; a browser left to itself would go to it and leave the page.
+  addEventListener('dragover', files.onDragOver);
+  addEventListener('drop', files.onDrop);
+  onCleanup(() => {
+    removeEventListener('dragover', files.onDragOver);
+    removeEventListener('drop', files.onDrop);
+  });
   const onHash = () => void openLink();
   addEventListener('hashchange', onHash);
   onCleanup(() => removeEventListener('hashchange', onHash));
@@ -126,7 +133,7 @@ export function Page(props: PageProps) {
         onShare={() => setDialog('share')}
         onKeys={() => setDialog('keys')}
       />
-      <main id="main" tabindex="-1" onDragOver={files.onDragOver} onDrop={files.onDrop}>
+      <main id="main" tabindex="-1">
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
           <Notice

@@ -22,7 +22,7 @@ export function createBenchFiles(bench: Bench, tell: (message: string | null) =>
       if (holdsFile(event)) event.preventDefault();
     },
     onDrop: (event) => {
-      if (!holdsFile(event)) return;
+      if (!holdsFile(event) || event.defaultPrevented) return;
       event.preventDefault();
       const file = event.dataTransfer?.files[0];
       if (file) void work().then((files) => files.open(file));

@@ -1,4 +1,6 @@
+import { hostileText } from './hostile-text.ts';
+import { laws } from './laws.ts';
 import type { Part } from './part.ts';
 import { wholeStills } from './whole-stills.ts';
 
-export const PARTS: readonly Part[] = [wholeStills];
+export const PARTS: readonly Part[] = [wholeStills, ...hostileText, laws];

@@ -17,7 +17,7 @@ const runsWhole = fc.property(anyScenario({ reach: 'ends', steps: MOST_STEPS }),
 export const wholeStills: Part = {
   name: 'stills',
   says: 'stills with fields at their ends, whole length',
-  few: 12,
+  few: 8,
   many: 5000,
   check: (asked) => fc.check(runsWhole, asked),
 };

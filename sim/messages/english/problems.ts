@@ -59,6 +59,8 @@ const ALLOWED: { readonly [K in ProblemKind]: (values: ProblemValues[K], figures
   'pot-too-full': ({ most_kg }, { most }) => `water and charge together must stay below ${most(most_kg)} in this pot`,
   'boiler-too-full': ({ most_kg }, { most }) => `the boiler holds at most ${most(most_kg)}`,
   'water-above-grid': ({ most_kg }, { most }) => `at most ${most(most_kg)} fits under the grid`,
+  'takes-too-long': ({ least_s }, { least }) =>
+    `a run this long, with so many layers and segments, needs steps of at least ${least(least_s)}, or it takes too long to calculate`,
 };
 
 export const problems = () => ({

@@ -3,8 +3,16 @@ import type { Palette } from '../model/palette.ts';
 
 export type Attributes = Readonly<Record<string, string | number | undefined>>;
 
+/** What XML has no way to write: control characters and halves of pairs. */
+const UNWRITABLE = /[^\t\n\r -\uD7FF\uE000-\uFFFD\u{10000}-\u{10FFFF}]/gu;
+
 const escaped = (words: string): string =>
-  words.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+  words
+    .replace(UNWRITABLE, '\uFFFD')
+    .replaceAll('&', '&amp;')
+    .replaceAll('<', '&lt;')
+    .replaceAll('>', '&gt;')
+    .replaceAll('"', '&quot;');
 
 const rounded = (value: number): string => String(Math.round(value * 100) / 100);
 

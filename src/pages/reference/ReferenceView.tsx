@@ -187,6 +187,9 @@ export function ReferenceView(props: ReferenceViewProps) {
           </Show>
         </section>
       </div>
+      <p class="answer-quiet screen-only">
+        <a href="./notices.txt">Licences of what this page is made from</a>
+      </p>
     </div>
   );
 }

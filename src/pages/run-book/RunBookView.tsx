@@ -110,7 +110,17 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
   };
 
   return (
-    <article class="answer runs-view" aria-labelledby="runs-title">
+    <article
+      class="answer runs-view"
+      aria-labelledby="runs-title"
+      onDrop={(event) => {
+        const file = event.dataTransfer?.files[0];
+        if (!file) return;
+        // A log or a run book, not a still: the page leaves what is taken here alone.
+        event.preventDefault();
+        void openFile(file);
+      }}
+    >
       <header class="answer-head">
         <h2 id="runs-title">What did it really give?</h2>
         <p class="answer-lead">
