@@ -36,13 +36,15 @@ export const closedOutlet: Lesson<'closed-outlet'> = {
     const water = Math.min(WATER_KG, 0.7 * volume * 1000);
     const weight = PERSON_KG * STANDARD_GRAVITY;
     const onePerson_s = blockedOutletTime(HEAT_W, water, volume, METAL_J_K, air, weight / area);
-    const minute_Pa = blockedOutletGauge(A_MINUTE_S, HEAT_W, water, volume, METAL_J_K, air);
+    const gaugeAt = (time_s: number) => blockedOutletGauge(time_s, HEAT_W, water, volume, METAL_J_K, air);
+    const minute_Pa = gaugeAt(A_MINUTE_S);
     return {
       facts: {
         person_kg: PERSON_KG,
         onePerson_s,
         minute_Pa,
         minutePeople: (minute_Pa * area) / weight,
+        peopleAt: Array.from({ length: A_MINUTE_S + 1 }, (_unused, time_s) => (gaugeAt(time_s) * area) / weight),
         lid_m,
         heat_W: HEAT_W,
       },

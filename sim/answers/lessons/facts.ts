@@ -43,6 +43,9 @@ export interface LessonFacts {
     readonly warm_m: number;
     /** Steam left at the end of each piece of tube, from the vapour end. */
     readonly coldLeft: readonly number[];
+    /** When the two were looked at. */
+    readonly coldAt_s: number;
+    readonly warmAt_s: number;
     readonly warmLeft: readonly number[];
   };
   'tap-off': {
@@ -116,6 +119,8 @@ export interface LessonFacts {
     readonly onePerson_s: number;
     readonly minute_Pa: number;
     readonly minutePeople: number;
+    /** The same second by second from the closing, up to a minute. */
+    readonly peopleAt: readonly number[];
     readonly lid_m: number;
     readonly heat_W: number;
   };

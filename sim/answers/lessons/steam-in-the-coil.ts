@@ -45,6 +45,7 @@ function lookAt({ record, summary }: RunResult) {
   const { cells, data } = record.grids.condenserVapourShare;
   const row = rowAt(record, at_s);
   return {
+    at_s,
     gone_m: columnAt(record, 'condensingLength_m', at_s),
     left: Array.from(data.subarray(row * cells, (row + 1) * cells)),
   };
@@ -77,6 +78,8 @@ export const steamInTheCoil: Lesson<'steam-in-the-coil'> = {
         warmTub_K: WARM_K,
         cold_m: cold.gone_m,
         warm_m: warm.gone_m,
+        coldAt_s: cold.at_s,
+        warmAt_s: warm.at_s,
         coldLeft: cold.left,
         warmLeft: warm.left,
       },

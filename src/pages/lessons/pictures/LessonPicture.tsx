@@ -1,45 +1,15 @@
 /** The picture that explains a lesson, in the size of its place. */
 import { createElementSize } from '@solid-primitives/resize-observer';
-import { createMemo, createSignal, For, Match, Switch } from 'solid-js';
-import type { LessonAnswer, Reader, RunResult } from '../../../../sim/index.ts';
-import type { Mark, Picture } from '../../../charts/pictures/picture.ts';
-import { flatStretch, kilojoules, ladders, peopleOnLid, tubLayers, waterLeft, type Sheet } from './heat-pictures.ts';
-import { dropsWithForces, jars, lastTenth, pressuresAddUp, twoBoils, withReturn } from './oil-pictures.ts';
+import { createMediaQuery } from '@solid-primitives/media';
+import { createEffect, createMemo, createSignal, For, Match, on, onMount, Show, Switch, untrack } from 'solid-js';
+import type { LessonAnswer, Reader } from '../../../../sim/index.ts';
+import { createPlayback, screenClock } from '../../../state/playback.ts';
+import { REDUCED_MOTION } from '../../../ui/reduced-motion.ts';
+import type { Mark } from '../../../charts/pictures/picture.ts';
+import { lessonPicture, pictureTime } from './lesson-picture.ts';
 
-function firstOf(runs: readonly RunResult[]): RunResult {
-  const [run] = runs;
-  if (!run) throw new RangeError('this lesson has no run to draw');
-  return run;
-}
-
-export function lessonPicture(answer: LessonAnswer, sheet: Sheet): Picture {
-  switch (answer.id) {
-    case 'heat-of-steam':
-      return flatStretch(firstOf(answer.runs), answer.facts, sheet);
-    case 'harder-flame':
-      return kilojoules(firstOf(answer.runs), sheet);
-    case 'two-liquids':
-      return pressuresAddUp(answer.facts, sheet);
-    case 'steam-in-the-coil':
-      return ladders(answer.facts, sheet);
-    case 'tap-off':
-      return tubLayers(firstOf(answer.runs), answer.facts, sheet);
-    case 'gentle-or-hard':
-      return twoBoils(answer.facts, sheet);
-    case 'when-to-stop':
-      return lastTenth(answer.facts, sheet);
-    case 'float-or-sink':
-      return dropsWithForces(answer.facts, sheet);
-    case 'drops-rise':
-      return jars(answer.facts, sheet);
-    case 'water-back':
-      return withReturn(answer.facts, sheet);
-    case 'closed-outlet':
-      return peopleOnLid(answer.facts, sheet);
-    case 'dry-pot':
-      return waterLeft(answer.runs, answer.facts, sheet);
-  }
-}
+/** A picture plays in so many seconds. */
+const PLAYS_S = 7;
 
 const FIRST = { width: 560, height: 340, text: 15 };
 const ink = (token: string | undefined): string => (token === undefined ? 'none' : `var(--${token})`);
@@ -89,6 +59,15 @@ function PictureMark(props: { readonly mark: Mark }) {
 export function LessonPicture(props: { readonly answer: LessonAnswer; readonly reader: Reader }) {
   const [place, setPlace] = createSignal<HTMLDivElement>();
   const measured = createElementSize(place);
+  const calm = createMediaQuery(REDUCED_MOTION);
+  // Where things should stand still the picture shows its end; the reader may move it.
+  const [mark, setMark] = createSignal(untrack(calm) ? 1 : 0);
+  const clock = createPlayback(() => PLAYS_S, screenClock, 1);
+  createEffect(on(clock.time_s, (time_s) => setMark(time_s / PLAYS_S), { defer: true }));
+  onMount(() => {
+    if (!calm() && said() !== null) clock.play();
+  });
+  const said = createMemo(() => pictureTime(props.answer, mark(), props.reader));
   const picture = createMemo(() => {
     const element = place();
     const size =
@@ -99,19 +78,46 @@ export function LessonPicture(props: { readonly answer: LessonAnswer; readonly r
             text: Number.parseFloat(getComputedStyle(element).fontSize) || FIRST.text,
           }
         : FIRST;
-    return lessonPicture(props.answer, { ...size, reader: props.reader });
+    return lessonPicture(props.answer, { ...size, reader: props.reader, mark: said() === null ? 1 : mark() });
   });
   return (
-    <div class="lesson-picture" ref={setPlace}>
-      <svg
-        role="img"
-        aria-label={picture().says}
-        width={picture().width}
-        height={picture().height}
-        viewBox={`0 0 ${picture().width} ${picture().height}`}
-      >
-        <For each={picture().marks}>{(mark) => <PictureMark mark={mark} />}</For>
-      </svg>
+    <div class="picture">
+      <div class="lesson-picture" ref={setPlace}>
+        <svg
+          role="img"
+          aria-label={picture().says}
+          width={picture().width}
+          height={picture().height}
+          viewBox={`0 0 ${picture().width} ${picture().height}`}
+        >
+          <For each={picture().marks}>{(mark) => <PictureMark mark={mark} />}</For>
+        </svg>
+      </div>
+      <Show when={said()}>
+        {(words) => (
+          <p class="picture-time">
+            <button type="button" onClick={() => (clock.playing() ? clock.pause() : clock.play())}>
+              {clock.playing() ? 'Pause' : 'Play'}
+            </button>
+            <input
+              type="range"
+              class="drawn-slider"
+              aria-label="Time mark of the picture"
+              aria-valuetext={words()}
+              min="0"
+              max="1"
+              step="0.01"
+              value={mark()}
+              onInput={(event) => {
+                clock.pause();
+                clock.setTime(event.currentTarget.valueAsNumber * PLAYS_S);
+                setMark(event.currentTarget.valueAsNumber);
+              }}
+            />
+            <strong>{words()}</strong>
+          </p>
+        )}
+      </Show>
     </div>
   );
 }

@@ -40,9 +40,16 @@ export interface Bar {
   readonly isHatched?: boolean;
 }
 
-/** Lying bars from one line, named above, their amounts at their ends. */
-export function bars(all: readonly Bar[], left: number, top: number, width: number, text: number): readonly Mark[] {
-  const most = Math.max(...all.map(({ value }) => value), 1e-12);
+/** Lying bars from one line, named above, their amounts at their ends; as long at most as the greatest of `ends` would be. */
+export function bars(
+  all: readonly Bar[],
+  left: number,
+  top: number,
+  width: number,
+  text: number,
+  ends: readonly number[] = [],
+): readonly Mark[] {
+  const most = Math.max(...all.map(({ value }) => value), ...ends, 1e-12);
   const row = 3.1 * text;
   const room = width - 6.5 * text;
   return [

@@ -1,17 +1,19 @@
 /** Pictures about the oil, each drawn from the numbers of its lesson. */
-import { quantities, type LessonFacts } from '../../../../sim/index.ts';
+import { columnAt, curveAt, quantities, type LessonFacts, type RunResult } from '../../../../sim/index.ts';
 import type { Mark, Picture } from '../../../charts/pictures/picture.ts';
 import type { Sheet } from './heat-pictures.ts';
 import { bars, forceArrow, line, outline, rect, words } from './marks.ts';
 
 const ML = 1e-6;
+/** The picture of the two pressures begins at 80 °C. */
+export const PICTURE_FROM_K = 353.15;
 
 /** Two vapour pressures that add up to the air's, below the boiling point of either. */
 export function pressuresAddUp(facts: LessonFacts['two-liquids'], sheet: Sheet): Picture {
-  const { width, height, text, reader } = sheet;
+  const { width, height, text, reader, mark } = sheet;
   const q = quantities(reader);
   const { at_K, waterAt_Pa, oilAt_Pa, air_Pa, together_K, water_K } = facts;
-  const low = 353.15;
+  const low = PICTURE_FROM_K;
   const high = at_K.at(-1) ?? 378.15;
   const shown = at_K.map((T, index) => ({ T, index })).filter(({ T }) => T >= low);
   const most = 1.25 * air_Pa;
@@ -22,6 +24,10 @@ export function pressuresAddUp(facts: LessonFacts['two-liquids'], sheet: Sheet):
   const curve = (values: readonly number[]) => shown.map(({ index }) => values[index] ?? 0);
   const sum = curve(waterAt_Pa).map((water, index) => water + (curve(oilAt_Pa)[index] ?? 0));
   const together = x(together_K);
+  const now_K = low + mark * (together_K - low);
+  const at = (values: readonly number[]) => curveAt({ at_s: Ts, values }, now_K);
+  const [water, both] = [at(curve(waterAt_Pa)), at(sum)];
+  const isThere = mark >= 1;
   return {
     width,
     height,
@@ -43,12 +49,13 @@ export function pressuresAddUp(facts: LessonFacts['two-liquids'], sheet: Sheet):
       ),
       words(x(low) + 0.6 * text, y(oilAt_Pa[shown[0]?.index ?? 0] ?? 0) - 0.6 * text, 'oil', 'start', 'oil', true),
       words(x(low) + 0.6 * text, y(sum[0] ?? 0) - 0.9 * text, 'together', 'start', 'ink', true),
-      outline(`M${together},${y(air_Pa)}V${bottom}`, 1.6, 'copper'),
+      rect(x(now_K) - 0.45 * text, y(water), 0.9 * text, bottom - y(water), 'water', 0.75),
+      rect(x(now_K) - 0.45 * text, y(both), 0.9 * text, Math.max(1, y(water) - y(both)), 'oil', 0.95),
       outline(`M${x(water_K)},${y(air_Pa)}V${bottom}`, 1.2, 'water'),
       words(
-        together - 0.3 * text,
+        Math.max(x(now_K) - 0.3 * text, left + 3.5 * text),
         bottom + 1.4 * text,
-        q.temperature(together_K, { decimals: 1 }),
+        q.temperature(now_K, { decimals: 1 }),
         'end',
         'copper',
         true,
@@ -61,17 +68,20 @@ export function pressuresAddUp(facts: LessonFacts['two-liquids'], sheet: Sheet):
         'water',
         true,
       ),
-      words(together - 0.3 * text, bottom + 2.7 * text, 'together', 'end'),
+      ...(isThere ? [words(together - 0.3 * text, bottom + 2.7 * text, 'together', 'end')] : []),
       words(x(water_K) + 0.3 * text, bottom + 2.7 * text, 'water', 'start'),
     ],
   };
 }
 
+/** A drop that differs so much from water goes as far as the picture lets it. */
+const FAR_kg_m3 = 60;
+
 /** Three drops in water: what pushes each up, and what pulls it down. */
 export function dropsWithForces(facts: LessonFacts['float-or-sink'], sheet: Sheet): Picture {
-  const { width, height, text, reader } = sheet;
+  const { width, height, text, reader, mark } = sheet;
   const q = quantities(reader);
-  const middle = height / 2 - 0.5 * text;
+  const rest = height / 2 - 0.5 * text;
   const longest = 0.5 * (height - 9 * text);
   /** Differences are small beside the weights, so they are drawn larger than they are. */
   const stretch = 3;
@@ -96,6 +106,7 @@ export function dropsWithForces(facts: LessonFacts['float-or-sink'], sheet: Shee
         const more = (stretch * (oil - facts.water_kg_m3)) / facts.water_kg_m3;
         const r = 1.3 * text;
         const net = facts.water_kg_m3 - oil;
+        const middle = rest - mark * Math.min(1, Math.max(-1, net / FAR_kg_m3)) * 1.2 * text;
         const way = Math.abs(net) < facts.least_kg_m3 ? 'hardly moves' : net > 0 ? 'rises' : 'sinks';
         return [
           words(x, 1.6 * text, name, 'middle', 'ink', true),
@@ -140,9 +151,20 @@ export function jars(facts: LessonFacts['drops-rise'], sheet: Sheet): Picture {
   };
 }
 
+const oilAt_mL = ({ record, summary }: RunResult, time_s: number): number =>
+  columnAt(record, 'oilCollected_kg', time_s) / (summary.oilDensity_kg_m3 ?? NaN) / ML;
+
+/** When so much water had come over, s. */
+function timeOfWater({ record, summary }: RunResult, water_kg: number): number {
+  const { time_s, hydrosol_kg, returned_kg } = record.columns;
+  for (let row = 0; row < record.rows; row++)
+    if ((hydrosol_kg[row] as number) + (returned_kg[row] as number) >= water_kg) return time_s[row] as number;
+  return summary.end_s;
+}
+
 /** Oil of the two boils, by the clock and by the water. */
-export function twoBoils(facts: LessonFacts['gentle-or-hard'], sheet: Sheet): Picture {
-  const { text, width, height, reader } = sheet;
+export function twoBoils(runs: readonly RunResult[], facts: LessonFacts['gentle-or-hard'], sheet: Sheet): Picture {
+  const { text, width, height, reader, mark } = sheet;
   const q = quantities(reader);
   const bar = (name: string, value: number, isHatched: boolean) => ({
     name,
@@ -151,65 +173,80 @@ export function twoBoils(facts: LessonFacts['gentle-or-hard'], sheet: Sheet): Pi
     fill: 'oil' as const,
     isHatched,
   });
-  const time = q.time(60 * Math.round(facts.time_s / 60));
+  const time = q.time(60 * Math.round((mark * facts.time_s) / 60));
+  const water = q.water(mark * facts.water_kg);
+  const byTime = (run: RunResult | undefined) => (run ? oilAt_mL(run, mark * facts.time_s) : 0);
+  const byWater = (run: RunResult | undefined) => (run ? oilAt_mL(run, timeOfWater(run, mark * facts.water_kg)) : 0);
+  const [gentle, hard] = runs;
   return {
     width,
     height,
-    says: `At ${time} and after ${q.water(facts.water_kg)}: oil of the gentle and of the hard boil.`,
+    says: `At ${q.time(60 * Math.round(facts.time_s / 60))} and after ${q.water(facts.water_kg)}: oil of the gentle and of the hard boil.`,
     marks: bars(
       [
-        bar(`gentle, at ${time}`, facts.gentleByTime_mL, false),
-        bar(`hard, at ${time}`, facts.hardByTime_mL, true),
-        bar(`gentle, after ${q.water(facts.water_kg)}`, facts.gentleByWater_mL, false),
-        bar(`hard, after ${q.water(facts.water_kg)}`, facts.hardByWater_mL, true),
+        bar(`gentle, at ${time}`, byTime(gentle), false),
+        bar(`hard, at ${time}`, byTime(hard), true),
+        bar(`gentle, after ${water}`, byWater(gentle), false),
+        bar(`hard, after ${water}`, byWater(hard), true),
       ],
       0.5 * text,
       0,
       width,
       text,
+      [facts.gentleByTime_mL, facts.hardByTime_mL, facts.gentleByWater_mL, facts.hardByWater_mL],
     ),
   };
 }
 
 /** What nine tenths of the oil cost, and what the last tenth. */
-export function lastTenth(facts: LessonFacts['when-to-stop'], sheet: Sheet): Picture {
-  const { text, width, height, reader } = sheet;
+export function lastTenth(run: RunResult, facts: LessonFacts['when-to-stop'], sheet: Sheet): Picture {
+  const { text, width, height, reader, mark } = sheet;
   const q = quantities(reader);
+  const at_s = mark * facts.end_s;
+  const oil = columnAt(run.record, 'oilCollected_kg', at_s) / run.summary.oilCollected_kg;
+  const gas_J = columnAt(run.record, 'fuelEnergy_J', at_s);
+  const all_J = facts.energyNine_J + facts.energyRest_J;
+  const [nineGas_J, restGas_J] = [Math.min(gas_J, facts.energyNine_J), Math.max(0, gas_J - facts.energyNine_J)];
   return {
     width,
     height,
     says: `Nine tenths took ${q.energy(facts.energyNine_J)}, the last tenth ${q.energy(facts.energyRest_J)}.`,
     marks: bars(
       [
-        { name: 'nine tenths of the oil', value: 0.9, says: q.share(0.9), fill: 'oil' },
+        { name: 'nine tenths of the oil', value: Math.min(0.9, oil), says: q.share(Math.min(0.9, oil)), fill: 'oil' },
+        { name: 'their gas', value: nineGas_J / all_J, says: q.energy(nineGas_J), fill: 'copper' },
         {
-          name: 'their gas',
-          value: facts.energyNine_J / (facts.energyNine_J + facts.energyRest_J),
-          says: q.energy(facts.energyNine_J),
-          fill: 'copper',
-        },
-        { name: 'the last tenth', value: 0.1, says: q.share(0.1), fill: 'oil', isHatched: true },
-        {
-          name: 'its gas',
-          value: facts.energyRest_J / (facts.energyNine_J + facts.energyRest_J),
-          says: q.energy(facts.energyRest_J),
-          fill: 'copper',
+          name: 'the last tenth',
+          value: Math.max(0, oil - 0.9),
+          says: q.share(Math.max(0, oil - 0.9)),
+          fill: 'oil',
           isHatched: true,
         },
+        { name: 'its gas', value: restGas_J / all_J, says: q.energy(restGas_J), fill: 'copper', isHatched: true },
       ],
       0.5 * text,
       0,
       width,
       text,
+      [0.9],
     ),
   };
 }
 
+/** Oil that has gone with the water, dissolved or as haze. */
+const waterOilAt_mL = ({ record, summary }: RunResult, time_s: number): number =>
+  (columnAt(record, 'oilDissolved_kg', time_s) + columnAt(record, 'oilHaze_kg', time_s)) /
+  (summary.oilDensity_kg_m3 ?? NaN) /
+  ML;
+
 /** Oil collected with and without returning the water, and what stays in it. */
-export function withReturn(facts: LessonFacts['water-back'], sheet: Sheet): Picture {
-  const { text, width, height, reader } = sheet;
+export function withReturn(runs: readonly RunResult[], facts: LessonFacts['water-back'], sheet: Sheet): Picture {
+  const { text, width, height, reader, mark } = sheet;
   const q = quantities(reader);
   const inWater = (facts.oilWithout_mL * facts.inWater) / (1 - facts.inWater);
+  const [kept, returned] = runs;
+  const oilNow = (run: RunResult | undefined) => (run ? oilAt_mL(run, mark * run.summary.end_s) : 0);
+  const inWaterNow = kept ? waterOilAt_mL(kept, mark * kept.summary.end_s) : 0;
   const fine = (mL: number) => q.oilVolume(mL * ML, { decimals: 2 });
   return {
     width,
@@ -217,19 +254,21 @@ export function withReturn(facts: LessonFacts['water-back'], sheet: Sheet): Pict
     says: `Water kept: ${fine(facts.oilWithout_mL)} of oil and ${fine(inWater)} in the water. Water returned: ${fine(facts.oilWith_mL)}.`,
     marks: bars(
       [
+        { name: 'water kept: oil in the jar', value: oilNow(kept), says: fine(oilNow(kept)), fill: 'oil' },
         {
-          name: 'water kept: oil in the jar',
-          value: facts.oilWithout_mL,
-          says: fine(facts.oilWithout_mL),
-          fill: 'oil',
+          name: 'water kept: oil in the water',
+          value: inWaterNow,
+          says: fine(inWaterNow),
+          fill: 'water',
+          isHatched: true,
         },
-        { name: 'water kept: oil in the water', value: inWater, says: fine(inWater), fill: 'water', isHatched: true },
-        { name: 'water returned: oil in the jar', value: facts.oilWith_mL, says: fine(facts.oilWith_mL), fill: 'oil' },
+        { name: 'water returned: oil in the jar', value: oilNow(returned), says: fine(oilNow(returned)), fill: 'oil' },
       ],
       0.5 * text,
       0,
       width,
       text,
+      [facts.oilWithout_mL, facts.oilWith_mL, inWater],
     ),
   };
 }
