@@ -206,6 +206,17 @@ export {
   plantSheet,
   standingSheet,
 } from './explain/after-the-still.ts';
+export {
+  batchesSheet,
+  bottlesSheet,
+  coefficientSheet,
+  costSheet,
+  dryingSheet,
+  gardenSheet,
+  keepingSheet,
+  moistureSheet,
+  recipeCostSheet,
+} from './explain/keeping-and-costs.ts';
 export { dilutionMessages } from './messages/dilution.ts';
 export { ownPlantMessages } from './messages/own-plants.ts';
 export { workingSheets, WORKING_IDS, type WorkingId } from './explain/explain.ts';

@@ -46,6 +46,8 @@ export interface BlendFilm extends Film {
   readonly origins: readonly Float64Array[];
   readonly classes: readonly NoteClass[];
   readonly rows: readonly Constituent[];
+  /** Transfer coefficient of each, m/s. */
+  readonly coefficients: Float64Array;
   /** Whether the oils mix by themselves, without a fixed oil. */
   readonly isNeat: boolean;
 }
@@ -106,6 +108,7 @@ export function blendFilm(oils: readonly BlendOil[], carrier: number, surface: S
   return {
     ids,
     rows,
+    coefficients: Float64Array.from(rows, (row) => coefficientOf(row, surface)),
     molarMasses,
     loads,
     sizes,
@@ -138,20 +141,23 @@ export function fade(film: Film, times_s: Float64Array): Fade {
   const leaving = new Float64Array(times_s.length * count);
   const start = massLeft(film, 0);
   const leftShare = new Float64Array(times_s.length);
+  const dry_s = dryingTime(film);
   let s = 0;
   times_s.forEach((time_s, k) => {
-    const now = s === Infinity ? Infinity : clockAt(film, time_s, s);
+    const now = s === Infinity ? Infinity : clockAt(film, time_s, s, dry_s);
     s = now;
     if (now === Infinity) return;
-    const amount = amountLeft(film, now);
+    let amount = film.stays;
     let whole = 0;
     for (let i = 0; i < count; i++) {
-      const rate = film.rates[i] as number;
-      const mass = (film.molarMasses[i] as number) * (film.loads[i] as number) * Math.exp(-rate * now);
+      const moles = (film.loads[i] as number) * Math.exp(-(film.rates[i] as number) * now);
+      const mass = (film.molarMasses[i] as number) * moles;
       left[k * count + i] = mass;
-      leaving[k * count + i] = (rate * mass) / amount;
+      amount += (film.sizes[i] as number) * moles;
       whole += mass;
     }
+    for (let i = 0; i < count; i++)
+      leaving[k * count + i] = ((film.rates[i] as number) * (left[k * count + i] as number)) / amount;
     leftShare[k] = whole / start;
   });
   return { times_s, left_kg_m2: left, leaving_kg_m2_s: leaving, leftShare };
@@ -195,6 +201,17 @@ export function fadeOfRealMixture(film: BlendFilm, times_s: Float64Array): Fade 
     leftShare[k] = massLeft(now, 0) / start;
   });
   return { times_s, left_kg_m2: left, leaving_kg_m2_s: leaving, leftShare };
+}
+
+/** Time by which a share has left, s, between the moments of a fading; infinite where it does not get so far. */
+export function timeLeftAt({ times_s, leftShare }: Fade, lost: number): number {
+  const k = leftShare.findIndex((left) => left <= 1 - lost);
+  if (k < 0) return Infinity;
+  const after = times_s[k] as number;
+  if (k === 0) return (after * lost) / (1 - (leftShare[0] as number));
+  const before = times_s[k - 1] as number;
+  const [high, low] = [leftShare[k - 1] as number, leftShare[k] as number];
+  return before * Math.pow(after / before, (high - (1 - lost)) / (high - low));
 }
 
 export interface FadeSummary {

@@ -4,7 +4,6 @@
  * ds = dt/N every one decays by itself, n_i = n_i0 exp(−α_i s), and the time is
  * t(s) = Σ w_i n_i0 (1 − exp(−α_i s))/α_i + N_stays s. A moment takes one root and no steps.
  */
-import { bisectedRoot } from '../maths/bisect.ts';
 
 export interface Film {
   readonly ids: readonly string[];
@@ -39,8 +38,7 @@ export function timeAt({ loads, sizes, rates, stays }: Film, s: number): number 
 }
 
 /** Time in which the film dries, s; infinite where something stays. */
-export const dryingTime = (film: Film): number =>
-  film.stays > 0 ? Infinity : timeAt({ ...film, stays: 0 }, Number.MAX_VALUE);
+export const dryingTime = (film: Film): number => (film.stays > 0 ? Infinity : timeAt(film, Number.MAX_VALUE));
 
 const MOST_PASSES = 200;
 /** Newton’s method squares what is left of the error, so a step this small leaves none. */
@@ -50,9 +48,10 @@ const CLOSE_ENOUGH = 1e-8;
  * Reading of the film's clock at a time; infinite once it is dry. Newton's method: the time rises ever more slowly with
  * the clock, so a guess that is too early never overshoots.
  * @param guess a reading at an earlier time
+ * @param dry_s when the film is dry, where that is known already
  */
-export function clockAt(film: Film, time_s: number, guess = 0): number {
-  if (!(time_s < dryingTime(film))) return Infinity;
+export function clockAt(film: Film, time_s: number, guess = 0, dry_s = dryingTime(film)): number {
+  if (!(time_s < dry_s)) return Infinity;
   const { loads, sizes, rates, stays } = film;
   let s = guess;
   for (let pass = 0; pass < MOST_PASSES; pass++) {
@@ -81,13 +80,27 @@ export function massLeft({ loads, molarMasses, rates }: Film, s: number): number
   return mass;
 }
 
-/** Time at which a share of the mass that can leave has left, s. */
+/**
+ * Time at which a share of the mass that can leave has left, s. Newton's method on the logarithm of the mass, which falls
+ * ever less steeply, so that a guess that is too early never overshoots.
+ */
 export function timeToLose(film: Film, share: number): number {
+  if (share <= 0) return 0;
+  const { loads, molarMasses, rates } = film;
   const wanted = (1 - share) * massLeft(film, 0);
-  const slowest = Math.min(...film.rates);
-  const latest = -Math.log(1 - share) / slowest + 1 / slowest;
-  return timeAt(
-    film,
-    bisectedRoot((s) => massLeft(film, s) > wanted, 0, latest),
-  );
+  let s = 0;
+  for (let pass = 0; pass < MOST_PASSES; pass++) {
+    let mass = 0;
+    let leaving = 0;
+    for (let i = 0; i < loads.length; i++) {
+      const rate = rates[i] as number;
+      const own = (molarMasses[i] as number) * (loads[i] as number) * Math.exp(-rate * s);
+      mass += own;
+      leaving += rate * own;
+    }
+    const step = (Math.log(mass / wanted) * mass) / leaving;
+    s += step;
+    if (Math.abs(step) <= CLOSE_ENOUGH * s) break;
+  }
+  return timeAt(film, s);
 }

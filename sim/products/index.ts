@@ -8,6 +8,7 @@ export {
   fadeSummary,
   logTimes,
   SURFACES,
+  timeLeftAt,
   USUAL_SURFACES,
   type BlendFilm,
   type BlendOil,
@@ -33,11 +34,21 @@ export {
 } from './drops.ts';
 export { absorbedShare, flashPoint } from './exposure.ts';
 export { dryingTime, timeToLose } from './film.ts';
-export { countAfter, HYDROSOL, hydrosolLife, keeping, KEEPING_DOUBT, type HydrosolStart } from './keeping.ts';
+export { odourSpans, type OdourBand, type OdourSpan } from './odour.ts';
+export {
+  countAfter,
+  HYDROSOL,
+  hydrosolLife,
+  keeping,
+  KEEPING_DOUBT,
+  type HydrosolStart,
+  type Keeping,
+} from './keeping.ts';
 export { freezesAt, NOTE_CLASSES, oilDensity, viscosityOf, type NoteClass, type OilShare } from './oil.ts';
 export {
   COST_KINDS,
   costs,
+  type CostAnswer,
   moistureFromWeighings,
   oilFrom,
   plantFor,

@@ -25,13 +25,13 @@ const KEEPS_years: Readonly<Record<string, number>> = {
   'chamomile-german': 4,
   'cedarwood-virginia': 4,
 };
-const KEPT_AT_K = 293.15;
+export const KEPT_AT_K = 293.15;
 /** An oil of which nothing is known keeps as the quickest to spoil. */
 const UNKNOWN_years = 1;
 /** A bottle that is opened often, or stands half empty, keeps half as long. */
-const OPENED_OFTEN = 0.5;
+export const OPENED_OFTEN = 0.5;
 /** The rule of twice in ten degrees is not carried beyond these factors on the life at 20 °C. */
-const MOST_GAIN = 2;
+export const MOST_GAIN = 2;
 /** How far off the date may be, either way. */
 export const KEEPING_DOUBT = 2;
 
@@ -42,12 +42,18 @@ export interface Keeping {
   readonly isKnown: boolean;
 }
 
+/** How long an oil keeps full and dark at 20 °C, s. */
+export const keepsAtRoom = (botanical: string): number => (KEEPS_years[botanical] ?? UNKNOWN_years) * YEAR_s;
+
 /** How long an oil keeps in the dark at a temperature. */
 export function keeping(botanical: string, T: number, openedOften: boolean): Keeping {
-  const known = KEEPS_years[botanical];
   const factor = Math.min(MOST_GAIN, ageingRate(KEPT_AT_K) / ageingRate(T));
-  const life_s = (known ?? UNKNOWN_years) * YEAR_s * factor * (openedOften ? OPENED_OFTEN : 1);
-  return { life_s, range_s: [life_s / KEEPING_DOUBT, life_s * KEEPING_DOUBT], isKnown: known !== undefined };
+  const life_s = keepsAtRoom(botanical) * factor * (openedOften ? OPENED_OFTEN : 1);
+  return {
+    life_s,
+    range_s: [life_s / KEEPING_DOUBT, life_s * KEEPING_DOUBT],
+    isKnown: KEEPS_years[botanical] !== undefined,
+  };
 }
 
 /** Growth in hydrosol: rate at 25 °C and coldest growth are estimates, the ceiling was seen. */

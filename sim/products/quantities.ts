@@ -131,7 +131,7 @@ export interface CostAnswer {
   readonly plantAtPrice: number | null;
 }
 
-const YIELD_DOUBT = 0.3;
+export const YIELD_DOUBT = 0.3;
 
 export function costs(batch: BatchCosts, oil_mL: number, loss: number, price: number | null): CostAnswer {
   const sum = COST_KINDS.reduce((total, kind) => total + batch[kind], 0);

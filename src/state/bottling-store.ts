@@ -24,9 +24,13 @@ export interface Bottling {
   readonly batch: string;
   readonly origin: string;
   readonly ownText: string;
+  /** Id of a size, or the usual one for the bottle. */
+  readonly labelSize: string;
   readonly hydrosolStart: HydrosolStart;
   readonly hydrosol_K: number;
 }
+
+export const USUAL_LABEL = 'usual';
 
 export const USUAL_BOTTLING: Bottling = {
   source: 'run',
@@ -44,6 +48,7 @@ export const USUAL_BOTTLING: Bottling = {
   batch: '',
   origin: 'Tern Hollow garden',
   ownText: '',
+  labelSize: USUAL_LABEL,
   hydrosolStart: 'kitchen',
   hydrosol_K: 277.15,
 };
@@ -66,6 +71,7 @@ const schema = z.object({
   batch: z.string(),
   origin: z.string(),
   ownText: z.string(),
+  labelSize: z._default(z.string(), USUAL_LABEL),
   hydrosolStart: z.enum(['clean', 'kitchen'] as const),
   hydrosol_K: positive,
 });

@@ -1,5 +1,5 @@
 /**
- * How fast the page is, in a real browser: from a change to the first paint of its run in the charts, frames a second
+ * How fast the page is, in a real browser: from a change to the first paint of its run in the charts, a blend in a drag, frames a second
  * while a run plays, layout shift, bytes of script of the first load.
  *
  * Run by hand with `npx tsx tests/bench/page-speed.ts`; nothing is asserted. Every number is the best of a few tries,
@@ -86,6 +86,32 @@ const dragged = (): Promise<readonly number[]> =>
     return page.evaluate(() => (globalThis as Watched).pageWatch.redraws_ms);
   });
 
+/** The shares of a blend of five oils dragged at a throttled pace: from an input event to the end of its frame. */
+const blended = (): Promise<readonly number[]> =>
+  withPage({}, async ({ page, cdp }) => {
+    await page.evaluate(() => (location.hash = '#blend'));
+    await page.locator('.fade-area').first().waitFor();
+    for (const oil of ['Rosemary', 'Peppermint']) {
+      await page.getByRole('combobox', { name: 'Add' }).selectOption(oil);
+      await page.getByRole('button', { name: 'Add this oil' }).click();
+    }
+    await cdp.send('Emulation.setCPUThrottlingRate', { rate: THROTTLE });
+    return page.evaluate(async () => {
+      const slider = document.querySelector<HTMLInputElement>('.blend-slider');
+      if (!slider) throw new Error('no share to drag');
+      const times: number[] = [];
+      for (let step = 0; step < 120; step++) {
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+        const began = performance.now();
+        slider.value = String(50 + Math.round(30 * Math.sin(step / 12)));
+        slider.dispatchEvent(new InputEvent('input', { bubbles: true }));
+        document.body.getBoundingClientRect();
+        times.push(performance.now() - began);
+      }
+      return times;
+    });
+  });
+
 interface Played {
   readonly frames_ms: readonly number[];
   readonly shift: number;
@@ -157,6 +183,11 @@ try {
     sayTimes('redraw after a change, all charts on the screen', await best(() => redraws(ALL_CHARTS), p95));
     sayTimes('redraw in a drag', await best(dragged, p95));
   }
+  if (isWanted('blend'))
+    sayTimes(
+      `a blend of five oils in a drag at ${THROTTLE}× throttle, computed and laid out`,
+      await best(blended, p95),
+    );
   if (isWanted('play')) {
     sayFrames('playback', await best(() => played(DESKTOP, 1), late));
     sayFrames(`playback at ${THROTTLE}× throttle`, await best(() => played(DESKTOP, THROTTLE), late));

@@ -1,6 +1,6 @@
 /** The oils of a blend, each with its share to drag. */
-import { createSignal, For, Show } from 'solid-js';
-import { botanicals, formatQuantity, priceUnit, type OilShare } from '../../../sim/index.ts';
+import { createSignal, For, onMount, Show } from 'solid-js';
+import { formatQuantity, ownPlantName, priceUnit, type OilShare } from '../../../sim/index.ts';
 import {
   changeBlend,
   changeOil,
@@ -9,8 +9,10 @@ import {
   type BlendedOil,
   type KeptBlend,
 } from '../../state/blend-store.ts';
+import { allPlants, openOwnPlants } from '../../state/own-plants-store.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { ChoiceRow } from '../parts/fields.tsx';
 import { sentenceCase } from '../plants/plant-rows.ts';
 import { sharesOf } from './fade-picture.ts';
 
@@ -20,10 +22,10 @@ const RUN = 'run';
 let given = 0;
 
 export const libraryOil = (botanical: string, parts: number): BlendedOil => {
-  const plant = botanicals.find(({ id }) => id === botanical);
+  const plant = allPlants().find(({ id }) => id === botanical);
   return {
     id: `${botanical}-${(given += 1)}-${Date.now().toString(36)}`,
-    name: sentenceCase(plant?.name.value ?? botanical),
+    name: sentenceCase((plant?.name.value ?? ownPlantName(botanical)) || botanical),
     botanical,
     composition: (plant?.composition.value ?? []).map(({ constituent, massFraction }) => ({
       constituent,
@@ -45,7 +47,8 @@ export function oilOfRun(context: AnalysisContext, parts: number): BlendedOil | 
 }
 
 export function BlendOils(props: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
-  const [chosen, setChosen] = createSignal(RUN);
+  onMount(() => void openOwnPlants());
+  const [chosen, setChosen] = createSignal<string>(RUN);
   const shares = () => sharesOf({ ...props.blend, strength: 1 });
   const add = () => {
     const oil = chosen() === RUN ? oilOfRun(props.context, USUAL_PARTS) : libraryOil(chosen(), USUAL_PARTS);
@@ -108,13 +111,15 @@ export function BlendOils(props: { readonly blend: KeptBlend; readonly context: 
         </For>
       </ul>
       <div class="answer-tools">
-        <label class="answer-choice">
-          <span>Add</span>
-          <select onChange={(event) => setChosen(event.currentTarget.value)}>
-            <option value={RUN}>the oil of the run on the bench</option>
-            <For each={botanicals}>{(plant) => <option value={plant.id}>{sentenceCase(plant.name.value)}</option>}</For>
-          </select>
-        </label>
+        <ChoiceRow
+          label="Add"
+          value={chosen()}
+          options={[
+            { value: RUN, words: 'the oil of the run on the bench' },
+            ...allPlants().map((plant) => ({ value: plant.id, words: sentenceCase(plant.name.value) })),
+          ]}
+          onChoose={setChosen}
+        />
         <button type="button" aria-disabled={isFull()} onClick={() => !isFull() && add()}>
           Add this oil
         </button>

@@ -1,13 +1,13 @@
 /** A blend of oils: how it fades, how it is diluted, saved and labelled. */
-import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createDeferred, createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import {
+  coefficientSheet,
   COEFFICIENT_RANGE_m_s,
   displayUnit,
   formatNumber,
   formatQuantity,
   halfTimeSheet,
   SURFACES,
-  timeToLose,
   USUAL_SURFACES,
   type SurfaceKind,
 } from '../../../sim/index.ts';
@@ -27,9 +27,10 @@ import { Toggle } from '../../ui/Toggle.tsx';
 import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
 import { labelFor } from '../labels/label-sizes.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { AmountRow, TextRow } from '../parts/fields.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { BlendOils, libraryOil, oilOfRun } from './BlendOils.tsx';
-import { Dilution } from './Dilution.tsx';
+import { Dilution, LATEST_ms } from './Dilution.tsx';
 import { FadePicture } from './FadePicture.tsx';
 import { fadingOf, sharesOf, surfaceOf, timeWords } from './fade-picture.ts';
 import './blend.css';
@@ -71,23 +72,26 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
   });
   const classes = () => fading()?.summary.classes;
   const percent = (share: number) => formatQuantity(share, '1', units(), { hint: 'share' });
-  const label = () => {
-    const shares = sharesOf(props.blend);
+  // The picture comes first while a share is dragged; the label follows when the hand rests.
+  const rested = createDeferred(() => props.blend, { timeoutMs: LATEST_ms });
+  const label = createMemo(() => {
+    const blend = rested();
+    const shares = sharesOf(blend);
     return {
-      name: props.blend.name,
-      under: props.blend.oils
+      name: blend.name,
+      under: blend.oils
         .map(
           ({ name }, i) => `${name} ${formatQuantity(shares[i] ?? 0, '1', units(), { hint: 'share', significant: 2 })}`,
         )
         .join(', '),
       lines: [
-        `${formatQuantity(props.blend.product_m3, 'm³', units(), { hint: 'oilVolume' })}${props.blend.strength < 1 ? ', in a fixed oil' : ''}`,
+        `${formatQuantity(blend.product_m3, 'm³', units(), { hint: 'oilVolume' })}${blend.strength < 1 ? ', in a fixed oil' : ''}`,
       ],
       cautions: [
         'Flammable. Do not swallow. Keep from children, pets, food and flames. Not in the eyes. Not under 12 without a professional.',
       ],
     };
-  };
+  });
   return (
     <>
       <p class="answer-lead" role="status">
@@ -121,25 +125,27 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
                 )}
               </For>
             </fieldset>
-            <QuantityField
+            <AmountRow
+              now={props.blend}
+              change={changeBlend}
+              of="temperature_K"
               label="Temperature"
-              value={props.blend.temperature_K}
               unit="K"
               hint="temperature"
               min={278.15}
               max={313.15}
-              system={units()}
-              onCommit={(value) => changeBlend({ temperature_K: value })}
+              units={units()}
             />
-            <QuantityField
+            <AmountRow
+              now={props.blend}
+              change={changeBlend}
+              of="coefficient_m_s"
               label="Air at the film"
-              value={props.blend.coefficient_m_s}
               unit="m/s"
               hint="speed"
               min={COEFFICIENT_RANGE_m_s[0] / 4}
               max={COEFFICIENT_RANGE_m_s[1] * 4}
-              system={units()}
-              onCommit={(value) => changeBlend({ coefficient_m_s: value })}
+              units={units()}
             />
             <p class="answer-quiet">
               Transfer coefficient of limonene, {formatQuantity(COEFFICIENT_RANGE_m_s[0], 'm/s', units())} to{' '}
@@ -154,7 +160,7 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
             </Toggle>
             <Show when={fading()}>
               {(of) => (
-                <HomeTest blend={props.blend} half={(share) => timeToLose(of().film, share)} context={props.context} />
+                <HomeTest blend={props.blend} half={(share) => of().timeToLose(share)} context={props.context} />
               )}
             </Show>
           </section>
@@ -179,9 +185,6 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
                   of="the time until half has left"
                 />
               </p>
-              <p class="answer-quiet">
-                What is in the air is not what is smelled: thresholds of smell differ a thousandfold between methods.
-              </p>
             </div>
           )}
         </Show>
@@ -190,16 +193,7 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
       <section class="blend-recipes" aria-labelledby="blend-recipes-title">
         <h3 id="blend-recipes-title">Recipes</h3>
         <div class="answer-tools">
-          <label class="answer-choice">
-            <span>Name</span>
-            <input
-              class="text-input"
-              type="text"
-              maxLength={80}
-              value={props.blend.name}
-              onChange={(event) => changeBlend({ name: event.currentTarget.value })}
-            />
-          </label>
+          <TextRow label="Name" longest={80} value={props.blend.name} onType={(name) => changeBlend({ name })} />
           <button type="button" class="is-first" onClick={() => saveRecipe(props.blend.name.trim() || 'Blend')}>
             Save as a recipe
           </button>
@@ -277,7 +271,12 @@ function HomeTest(props: {
       />
       <button type="button" onClick={() => changeBlend({ coefficient_m_s: fitted() })}>
         Use {formatNumber(unit().fromSI(fitted()), 2)}&#8239;{unit().label}
-      </button>
+      </button>{' '}
+      <SheetButton
+        sheet={() => coefficientSheet(props.blend.coefficient_m_s, props.half(lost()), after_s())}
+        units={props.context.units()}
+        of="the air at the film"
+      />
     </details>
   );
 }

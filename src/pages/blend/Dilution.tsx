@@ -13,10 +13,12 @@ import {
   mostOf,
   oilDensity,
   quantities,
+  recipeCostSheet,
   USES,
 } from '../../../sim/index.ts';
 import { changeBlend, NEAT, type KeptBlend } from '../../state/blend-store.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
+import { AmountRow, ChoiceRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { SheetButton } from '../working/SheetButton.tsx';
@@ -27,7 +29,7 @@ const WEIGHED_DROPS = 50;
 const PERCENT = { hint: 'share', significant: 2 } as const;
 
 /** While a share is dragged the picture comes first; the numbers of the dilution follow when the hand rests. */
-const LATEST_ms = 200;
+export const LATEST_ms = 200;
 
 export function Dilution(asked: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
   const followed = createDeferred(() => asked.blend, { timeoutMs: LATEST_ms });
@@ -87,46 +89,51 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
     <section class="dilution" aria-labelledby="dilution-title">
       <h3 id="dilution-title">Dilute it</h3>
       <div class="dilution-fields">
-        <label class="answer-choice">
-          <span>Used</span>
-          <select onChange={(event) => changeBlend({ use: USES[event.currentTarget.selectedIndex] ?? 'body' })}>
-            <For each={USES}>
-              {(use) => (
-                <option value={use} selected={use === props.blend.use}>
-                  {messages().use(use)}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <QuantityField
+        <ChoiceRow
+          label="Used"
+          value={props.blend.use}
+          options={USES.map((use) => ({ value: use, words: messages().use(use) }))}
+          onChoose={(use) => changeBlend({ use })}
+        />
+        <AmountRow
+          now={props.blend}
+          change={changeBlend}
+          of="product_m3"
           label="Product"
-          value={props.blend.product_m3}
+          units={units()}
           unit="m³"
           hint="oilVolume"
           min={1e-6}
           max={2e-3}
-          system={units()}
-          onCommit={(value) => changeBlend({ product_m3: value })}
         />
-        <QuantityField
+        <AmountRow
+          now={props.blend}
+          change={changeBlend}
+          of="strength"
           label="Oils in it"
-          value={props.blend.strength}
-          unit="1"
+          units={units()}
           hint="share"
           min={0.001}
           max={NEAT}
-          system={units()}
-          onCommit={(value) => changeBlend({ strength: value })}
         />
-        <QuantityField
+        <AmountRow
+          now={props.blend}
+          change={changeBlend}
+          of="dropsPer_mL"
           label="Drops in a millilitre"
-          value={props.blend.dropsPer_mL}
-          unit="1"
+          units={units()}
           min={10}
           max={112}
-          system={units()}
-          onCommit={(value) => changeBlend({ dropsPer_mL: value })}
+        />
+        <AmountRow
+          now={props.blend}
+          change={changeBlend}
+          of="carrierPrice"
+          label="Price of the fixed oil, a mL"
+          units={units()}
+          currency={reader().currency ?? null}
+          min={0}
+          max={10000}
         />
         <QuantityField
           label={`Weight of ${WEIGHED_DROPS} drops`}
@@ -213,7 +220,19 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
           units={units()}
           of="the number of drops"
         />{' '}
-        <Show when={cost() > 0}>It costs {q().cost(cost())}.</Show>
+        <Show when={cost() > 0}>
+          It costs {q().cost(cost())}.{' '}
+          <SheetButton
+            sheet={() =>
+              recipeCostSheet([
+                ...rows().map(({ oil, oil_m3 }) => ({ name: oil.name, oil_m3, price: oil.price })),
+                { name: 'fixed oil', oil_m3: carrier_m3(), price: props.blend.carrierPrice },
+              ])
+            }
+            units={units()}
+            of="the cost"
+          />
+        </Show>
       </p>
       <p>
         {messages().allergens(verdict())}{' '}

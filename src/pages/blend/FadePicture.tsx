@@ -5,6 +5,7 @@ import { colourOf } from '../../charts/model/palette.ts';
 import { createLook } from '../../charts/plot/look.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { createWidth } from '../../ui/width.ts';
+import { OdourPicture } from './OdourPicture.tsx';
 import {
   areasOf,
   layersOf,
@@ -198,6 +199,9 @@ export function FadePicture(props: FadePictureProps) {
           )}
         </Show>
       </div>
+      <Show when={width() > 0}>
+        <OdourPicture fading={props.fading} frame={frame()} width={width()} />
+      </Show>
       <div class="fade-controls screen-only">
         <button type="button" onClick={play}>
           {playing() ? 'Pause' : 'Play'}

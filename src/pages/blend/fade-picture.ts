@@ -11,6 +11,7 @@ import {
   logTimes,
   NOTE_CLASSES,
   oilDensity,
+  timeLeftAt,
   timeToLose,
   USUAL_SURFACES,
   type BlendFilm,
@@ -36,11 +37,13 @@ export interface Fading {
   readonly film: BlendFilm;
   readonly fade: Fade;
   readonly summary: FadeSummary;
+  /** Time by which a share has left, s. */
+  timeToLose(share: number): number;
 }
 
 const ROOM_K = 293.15;
 const EARLIEST_s = 10;
-const POINTS = 110;
+const POINTS = 80;
 /** Ends that the time axis may have, s: it jumps rarely while a share is dragged. */
 const HOUR_s = 3600;
 const ENDS_s = [1, 3, 10, 30, 100, 300, 1000, 3000, 10000].map((hours) => hours * HOUR_s);
@@ -80,7 +83,14 @@ export function fadingOf(blend: KeptBlend, end_s?: number): Fading | null {
   if (film === null) return null;
   const times = logTimes(EARLIEST_s, end_s ?? endOf(film), POINTS);
   const isReal = blend.real && film.isNeat;
-  return { film, fade: isReal ? fadeOfRealMixture(film, times) : fade(film, times), summary: fadeSummary(film) };
+  const faded = isReal ? fadeOfRealMixture(film, times) : fade(film, times);
+  const summary = fadeSummary(film);
+  return {
+    film,
+    fade: faded,
+    summary: isReal ? { ...summary, half_s: timeLeftAt(faded, 0.5), nineTenths_s: timeLeftAt(faded, 0.9) } : summary,
+    timeToLose: (share) => (isReal ? timeLeftAt(faded, share) : timeToLose(film, share)),
+  };
 }
 
 const NOTE_WORDS: Readonly<Record<NoteClass, string>> = {

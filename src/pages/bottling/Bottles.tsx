@@ -1,21 +1,24 @@
 /** How many bottles, how much peroxide their air can make, and how long the oil keeps in them. */
-import { For, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import {
   BOTTLE_SIZES_m3,
+  bottlesSheet,
   DISSOLVED_OXYGEN_mol_m3,
   FILL_RANGE,
   formatQuantity,
+  keepingSheet,
   peroxideAtFill,
   peroxideSheet,
 } from '../../../sim/index.ts';
 import { changeBottling } from '../../state/bottling-store.ts';
-import { QuantityField } from '../../ui/QuantityField.tsx';
 import { Toggle } from '../../ui/Toggle.tsx';
+import { ChoiceRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { spanWords } from './bottled-oil.ts';
 import type { BottlingPartProps } from './bottling-plan.ts';
 import { CurvePicture } from './CurvePicture.tsx';
+import { Amount } from './fields.tsx';
 
 const FILLS = Array.from({ length: 73 }, (_, k) => 0.25 + k * 0.01);
 
@@ -25,41 +28,21 @@ export function Bottles(props: BottlingPartProps) {
     <section aria-labelledby="bottles-title">
       <h3 id="bottles-title">Bottles</h3>
       <div class="dilution-fields">
-        <label class="answer-choice">
-          <span>Size</span>
-          <select
-            onChange={(event) =>
-              changeBottling({ bottle_m3: BOTTLE_SIZES_m3[event.currentTarget.selectedIndex] ?? 10e-6 })
-            }
-          >
-            <For each={BOTTLE_SIZES_m3}>
-              {(size) => (
-                <option value={size} selected={size === props.now.bottle_m3}>
-                  {props.plan.volume(size)}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <QuantityField
-          label="Filled to"
-          value={props.now.fill}
-          unit="1"
-          hint="share"
-          min={0.25}
-          max={FILL_RANGE[1]}
-          system={props.plan.units()}
-          onCommit={(value) => changeBottling({ fill: value })}
+        <ChoiceRow
+          label="Size"
+          value={props.now.bottle_m3}
+          options={BOTTLE_SIZES_m3.map((size) => ({ value: size, words: props.plan.volume(size) }))}
+          onChoose={(bottle_m3) => changeBottling({ bottle_m3 })}
         />
-        <QuantityField
+        <Amount of="fill" label="Filled to" units={props.plan.units()} hint="share" min={0.25} max={FILL_RANGE[1]} />
+        <Amount
+          of="store_K"
           label="Kept at"
-          value={props.now.store_K}
+          units={props.plan.units()}
           unit="K"
           hint="temperature"
           min={255.15}
           max={313.15}
-          system={props.plan.units()}
-          onCommit={(value) => changeBottling({ store_K: value })}
         />
         <Toggle on={props.now.openedOften} onChange={(on) => changeBottling({ openedOften: on })}>
           Opened often
@@ -72,7 +55,21 @@ export function Bottles(props: BottlingPartProps) {
           and a last one with {props.plan.volume(props.plan.filled().last_m3)},{' '}
           {formatQuantity(props.plan.filled().lastFill, '1', props.plan.units(), { hint: 'share' })} full
         </Show>
-        . The air in a full one can make {peroxide(props.plan.filled().peroxide_mol_m3)} of peroxide
+        .{' '}
+        <SheetButton
+          sheet={() =>
+            bottlesSheet(
+              props.oil.oil_m3,
+              props.now.filter,
+              props.now.dried ? props.plan.dried().lost_m3 : [0, 0],
+              props.now.bottle_m3,
+              props.now.fill,
+            )
+          }
+          units={props.plan.units()}
+          of="the number of bottles"
+        />{' '}
+        The air in a full one can make {peroxide(props.plan.filled().peroxide_mol_m3)} of peroxide
         <Show when={props.plan.filled().lastPeroxide_mol_m3}>
           {(most) => <>, in the last one {peroxide(most())}: use a smaller bottle for it, or use it first</>}
         </Show>
@@ -135,6 +132,11 @@ export function Bottles(props: BottlingPartProps) {
         <strong>It keeps about {spanWords(props.plan.keeps().life_s)}</strong>, perhaps{' '}
         {spanWords(props.plan.keeps().range_s[0])} or {spanWords(props.plan.keeps().range_s[1])}
         <Show when={props.plan.bestBefore()}>{(month) => <>: best before {month()}</>}</Show>.{' '}
+        <SheetButton
+          sheet={() => keepingSheet(props.oil.botanical, props.now.store_K, props.now.openedOften)}
+          units={props.plan.units()}
+          of="how long it keeps"
+        />{' '}
         <Source
           of={{
             kind: 'common-practice',

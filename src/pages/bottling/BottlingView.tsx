@@ -1,9 +1,10 @@
 /** After the still: settling, bottles, how long it keeps, labels, and the hydrosol. */
-import { createMemo, For, onMount, Show } from 'solid-js';
-import { botanicals, WATER_DROPS_m } from '../../../sim/index.ts';
+import { createMemo, onMount, Show } from 'solid-js';
+import { WATER_DROPS_m } from '../../../sim/index.ts';
+import { allPlants, openOwnPlants } from '../../state/own-plants-store.ts';
 import { bottling, changeBottling, openBottling, type Bottling } from '../../state/bottling-store.ts';
-import { QuantityField } from '../../ui/QuantityField.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
+import { ChoiceRow } from '../parts/fields.tsx';
 import { sentenceCase } from '../plants/plant-rows.ts';
 import { bottledOil, type BottledOil } from './bottled-oil.ts';
 import { createBottlingPlan, spanOrTime } from './bottling-plan.ts';
@@ -13,11 +14,15 @@ import { Hydrosol } from './Hydrosol.tsx';
 import { Labels } from './Labels.tsx';
 import { Settling } from './Settling.tsx';
 import './bottling.css';
+import { Amount } from './fields.tsx';
 
 const SETTLED_DROP_m = 20e-6;
 
 export function BottlingView(props: { readonly context: AnalysisContext }) {
-  onMount(() => void openBottling());
+  onMount(() => {
+    void openBottling();
+    void openOwnPlants();
+  });
   const oil = createMemo(() => bottledOil(bottling(), props.context.result()));
   const units = () => props.context.units();
   return (
@@ -47,28 +52,13 @@ export function BottlingView(props: { readonly context: AnalysisContext }) {
         </fieldset>
         <Show when={bottling().source === 'typed'}>
           <div class="answer-tools">
-            <label class="answer-choice">
-              <span>Plant</span>
-              <select onChange={(event) => changeBottling({ botanical: event.currentTarget.value })}>
-                <For each={botanicals}>
-                  {(plant) => (
-                    <option value={plant.id} selected={plant.id === bottling().botanical}>
-                      {sentenceCase(plant.name.value)}
-                    </option>
-                  )}
-                </For>
-              </select>
-            </label>
-            <QuantityField
-              label="Oil"
-              value={bottling().oil_m3}
-              unit="m³"
-              hint="oilVolume"
-              min={1e-7}
-              max={0.01}
-              system={units()}
-              onCommit={(value) => changeBottling({ oil_m3: value })}
+            <ChoiceRow
+              label="Plant"
+              value={bottling().botanical}
+              options={allPlants().map((plant) => ({ value: plant.id, words: sentenceCase(plant.name.value) }))}
+              onChoose={(botanical) => changeBottling({ botanical })}
             />
+            <Amount of="oil_m3" label="Oil" units={units()} unit="m³" hint="oilVolume" min={1e-7} max={0.01} />
           </div>
         </Show>
         <Show

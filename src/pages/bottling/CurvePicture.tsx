@@ -27,6 +27,8 @@ const LEFT_px = 60;
 const RIGHT_px = 16;
 const TOP_px = 28;
 const BOTTOM_px = 44;
+/** Marks may stand close together; the name of each next one stands a line higher. */
+const LINE_px = 16;
 
 export function CurvePicture(props: CurvePictureProps) {
   let host: HTMLDivElement | undefined;
@@ -84,7 +86,7 @@ export function CurvePicture(props: CurvePictureProps) {
           </text>
           <path class="curve-line" d={path()} />
           <For each={props.marks}>
-            {(mark) => {
+            {(mark, at) => {
               const right = () => x()(mark.x) > width() / 2;
               return (
                 <g>
@@ -92,7 +94,7 @@ export function CurvePicture(props: CurvePictureProps) {
                   <text
                     class="curve-label"
                     x={x()(mark.x) + (right() ? -10 : 10)}
-                    y={y()(mark.y) - 8}
+                    y={y()(mark.y) - 8 - LINE_px * at()}
                     text-anchor={right() ? 'end' : 'start'}
                   >
                     {mark.label}

@@ -2,12 +2,13 @@
 import { Show } from 'solid-js';
 import { countAfter, formatNumber, HYDROSOL, hydrosolLife, hydrosolSheet } from '../../../sim/index.ts';
 import { changeBottling } from '../../state/bottling-store.ts';
-import { QuantityField } from '../../ui/QuantityField.tsx';
+import { ChoiceRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { spanWords } from './bottled-oil.ts';
 import type { BottlingPartProps } from './bottling-plan.ts';
 import { CurvePicture } from './CurvePicture.tsx';
+import { Amount } from './fields.tsx';
 
 const GROWTH_DAYS = 60;
 const DAY_s = 86400;
@@ -21,30 +22,23 @@ export function Hydrosol(props: BottlingPartProps) {
         {(mass) => <p>The run leaves {props.plan.q().water(mass())} of hydrosol.</p>}
       </Show>
       <div class="dilution-fields">
-        <label class="answer-choice">
-          <span>Bottled</span>
-          <select
-            onChange={(event) =>
-              changeBottling({ hydrosolStart: event.currentTarget.value === 'clean' ? 'clean' : 'kitchen' })
-            }
-          >
-            <option value="kitchen" selected={props.now.hydrosolStart === 'kitchen'}>
-              as a kitchen does
-            </option>
-            <option value="clean" selected={props.now.hydrosolStart === 'clean'}>
-              hot, into clean glass
-            </option>
-          </select>
-        </label>
-        <QuantityField
+        <ChoiceRow
+          label="Bottled"
+          value={props.now.hydrosolStart}
+          options={[
+            { value: 'kitchen', words: 'as a kitchen does' },
+            { value: 'clean', words: 'hot, into clean glass' },
+          ]}
+          onChoose={(hydrosolStart) => changeBottling({ hydrosolStart })}
+        />
+        <Amount
+          of="hydrosol_K"
           label="Hydrosol kept at"
-          value={props.now.hydrosol_K}
+          units={props.plan.units()}
           unit="K"
           hint="temperature"
           min={274.15}
           max={308.15}
-          system={props.plan.units()}
-          onCommit={(value) => changeBottling({ hydrosol_K: value })}
         />
       </div>
       <p>
@@ -53,7 +47,7 @@ export function Hydrosol(props: BottlingPartProps) {
         <SheetButton
           sheet={() => hydrosolSheet(props.now.hydrosolStart, props.now.hydrosol_K)}
           units={props.plan.units()}
-          of="how long it keeps"
+          of="how long the hydrosol keeps"
         />{' '}
         <Source
           of={{

@@ -1,25 +1,31 @@
 /** Labels for the bottles, to print on plain paper. */
 import { createMemo } from 'solid-js';
-import { botanicals, libraryText } from '../../../sim/index.ts';
-import { changeBottling } from '../../state/bottling-store.ts';
+import { formatQuantity, libraryText, ownPlantName } from '../../../sim/index.ts';
+import { allPlants } from '../../state/own-plants-store.ts';
+import { changeBottling, USUAL_LABEL } from '../../state/bottling-store.ts';
 import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
-import { labelFor, type LabelText } from '../labels/label-sizes.ts';
+import { LABEL_SIZES, labelFor, type LabelSize, type LabelText } from '../labels/label-sizes.ts';
 import { identifiedBy, wild } from '../plants/gathered.ts';
 import { sentenceCase } from '../plants/plant-rows.ts';
+import { ChoiceRow, TextRow } from '../parts/fields.tsx';
 import type { BottlingPartProps } from './bottling-plan.ts';
 
 export function Labels(props: BottlingPartProps) {
   const reader = () => props.context.reader();
-  const plant = createMemo(() => botanicals.find(({ id }) => id === props.oil.botanical));
+  const sizeWords = ({ width_m, height_m }: LabelSize): string =>
+    [width_m, height_m].map((side) => formatQuantity(side, 'm', props.plan.units(), { hint: 'bore' })).join(' × ');
+  const plant = createMemo(() => allPlants().find(({ id }) => id === props.oil.botanical));
   const labelOf = (oil_m3: number): LabelText => {
-    const name = sentenceCase(plant()?.name.value ?? props.oil.botanical);
+    const name = sentenceCase((plant()?.name.value ?? ownPlantName(props.oil.botanical)) || 'your own plant');
     const origin = [
       props.now.origin.trim(),
       wild() && identifiedBy().trim() !== '' ? `gathered wild, identified by ${identifiedBy().trim()}` : '',
     ];
     return {
       name: `Essential oil of ${name.toLowerCase()}`,
-      under: `${plant()?.latinName.value ?? ''}, ${libraryText(plant()?.part.value ?? '', reader())}`,
+      under: [plant()?.latinName.value ?? '', libraryText(plant()?.part.value ?? '', reader())]
+        .filter((each) => each !== '')
+        .join(', '),
       lines: [
         `${props.plan.volume(oil_m3)}${props.now.batch.trim() === '' ? '' : `, batch ${props.now.batch.trim()}`}`,
         props.now.date === '' ? '' : `Distilled ${props.now.date}`,
@@ -42,45 +48,29 @@ export function Labels(props: BottlingPartProps) {
     <section aria-labelledby="labels-title" class="bottling-labels">
       <h3 id="labels-title">Labels</h3>
       <div class="dilution-fields">
-        <label class="answer-choice">
-          <span>Distilled on</span>
-          <input
-            type="date"
-            class="text-input"
-            value={props.now.date}
-            onChange={(event) => changeBottling({ date: event.currentTarget.value })}
-          />
-        </label>
-        <label class="answer-choice">
-          <span>Batch</span>
-          <input
-            class="text-input"
-            type="text"
-            maxLength={20}
-            value={props.now.batch}
-            onInput={(event) => changeBottling({ batch: event.currentTarget.value })}
-          />
-        </label>
-        <label class="answer-choice">
-          <span>Grown at</span>
-          <input
-            class="text-input"
-            type="text"
-            maxLength={60}
-            value={props.now.origin}
-            onInput={(event) => changeBottling({ origin: event.currentTarget.value })}
-          />
-        </label>
-        <label class="answer-choice">
-          <span>Own text</span>
-          <input
-            class="text-input"
-            type="text"
-            maxLength={120}
-            value={props.now.ownText}
-            onInput={(event) => changeBottling({ ownText: event.currentTarget.value })}
-          />
-        </label>
+        <TextRow label="Distilled on" type="date" value={props.now.date} onType={(date) => changeBottling({ date })} />
+        <TextRow label="Batch" longest={20} value={props.now.batch} onType={(batch) => changeBottling({ batch })} />
+        <TextRow
+          label="Grown at"
+          longest={60}
+          value={props.now.origin}
+          onType={(origin) => changeBottling({ origin })}
+        />
+        <TextRow
+          label="Own text"
+          longest={120}
+          value={props.now.ownText}
+          onType={(ownText) => changeBottling({ ownText })}
+        />
+        <ChoiceRow
+          label="Size of a label"
+          value={props.now.labelSize}
+          options={[
+            { value: USUAL_LABEL, words: 'the usual for the bottle' },
+            ...LABEL_SIZES.map((size) => ({ value: size.id, words: sizeWords(size) })),
+          ]}
+          onChoose={(labelSize) => changeBottling({ labelSize })}
+        />
       </div>
       <div class="answer-tools">
         <button type="button" class="is-first" onClick={printLabels}>
@@ -90,7 +80,10 @@ export function Labels(props: BottlingPartProps) {
           On plain paper: cut out and glue on. What you sell needs more: check your local rules.
         </span>
       </div>
-      <LabelSheet of={labels()} size={labelFor(props.now.bottle_m3)} />
+      <LabelSheet
+        of={labels()}
+        size={LABEL_SIZES.find(({ id }) => id === props.now.labelSize) ?? labelFor(props.now.bottle_m3)}
+      />
     </section>
   );
 }

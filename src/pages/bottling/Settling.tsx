@@ -1,36 +1,33 @@
 /** Standing until the water has left the oil. */
 import { For } from 'solid-js';
-import { standingSheet, WATER_DROPS_m } from '../../../sim/index.ts';
-import { changeBottling } from '../../state/bottling-store.ts';
-import { QuantityField } from '../../ui/QuantityField.tsx';
+import { dryingSheet, standingSheet, WATER_DROPS_m } from '../../../sim/index.ts';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { spanOrTime, type BottlingPartProps } from './bottling-plan.ts';
+import { Amount } from './fields.tsx';
 
 export function Settling(props: BottlingPartProps) {
   return (
     <section aria-labelledby="settle-title">
       <h3 id="settle-title">Let it settle</h3>
       <div class="dilution-fields">
-        <QuantityField
+        <Amount
+          of="height_m"
           label="Height of the oil"
-          value={props.now.height_m}
+          units={props.plan.units()}
           unit="m"
           hint="size"
           min={0.005}
           max={0.5}
-          system={props.plan.units()}
-          onCommit={(value) => changeBottling({ height_m: value })}
         />
-        <QuantityField
+        <Amount
+          of="standing_K"
           label="Temperature while it stands"
-          value={props.now.standing_K}
+          units={props.plan.units()}
           unit="K"
           hint="temperature"
           min={278.15}
           max={313.15}
-          system={props.plan.units()}
-          onCommit={(value) => changeBottling({ standing_K: value })}
         />
       </div>
       <div class="answer-table" role="region" aria-label="Time in which water drops leave the oil" tabindex="0">
@@ -80,6 +77,11 @@ export function Settling(props: BottlingPartProps) {
         <li>
           This oil holds about {props.plan.q().mass(props.plan.dried().water_kg)} of water that no standing removes,
           half or twice that. It clouds in the cold.{' '}
+          <SheetButton
+            sheet={() => dryingSheet(props.oil.composition, props.oil.oil_m3, props.now.standing_K)}
+            units={props.plan.units()}
+            of="the water that the oil holds"
+          />{' '}
           <Source of={{ kind: 'estimated', source: 'group contribution, good to a factor of two; never measured' }} />
         </li>
         <li>

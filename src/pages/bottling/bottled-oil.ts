@@ -1,5 +1,6 @@
 /** The oil that is bottled: what the run collected, or a plant's own oil in a typed amount. */
-import { botanicals, type OilShare, type RunResult } from '../../../sim/index.ts';
+import type { OilShare, RunResult } from '../../../sim/index.ts';
+import { allPlants } from '../../state/own-plants-store.ts';
 import type { Bottling } from '../../state/bottling-store.ts';
 
 export interface BottledOil {
@@ -28,7 +29,7 @@ export function bottledOil(of: Bottling, result: RunResult): BottledOil | null {
       run: scenario.name,
     };
   }
-  const plant = botanicals.find(({ id }) => id === of.botanical) ?? botanicals[0];
+  const plant = allPlants().find(({ id }) => id === of.botanical) ?? allPlants()[0];
   if (!plant) return null;
   return {
     botanical: plant.id,

@@ -9,8 +9,8 @@ export interface LabelSheetProps {
   readonly size: LabelSize;
 }
 
-/** More than a sheet of paper takes of the smallest. */
-export const MOST_LABELS = 40;
+/** Labels of a harvest; a page that lays out more would only be slow. */
+export const MOST_LABELS = 500;
 
 /** Prints the labels of the page and nothing else. */
 export function printLabels(): void {
@@ -40,6 +40,11 @@ export function LabelSheet(props: LabelSheetProps) {
           </div>
         )}
       </For>
+      <Show when={props.of.length > MOST_LABELS}>
+        <p class="screen-only">
+          {MOST_LABELS} labels are laid out here, of {props.of.length}. Print them again for the others.
+        </p>
+      </Show>
     </section>
   );
 }

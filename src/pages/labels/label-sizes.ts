@@ -11,7 +11,8 @@ export interface LabelSize {
 export const LABEL_SIZES: readonly LabelSize[] = [
   { id: 'small', upTo_m3: 10e-6, width_m: 0.06, height_m: 0.03 },
   { id: 'middle', upTo_m3: 30e-6, width_m: 0.075, height_m: 0.045 },
-  { id: 'large', upTo_m3: Infinity, width_m: 0.095, height_m: 0.065 },
+  { id: 'large', upTo_m3: 50e-6, width_m: 0.095, height_m: 0.065 },
+  { id: 'largest', upTo_m3: Infinity, width_m: 0.12, height_m: 0.08 },
 ];
 
 export const labelFor = (bottle_m3: number): LabelSize =>

@@ -2,8 +2,12 @@
 import { createMemo, For, onMount, Show } from 'solid-js';
 import {
   bedRoom,
+  batchesSheet,
   chargeFromPlant,
   COST_KINDS,
+  costSheet,
+  gardenSheet,
+  moistureSheet,
   costs,
   formatNumber,
   moistureFromWeighings,
@@ -216,8 +220,19 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
               <div>
                 <dt>Energy and cooling water</dt>
                 <dd>
-                  {q().energy(summary().energyFuel_J * of().batches.typical)},{' '}
-                  {q().water(summary().coolantUsed_kg * of().batches.typical)}, by the run on the bench
+                  {q().energy(summary().energyFuel_J * of().batches.typical)}{' '}
+                  <SheetButton
+                    sheet={() => batchesSheet('energy', summary().energyFuel_J, of())}
+                    units={units()}
+                    of="the energy"
+                  />
+                  , {q().water(summary().coolantUsed_kg * of().batches.typical)}{' '}
+                  <SheetButton
+                    sheet={() => batchesSheet('water', summary().coolantUsed_kg, of())}
+                    units={units()}
+                    of="the cooling water"
+                  />
+                  , by the run on the bench
                 </dd>
               </div>
               <Show when={of().area_m2}>
@@ -235,7 +250,14 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                 {(plants) => (
                   <div>
                     <dt>Plants in it</dt>
-                    <dd>{between(plants(), (value) => count(Math.ceil(value)))}</dd>
+                    <dd>
+                      {between(plants(), (value) => count(Math.ceil(value)))}{' '}
+                      <SheetButton
+                        sheet={() => gardenSheet(question() as QuantityQuestion, of())}
+                        units={units()}
+                        of="the number of plants"
+                      />
+                    </dd>
                   </div>
                 )}
               </Show>
@@ -271,6 +293,11 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
         />
         <p role="status">
           Water in it: {q().share(moistureFromWeighings(now().before_kg, now().after_kg))}.{' '}
+          <SheetButton
+            sheet={() => moistureSheet(now().before_kg, now().after_kg)}
+            units={units()}
+            of="the water in the plant"
+          />{' '}
           <button
             type="button"
             onClick={() =>
@@ -302,7 +329,12 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                 <Show when={of().plantAtPrice !== null}>
                   {' '}
                   At your price the plant of a batch may cost {q().cost(of().plantAtPrice)}.
-                </Show>
+                </Show>{' '}
+                <SheetButton
+                  sheet={() => costSheet(batch(), oilABatch_mL(), now().loss, of())}
+                  units={units()}
+                  of="the cost of a millilitre"
+                />
               </p>
               <ul class="cost-shares" aria-label="What the cost is made of">
                 <For each={COST_KINDS.filter((kind) => of().shares[kind] > 0)}>
