@@ -142,6 +142,7 @@ export { gentleAgainstHard, type GentleAndHard } from './answers/comparison/gent
 export {
   bandsOfFit,
   calibrate,
+  calibrateTogether,
   fittedScenario,
   FIT_NAMES,
   MOST_FACTORS,
@@ -344,6 +345,9 @@ export { runLengthMessages, toldRunLength, toldUncertain, type CarriedOnRun } fr
 export { comparisonMessages, toldComparison } from './messages/comparison.ts';
 export { recommendationMessages, toldRecommendation } from './messages/recommendation.ts';
 export { fitMessages, toldFit } from './messages/fit.ts';
+export type { LoggedStill } from './answers/calibration/factor-model.ts';
+export { nextRun, type NextRun, type NextRunFact } from './answers/next-run/next-run.ts';
+export { nextRunMessages } from './messages/next-run.ts';
 export { flowToTry, type CoilReading, type CoilTest } from './answers/home-tests/coil-test.ts';
 export { bandsOfTest, hindranceOf, homeTest, settingsOf, type HomeTestGiven } from './answers/home-tests/found.ts';
 export type { HeatUpTest } from './answers/home-tests/heat-up-test.ts';

@@ -1,17 +1,18 @@
 /** `limbeck fit`: correction factors of the model from the log of a real run. */
 import {
   bandsOfFit,
-  calibrate,
+  calibrateTogether,
   fitMessages,
   fittedScenario,
   FIT_NAMES,
   toldFit,
   USUAL_FIT,
   type FitName,
+  type Scenario,
 } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
-import { logFrom, logSource } from './log-file.ts';
+import { logFrom, logSources, refuseTwiceFromInput } from './log-file.ts';
 import { listOf, onlyWord, readerOf, readWords, textOf, UNITS, WITH, type Words } from './options.ts';
 import { toJson } from './print.ts';
 import { scenarioFrom } from './read-input.ts';
@@ -32,15 +33,34 @@ function factorsOf(words: Words): readonly FitName[] {
   return given as FitName[];
 }
 
+/** One still for all logs, or as many as there are logs, in their order. */
+function scenariosFor(words: Words, logs: number): readonly Scenario[] {
+  const { positionals } = words;
+  if (positionals.length > 1 && positionals.length !== logs)
+    throw new BadInput(
+      `${positionals.length} scenarios and ${logs} logs: name one scenario for all logs, or one for each.`,
+    );
+  const named = positionals.length > 1 ? positionals : [onlyWord(words, 'scenario')];
+  refuseTwiceFromInput([...named, ...logSources(words)]);
+  return named.map((source) => scenarioFrom(source, listOf(words, 'with')));
+}
+
 export function fitCommand(args: readonly string[]): string {
-  const words = readWords(args, { ...WITH, ...UNITS, log: { type: 'string' }, factors: { type: 'string' } });
-  const source = onlyWord(words, 'scenario');
-  const log = logSource(words, source);
-  const names = factorsOf(words);
+  const words = readWords(args, {
+    ...WITH,
+    ...UNITS,
+    log: { type: 'string', multiple: true },
+    factors: { type: 'string' },
+  });
   const reader = readerOf(words);
-  const { points, passedOver } = logFrom(log, reader);
-  const scenario = scenarioFrom(source, listOf(words, 'with'));
-  const fit = calibrate(scenario, points, names);
+  const names = factorsOf(words);
+  const sources = logSources(words);
+  const stills = scenariosFor(words, sources.length);
+  const read = sources.map((log) => logFrom(log, reader));
+  const logged = read.map(({ points }, place) => ({ points, scenario: (stills[place] ?? stills[0]) as Scenario }));
+  const [scenario] = stills as [Scenario];
+  const passedOver = [...new Set(read.flatMap((log) => log.passedOver))];
+  const fit = calibrateTogether(logged, names);
   if (!fit.ok)
     throw fit.problem.kind === 'broke-off'
       ? brokeOff(scenario, fit.problem, reader)

@@ -153,15 +153,16 @@ ${units}
   --seed N              whole number, 0 to ${MOST_SEED}; ${USUAL_SEED} when left out; the same seed gives the same draws
 
 ${runFooter}`,
-  fit: `limbeck fit <scenario> --log <file> [--factors name,name] [--with path=value]…
+  fit: `limbeck fit <scenario> [<scenario>…] --log <file> [--log <file>…] [--factors name,name] [--with path=value]…
 
-Fits correction factors of the model to the log of a real run, by weighted least squares. Prints JSON:
+Fits correction factors of the model to the log of a real run, by weighted least squares; with several logs one set
+of factors for all, each at its own scenario or all at the one that is named. Prints JSON:
   sentence              what the fit comes to
   factors[]             name, start, value, low and high (90 % interval), held when the log does not show it; pure numbers
   cannotTellApart[]     pairs of factors that the log cannot tell apart, with their correlation
   notes[]               what to know of the result, each a fact with its sentence
   columnsPassedOver[]   headings of the log that name no reading
-  residuals[]           kind (ends in its unit), time_s, value, sigma, predicted, scaled (difference over sigma)
+  residuals[]           log (its place, from 0), kind (ends in its unit), time_s, value, sigma, predicted, scaled (difference over sigma)
   fitted                scenario with the factors, to run again, and bands, the ranges they leave, for “predict --fit”
   chiSquare, degreesOfFreedom, reducedChiSquare, correlation, converged, runs
 

@@ -1,7 +1,7 @@
 /** The log of a real run as a file. */
 import { fitMessages, readPoints, understood, type Reader, type ReadPoints } from '../index.ts';
 import { BadInput, printable } from './bad-input.ts';
-import { textOf, type Words } from './options.ts';
+import { listOf, textOf, type Words } from './options.ts';
 import { readText } from './read-input.ts';
 
 /** Where the log is read from; refused where it is not named, or where the scenario takes standard input too. */
@@ -11,6 +11,19 @@ export function logSource(words: Words, scenario: string): string {
     throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
   if (scenario === '-' && log === '-') throw new BadInput('Standard input can be the scenario or the log, not both.');
   return log;
+}
+
+/** The logs of a command that takes several. */
+export function logSources(words: Words): readonly string[] {
+  const logs = listOf(words, 'log');
+  if (logs.length === 0)
+    throw new BadInput('--log is missing; it names the file with what was logged, or - for standard input.');
+  return logs;
+}
+
+export function refuseTwiceFromInput(sources: readonly string[]): void {
+  if (sources.filter((source) => source === '-').length > 1)
+    throw new BadInput('Standard input can be the scenario or the log, not both.');
 }
 
 /**

@@ -5,7 +5,7 @@ import {
   type Example,
   examples,
   bandsOfFit,
-  calibrate,
+  calibrateTogether,
   curveOver,
   ensembleDesign,
   findCorrelation,
@@ -14,6 +14,7 @@ import {
   hardestBoil,
   homeTest,
   leastWater,
+  nextRun,
   pairedDesign,
   runCourses,
   runLength,
@@ -40,6 +41,8 @@ import {
   type LessonAnswer,
   type LessonId,
   type LoggedPoint,
+  type LoggedStill,
+  type NextRun,
   type MemberResult,
   type NonFinite,
   type OwnAnswer,
@@ -108,8 +111,11 @@ export const analysisTasks = {
     pairedDesign(scenarios, draws, seed, own),
   pairedRuns: (design: PairedDesign, indices: readonly number[]): readonly PairedRun[] =>
     indices.map((index) => runPaired(design, index)),
-  calibrate(scenario: Scenario, points: readonly LoggedPoint[], names: readonly FitName[]): FitAnswer {
-    const calibration = calibrate(scenario, points, names);
+  nextRun: (scenario: Scenario, points: readonly LoggedPoint[]): NextRun => nextRun(scenario, points),
+  /** Fits the first log, together with the others. */
+  calibrate(stills: readonly LoggedStill[], names: readonly FitName[]): FitAnswer {
+    const calibration = calibrateTogether(stills, names);
+    const scenario = (stills[0] as LoggedStill).scenario;
     return {
       calibration,
       fitted: calibration.ok

@@ -67,6 +67,9 @@ describe('my runs', () => {
     await page.getByRole('textbox', { name: /Save the fitted still as/ }).fill('South bed, as it gives');
     await page.getByRole('button', { name: 'Save', exact: true }).click();
     await page.getByText('Saved as “South bed, as it gives”.').waitFor();
+    await page.getByRole('button', { name: 'Plan the next from this' }).click();
+    await page.getByText(/are on the bench, with oil content ×/).waitFor(SEARCH);
+    await page.locator('.next-plan .rules, .next-plan .answer-quiet').last().waitFor(SEARCH);
 
     const csv = await downloaded(page, () => page.getByRole('button', { name: 'Save CSV of this log' }).click());
     expect(csv.text.split('\n').slice(0, 2)).toEqual(['time (min),oil (mL)', '30,2.6']);

@@ -2,11 +2,9 @@
  * Fit to logged runs: weighted least squares of up to three correction factors. Parameters are the logarithms of the
  * factors, so that none turns negative and an interval is a ratio.
  */
-import { leastSquares, normalMatrix, slopesOf } from '../../maths/least-squares.ts';
+import { leastSquares, normalMatrix } from '../../maths/least-squares.ts';
 import type { NonFinite, RunResult } from '../../run/result.ts';
-import { simulate } from '../../run/simulate.ts';
 import { fieldAt } from '../../scenario/fields.ts';
-import { LONGEST_RUN_S } from '../../scenario/limits.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import {
   predictedReading,
@@ -17,8 +15,8 @@ import {
   type ReadingProblem,
   type StatedUncertainty,
 } from './readings.ts';
+import { BrokenOff, FactorModel, SLOPE_STEP, type LoggedStill, type ReadLog } from './factor-model.ts';
 import { spreadOf, studentHalfWidth, type Matrix } from './statistics.ts';
-import { coarseScenario } from '../ensemble/ensemble.ts';
 import type { OwnBands } from '../ensemble/factors.ts';
 
 /** The factors that readings of a run can bear out; bend, mixing and evaporation act on them by way of others. */
@@ -46,6 +44,8 @@ export interface FittedFactor {
 }
 
 export interface Residual extends Reading {
+  /** Place of its log among those that were fitted together. */
+  readonly log: number;
   readonly predicted: number;
   /** Reading less prediction, over the reading's uncertainty. */
   readonly scaled: number;
@@ -109,8 +109,6 @@ export const USUAL_FIT: readonly FitName[] = ['oilContent', 'release'];
 const SPARE_READINGS = 2;
 const LEAST_FACTOR = 0.05;
 const GREATEST_FACTOR = 10;
-/** Step in the logarithm by which slopes are taken: well above the run's own graininess. */
-const SLOPE_STEP = 0.03;
 /** A factor whose doubling moves all readings together by less than this many uncertainties has no influence. */
 const LEAST_INFLUENCE = 1;
 const ALIKE = 0.95;
@@ -121,72 +119,6 @@ const FEW_SPARE = 3;
 const MOST_STEPS = 15;
 const SETTLED = 1e-4;
 const LEAST_MOVE = 1e-3;
-const RECORD_EVERY = 15;
-
-/** The model as a function of the logarithms of the chosen factors, each point computed once. */
-class FactorModel {
-  private readonly known = new Map<string, { readonly result: RunResult; readonly scaled: Float64Array }>();
-  private readonly scenario: Scenario;
-  private readonly names: readonly FitName[];
-  private readonly readings: readonly Reading[];
-
-  constructor(scenario: Scenario, names: readonly FitName[], readings: readonly Reading[]) {
-    this.names = names;
-    this.readings = readings;
-    const last = Math.max(...readings.map(({ time_s }) => time_s));
-    const coarse = coarseScenario({
-      ...scenario,
-      run: {
-        duration_s: Math.min(LONGEST_RUN_S, Math.max(60, last)),
-        stopAtShare: null,
-        stopAtOilRate_kg_s: null,
-        stopAtDistillate_kg: null,
-      },
-    });
-    // All segments are kept: with fewer the condenser would be fitted to their coarseness.
-    this.scenario = {
-      ...coarse,
-      advanced: {
-        ...coarse.advanced,
-        segments: scenario.advanced.segments,
-        recordEvery_s: Math.max(RECORD_EVERY, last / 2000),
-      },
-    };
-  }
-
-  get runs(): number {
-    return this.known.size;
-  }
-
-  private at(logs: readonly number[]): { readonly result: RunResult; readonly scaled: Float64Array } {
-    const key = logs.join(' ');
-    const found = this.known.get(key);
-    if (found) return found;
-    const changed = Object.fromEntries(this.names.map((name, index) => [name, Math.exp(logs[index] ?? 0)]));
-    const result = simulate({ ...this.scenario, factors: { ...this.scenario.factors, ...changed } });
-    if (result.failure !== null) throw new BrokenOff(result.failure);
-    const entry = {
-      result,
-      scaled: Float64Array.from(this.readings, (reading) => predictedReading(result, reading) / reading.sigma),
-    };
-    this.known.set(key, entry);
-    return entry;
-  }
-
-  /** Predictions over their uncertainties. */
-  scaled(logs: readonly number[]): Float64Array {
-    return this.at(logs).scaled;
-  }
-
-  result(logs: readonly number[]): RunResult {
-    return this.at(logs).result;
-  }
-
-  /** Slopes of the scaled predictions, by central differences: one row a factor. */
-  slopes(logs: readonly number[]): number[][] {
-    return slopesOf((at) => this.scaled(at), logs, SLOPE_STEP);
-  }
-}
 
 /** Least and greatest value of a factor. */
 const rangeOf = (name: FitName): readonly [number, number] => {
@@ -234,63 +166,69 @@ function notesOn(
   return notes;
 }
 
-/** A run of the fit whose calculation failed. */
-class BrokenOff extends Error {
-  readonly failure: NonFinite;
-
-  constructor(failure: NonFinite) {
-    super('broke off');
-    this.failure = failure;
-  }
-}
-
 /**
  * @param points the log; @param names one to three factors to find; @param stated uncertainties that replace the
  * default ones
  */
-export function calibrate(
+export const calibrate = (
   scenario: Scenario,
   points: readonly LoggedPoint[],
   names: readonly FitName[],
   stated: StatedUncertainty = {},
+): Calibration => calibrateTogether([{ scenario, points }], names, stated);
+
+/**
+ * One set of factors for several runs of a still, which may differ in charge, heat and water. The first is the one
+ * whose factors are the start.
+ */
+export function calibrateTogether(
+  stills: readonly LoggedStill[],
+  names: readonly FitName[],
+  stated: StatedUncertainty = {},
 ): Calibration {
   try {
-    return fitted(scenario, points, names, stated);
+    return fitted(stills, names, stated);
   } catch (error) {
     if (!(error instanceof BrokenOff)) throw error;
     return { ok: false, problem: { kind: 'broke-off', ...error.failure } };
   }
 }
 
-function fitted(
-  scenario: Scenario,
-  points: readonly LoggedPoint[],
-  names: readonly FitName[],
-  stated: StatedUncertainty,
-): Calibration {
+function fitted(stills: readonly LoggedStill[], names: readonly FitName[], stated: StatedUncertainty): Calibration {
   const refuse = (problem: CalibrationProblem): Calibration => ({ ok: false, problem });
   const chosen = [...new Set(names)];
   if (chosen.length === 0 || chosen.length > MOST_FACTORS)
     return refuse({ kind: 'factor-count', count: chosen.length, most: MOST_FACTORS });
-  const readings = readingsOf(points, stated);
-  const problem = readingsProblem(readings);
-  if (problem !== null) return refuse(problem);
+  const all = stills.map((still): ReadLog => ({ still, readings: readingsOf(still.points, stated) }));
+  const problem = all.map(({ readings }) => readingsProblem(readings)).find((found) => found !== null);
+  if (problem) return refuse(problem);
+  const logs = all.filter(({ readings }) => readings.length > 0);
+  const readings = logs.flatMap((log) => log.readings);
+  const [main] = stills;
+  if (!main)
+    return refuse({
+      kind: 'too-few-readings',
+      readings: 0,
+      factors: chosen.length,
+      needed: chosen.length + SPARE_READINGS,
+    });
+  const { scenario } = main;
   const needed = chosen.length + SPARE_READINGS;
   if (readings.length < needed)
     return refuse({ kind: 'too-few-readings', readings: readings.length, factors: chosen.length, needed });
 
   const startOf = (name: FitName): number => Math.min(GREATEST_FACTOR, Math.max(LEAST_FACTOR, scenario.factors[name]));
-  const first = new FactorModel(scenario, chosen, readings);
+  const first = new FactorModel(logs, chosen);
   const start = chosen.map((name) => Math.log(startOf(name)));
   const influence = first.slopes(start).map((row) => Math.LN2 * Math.hypot(...row));
   const free = chosen.filter((_, index) => (influence[index] ?? 0) >= LEAST_INFLUENCE);
   const held = chosen.filter((name) => !free.includes(name));
   if (free.length === 0) return refuse({ kind: 'nothing-shown', factors: chosen });
 
-  const model = held.length === 0 ? first : new FactorModel(scenario, free, readings);
+  const model = held.length === 0 ? first : new FactorModel(logs, free);
   const bounds = free.map(boundsOf);
   const {
-    parameters: logs,
+    parameters: found,
     squares: chiSquare,
     converged,
   } = leastSquares(
@@ -306,7 +244,7 @@ function fitted(
       mostSteps: MOST_STEPS,
     },
   );
-  const { covariance, correlation, condition } = spreadOf(normalMatrix(model.slopes(logs)));
+  const { covariance, correlation, condition } = spreadOf(normalMatrix(model.slopes(found)));
   const alike = alikePairs(free, correlation);
   const degrees = readings.length - free.length;
   const reduced = chiSquare / degrees;
@@ -316,7 +254,7 @@ function fitted(
     const index = free.indexOf(name);
     const was = scenario.factors[name];
     if (index < 0) return { name, start: was, value: was, low: LEAST_FACTOR, high: GREATEST_FACTOR, held: true };
-    const log = logs[index] ?? 0;
+    const log = found[index] ?? 0;
     const half = widening * Math.sqrt(covariance[index]?.[index] ?? 0);
     return {
       name,
@@ -327,14 +265,17 @@ function fitted(
       held: false,
     };
   });
-  const best = model.result(logs);
+  const best = model.results(found);
   return {
     ok: true,
     factors,
-    residuals: readings.map((reading) => {
-      const predicted = predictedReading(best, reading);
-      return { ...reading, predicted, scaled: (reading.value - predicted) / reading.sigma };
-    }),
+    residuals: logs.flatMap(({ still, readings: own }, place) =>
+      own.map((reading) => {
+        const predicted = predictedReading(best[place] as RunResult, reading);
+        const scaled = (reading.value - predicted) / reading.sigma;
+        return { ...reading, log: stills.indexOf(still), predicted, scaled };
+      }),
+    ),
     chiSquare,
     degreesOfFreedom: degrees,
     reducedChiSquare: reduced,
@@ -344,7 +285,7 @@ function fitted(
     runs: model.runs + (model === first ? 0 : first.runs),
     notes: [
       ...held.map((factor): FitNote => ({ kind: 'not-shown', factor, held: scenario.factors[factor] })),
-      ...notesOn(free, logs, alike, condition, reduced, degrees),
+      ...notesOn(free, found, alike, condition, reduced, degrees),
       ...(converged ? [] : [{ kind: 'unfinished' } as const]),
     ],
   };

@@ -233,7 +233,7 @@ function NumberPad(props: NumberPadProps) {
         <p class="answer-quiet">The last value. Type over it, or save it as it is.</p>
       </Show>
       <Show when={NUMBER_KINDS[props.kind].apart}>
-        <p class="answer-quiet">Kept with the run; the forecast does not use it.</p>
+        {(why) => <p class="answer-quiet">The forecast does not use this. {why()}</p>}
       </Show>
       <Show when={props.entry}>{(entry) => <When entry={entry()} reader={props.reader} />}</Show>
       <Show when={doubt()}>

@@ -233,7 +233,9 @@ function ForecastPanel(props: {
         </For>
       </dl>
       <p class="answer-quiet">
-        {props.working ? 'Making more likely runs near what you read… ' : ''}
+        {props.working
+          ? 'First look: more likely runs near what you read are being made, and the ranges will narrow. '
+          : ''}
         {words().ranges(props.facts)} {props.facts.at_s > 0 ? `As of ${q().time(props.facts.at_s)}. ` : ''}
         {words().watch}
       </p>

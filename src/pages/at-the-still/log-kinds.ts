@@ -12,8 +12,8 @@ interface NumberKind {
   readonly most: number;
   /** It only ever rises in a run. */
   readonly rises?: true;
-  /** The model does not use it. */
-  readonly apart?: true;
+  /** Why the forecast does not use it. */
+  readonly apart?: string;
 }
 
 export type NumberKindName = Extract<
@@ -21,6 +21,9 @@ export type NumberKindName = Extract<
   'oil' | 'distillate' | 'outlet' | 'tub' | 'lid' | 'drops' | 'pot-water' | 'heat' | 'tap'
 >;
 
+const LID = 'From the first steam on, a lid stands near the boil whatever the run gives. It is kept with the run.';
+const DROPS =
+  'How large your drops are nobody knows: weigh the distillate to count it. The drops are kept with the run.';
 const ICE_K = 273.15;
 const BOIL_K = 376.15;
 
@@ -29,8 +32,8 @@ export const NUMBER_KINDS: Readonly<Record<NumberKindName, NumberKind>> = {
   distillate: { words: 'Distillate so far', unit: 'kg', hint: 'water', least: 0, most: 500, rises: true },
   outlet: { words: 'Outlet', unit: 'K', hint: 'temperature', least: ICE_K, most: BOIL_K },
   tub: { words: 'Tub', unit: 'K', hint: 'temperature', least: ICE_K, most: BOIL_K },
-  lid: { words: 'Lid', unit: 'K', hint: 'temperature', least: ICE_K, most: BOIL_K, apart: true },
-  drops: { words: 'Drops a minute', unit: '1/min', hint: '', least: 0, most: 600, apart: true },
+  lid: { words: 'Lid', unit: 'K', hint: 'temperature', least: ICE_K, most: BOIL_K, apart: LID },
+  drops: { words: 'Drops a minute', unit: '1/min', hint: '', least: 0, most: 600, apart: DROPS },
   'pot-water': { words: 'Water left in the pot', unit: 'kg', hint: 'water', least: 0, most: 500 },
   heat: { words: 'Heat turned to', unit: '1', hint: 'share', least: 0, most: 1 },
   tap: { words: 'Tap turned to', unit: 'kg/s', hint: 'coolantFlow', least: 0, most: 1 },

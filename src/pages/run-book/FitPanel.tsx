@@ -10,6 +10,7 @@ import {
   type FitName,
   type FittedFactor,
   type LoggedPoint,
+  type LoggedStill,
   type Scenario,
   type UnitSystem,
 } from '../../../sim/index.ts';
@@ -22,13 +23,25 @@ import { errorMessage, wasGivenUp } from '../../workers/errors.ts';
 
 /** A fit, and what it was made of, so that the page can say when it is out of date. */
 export interface DoneFit {
-  readonly of: { readonly scenario: Scenario; readonly points: readonly LoggedPoint[] };
+  readonly of: {
+    readonly scenario: Scenario;
+    readonly points: readonly LoggedPoint[];
+    readonly together: readonly LoggedStill[];
+  };
   readonly answer: FitAnswer;
+}
+
+/** Another log of the book, with its still as it was logged. */
+export interface OtherLog extends LoggedStill {
+  readonly id: string;
+  readonly name: string;
 }
 
 export interface FitPanelProps {
   readonly scenario: Scenario;
   readonly points: readonly LoggedPoint[];
+  /** Other runs of the same still, which may be fitted together with this one. */
+  readonly others: readonly OtherLog[];
   readonly factors: readonly FitName[];
   readonly logName: string;
   readonly units: UnitSystem;
@@ -54,6 +67,17 @@ export function FitPanel(props: FitPanelProps) {
   const [problem, setProblem] = createSignal<string | null>(null);
   const [name, setName] = createSignal<string | null>(null);
   const [kept, setKept] = createSignal<string | null>(null);
+  const [taken, setTaken] = createSignal<ReadonlySet<string>>(new Set());
+  const together = createMemo<readonly LoggedStill[]>(() =>
+    props.others.filter(({ id }) => taken().has(id)).map(({ scenario, points }) => ({ scenario, points })),
+  );
+  const take = (id: string, on: boolean) =>
+    setTaken((before) => {
+      const after = new Set(before);
+      if (on) after.add(id);
+      else after.delete(id);
+      return after;
+    });
   const calibration = () => props.done?.answer.calibration ?? null;
   const fit = createMemo<Fit | null>(() => {
     const found = calibration();
@@ -74,7 +98,9 @@ export function FitPanel(props: FitPanelProps) {
   const outOfDate = () => {
     const done = props.done;
     return (
-      done !== null && JSON.stringify(done.of) !== JSON.stringify({ scenario: props.scenario, points: props.points })
+      done !== null &&
+      JSON.stringify(done.of) !==
+        JSON.stringify({ scenario: props.scenario, points: props.points, together: together() })
     );
   };
 
@@ -84,15 +110,16 @@ export function FitPanel(props: FitPanelProps) {
   };
   const start = async () => {
     const controller = new AbortController();
-    const of = { scenario: props.scenario, points: props.points };
+    const of = { scenario: props.scenario, points: props.points, together: together() };
     setFitting(controller);
     setProblem(null);
     setKept(null);
     try {
-      const answer = await workerPool().ask('calibrate', [of.scenario, of.points, props.factors], {
-        signal: controller.signal,
-        priority: 'high',
-      });
+      const answer = await workerPool().ask(
+        'calibrate',
+        [[of, ...of.together].map(({ scenario, points }) => ({ scenario, points })), props.factors],
+        { signal: controller.signal, priority: 'high' },
+      );
       props.onDone({ of, answer });
     } catch (error) {
       if (!wasGivenUp(error)) setProblem(`The fit stopped: ${errorMessage(error)}`);
@@ -144,6 +171,28 @@ export function FitPanel(props: FitPanelProps) {
           </For>
         </div>
       </fieldset>
+      <Show when={props.others.length > 0}>
+        <fieldset class="fit-factors">
+          <legend class="answer-quiet">
+            Fit together with other runs of this still: one set of factors for all, each run with its own charge, heat
+            and water.
+          </legend>
+          <div class="fit-choices">
+            <For each={props.others}>
+              {(other) => (
+                <label class="toggle fit-factor">
+                  <input
+                    type="checkbox"
+                    checked={taken().has(other.id)}
+                    onChange={(event) => take(other.id, event.currentTarget.checked)}
+                  />{' '}
+                  <span>{other.name === '' ? 'without a name' : other.name}</span>
+                </label>
+              )}
+            </For>
+          </div>
+        </fieldset>
+      </Show>
       <div class="answer-tools">
         <Show
           when={fitting()}

@@ -1,12 +1,20 @@
 /** One log: its name and notes, its readings, the model over them, and the fit. */
 import { createEffect, createMemo, createSignal, For, on, Show } from 'solid-js';
-import { englishReader, fitMessages, type LogReading, type RunResult, type Scenario } from '../../../sim/index.ts';
+import {
+  englishReader,
+  fitMessages,
+  readScenario,
+  type LogReading,
+  type RunResult,
+  type Scenario,
+} from '../../../sim/index.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { createQuery } from '../../state/query.ts';
 import { ChartGroup } from '../../charts/ChartGroup.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { FitPanel, type DoneFit } from './FitPanel.tsx';
+import { FitPanel, type DoneFit, type OtherLog } from './FitPanel.tsx';
+import { NextPlan } from './NextPlan.tsx';
 import { logChart, residualChart, type ModelLine } from './log-charts.ts';
 import { logTable } from './log-files.ts';
 import {
@@ -23,6 +31,7 @@ import {
   type TimeZero,
 } from '../../state/logbook.ts';
 import { writtenLogbook, type LoggedRun } from '../../state/logbook-schema.ts';
+import { logbook } from '../../state/logbook-store.ts';
 import { LogTable } from './LogTable.tsx';
 import { RunDetails } from './RunDetails.tsx';
 import { PasteBox } from './PasteBox.tsx';
@@ -41,6 +50,10 @@ const readStill = (scenario: unknown): string | null =>
   typeof scenario === 'object' && scenario !== null
     ? JSON.stringify({ ...scenario, name: '', note: '', factors: null })
     : null;
+
+/** What makes a still the same one, whatever it is charged with and however it is heated. */
+const builtAs = ({ pot, boiler, neck, condenser }: Scenario): string =>
+  JSON.stringify([{ ...pot, water_kg: 0, waterTemperature_K: 0 }, boiler, neck, condenser]);
 
 /** Fits of this visit, by log: they can be made again, so only the stills that are kept from them are stored. */
 const fits = new Map<string, DoneFit>();
@@ -70,6 +83,17 @@ export function LogEditor(props: LogEditorProps) {
   );
   const read = createMemo(() => readRows(props.log));
   const scenario = createMemo<Scenario>(() => props.context.result().scenario);
+  const others = createMemo<readonly OtherLog[]>(() => {
+    const own = builtAs(scenario());
+    return logbook().logs.flatMap((log): readonly OtherLog[] => {
+      if (log.id === props.log.id) return [];
+      const still = readScenario(log.scenario);
+      const { points } = readRows(log);
+      return still.ok && points.length > 0 && builtAs(still.scenario) === own
+        ? [{ id: log.id, name: log.name, scenario: still.scenario, points }]
+        : [];
+    });
+  });
   const fitted = () => fit()?.answer.fitted ?? null;
   const fittedRun = createQuery(workerPool(), 'run', () => {
     const found = fitted();
@@ -258,6 +282,7 @@ export function LogEditor(props: LogEditorProps) {
         scenario={scenario()}
         units={props.context.units()}
         points={read().points}
+        others={others()}
         factors={props.log.factors}
         logName={props.log.name}
         done={fit()}
@@ -271,6 +296,7 @@ export function LogEditor(props: LogEditorProps) {
           if (done) props.onKeep(name, done);
         }}
       />
+      <NextPlan log={props.log} fit={fit()} points={read().points} context={props.context} />
     </div>
   );
 }

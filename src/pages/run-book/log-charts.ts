@@ -162,7 +162,9 @@ const RESIDUAL_NAMES: Readonly<Record<ReadingKind, { readonly title: string; rea
 };
 
 /** What a fit leaves over: each reading less the model, in its own uncertainties; one lane a kind of reading. */
-export function residualChart({ residuals }: Fit, end_s: number): Chart {
+export function residualChart({ residuals: all }: Fit, end_s: number): Chart {
+  // Of runs that were fitted together, the one that is looked at comes first.
+  const residuals = all.filter(({ log }) => log === 0);
   const xs = Float64Array.from([0, end_s]);
   const flat = (value: number) => Float64Array.from([value, value]);
   const lane = (kind: ReadingKind): LinesLane => ({

@@ -4,6 +4,7 @@ import { normalScore, Xoshiro128 } from '../../../sim/answers/ensemble/random.ts
 import {
   bandsOfFit,
   calibrate,
+  calibrateTogether,
   DEFAULT_UNCERTAINTY,
   exampleScenario,
   fittedScenario,
@@ -233,5 +234,31 @@ describe('what follows from a fit', () => {
     expect(bands.oilContent).toMatchObject({ low: low / value, high: high / value });
     expect(bands.heldRate).toEqual(bands.takeUp);
     expect(Object.keys(bands).sort()).toEqual(['heldRate', 'oilContent', 'takeUp']);
+  });
+});
+
+describe('a fit of several runs together', () => {
+  const truth = { oilContent: 1.25, release: 0.8 } as const;
+  const small: Scenario = { ...scenario, charge: { ...scenario.charge, mass_kg: 0.6 * scenario.charge.mass_kg } };
+  const few = [32, 45, 60, 90];
+  const one = { scenario, points: logged(truth, ['oil_mL'], few, 11) };
+  const other = { scenario: small, points: logged(truth, ['oil_mL'], few, 12, 1, small) };
+
+  it('finds one set of factors, surer than one run alone', () => {
+    const both = calibrateTogether([one, other], ['oilContent', 'release']);
+    if (!both.ok) throw new Error(both.problem.kind);
+    const alone = fitOf(one.points, ['oilContent', 'release']);
+    for (const name of ['oilContent', 'release'] as const) {
+      const { low, high } = factor(both, name);
+      expect(low).toBeLessThan(truth[name]);
+      expect(high).toBeGreaterThan(truth[name]);
+      expect(high / low).toBeLessThan(factor(alone, name).high / factor(alone, name).low);
+    }
+    expect(both.residuals.map(({ log }) => log)).toEqual([0, 0, 0, 0, 1, 1, 1, 1]);
+  });
+
+  it('takes nothing from a log without readings', () => {
+    const empty = { scenario: small, points: [] };
+    expect(calibrateTogether([one, empty], ['oilContent'])).toMatchObject({ ok: true, degreesOfFreedom: 3 });
   });
 });

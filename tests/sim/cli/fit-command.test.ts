@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   bandsOfFit,
   calibrate,
+  calibrateTogether,
   englishReader,
   exampleScenario,
   fittedScenario,
@@ -183,5 +184,31 @@ describe('fit', () => {
     expect(complaints('fit', still, '--log', log, '--with', 'factors.oilContent=99')).toEqual([
       expect.stringMatching(/factors\.oilContent\): 99 is not possible/),
     ]);
+  });
+});
+
+describe('limbeck fit with several logs', () => {
+  it('fits one set of factors to all, at one scenario or each at its own', () => {
+    const short = written('short.csv', logText.split('\n').slice(0, 4).join('\n'));
+    const points = [readPoints(logText).points, readPoints(logText.split('\n').slice(0, 4).join('\n')).points];
+    const both = calibrateTogether(
+      points.map((each) => ({ scenario: brisk, points: each })),
+      ['oilContent'],
+    );
+    if (!both.ok) throw new Error(both.problem.kind);
+    for (const stills of [[still], [still, still]]) {
+      const said = answered('fit', ...stills, '--log', log, '--log', short, '--factors', 'oilContent') as {
+        readonly factors: readonly { readonly value: number }[];
+        readonly residuals: readonly { readonly log: number }[];
+      };
+      expect(said.factors[0]?.value).toBeCloseTo(both.factors[0]?.value ?? 0, 9);
+      expect(said.residuals.at(-1)?.log).toBe(1);
+    }
+  });
+
+  it('wants a scenario for all logs, or one for each', () => {
+    expect(complaints('fit', still, still, still, '--log', log, '--log', log).join(' ')).toContain(
+      '3 scenarios and 2 logs',
+    );
   });
 });

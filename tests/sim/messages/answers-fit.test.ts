@@ -29,6 +29,7 @@ const fit = (factors: readonly FittedFactor[], reducedChiSquare = 1, notes: read
   ok: true,
   factors,
   residuals: Array.from({ length: 7 }, (_, point) => ({
+    log: 0,
     point,
     kind: 'oil_mL',
     time_s: 60 * point,
