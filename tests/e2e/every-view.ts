@@ -170,6 +170,10 @@ async function walkAnswers(page: Page, look: Look): Promise<void> {
   await page.evaluate(() => (location.hash = '#lessons/side-by-side/hose'));
   await page.locator('.pair .plain-curve').first().waitFor(LATE);
   await look('two stills side by side');
+  await page.evaluate(() => (location.hash = '#lessons/write'));
+  await page.getByRole('button', { name: 'Open the lesson' }).click(LATE);
+  await page.getByText('Title is missing').waitFor();
+  await look('a lesson of one’s own, not whole yet');
   await goTo(page, 'Reference');
   const search = page.getByRole('searchbox', { name: 'Look up' });
   await search.waitFor(LATE);

@@ -179,7 +179,7 @@ export function Projector() {
               )}
             </For>
           </dl>
-          <div class="room-still">
+          <div class="room-still" inert>
             <StillDrawing
               scenario={bench.result().scenario}
               result={bench.result()}

@@ -81,7 +81,7 @@ function OneStill(props: OneStillProps) {
       <h3>
         {props.letter} <GroupDash id={LETTERS.indexOf(props.letter)} /> {props.name}
       </h3>
-      <div class="pair-drawing">
+      <div class="pair-drawing" inert>
         <Show when={props.still.result()}>
           {(result) => (
             <StillDrawing
