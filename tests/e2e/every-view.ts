@@ -168,7 +168,7 @@ async function walkAnswers(page: Page, look: Look): Promise<void> {
   await page.locator('.big-numbers').waitFor(LATE);
   await look('a lesson, revealed');
   await page.evaluate(() => (location.hash = '#lessons/side-by-side/hose'));
-  await page.locator('.pair .plain-curve').first().waitFor(LATE);
+  await page.locator('.pair-numbers dd').last().waitFor(LATE);
   await look('two stills side by side');
   await page.evaluate(() => (location.hash = '#lessons/write'));
   await page.getByRole('button', { name: 'Open the lesson' }).click(LATE);
