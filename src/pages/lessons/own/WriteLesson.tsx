@@ -175,13 +175,15 @@ export function WriteLesson(props: { readonly reader: Reader }) {
           <For each={now().options.map((_, place) => place)}>
             {(place) => (
               <div class="write-option">
-                <input
-                  type="radio"
-                  name={`${kindName}-right`}
-                  aria-label={`${words().option(place + 1)} is right`}
-                  checked={now().right === place}
-                  onChange={() => changeDraft({ right: place })}
-                />
+                <label class="write-right">
+                  <input
+                    type="radio"
+                    name={`${kindName}-right`}
+                    checked={now().right === place}
+                    onChange={() => changeDraft({ right: place })}
+                  />
+                  <span class="visually-hidden">{words().option(place + 1)} is right</span>
+                </label>
                 <input
                   class="text-input"
                   maxLength={TEXT_LENGTHS.option}
