@@ -268,6 +268,10 @@ export {
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
+export { burnerFor, ownRate, type BurnerSize } from './answers/other-parts/burner.ts';
+export { leastTub, type LeastTub } from './answers/other-parts/least-tub.ts';
+export { burnerSheet } from './explain/burner.ts';
+export { otherPartsMessages } from './messages/other-parts.ts';
 export { sizedLengthSheet } from './explain/sized-length.ts';
 export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/condenser-size/heat-and-water.ts';
 export { coilBendRadius, coilFit, coilRise, coilTurns, longestCoil, type CoilFit } from './geometry/coil.ts';

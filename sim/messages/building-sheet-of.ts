@@ -34,6 +34,8 @@ export interface SheetOptions {
   readonly prices: PriceList;
   /** How far a coil opens when it is let go, share of its diameter. */
   readonly springBack?: number;
+  /** What is told of the tub and the heat, to stand with what to buy. */
+  readonly others?: readonly string[];
 }
 
 /**
@@ -43,7 +45,7 @@ export interface SheetOptions {
 export function buildingSheetOf(
   scenario: Scenario,
   size: TubeSize,
-  { prices, springBack }: SheetOptions,
+  { prices, springBack, others = [] }: SheetOptions,
   reader: Reader,
 ): BuildingSheet | null {
   const { lengthWithMargin_m, peakVapour_kg_s, verdict } = size;
@@ -73,6 +75,7 @@ export function buildingSheetOf(
         ...(coil === null ? [] : [coil]),
         ...words.fittings(scenario, sizing.tubeName(size)),
         ...words.separator(measures),
+        ...others,
       ]),
       section(headings.tools, words.tools(scenario)),
       section(headings.touch, [...words.touch(scenario), ...hazardMessages(scenario, reader)]),

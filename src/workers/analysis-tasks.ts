@@ -13,6 +13,7 @@ import {
   gentleAgainstHard,
   hardestBoil,
   homeTest,
+  leastTub,
   leastWater,
   nextRun,
   pairedDesign,
@@ -37,6 +38,7 @@ import {
   type GentleAndHard,
   type HardestBoil,
   type HomeTestGiven,
+  type LeastTub,
   type LeastWater,
   type LessonAnswer,
   type LessonId,
@@ -134,6 +136,7 @@ export const analysisTasks = {
   ): SizedTube => sizeTubeFrom(scenario, tubeNamed(id), options, seen),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
   leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),
+  leastTub: (scenario: Scenario, draw: Draw): LeastTub | null => leastTub(scenario, draw),
   outlets: (
     scenario: Scenario,
     axis: MapAxis,

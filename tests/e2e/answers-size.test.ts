@@ -22,6 +22,21 @@ describe('how much tube', () => {
     expect(await page.locator('.map-isotherm').count()).toBeGreaterThan(2);
     expect(await page.locator('.map-label.is-escapes').textContent()).toBe('steam escapes');
 
+    await expect.poll(() => page.locator('.map-doubtful').getAttribute('d'), SEARCH).toMatch(/^M/);
+    const others = page.getByRole('region', { name: 'Separator, tub and heat' });
+    await expect
+      .poll(() => others.textContent(), SEARCH)
+      .toMatch(/Separator: .* inside.*Tub: without running water.*Heat: .* of distillate needs/);
+
+    await page.getByRole('button', { name: 'Show the working', exact: true }).click();
+    const working = page.getByRole('dialog', { name: 'The working' });
+    const headline = /: ([\d.]+\sm) of 12/.exec((await lead.textContent()) ?? '')?.[1] ?? 'none';
+    await expect
+      .poll(() => working.locator('.working-result').textContent(), SEARCH)
+      .toBe(`Length that is enough: ${headline}`);
+    await page.keyboard.press('Escape');
+    await working.waitFor({ state: 'hidden' });
+
     const picture = await downloaded(page, () => page.getByRole('button', { name: 'Save SVG of the picture' }).click());
     expect(picture.name).toBe('gentle-lavender-the-picture.svg');
     expect(picture.text).toContain('steam escapes');

@@ -48,6 +48,15 @@ const PIECES: Readonly<Record<CutPiece['kind'], string>> = {
 
 export const buildingSheet = (q: Quantities) => {
   const across = (value: number): string => q.size(value);
+  /** The narrowest separator that is enough, beside the own one. */
+  const separatorBore = ({ separator: { bore_m, leastBore_m } }: Pick<SheetMeasures, 'separator'>): string => {
+    if (leastBore_m === null)
+      return 'Separator: none keeps nearly all drops of this oil at this rate. Let the distillate stand.';
+    const keeps = `to keep ${q.share(LIMITS.captureShare)} of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`;
+    return bore_m < leastBore_m
+      ? `Separator: at the highest rate it needs ${q.size(leastBore_m)} inside ${keeps}`
+      : `Separator: at the highest rate ${q.size(leastBore_m)} inside is enough ${keeps}`;
+  };
   return {
     title: 'Building sheet',
     headings: {
@@ -149,8 +158,10 @@ export const buildingSheet = (q: Quantities) => {
       'Stay with it. Steam or vapour at the outlet means: heat off.',
       'Write down first drop, tub and distillate temperature every ten minutes. The run book fits the model to your still.',
     ] as readonly string[],
-    separator({ separator }: SheetMeasures): readonly string[] {
-      const { bore_m, crest_m, upper_m, leastBore_m, sinks, oilDensity_kg_m3, waterDensity_kg_m3 } = separator;
+    separatorBore,
+    separator(measures: SheetMeasures): readonly string[] {
+      const { separator } = measures;
+      const { crest_m, upper_m, sinks, oilDensity_kg_m3, waterDensity_kg_m3 } = separator;
       const [upper, leg] = sinks ? ['water', 'oil'] : ['oil', 'water'];
       const legs = `Separator: the ${leg} leg crests ${q.size(upper_m - crest_m)} below the ${upper} outlet. Both columns then weigh the same at ${q.temperature(RECEIVER_K)}.`;
       const alike =
@@ -159,15 +170,9 @@ export const buildingSheet = (q: Quantities) => {
               'This oil is almost as heavy as water: heights alone do not hold it apart. Let it stand and draw it off by hand.',
             ]
           : [];
-      const bore =
-        leastBore_m === null
-          ? 'No separator keeps nearly all drops of this oil at this rate. Let the distillate stand.'
-          : bore_m < leastBore_m
-            ? `At the highest rate it needs ${q.size(leastBore_m)} inside to keep ${q.share(LIMITS.captureShare)} of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`
-            : `At the highest rate ${q.size(leastBore_m)} inside is enough to keep ${q.share(LIMITS.captureShare)} of the oil drops in nine runs of ten; yours has ${q.size(bore_m)}.`;
       return [
         legs,
-        bore,
+        separatorBore(measures),
         ...alike,
         'Make the crest of the leg adjustable: slide it until oil and water meet where the drawing shows it.',
       ];

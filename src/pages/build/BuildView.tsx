@@ -3,7 +3,11 @@ import { createEffect, createMemo, createSignal, For, onMount, Show } from 'soli
 import {
   buildingSheetMessages,
   buildingSheetOf,
+  burnerFor,
   figureSvg,
+  isCoil,
+  otherPartsMessages,
+  ownRate,
   sheetSvg,
   sizingMessages,
   USUAL_SPRING_BACK,
@@ -45,9 +49,26 @@ export function BuildView(props: { readonly context: AnalysisContext }) {
   });
   const own = createQuery(workerPool(), 'sizeOwnTube', () => [question(), margin()], { priority: 'high' });
   onMount(() => void openPrices());
+  const tub = createQuery(workerPool(), 'leastTub', () => {
+    const size = own.answer();
+    const draw = size?.deciding[Math.floor((size.deciding.length - 1) / 2)];
+    if (!size || size.lengthWithMargin_m === null || !draw || !isCoil(scenario().condenser) || own.asking())
+      return null;
+    return [{ ...question(), condenser: { ...question().condenser, length_m: size.lengthWithMargin_m } }, draw];
+  });
+  /** What is told of the tub and of the heat for the rate that the run itself has. */
+  const others = () => {
+    const messages = otherPartsMessages(reader());
+    const result = props.context.result();
+    const burner = burnerFor(result, ownRate(result));
+    const found = tub.answer();
+    return [...(found ? [messages.tub(found, scenario())] : []), ...(burner ? [messages.burner(burner)] : [])];
+  };
   const sheet = createMemo(() => {
     const size = own.answer();
-    return size && buildingSheetOf(sized(), size, { prices: prices(), springBack: springBack() }, reader());
+    return (
+      size && buildingSheetOf(sized(), size, { prices: prices(), springBack: springBack(), others: others() }, reader())
+    );
   });
   const isShorter = () => (sheet()?.scenario.condenser.length_m ?? 0) > scenario().condenser.length_m + 0.005;
 

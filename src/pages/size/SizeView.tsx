@@ -28,6 +28,7 @@ import { WorkingButton } from '../working/WorkingButton.tsx';
 import { openPrices, prices } from '../../state/price-list.ts';
 import { basis, margin, setBasis, setMargin, sizedFor } from '../../state/size-choices.ts';
 import { BothHeats } from './BothHeats.tsx';
+import { OtherParts } from './OtherParts.tsx';
 import { PriceDialog } from './PriceDialog.tsx';
 import { CondenserMap } from './CondenserMap.tsx';
 import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts';
@@ -65,6 +66,9 @@ const roundedUp = (value: number): number => {
   const step = 10 ** (Math.floor(Math.log10(value)) - 2);
   return Number((Math.ceil(value / step) * step).toPrecision(3));
 };
+
+/** Of the draws that need about the length, the one that decides it. */
+const decidingDraw = (size: OwnTubeSize | null) => size?.deciding[Math.floor((size.deciding.length - 1) / 2)] ?? null;
 
 /** Scenarios are told apart by what they say, not by which object says it. */
 const bySaying = { equals: (a: Scenario, b: Scenario) => JSON.stringify(a) === JSON.stringify(b) };
@@ -112,6 +116,20 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const hardest = createQuery(pool, 'hardestBoil', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
   const least = createQuery(pool, 'leastWater', () => (pictured() ? [scenario()] : null), { quiet_ms: 500 });
 
+  /** The coil that is to be bought, in the run that the tub must last. */
+  const tub = createQuery(
+    pool,
+    'leastTub',
+    () => {
+      const size = own.answer();
+      const draw = decidingDraw(size);
+      if (!size || size.lengthWithMargin_m === null || draw === null || !isCoil(scenario().condenser) || own.asking())
+        return null;
+      return [{ ...asked(), condenser: { ...asked().condenser, length_m: size.lengthWithMargin_m } }, draw];
+    },
+    { quiet_ms: 500 },
+  );
+
   const axis = () => chosenAxis() ?? usualAxis(scenario());
   const nothingComes = () => own.answer()?.verdict === 'no-vapour';
   const needed = () => own.answer()?.length_m ?? null;
@@ -141,8 +159,8 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   // The band of the doubt comes once the picture is whole and it is known which run decides.
   createEffect(
     on([picture, bounds, map.running, own.answer, own.asking], ([still, within, running, size, asking]) => {
-      const draw = size?.deciding[Math.floor((size.deciding.length - 1) / 2)];
-      if (running || asking || !draw || size.length_m === null || map.field()?.bounds !== within) return;
+      const draw = decidingDraw(size);
+      if (running || asking || !draw || !size || size.length_m === null || map.field()?.bounds !== within) return;
       const deciding = withDrawn(still, draw);
       const of = JSON.stringify(deciding);
       if (map.doubt()?.bounds === within && doubtOf === of) return;
@@ -388,6 +406,10 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           </Show>
         </div>
       </section>
+
+      <Show when={!nothingComes()}>
+        <OtherParts result={props.context.result()} tub={tub} water={least} units={units()} />
+      </Show>
 
       <Show
         when={!nothingComes()}
