@@ -70,6 +70,12 @@ describe('a run at the still', () => {
     await logged(other, 'Oil so far 4.5').waitFor();
     await other.close();
 
+    // A locked phone freezes the page: nothing of it runs until it is seen again, and the clock has gone on.
+    const devtools = await page.context().newCDPSession(page);
+    await devtools.send('Page.setWebLifecycleState', { state: 'frozen' });
+    await devtools.send('Page.setWebLifecycleState', { state: 'active' });
+    await devtools.detach();
+    await pass(1);
     await page.context().setOffline(true);
     await typeOn(page, 'Outlet', '24');
     await page.context().setOffline(false);
