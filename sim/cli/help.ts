@@ -280,9 +280,10 @@ ${footer}`,
 What the library holds, as a table with units in the headings, or with --json every value with its source (SI units).
 
 ${footer}`,
-  schema: `limbeck schema
+  schema: `limbeck schema [plants]
 
-JSON Schema of a scenario file, with unit, source, default and allowed range of every field (SI units).
+JSON Schema of a scenario file, with unit, source, default and allowed range of every field (SI units); with “plants”
+that of a file of your own plants.
 
 ${footer}`,
   example: `limbeck example <id>

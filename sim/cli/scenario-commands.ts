@@ -1,5 +1,5 @@
 /** `limbeck schema` and `limbeck example`: what a scenario file may hold, and complete ones to start from. */
-import { examples, exampleScenario, scenarioJsonSchema } from '../index.ts';
+import { examples, exampleScenario, ownPlantsJsonSchema, scenarioJsonSchema } from '../index.ts';
 import { closestWords } from '../reference/closest-words.ts';
 import { BadInput } from './bad-input.ts';
 import { onlyWord, readWords } from './options.ts';
@@ -32,7 +32,9 @@ function complete(node: Node, source: string): Node {
 
 export function schemaCommand(args: readonly string[]): string {
   const { positionals } = readWords(args, {});
-  if (positionals.length > 0) throw new BadInput(`schema takes no words; “${positionals.join(' ')}” is one too many.`);
+  if (positionals.length === 1 && positionals[0] === 'plants') return toJson(ownPlantsJsonSchema());
+  if (positionals.length > 0)
+    throw new BadInput(`schema takes no word but “plants”; “${positionals.join(' ')}” is another.`);
   return toJson(complete(scenarioJsonSchema(), FORM));
 }
 

@@ -112,17 +112,21 @@ export type OwnPlantState = z.output<typeof state>;
 
 export const ownPlantsJsonSchema = (): Record<string, unknown> => z.toJSONSchema(ownPlantsSchema, { io: 'input' });
 
+/** Fields that are a range, each of which may be left open. */
+const OWN_RANGES = ['homeRun_s', 'plants_per_m2', 'harvest_kg_m2'] as const;
+export type OwnPlantRange = (typeof OWN_RANGES)[number];
+
 export type OwnPlantProblem =
   | { readonly kind: 'not-a-file-of-plants' }
   | { readonly kind: 'other-version'; readonly version: number }
   /** A field that cannot be read, by its path in the file. */
-  | { readonly kind: 'bad-field'; readonly path: string; readonly title: string | null }
+  | { readonly kind: 'bad-field'; readonly path: string }
   | { readonly kind: 'no-name' }
   | { readonly kind: 'name-taken'; readonly name: string }
   | { readonly kind: 'never-distil'; readonly name: string; readonly plants: string; readonly why: string }
   | { readonly kind: 'no-state'; readonly name: string }
   | { readonly kind: 'yields-out-of-order'; readonly name: string; readonly state: 'fresh' | 'dry' }
-  | { readonly kind: 'range-out-of-order'; readonly name: string; readonly title: string }
+  | { readonly kind: 'range-out-of-order'; readonly name: string; readonly field: OwnPlantRange }
   | { readonly kind: 'shares-not-whole'; readonly name: string; readonly sum: number }
   | { readonly kind: 'constituent-twice'; readonly name: string; readonly constituent: string }
   | {
@@ -179,9 +183,9 @@ export function ownPlantProblems(plant: OwnPlant): readonly OwnPlantProblem[] {
     const most_kg_m3 = (1 - LEAST_VOID) * stateOf(like, id).particleDensity_kg_m3.value;
     if (of.packing_kg_m3 > most_kg_m3) found.push({ kind: 'packed-too-tight', name, state: id, most_kg_m3 });
   }
-  for (const key of ['homeRun_s', 'plants_per_m2', 'harvest_kg_m2'] as const) {
+  for (const key of OWN_RANGES) {
     const of = plant[key];
-    if (of && of[0] > of[1]) found.push({ kind: 'range-out-of-order', name, title: RANGE_TITLES[key] });
+    if (of && of[0] > of[1]) found.push({ kind: 'range-out-of-order', name, field: key });
   }
   const sum = plant.composition.reduce((whole, { share }) => whole + share, 0);
   if (Math.abs(sum - 1) > WHOLE_WITHIN) found.push({ kind: 'shares-not-whole', name, sum });
@@ -192,12 +196,6 @@ export function ownPlantProblems(plant: OwnPlant): readonly OwnPlantProblem[] {
   }
   return found;
 }
-
-const RANGE_TITLES = {
-  homeRun_s: 'Run at home',
-  plants_per_m2: 'Plants on an area',
-  harvest_kg_m2: 'Harvest of a year',
-} as const;
 
 export type ReadOwnPlants =
   | { readonly ok: true; readonly plants: readonly OwnPlant[] }
@@ -215,7 +213,6 @@ export function readOwnPlants(input: unknown): ReadOwnPlants {
       ...read.error.issues.map(({ path }): OwnPlantProblem => ({
         kind: 'bad-field',
         path: path.map(String).join('.'),
-        title: null,
       })),
     );
   const { plants } = read.data;

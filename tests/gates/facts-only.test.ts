@@ -6,8 +6,13 @@ import { describe, expect, it } from 'vitest';
 
 const root = fileURLToPath(new URL('../..', import.meta.url));
 
-/** Scenarios to start from, and where limits come from: read as data, never said of a run. */
-const DATA = ['sim/run/examples.ts', 'sim/run/opening-example.ts', 'sim/run/limit-sources.ts'];
+/** Scenarios to start from, and where limits and own plants' figures come from: read as data, never said of a run. */
+const DATA = [
+  'sim/run/examples.ts',
+  'sim/run/opening-example.ts',
+  'sim/run/limit-sources.ts',
+  'sim/scenario/own-botanical.ts',
+];
 
 /** Three words one after another, each set off by a blank: `condensing-length` and `kg_s` are none. */
 const SENTENCE = /(?:[A-Za-z’'-]{2,} ){2,}[A-Za-z]/u;
@@ -19,7 +24,7 @@ const isText = (node: ts.Node): node is ts.StringLiteralLike | ts.TemplateExpres
 const STATES_ITSELF = new Set([
   ...['correlation', 'forReaders', 'alternative', 'withProperties'],
   ...['quantity', 'count', 'optionalQuantity', 'choice', 'text', 'schedule', 'meta', 'part'],
-  ...['factor', 'byGroup', 'materialOf'],
+  ...['factor', 'byGroup', 'materialOf', 'amount', 'words', 'range'],
 ]);
 const SHARED_SOURCES = new Set(['source', 'outside', 'botanical']);
 

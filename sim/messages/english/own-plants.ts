@@ -1,7 +1,13 @@
 /** What is wrong with a plant of the reader's own, in English. */
 import { constituentById } from '../../fluids/constituents.ts';
-import type { OwnPlantProblem } from '../../scenario/own-plants.ts';
+import type { OwnPlantProblem, OwnPlantRange } from '../../scenario/own-plants.ts';
 import type { Quantities } from '../quantities.ts';
+
+const RANGES: Readonly<Record<OwnPlantRange, string>> = {
+  homeRun_s: 'run at home',
+  plants_per_m2: 'plants on an area',
+  harvest_kg_m2: 'harvest of a year',
+};
 
 const STATE = { fresh: 'fresh', dry: 'dried' } as const;
 
@@ -25,7 +31,7 @@ export const ownPlants = (q: Quantities) => ({
       case 'yields-out-of-order':
         return `${problem.name}, ${STATE[problem.state]}: the least oil is at most the usual, and the usual at most the most.`;
       case 'range-out-of-order':
-        return `${problem.name}: the least comes before the most (${problem.title}).`;
+        return `${problem.name}: the least comes before the most (${RANGES[problem.field]}).`;
       case 'shares-not-whole':
         return `${problem.name}: the shares of the oil add up to ${q.share(problem.sum)}. They must add up to ${q.share(1)}.`;
       case 'constituent-twice':
