@@ -40,6 +40,10 @@ const keptOffline: Plugin = {
       const files = [...readdirSync(own), ...Object.keys(bundle)]
         .filter((file) => file !== OFFLINE_WORKER && !NOT_KEPT.test(file))
         .sort();
+      const entry = Object.values(bundle).find(
+        (made) => made.type === 'chunk' && made.facadeModuleId?.endsWith('index.html'),
+      );
+      if (!entry) throw new Error('no script is known that the page begins with');
       const build = createHash('sha256');
       for (const file of files) {
         const made = bundle[file];
@@ -47,7 +51,7 @@ const keptOffline: Plugin = {
           .update(file)
           .update(made ? (made.type === 'chunk' ? made.code : made.source) : readFileSync(join(own, file)));
       }
-      worker.code = `const offlineFiles = ${JSON.stringify(files)}, offlineBuild = '${build.digest('hex').slice(0, 16)}';\n${worker.code}`;
+      worker.code = `const offlineFiles = ${JSON.stringify(files)}, offlineEntry = ${JSON.stringify(entry.fileName)}, offlineBuild = '${build.digest('hex').slice(0, 16)}';\n${worker.code}`;
     },
   },
 };

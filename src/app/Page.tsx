@@ -16,6 +16,7 @@ import type { StartingPoint } from './StartDialog.tsx';
 import { keepBench } from '../state/kept-bench.ts';
 import type { KeptStore } from '../state/kept-store.ts';
 import type { AnalysisPlace } from '../state/places.ts';
+import { waitingBuild } from '../state/waiting-build.ts';
 import { isUnderWay } from '../state/run-under-way.ts';
 import './app.css';
 import './header.css';
@@ -44,9 +45,6 @@ const BENCH_SKIPS = [
   ['playback', 'To playback'],
   ['live-controls', 'To the live controls'],
 ] as const;
-
-const CANNOT_KEEP =
-  'This browser could not keep your work: its storage is full or blocked. Save the scenario as a file to have it later.';
 
 export function Page(props: PageProps) {
   const bench = useBench();
@@ -136,13 +134,9 @@ export function Page(props: PageProps) {
       <main id="main" tabindex="-1">
         <div class="page-notices">
           <Notice message={notice()} onDismiss={() => setNotice(null)} />
-          <Notice
-            message={props.initialStore.refused() ? CANNOT_KEEP : null}
-            action={{ words: 'Save the scenario', act: () => files.saveScenario() }}
-          />
-          <Show when={props.initialStore.clashes().length > 0}>
+          <Show when={waitingBuild() || props.initialStore.refused() || props.initialStore.clashes().length > 0}>
             <Suspense>
-              <KeptLines store={props.initialStore} />
+              <KeptLines store={props.initialStore} onSaveScenario={() => files.saveScenario()} />
             </Suspense>
           </Show>
         </div>

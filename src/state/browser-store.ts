@@ -25,6 +25,7 @@ export function keptStore(): KeptStore {
         globalThis.BroadcastChannel ? new BroadcastChannel('limbeck-kept') : null,
       ),
     oldEntries: async () => {
+      if (!(await indexedDB.databases()).some(({ name = '' }) => /^limbeck(?!-kept)/u.test(name))) return [];
       const { changesFrom, oldValues } = await import('./old-stores.ts');
       return changesFrom(await oldValues(drafts), Date.now());
     },

@@ -5,7 +5,6 @@
  */
 import { throttle } from '@solid-primitives/scheduled';
 import { createSignal, type Accessor } from 'solid-js';
-import { isObject } from '../../sim/index.ts';
 import { revisionOf, type Database, type Entry, type Put } from './database.ts';
 import type { Clash, Writer, Writes } from './kept-writes.ts';
 
@@ -99,29 +98,11 @@ export const within = <T>(longest_ms: number, work: Promise<T>): Promise<T> =>
 /** A key, what was kept there and the revision it was made from; builds before windows followed each other noted none. */
 export type Draft = readonly [key: string, entry: Entry | null, base?: string | null];
 
-const isDraft = (value: unknown): value is Draft => {
-  if (!Array.isArray(value)) return false;
-  const [key, entry] = value as readonly unknown[];
-  if (typeof key !== 'string') return false;
-  return (
-    entry === null ||
-    (isObject(entry) && typeof entry['version'] === 'number' && typeof entry['changed_ms'] === 'number')
-  );
-};
-
 export function readShape<T>(entry: Entry | null | undefined, shape: Shape<T>): Kept<T> {
   if (!entry) return { kind: 'nothing' };
   const value = entry.version <= shape.version ? shape.read(entry.value, entry.version) : null;
   return value === null ? { kind: 'unread', value: entry.value } : { kind: 'read', value };
 }
-
-/** Whether a note is of an earlier moment than what its own window has written since. */
-const isWritten = (draft: Entry | null, kept: Entry | undefined): boolean => {
-  if (!kept || !draft) return false;
-  const [by, count] = draft.revision?.split('.') ?? [];
-  const [keptBy, keptCount] = kept.revision?.split('.') ?? [];
-  return by === undefined ? draft.changed_ms <= kept.changed_ms : by === keptBy && Number(count) <= Number(keptCount);
-};
 
 export function createKeptStore({ database, drafts, window, writes, oldEntries, now }: KeptStoreParts): KeptStore {
   const [refused, setRefused] = createSignal(false);
@@ -150,17 +131,11 @@ export function createKeptStore({ database, drafts, window, writes, oldEntries, 
       // Full or refused: the database was asked too.
     }
   };
-  const takeDrafts = (): readonly Draft[] => {
+  const notes = (): readonly string[] => {
     try {
-      const names = Array.from({ length: drafts?.length ?? 0 }, (_, index) => drafts?.key(index) ?? '');
-      return names
-        .filter((name) => name.startsWith(DRAFTS))
-        .flatMap((name) => {
-          const text = drafts?.getItem(name) ?? '[]';
-          taken.set(name, text);
-          const noted: unknown = JSON.parse(text);
-          return Array.isArray(noted) ? noted.filter(isDraft) : [];
-        });
+      return Array.from({ length: drafts?.length ?? 0 }, (_, index) => drafts?.key(index) ?? '').filter((name) =>
+        name.startsWith(DRAFTS),
+      );
     } catch {
       return [];
     }
@@ -207,16 +182,10 @@ export function createKeptStore({ database, drafts, window, writes, oldEntries, 
   const open = async (): Promise<void> => {
     if (!(await database.get(MOVED_IN)))
       await database.put([...(await oldEntries()), { key: MOVED_IN, entry: entryOf(1, true) }]);
-    for (const [key, entry, base] of takeDrafts()) {
-      const kept = await database.get(key);
-      if (isWritten(entry, kept)) continue;
-      const before = pending.get(key);
-      const from = base === undefined ? revisionOf(kept) : base;
-      if (!before) seen.set(key, { revision: from });
-      pending.set(
-        key,
-        before ? { ...before, others: [...before.others, [key, entry, from]] } : { entry, keeping: null, others: [] },
-      );
+    for (const name of notes()) {
+      const text = drafts?.getItem(name) ?? '';
+      taken.set(name, text);
+      await (await writer()).takeUp(text);
     }
   };
   const opened = () =>

@@ -1,6 +1,7 @@
 /** Writes what has changed, and follows what other windows write. Nothing that two windows change at once is lost. */
+import { isObject } from '../../sim/index.ts';
 import { revisionOf, type Change, type Database, type Entry, type Outcome, type Put } from './database.ts';
-import { readShape, within, type Keeping, type Pending, type Seen, type Shape } from './kept-store.ts';
+import { readShape, within, type Draft, type Keeping, type Pending, type Seen, type Shape } from './kept-store.ts';
 
 /** Something that two windows have changed at once. */
 export interface Clash {
@@ -24,6 +25,8 @@ export interface Writer {
   write(): Promise<void>;
   follow(prefix: string, then: (key: string, entry: Entry | null) => void): void;
   catchUp(): Promise<void>;
+  /** Takes up what a window noted as it was left. */
+  takeUp(note: string): Promise<void>;
 }
 
 /** What the store and its writer share. */
@@ -51,6 +54,33 @@ const equal = (a: unknown, b: unknown): boolean => JSON.stringify(a) === JSON.st
 
 const asShape = (keeping: Keeping): Shape<unknown> =>
   'read' in keeping ? (keeping as Shape<unknown>) : { ...keeping, read: (value) => value ?? null };
+
+const isDraft = (value: unknown): value is Draft => {
+  if (!Array.isArray(value)) return false;
+  const [key, entry] = value as readonly unknown[];
+  if (typeof key !== 'string') return false;
+  return (
+    entry === null ||
+    (isObject(entry) && typeof entry['version'] === 'number' && typeof entry['changed_ms'] === 'number')
+  );
+};
+
+function draftsIn(note: string): readonly Draft[] {
+  try {
+    const noted: unknown = JSON.parse(note);
+    return Array.isArray(noted) ? noted.filter(isDraft) : [];
+  } catch {
+    return [];
+  }
+}
+
+/** Whether a note is of an earlier moment than what its own window has written since. */
+const isWritten = (draft: Entry | null, kept: Entry | undefined): boolean => {
+  if (!kept || !draft) return false;
+  const [by, count] = draft.revision?.split('.') ?? [];
+  const [keptBy, keptCount] = kept.revision?.split('.') ?? [];
+  return by === undefined ? draft.changed_ms <= kept.changed_ms : by === keptBy && Number(count) <= Number(keptCount);
+};
 
 export const writesOver = (channel: Channel | null): Writes => ({
   createWriter({ database, window, pending, seen, guarded, now, entryOf, opened, writeSoon, tell }) {
@@ -164,6 +194,21 @@ export const writesOver = (channel: Channel | null): Writes => ({
     return {
       /** One writing after the other: each begins from what the one before has left. */
       write: () => (last = last.catch(() => undefined).then(write)),
+      takeUp: async (note) => {
+        for (const [key, entry, base] of draftsIn(note)) {
+          const kept = await database.get(key);
+          if (isWritten(entry, kept)) continue;
+          const before = pending.get(key);
+          const from = base === undefined ? revisionOf(kept) : base;
+          if (!before) seen.set(key, { revision: from });
+          pending.set(
+            key,
+            before
+              ? { ...before, others: [...before.others, [key, entry, from]] }
+              : { entry, keeping: null, others: [] },
+          );
+        }
+      },
       catchUp: async () => {
         for (const { prefix } of followers) {
           const kept = await database.under(prefix);

@@ -32,6 +32,12 @@ export async function openPage(path = '', options: BrowserContextOptions = {}): 
   });
   const problems: string[] = [];
   watch(context, new URL(address).host, problems);
+  // Keeping the app offline fetches all its files: only for tests that ask for it.
+  if (options.serviceWorkers !== 'allow')
+    await context.addInitScript(() => {
+      if ('serviceWorker' in navigator)
+        navigator.serviceWorker.register = () => Promise.reject(new Error('not in this test'));
+    });
   const page = await context.newPage();
 
   onTestFinished(async ({ task }) => {
