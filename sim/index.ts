@@ -158,6 +158,7 @@ export {
 } from './answers/calibration/calibrate.ts';
 export {
   COLUMN_CHOICES,
+  lineReader,
   readPoints,
   understood,
   type ColumnMeaning,

@@ -1,5 +1,12 @@
 /** The rows of a log: cell by cell as they were typed, and what they say as points. */
-import { readPoints, type LoggedPoint, type LogReading, type PointsProblem, type ReadPoints } from '../../sim/index.ts';
+import {
+  lineReader,
+  readPoints,
+  type LoggedPoint,
+  type LogReading,
+  type PointsProblem,
+  type ReadPoints,
+} from '../../sim/index.ts';
 
 export const LOG_COLUMNS = ['time', 'oil', 'outlet', 'tub', 'distillate'] as const;
 export type LogColumn = (typeof LOG_COLUMNS)[number];
@@ -31,13 +38,6 @@ export function withBlankRows(rows: readonly LogRow[], blank: number): readonly 
 
 /** How the reader of pasted columns calls the units. */
 const SPELLED: Readonly<Record<string, string>> = { 'fl oz': 'floz' };
-
-export const headingsOf = ({ oil, temperature, distillate }: LogUnits): string =>
-  `time (min);oil (${SPELLED[oil] ?? oil});outlet (${temperature});tub (${temperature});distillate (${distillate})`;
-
-const cellText = (cell: string): string => cell.replace(/[;\t\r\n]/gu, ' ').trim();
-const lineOf = (row: LogRow): string =>
-  isBlank(row) ? '#' : LOG_COLUMNS.map((column) => cellText(row[column])).join(';');
 
 /** What the times of a log count from. */
 export const TIME_ZEROS = ['heat-on', 'first-drop', 'clock'] as const;
@@ -82,12 +82,53 @@ export interface ReadRows {
   readonly problems: ReadonlyMap<number, PointsProblem>;
 }
 
+/** What the columns of a log are, in the units that it is kept in. */
+function readingOf({ oil, temperature, distillate }: LogUnits): LogReading {
+  const degrees = temperature === '°C' ? '°c' : '°f';
+  return {
+    columns: [
+      { column: 'time_s', unit: 'min' },
+      { column: oil === 'g' || oil === 'oz' ? 'oil_kg' : 'oil_mL', unit: (SPELLED[oil] ?? oil).toLowerCase() },
+      { column: 'outlet_K', unit: degrees },
+      { column: 'tub_K', unit: degrees },
+      { column: 'distillate_kg', unit: distillate.toLowerCase() },
+    ],
+    decimal: 'comma',
+  };
+}
+
+type ReadRow = LoggedPoint | Omit<PointsProblem, 'line'>;
+
+/** What rows say, by how their log is read: of a long log an edit then reads one row anew. */
+const known = new Map<string, WeakMap<LogRow, ReadRow>>();
+const MOST_KNOWN = 8;
+
+function knownAs(how: string): WeakMap<LogRow, ReadRow> {
+  const found = known.get(how) ?? new WeakMap<LogRow, ReadRow>();
+  if (known.size >= MOST_KNOWN && !known.has(how)) known.clear();
+  known.set(how, found);
+  return found;
+}
+
 /** Rows of a log as points, with what is wrong in each. */
 export function readRows({ rows, units, ...origin }: LoggedRows): ReadRows {
-  const lines = rows.map((row) => lineOf({ ...row, time: sinceHeatOn(row.time, origin) }));
-  const { points, problems } = readPoints([headingsOf(units), ...lines].join('\n'));
-  if (rows.every(isBlank)) return { points: [], problems: new Map() };
-  return { points, problems: new Map(problems.map((problem) => [problem.line - 2, problem])) };
+  const reading = readingOf(units);
+  const read = lineReader(reading);
+  const before = knownAs(JSON.stringify([reading, origin.zero, origin.zeroAt]));
+  const points: LoggedPoint[] = [];
+  const problems = new Map<number, PointsProblem>();
+  rows.forEach((row, index) => {
+    if (isBlank(row)) return;
+    let said = before.get(row);
+    if (said === undefined) {
+      const timed = { ...row, time: sinceHeatOn(row.time, origin) };
+      said = read(LOG_COLUMNS.map((column) => timed[column].trim()));
+      before.set(row, said);
+    }
+    if ('kind' in said) problems.set(index, { ...said, line: index + 2 } as PointsProblem);
+    else points.push(said);
+  });
+  return { points: points.sort((a, b) => a.time_s - b.time_s), problems };
 }
 
 const scaled = (value: number | undefined, to: (value: number) => number): string => {

@@ -7,9 +7,11 @@ import type { NonFinite, RunResult } from '../../run/result.ts';
 import { fieldAt } from '../../scenario/fields.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import {
+  MOST_OF_A_KIND,
   predictedReading,
   readingsOf,
   readingsProblem,
+  thinned,
   type LoggedPoint,
   type Reading,
   type ReadingProblem,
@@ -76,6 +78,8 @@ export interface Fit {
 }
 
 export type FitNote =
+  /** So many readings were drawn together into so many means, which are as sure as all of them. */
+  | { readonly kind: 'thinned'; readonly readings: number; readonly means: number }
   /** Doubling the factor would not show in the readings, so it was held where it was. */
   | { readonly kind: 'not-shown'; readonly factor: FitName; readonly held: number }
   | ({ readonly kind: 'alike' } & AlikePair)
@@ -199,10 +203,16 @@ function fitted(stills: readonly LoggedStill[], names: readonly FitName[], state
   const chosen = [...new Set(names)];
   if (chosen.length === 0 || chosen.length > MOST_FACTORS)
     return refuse({ kind: 'factor-count', count: chosen.length, most: MOST_FACTORS });
-  const all = stills.map((still): ReadLog => ({ still, readings: readingsOf(still.points, stated) }));
-  const problem = all.map(({ readings }) => readingsProblem(readings)).find((found) => found !== null);
+  const whole = stills.map((still): ReadLog => ({ still, readings: readingsOf(still.points, stated) }));
+  const problem = whole.map(({ readings }) => readingsProblem(readings)).find((found) => found !== null);
   if (problem) return refuse(problem);
-  const logs = all.filter(({ readings }) => readings.length > 0);
+  const logs = whole
+    .filter(({ readings }) => readings.length > 0)
+    .map(({ still, readings }): ReadLog => ({
+      still,
+      readings: readings.length > MOST_OF_A_KIND ? thinned(readings) : readings,
+    }));
+  const given = whole.reduce((sum, log) => sum + log.readings.length, 0);
   const readings = logs.flatMap((log) => log.readings);
   const [main] = stills;
   if (!main)
@@ -284,6 +294,7 @@ function fitted(stills: readonly LoggedStill[], names: readonly FitName[], state
     converged,
     runs: model.runs + (model === first ? 0 : first.runs),
     notes: [
+      ...(readings.length < given ? [{ kind: 'thinned', readings: given, means: readings.length } as const] : []),
       ...held.map((factor): FitNote => ({ kind: 'not-shown', factor, held: scenario.factors[factor] })),
       ...notesOn(free, found, alike, condition, reduced, degrees),
       ...(converged ? [] : [{ kind: 'unfinished' } as const]),

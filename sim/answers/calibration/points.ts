@@ -265,6 +265,12 @@ function readingOf({ column, unit: spelt }: ColumnMeaning): ColumnReading {
   return { column, unit: found, spelt };
 }
 
+/** Reads lines of cells of which it is known what they are. */
+export function lineReader({ columns, decimal }: LogReading): (cells: readonly string[]) => LoggedPoint | LineProblem {
+  const readings = columns.map((meaning) => meaning && readingOf(meaning));
+  return (cells) => readLine(cells, readings, decimal);
+}
+
 const MINUTES_AND_OIL: readonly ColumnReading[] = [
   { column: 'time_s', unit: unit(60), spelt: 'min' },
   { column: 'oil_mL', unit: unit(1), spelt: 'ml' },

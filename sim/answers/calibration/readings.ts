@@ -108,3 +108,38 @@ export function readingsProblem(readings: readonly Reading[]): ReadingProblem | 
     sigma,
   };
 }
+
+/** Readings of a kind that a fit takes: a logger's thousands say no more of a few factors than their means. */
+export const MOST_OF_A_KIND = 300;
+
+/** The mean of readings of a kind, each by its certainty: as sure as all of them together. */
+function meanOf(readings: readonly Reading[]): Reading {
+  const [first] = readings as readonly [Reading, ...Reading[]];
+  let weight = 0;
+  let time_s = 0;
+  let value = 0;
+  for (const reading of readings) {
+    const own = 1 / (reading.sigma * reading.sigma);
+    weight += own;
+    time_s += own * reading.time_s;
+    value += own * reading.value;
+  }
+  return { ...first, time_s: time_s / weight, value: value / weight, sigma: 1 / Math.sqrt(weight) };
+}
+
+/** Readings that follow each other drawn together into means where there are more of a kind than a fit takes. */
+export function thinned(readings: readonly Reading[]): readonly Reading[] {
+  return READING_KINDS.flatMap((kind) => {
+    const own = readings.filter((reading) => reading.kind === kind);
+    if (own.length <= MOST_OF_A_KIND) return own;
+    own.sort((a, b) => a.time_s - b.time_s);
+    return Array.from({ length: MOST_OF_A_KIND }, (_, group) =>
+      meanOf(
+        own.slice(
+          Math.floor((group * own.length) / MOST_OF_A_KIND),
+          Math.floor(((group + 1) * own.length) / MOST_OF_A_KIND),
+        ),
+      ),
+    );
+  });
+}

@@ -259,6 +259,8 @@ export function fit(q: Quantities) {
           return `${FACTORS[note.factor].title} went to the end of its range, ${factor(note.value)}. Something else differs between still and model.`;
         case 'misses':
           return `The model misses the readings by about ${formatNumber(note.times, 1)} times their uncertainty. The intervals are wider by as much.`;
+        case 'thinned':
+          return `${note.readings} readings are many for a fit. They were drawn together into ${note.means} means, each as sure as the readings in it.`;
         case 'few-readings':
           return 'Few readings are left over, so the intervals are wide. Log more of them.';
         case 'unfinished':

@@ -242,3 +242,22 @@ describe('a file that is opened', () => {
       });
   });
 });
+
+describe('a log of 20,000 lines', () => {
+  test('is read at once, and a changed line without the others', () => {
+    const rows = Array.from({ length: 20_000 }, (_, line): LogRow => ({
+      ...EMPTY_ROW,
+      time: String(line / 60),
+      oil: '3,5',
+    }));
+    const started = performance.now();
+    const { points, problems } = readRows({ rows, units: METRIC });
+    const first = performance.now() - started;
+    expect([points.length, problems.size]).toEqual([20_000, 0]);
+    const changed = rows.map((row, line) => (line === 7 ? { ...row, oil: 'x' } : row));
+    const again = performance.now();
+    const after = readRows({ rows: changed, units: METRIC });
+    expect([...after.problems.keys()]).toEqual([7]);
+    expect(performance.now() - again).toBeLessThan(Math.max(100, first));
+  });
+});

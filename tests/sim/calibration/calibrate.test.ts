@@ -1,3 +1,4 @@
+import { MOST_OF_A_KIND, readingsOf, thinned } from '../../../sim/answers/calibration/readings.ts';
 import { describe, expect, it } from 'vitest';
 import { predictedReading } from '../../../sim/answers/calibration/readings.ts';
 import { normalScore, Xoshiro128 } from '../../../sim/answers/ensemble/random.ts';
@@ -260,5 +261,24 @@ describe('a fit of several runs together', () => {
   it('takes nothing from a log without readings', () => {
     const empty = { scenario: small, points: [] };
     expect(calibrateTogether([one, empty], ['oilContent'])).toMatchObject({ ok: true, degreesOfFreedom: 3 });
+  });
+});
+
+describe('a logger’s log', () => {
+  it('is drawn together into means that are as sure as all of its readings', () => {
+    const many = Array.from({ length: 6000 }, (_, second) => ({
+      time_s: second,
+      oil_mL: 10 + (second % 2),
+      tub_K: 300,
+    }));
+    const readings = readingsOf(many.slice(0, 3000));
+    const means = thinned(readings);
+    expect(means).toHaveLength(2 * MOST_OF_A_KIND);
+    const weight = (all: readonly { readonly sigma: number }[]) => all.reduce((sum, { sigma }) => sum + sigma ** -2, 0);
+    expect(weight(means)).toBeCloseTo(weight(readings), 3);
+    const oil = means.filter(({ kind }) => kind === 'oil_mL');
+    expect(oil.every(({ value }) => value > 10 && value < 11)).toBe(true);
+    expect(oil.every(({ time_s }, index) => index === 0 || time_s > (oil[index - 1]?.time_s ?? 0))).toBe(true);
+    expect(thinned(readings.slice(0, 100))).toHaveLength(100);
   });
 });

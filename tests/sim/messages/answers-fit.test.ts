@@ -94,6 +94,10 @@ describe('a fit', () => {
       { kind: 'misses', times: 2.34 },
       'The model misses the readings by about 2.3 times their uncertainty. The intervals are wider by as much.',
     ],
+    [
+      { kind: 'thinned', readings: 20000, means: 300 },
+      '20000 readings are many for a fit. They were drawn together into 300 means, each as sure as the readings in it.',
+    ],
     [{ kind: 'few-readings', spare: 2 }, 'Few readings are left over, so the intervals are wide. Log more of them.'],
     [{ kind: 'unfinished' }, 'The fit was stopped before it settled. Take it as a first guess and fit again from it.'],
   ])('has a note: %o', (note, sentence) => expect(plain(metric.note(note))).toBe(sentence));
