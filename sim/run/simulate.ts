@@ -219,12 +219,13 @@ export class Run {
       neck.temperature +
       condenser.condensate.enthalpy +
       coolant.outletTemperature +
+      coolant.meanTemperature() +
       separator.enthalpy;
     if (Number.isFinite(sound)) return true;
     const states: readonly (readonly [StateVariable, number])[] = [
       ['heat-source', source.stored],
       ['charge-oil', release.total(release.ready) + release.total(release.held)],
-      ['coolant-temperature', coolant.enthalpy() + coolant.outletTemperature],
+      ['coolant-temperature', coolant.enthalpy() + coolant.outletTemperature + coolant.meanTemperature()],
       ['separator-temperature', separator.enthalpy + separator.temperature],
       ['distillate-temperature', condenser.condensateTemperature],
       ['lid-temperature', head.temperature],

@@ -214,6 +214,7 @@ export function LogEditor(props: LogEditorProps) {
         <LogTable
           log={props.log}
           units={props.context.units()}
+          problems={read().problems}
           onRows={(rows) => props.onChange({ rows })}
           onPaste={(draft) => props.onChange({ draft })}
         />
