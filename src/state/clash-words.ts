@@ -10,7 +10,7 @@ export function clashWords({ key, mine, theirs, beside }: Clash): string | null 
   if (key.startsWith('compared'))
     return beside.length === 0
       ? null
-      : 'The comparison was changed in two windows at once. Both are kept: the other one stands under Files, My stills.';
+      : 'The comparison was changed in two windows at once. This window’s stands; the other window’s is kept too.';
   if (!/^(?:run-book|shelf)\//u.test(key)) return null;
   if (mine === undefined) return `${nameOf(theirs)} was changed in another window, so it is not deleted.`;
   const name = nameOf(mine);
