@@ -188,7 +188,7 @@ export function ReferenceView(props: ReferenceViewProps) {
         </section>
       </div>
       <p class="answer-quiet screen-only">
-        <a href="./notices.txt">Licences of what this page is made from</a>
+        This page is made from open libraries and fonts; <a href="./notices.txt">their licences</a> come with it.
       </p>
     </div>
   );
