@@ -3,7 +3,7 @@ import { createSignal, untrack } from 'solid-js';
 import * as z from 'zod/mini';
 import { FILTER_KINDS, type FilterKind, type HydrosolStart } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
 
 export interface Bottling {
   /** From the run on the bench, or typed. */

@@ -10,7 +10,7 @@ export function clashWords({ key, mine, theirs, beside }: Clash): string | null 
   if (key.startsWith('compared'))
     return beside.length === 0
       ? null
-      : 'The comparison was changed in two windows at once. This window’s stands; the other window’s is kept too.';
+      : 'The comparison was changed in two windows at once. Compare shows this window’s and offers the other.';
   if (!/^(?:run-book|shelf)\//u.test(key)) return null;
   if (mine === undefined) return `${nameOf(theirs)} was changed in another window, so it is not deleted.`;
   const name = nameOf(mine);

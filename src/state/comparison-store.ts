@@ -4,7 +4,7 @@ import { isObject, MOST_COMPARED, type RunResult, type Scenario } from '../../si
 import { keptStore } from './browser-store.ts';
 import { changedBy, madeAnew, originOf, readOrigin, type Origin } from './compared-origin.ts';
 import { withValueAtPath } from './field-path.ts';
-import type { Shape } from './kept-store.ts';
+import type { Kept, Shape } from './kept-shape.ts';
 import { newId } from './new-id.ts';
 import { CONFLICT, threeWay } from './three-way.ts';
 import type { WorkerPool } from '../workers/pool.ts';
@@ -63,17 +63,25 @@ const controllers = new Map<number, AbortController>();
 
 const [compared, setRuns] = createSignal<readonly ComparedRun[]>([]);
 const [opened, setOpened] = createSignal(false);
-export { compared };
+/** What other windows compared, by the key under which it is kept. */
+const [beside, setBeside] = createSignal<ReadonlyMap<string, readonly KeptRun[]>>(new Map());
+export { compared, beside as comparedBeside };
 
 const patch = (id: number, changed: Partial<ComparedRun>) =>
   setRuns((before) => before.map((each) => (each.id === id ? { ...each, ...changed } : each)));
 
-const keep = () =>
-  keptStore().keep(
-    KEY,
-    comparedShape,
-    compared().map(({ scenario, origin }): KeptRun => ({ scenario, origin })),
-  );
+const asKept = (): readonly KeptRun[] => compared().map(({ scenario, origin }) => ({ scenario, origin }));
+
+const keep = () => keptStore().keep(KEY, comparedShape, asKept());
+
+function noteBeside(key: string, kept: Kept<readonly KeptRun[]>): void {
+  setBeside((before) => {
+    const after = new Map(before);
+    if (kept.kind === 'read') after.set(key, kept.value);
+    else after.delete(key);
+    return after;
+  });
+}
 
 async function run(pool: WorkerPool, id: number, scenario: Scenario): Promise<void> {
   controllers.get(id)?.abort();
@@ -172,6 +180,23 @@ async function follow(pool: WorkerPool, kept: readonly KeptRun[]): Promise<void>
   );
 }
 
+/** Shows what another window compared; what stood here until now is kept in its place. */
+export async function exchangeCompared(pool: WorkerPool, key: string): Promise<void> {
+  const wanted = beside().get(key);
+  if (!wanted) return;
+  const readable = await readableOf(pool, wanted);
+  if (readable.length === 0) return;
+  const own = asKept();
+  keptStore().keep(key, comparedShape, own);
+  noteBeside(key, { kind: 'read', value: own });
+  setCompared(pool, readable);
+}
+
+export function deleteCompared(key: string): void {
+  keptStore().keep(key, comparedShape, undefined);
+  noteBeside(key, { kind: 'nothing' });
+}
+
 /** Opens what was compared at the last visit, else the still at hand. */
 export async function openCompared(pool: WorkerPool, atHand: Scenario): Promise<void> {
   if (opened()) return;
@@ -185,7 +210,12 @@ export async function openCompared(pool: WorkerPool, atHand: Scenario): Promise<
   keptStore().follow(KEY, comparedShape, (key, each) => {
     if (key === KEY && each.kind === 'read') void untrack(() => follow(pool, each.value));
   });
+  keptStore().follow(COMPARED_BESIDE, comparedShape, noteBeside);
   add(pool, readable.length > 0 ? readable : [{ scenario: atHand, origin: originOf(atHand) }]);
+  const others = await keptStore()
+    .readAll(COMPARED_BESIDE, comparedShape)
+    .catch(() => null);
+  for (const [key, each] of others ?? []) noteBeside(key, each);
 }
 
 const namesTaken = (): ReadonlySet<string> => new Set(compared().map(({ scenario }) => scenario.name));

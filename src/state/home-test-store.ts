@@ -3,7 +3,7 @@ import { createSignal, untrack } from 'solid-js';
 import * as z from 'zod/mini';
 import type { HomeTest, HomeTestGiven } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
 
 /** Values in SI by the names that the tests give them. */
 export type TestNotes = Readonly<Record<string, number | null>>;

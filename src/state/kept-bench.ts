@@ -1,7 +1,8 @@
 /** The bench as it is kept between visits. */
 import { createEffect, type Accessor } from 'solid-js';
 import { CURRENCIES, isObject, type Currency, type UnitSystem } from '../../sim/index.ts';
-import type { KeptStore, Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
+import type { KeptStore } from './kept-store.ts';
 import { SPEEDS, type Speed } from './playback.ts';
 
 export type Theme = 'auto' | 'light' | 'dark' | 'contrast' | 'projector';

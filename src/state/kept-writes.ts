@@ -1,7 +1,7 @@
 /** Writes what has changed, and follows what other windows write. Nothing that two windows change at once is lost. */
 import { isObject } from '../../sim/index.ts';
 import { revisionOf, type Change, type Database, type Entry, type Outcome, type Put } from './database.ts';
-import { readShape, within, type Draft, type Keeping, type Pending, type Seen, type Shape } from './kept-store.ts';
+import { readShape, within, type Draft, type Keeping, type Pending, type Seen, type Shape } from './kept-shape.ts';
 
 /** Something that two windows have changed at once. */
 export interface Clash {

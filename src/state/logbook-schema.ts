@@ -1,7 +1,7 @@
 /** The run book as it is kept and saved: what was logged at real runs, and the stills that were fitted to them. */
 import * as z from 'zod/mini';
 import { FIT_NAMES, MOST_FACTORS, type FitName, type OwnBands } from '../../sim/index.ts';
-import type { Keeping, Shape } from './kept-store.ts';
+import type { Keeping, Shape } from './kept-shape.ts';
 import { EMPTY_ROW, LOG_UNITS, TIME_ZEROS, type LoggedRows, type TimeZero } from './logbook.ts';
 import { newId } from './new-id.ts';
 import { factsSchema, type RunFacts } from './run-facts.ts';

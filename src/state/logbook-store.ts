@@ -2,7 +2,8 @@
 import { createSignal, untrack, type Accessor } from 'solid-js';
 import type { OwnBands, Scenario } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { Keeping, Kept, KeptStore, Shape } from './kept-store.ts';
+import type { Keeping, Kept, Shape } from './kept-shape.ts';
+import type { KeptStore } from './kept-store.ts';
 import {
   anyShape,
   logShape,

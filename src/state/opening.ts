@@ -2,7 +2,8 @@
 import type { RunResult } from '../../sim/index.ts';
 import type { RunClient } from '../workers/run-client.ts';
 import { BENCH_KEY, benchShape, type SavedBench } from './kept-bench.ts';
-import type { Kept, KeptStore } from './kept-store.ts';
+import type { Kept } from './kept-shape.ts';
+import type { KeptStore } from './kept-store.ts';
 
 export interface Opening {
   readonly result: RunResult;

@@ -12,7 +12,7 @@ import {
   type OwnPlantProblem,
 } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
 
 const KEY = 'own-plants';
 

@@ -2,7 +2,8 @@
 import { createSignal } from 'solid-js';
 import { isObject, NO_PRICES, type OwnPrice, type PriceList } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { KeptStore, Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
+import type { KeptStore } from './kept-store.ts';
 
 const KEY = 'tube-prices';
 

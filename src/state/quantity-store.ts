@@ -3,7 +3,7 @@ import { createSignal, untrack } from 'solid-js';
 import * as z from 'zod/mini';
 import { USUAL_CHAMBER_FILL, USUAL_LOSS } from '../../sim/index.ts';
 import { keptStore } from './browser-store.ts';
-import type { Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
 
 export interface Quantity {
   readonly botanical: string;

@@ -10,7 +10,7 @@ import {
   type StopRule,
   type Turn,
 } from '../../sim/index.ts';
-import type { Shape } from './kept-store.ts';
+import type { Shape } from './kept-shape.ts';
 
 export const ENTRY_KINDS = [
   'first-drop',

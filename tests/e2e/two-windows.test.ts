@@ -1,6 +1,7 @@
 /** Two windows of one browser that write at once. */
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
+import { exampleScenario } from '../../sim/index.ts';
 import { openPage } from './open-page.ts';
 
 const logOf = (page: Page) => page.getByRole('combobox', { name: 'Log', exact: true });
@@ -31,5 +32,33 @@ describe('two windows', () => {
       notes.push(await notesOf(one).inputValue());
     }
     expect(notes.sort()).toEqual(['', 'calm', 'windy']);
+  });
+
+  test('leave a comparison that found no room beside the one at hand, to be shown or deleted', async () => {
+    const { page } = await openPage('#run-book');
+    await page.getByRole('button', { name: 'New log' }).waitFor();
+    await page.evaluate(
+      async (scenarios) => {
+        const opening = indexedDB.open('limbeck-kept');
+        const database = await new Promise<IDBDatabase>((then) => (opening.onsuccess = () => then(opening.result)));
+        const writing = database.transaction('entries', 'readwrite');
+        const value = scenarios.map((scenario) => ({ scenario, origin: null }));
+        writing.objectStore('entries').put({ version: 2, changed_ms: 1, value, revision: 'b.1' }, 'compared-beside/b');
+        await new Promise((then) => (writing.oncomplete = then));
+        database.close();
+      },
+      [exampleScenario('class-glass')],
+    );
+    await page.evaluate(() => (location.hash = '#compare'));
+    const names = page.locator('.compare-name');
+    const other = page.getByText(/^Kept from another window/);
+    await other.waitFor();
+    const [atHand, glass] = [await names.first().inputValue(), exampleScenario('class-glass').name];
+    expect(await other.textContent()).toContain(glass);
+    await page.getByRole('button', { name: 'Show it and keep this one' }).click();
+    await expect.poll(() => names.first().inputValue()).toBe(glass);
+    await expect.poll(() => other.textContent()).toContain(atHand);
+    await page.getByRole('button', { name: 'Delete it' }).click();
+    await expect.poll(() => other.count()).toBe(0);
   });
 });

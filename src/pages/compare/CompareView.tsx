@@ -33,6 +33,7 @@ import { CheckMark } from '../parts/marks.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { CompareCard } from './CompareCard.tsx';
 import { Draws } from './Draws.tsx';
+import { OtherComparisons } from './OtherComparisons.tsx';
 import { createDrawsSession, type DrawsSession } from './draws-session.ts';
 import {
   addCompared,
@@ -236,6 +237,7 @@ export function CompareView(props: { readonly context: AnalysisContext }) {
             </button>
           </div>
         </Show>
+        <OtherComparisons />
         <div
           class="answer-lead"
           role="status"

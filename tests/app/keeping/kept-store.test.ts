@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
-import { createKeptStore, type KeptStoreParts, type Shape } from '../../../src/state/kept-store.ts';
+import type { Shape } from '../../../src/state/kept-shape.ts';
+import { createKeptStore, type KeptStoreParts } from '../../../src/state/kept-store.ts';
 import { writesOver } from '../../../src/state/kept-writes.ts';
 import { memoryDatabase, memoryDrafts } from './memory-database.ts';
 

@@ -2,7 +2,8 @@
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { comparedShape } from '../../../src/state/comparison-store.ts';
 import type { Entry } from '../../../src/state/database.ts';
-import { createKeptStore, type Kept, type KeptStore, type Shape } from '../../../src/state/kept-store.ts';
+import type { Kept, Shape } from '../../../src/state/kept-shape.ts';
+import { createKeptStore, type KeptStore } from '../../../src/state/kept-store.ts';
 import { writesOver, type Channel } from '../../../src/state/kept-writes.ts';
 import { logShape, type LoggedRun } from '../../../src/state/logbook-schema.ts';
 import { CONFLICT, threeWay } from '../../../src/state/three-way.ts';

@@ -17,7 +17,7 @@ import {
   type OwnQuestionKind,
 } from '../../../../sim/index.ts';
 import { keptStore } from '../../../state/browser-store.ts';
-import type { Shape } from '../../../state/kept-store.ts';
+import type { Shape } from '../../../state/kept-shape.ts';
 
 /** The still of a lesson: the one on the bench, the one that came with the lesson, or an example by its name. */
 export const FROM_BENCH = 'bench';
