@@ -238,12 +238,12 @@ const WHOLE_LENGTHS_s = [60, 10_800, 10_800, 10_800, 259_200];
 export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
   const { reach, plans = 'any' } = options;
   const drawn = scenarioFields.filter((field) => !COSTLY.has(field.path) && !JOINED.has(field.path));
-  const shares = reach === 'ends' ? SHARES_AT_ENDS : [0];
-  const values = fc.oneof(
-    ...shares.map((atEnds) => fc.tuple(...drawn.map((field) => valueOf(field, reach, plans, atEnds)))),
-  );
+  const valuesAt = (atEnds: number) => fc.tuple(...drawn.map((field) => valueOf(field, reach, plans, atEnds)));
+  const isAtEnds = reach === 'ends';
+  // Elsewhere nothing more is drawn than was before there were ends: the stills of a seed stay what they are.
+  const values = isAtEnds ? fc.oneof(...SHARES_AT_ENDS.map(valuesAt)) : valuesAt(0);
   const plant = fc.constantFrom<(string | null)[]>(null, null, ...botanicals.map((row) => row.id));
-  const length = fc.constantFrom(...WHOLE_LENGTHS_s);
+  const length = isAtEnds ? fc.constantFrom(...WHOLE_LENGTHS_s) : fc.constant(0);
   return fc
     .tuple(values, costOf(options), plant, ownOil, ice, length)
     .map(([list, cost, id, oil, additions, whole]) => {
@@ -253,8 +253,8 @@ export function anyScenario(options: RandomOptions): fc.Arbitrary<Scenario> {
       if (id === null) Object.assign(charge, { botanical: 'own', composition: oil });
       else Object.assign(charge, chargeFromBotanical(id));
       put(tree, 'cooling.ice', additions);
-      const duration_s = reach === 'ends' ? whole : Math.max(60, Math.min(259_200, cost.steps * cost.step_s));
-      const step_s = reach === 'ends' ? Math.min(10, Math.max(cost.step_s, whole / options.steps)) : cost.step_s;
+      const duration_s = isAtEnds ? whole : Math.max(60, Math.min(259_200, cost.steps * cost.step_s));
+      const step_s = isAtEnds ? Math.min(10, Math.max(cost.step_s, whole / options.steps)) : cost.step_s;
       put(tree, 'advanced', {
         step_s,
         recordEvery_s: Math.min(600, Math.max(step_s, duration_s / cost.rows)),
