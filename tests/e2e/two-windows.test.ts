@@ -21,8 +21,8 @@ describe('two windows', () => {
     for (const page of windows) await logOf(page).selectOption({ index: 0 });
     await Promise.all(windows.map((page, index) => notesOf(page).fill(index === 0 ? 'calm' : 'windy')));
     for (const page of windows) await expect.poll(() => logsOf(page).count()).toBe(3);
-    const said = await Promise.all(windows.map((page) => page.getByText('Both are kept').count()));
-    expect(said.sort()).toEqual([0, 1]);
+    const said = () => Promise.all(windows.map((page) => page.getByText('Both are kept').count()));
+    await expect.poll(async () => (await said()).sort()).toEqual([0, 1]);
 
     await one.reload();
     await expect.poll(() => logsOf(one).count()).toBe(3);

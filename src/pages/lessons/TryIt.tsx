@@ -16,6 +16,7 @@ import { PlainPlot, type PlainCurve } from '../../charts/plain/PlainPlot.tsx';
 import { createQuery } from '../../state/query.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import { BigNumbersOf } from './BigNumbersOf.tsx';
+import { Explained } from './Explained.tsx';
 
 export interface ControlInputProps {
   readonly control: Control;
@@ -106,7 +107,7 @@ export function TryIt(props: TryItProps) {
   });
   return (
     <div class="try-it">
-      <p>{props.words.tryIt.says}</p>
+      <Explained text={props.words.tryIt.says} reader={props.reader} />
       <ControlInput
         control={props.lesson.tryIt}
         words={props.words.tryIt}
