@@ -142,17 +142,18 @@ function inside(moment: CondenserMoment, { left, width, top, bore }: Tube, drift
   const surface = (share: number): number => foot - FULL_OF_LIQUID * bore * (1 - share);
   const crest = Array.from(vapourShare, (share, cell) => `L${left + (cell + 1) * step} ${surface(share)}`).join('');
   marks.push({ tag: 'path', d: `M${left} ${foot}${crest}V${foot}Z`, fill: 'water', opacity: 0.55 });
+  let dots = '';
   for (let dot = 0; dot < DOTS; dot += 1) {
-    // Heights by squares: multiples would stand in slanting rows.
-    const at = { x: scattered(dot).x, y: (0.618034 * dot * dot) % 1 };
-    const along = (at.x + drift / width) % 1;
+    const along = (scattered(dot).x + drift / width) % 1;
     const share = along * vapourShare.length < 1 ? 1 : cellAtShare(vapourShare, along - 1 / vapourShare.length);
     // As many dots of a length as there is vapour left in it.
     if ((dot + 0.5) / DOTS > share) continue;
     const depth = surface(cellAtShare(vapourShare, along)) - top - 6;
-    if (depth > 0)
-      marks.push({ tag: 'circle', cx: left + along * width, cy: top + 3 + at.y * depth, r: 1.3, fill: 'steam' });
+    // Heights by squares: multiples would stand in slanting rows.
+    const down = (0.618034 * dot * dot) % 1;
+    if (depth > 0) dots += `M${(along * width).toFixed(1)} ${(top + 3 + down * depth).toFixed(1)}h0`;
   }
+  if (dots !== '') marks.push({ tag: 'path', d: dots, stroke: 'steam', width: 2.6, round: true });
   return marks;
 }
 

@@ -8,6 +8,8 @@ export interface Look {
   readonly stroke?: Token;
   readonly width?: number;
   readonly dash?: string;
+  /** Strokes end in half a circle: many dots are one path. */
+  readonly round?: boolean;
   readonly opacity?: number;
 }
 
@@ -58,6 +60,7 @@ export function markup(mark: Mark, palette: Palette): string {
     stroke: mark.stroke ? palette[mark.stroke] : undefined,
     'stroke-width': mark.width,
     'stroke-dasharray': mark.dash,
+    'stroke-linecap': mark.round ? 'round' : undefined,
     opacity: mark.opacity,
   };
   return mark.tag === 'path'

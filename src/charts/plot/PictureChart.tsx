@@ -96,6 +96,7 @@ export function PictureChart(props: PictureChartProps) {
                       style={lookOf(path())}
                       stroke-width={path().width}
                       stroke-dasharray={path().dash}
+                      stroke-linecap={path().round ? 'round' : undefined}
                       opacity={path().opacity}
                     />
                   )}

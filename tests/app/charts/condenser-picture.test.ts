@@ -13,7 +13,10 @@ const thin = (words: string) => words.replaceAll('\u202f', ' ');
 const at = (result: RunResult, time_s: number, over: Partial<PictureFrame> = {}) =>
   condenserPicture(result, time_s, { ...frame, ...over });
 const textsOf = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.tag === 'text' ? [thin(mark.words)] : []));
-const dotsOf = (marks: readonly Mark[]) => marks.flatMap((mark) => (mark.tag === 'circle' ? [mark] : []));
+const dotsOf = (marks: readonly Mark[]) =>
+  marks.flatMap((mark) =>
+    mark.tag === 'path' && mark.round ? [...mark.d.matchAll(/M(\S+)/gu)].map(([, x]) => ({ cx: Number(x) })) : [],
+  );
 const momentAt = ({ scenario, record }: RunResult, time_s: number) =>
   condenserAt(scenario.condenser.length_m, record, time_s);
 
