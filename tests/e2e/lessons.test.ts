@@ -149,6 +149,17 @@ describe('the lessons', () => {
       hasTouch: true,
       isMobile: true,
     });
+    // The browser's own menu prints what stands as soon as it has said that it prints.
+    await expect
+      .poll(() =>
+        page.evaluate(() => {
+          dispatchEvent(new Event('beforeprint'));
+          const sheets = document.querySelectorAll('.sheet-page').length;
+          dispatchEvent(new Event('afterprint'));
+          return sheets;
+        }),
+      )
+      .toBe(1);
     await next(page).tap(SEARCH);
     const pane = page.locator('.curve-pane');
     await pane.scrollIntoViewIfNeeded();

@@ -1,5 +1,5 @@
 /** The list of the lessons, with what else the class can do. */
-import { createSignal, For, lazy, Show, Suspense } from 'solid-js';
+import { createSignal, For } from 'solid-js';
 import {
   CLASS_PLANS,
   findLesson,
@@ -12,9 +12,7 @@ import {
   type Reader,
 } from '../../../sim/index.ts';
 import { useBench } from '../../state/bench.ts';
-
-const loadSheets = () => import('./sheets/Sheets.tsx');
-const Sheets = lazy(async () => ({ default: (await loadSheets()).Sheets }));
+import { loadSheets, SheetsOnPaper } from './sheets/SheetsOnPaper.tsx';
 
 /** Lists of the page that name a time in class. */
 const PLANS = [45, 90] as const;
@@ -27,7 +25,6 @@ export function LessonsList(props: { readonly reader: Reader }) {
   const bench = useBench();
   const [problems, setProblems] = createSignal<readonly string[]>([]);
   let picker: HTMLInputElement | undefined;
-  void loadSheets();
   const open = async (file: File) => {
     const { openLessonFile } = await import('./own/own-file.ts');
     const read = await openLessonFile(file, props.reader);
@@ -36,13 +33,7 @@ export function LessonsList(props: { readonly reader: Reader }) {
   };
   return (
     <>
-      <Show when={bench.paper.onPaper()}>
-        <div class="lesson-sheets">
-          <Suspense>
-            <Sheets kind="plan" lesson={null} answer={null} reader={props.reader} />
-          </Suspense>
-        </div>
-      </Show>
+      <SheetsOnPaper kind="plan" lesson={null} answer={null} reader={props.reader} />
       <div class="answer lessons-list">
         <header class="answer-head">
           <h2>Lessons</h2>

@@ -5,10 +5,9 @@ import { useBench } from '../../state/bench.ts';
 import { setProjecting } from '../../state/projector.ts';
 import { LessonView } from './LessonView.tsx';
 import type { SheetKind } from './sheets/Sheets.tsx';
+import { loadSheets, SheetsOnPaper } from './sheets/SheetsOnPaper.tsx';
 import type { TaughtAnswer, TaughtLesson } from './taught.ts';
 
-const loadSheets = () => import('./sheets/Sheets.tsx');
-const Sheets = lazy(async () => ({ default: (await loadSheets()).Sheets }));
 const ShareLesson = lazy(async () => ({ default: (await import('./ShareLesson.tsx')).ShareLesson }));
 
 export interface OpenedLessonProps {
@@ -25,8 +24,6 @@ export function OpenedLesson(props: OpenedLessonProps) {
   const [sheet, setSheet] = createSignal<SheetKind>('worksheet');
   const [answer, setAnswer] = createSignal<TaughtAnswer | null>(null);
   const [sharing, setSharing] = createSignal(false);
-  // There by the time the browser's own menu prints, too.
-  void loadSheets();
   const print = async (kind: SheetKind) => {
     setSheet(kind);
     await loadSheets();
@@ -37,13 +34,7 @@ export function OpenedLesson(props: OpenedLessonProps) {
   };
   return (
     <>
-      <Show when={bench.paper.onPaper()}>
-        <div class="lesson-sheets">
-          <Suspense>
-            <Sheets kind={sheet()} lesson={props.lesson} answer={answer()} reader={props.reader} />
-          </Suspense>
-        </div>
-      </Show>
+      <SheetsOnPaper kind={sheet()} lesson={props.lesson} answer={answer()} reader={props.reader} />
       <nav class="lesson-bar" aria-label="This lesson">
         <a href="#lessons">All lessons</a>
         <button type="button" onClick={() => setProjecting(true)}>
