@@ -22,6 +22,8 @@ import { WorkingButton } from '../working/WorkingButton.tsx';
 
 export interface OtherPartsProps {
   readonly result: RunResult;
+  /** The most vapour that the tube is sized for, as on the building sheet; `null` while it is looked for. */
+  readonly peakVapour_kg_s: number | null;
   readonly tub: Query<LeastTub | null>;
   readonly water: Query<LeastWater>;
   readonly units: UnitSystem;
@@ -35,23 +37,26 @@ export function OtherParts(props: OtherPartsProps) {
   const reader = () => englishReader(props.units);
   const words = () => otherPartsMessages(reader());
   const scenario = () => props.result.scenario;
-  const separator = createMemo(() => sheetMeasures(scenario(), props.result.summary.peakSteam_kg_s));
   /** What is asked for, or what the run itself gives. */
   const rate = () => wanted() ?? Math.max(RATES.min, ownRate(props.result));
   const burner = createMemo(() => burnerFor(props.result, rate()));
   return (
     <section class="size-others" aria-labelledby="others-title">
       <h3 id="others-title">{words().title}</h3>
-      <p>
-        {buildingSheetMessages(reader()).separatorBore(separator())}{' '}
-        <WorkingButton
-          topic="separator-cut"
-          words="how"
-          of="the width of the separator"
-          scenario={scenario()}
-          units={props.units}
-        />
-      </p>
+      <Show when={props.peakVapour_kg_s}>
+        {(peak) => (
+          <p>
+            {buildingSheetMessages(reader()).separatorBore(sheetMeasures(scenario(), peak()))}{' '}
+            <WorkingButton
+              topic="separator-cut"
+              words="how"
+              of="the width of the separator"
+              scenario={scenario()}
+              units={props.units}
+            />
+          </p>
+        )}
+      </Show>
       <Show when={props.tub.answer()}>
         {(found) => (
           <p classList={{ 'is-asking': props.tub.asking() }}>

@@ -408,7 +408,13 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       </section>
 
       <Show when={!nothingComes()}>
-        <OtherParts result={props.context.result()} tub={tub} water={least} units={units()} />
+        <OtherParts
+          result={props.context.result()}
+          peakVapour_kg_s={own.answer()?.peakVapour_kg_s ?? null}
+          tub={tub}
+          water={least}
+          units={units()}
+        />
       </Show>
 
       <Show
