@@ -218,6 +218,7 @@ export class Run {
       head.temperature +
       neck.temperature +
       condenser.condensate.enthalpy +
+      condenser.condensateTemperature +
       coolant.outletTemperature +
       coolant.meanTemperature() +
       separator.enthalpy;

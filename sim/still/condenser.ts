@@ -50,6 +50,9 @@ const meanHeatCapacity = (hot: number, cold: number): number =>
 /** 1 − e^(−u): what a stream of u transfer units gives; by a quotient good to 5e-6 where u is small. */
 const shareGiven = (u: number): number => (u < 0.25 ? u / (1 + u * (0.5 + u / 12)) : -Math.expm1(-u));
 
+/** Condensate of a smaller share of the vapour has no temperature of its own. */
+const TRACE = 1e-10;
+
 export class Condenser {
   readonly segments: number;
   readonly segmentLength: number;
@@ -414,12 +417,20 @@ export class Condenser {
     escaped.enthalpy =
       escaped.water * tableLiquidEnthalpy(T_s) + oilEscaping * oil.heatCapacity * (T_s - ENTHALPY_ZERO) + left;
     condensate.enthalpy = vapour.enthalpy + liquid.enthalpy - this.duty - escaped.enthalpy;
-    if (condensate.water > 0)
+    if (condensate.water > TRACE * vapour.water)
       this.condensateTemperature = liquidTemperature(
         condensate.enthalpy,
         condensate.water,
         oilCondensed * oil.heatCapacity,
       );
+    else if (vapour.water > 0) {
+      // The heat of next to nothing would be a difference of nearly equal numbers: such a trace is as hot as the vapour.
+      const both = condensate.enthalpy + escaped.enthalpy;
+      this.condensateTemperature = T_s;
+      condensate.enthalpy =
+        condensate.water * tableLiquidEnthalpy(T_s) + oilCondensed * oil.heatCapacity * (T_s - ENTHALPY_ZERO);
+      escaped.enthalpy = both - condensate.enthalpy;
+    }
   }
 
   /** Vapour speed at the inlet of the tubes for a rate, m/s. */

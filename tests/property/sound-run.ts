@@ -78,8 +78,7 @@ export const fallingTotals = ({ record }: RunResult): string[] =>
     for (let row = 1; row < column.length; row++) {
       const before = column[row - 1] as number;
       const now = column[row] as number;
-      if (now < before - ROUNDING * Math.max(1, Math.abs(before)))
-        return [`${name} falls from ${before} to ${now} in row ${row}`];
+      if (now < before - ROUNDING * Math.abs(before)) return [`${name} falls from ${before} to ${now} in row ${row}`];
     }
     return [];
   });

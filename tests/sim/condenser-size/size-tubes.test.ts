@@ -115,7 +115,7 @@ describe('the length that nine runs in ten need', () => {
       const hold = (tried: number, least: number): boolean => {
         let [held, failed] = [0, 0];
         for (const draw of draws) {
-          if (tryCondenser(withLength(withDrawn(still, draw), tried), 10).holds) held++;
+          if (tryCondenser(withLength(withDrawn(still, draw), tried), 5).holds) held++;
           else failed++;
           if (held >= least || failed > draws.length - least) break;
         }
