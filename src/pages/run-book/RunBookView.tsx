@@ -26,6 +26,7 @@ import { newId } from '../../state/new-id.ts';
 import { askToPersist } from '../../state/persist.ts';
 import { dayOf, factsOf } from '../at-the-still/to-logbook.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
+import { ToldLine, type Told } from '../parts/ToldLine.tsx';
 import { Seasons } from './Seasons.tsx';
 import { openedRun, openRun } from '../../state/opened-run.ts';
 import { LogEditor } from './LogEditor.tsx';
@@ -34,11 +35,6 @@ import './run-book.css';
 /** Which log is open, kept while the reader looks elsewhere. */
 
 const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
-
-interface Told {
-  readonly words: string;
-  readonly undo?: () => void;
-}
 
 export function RunBookView(props: { readonly context: AnalysisContext }) {
   const [told, setTold] = createSignal<Told | null>(null);
@@ -170,29 +166,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
             </button>
           </p>
         </Show>
-        <p class="runs-told" role="status">
-          <Show when={told()}>
-            {(now) => (
-              <>
-                {now().words}{' '}
-                <Show when={now().undo}>
-                  {(undo) => (
-                    <button
-                      type="button"
-                      class="word"
-                      onClick={() => {
-                        undo()();
-                        setTold(null);
-                      }}
-                    >
-                      Undo
-                    </button>
-                  )}
-                </Show>
-              </>
-            )}
-          </Show>
-        </p>
+        <ToldLine told={told()} onUndone={() => setTold(null)} />
         <Show when={logbookState() === 'refused'}>
           <p class="answer-problem" role="alert">
             This browser stores nothing for this page. Save the run book as a file before you leave.

@@ -29,6 +29,7 @@ import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
+import { ToldLine, type Told } from '../parts/ToldLine.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { TEST_FIELDS, type TestField } from './test-fields.ts';
 
@@ -61,7 +62,7 @@ export function TestSheet(props: TestSheetProps) {
     const given = asked();
     return given === null ? null : [props.still, given];
   });
-  const [told, setTold] = createSignal<{ readonly words: string; readonly undo?: () => void } | null>(null);
+  const [told, setTold] = createSignal<Told | null>(null);
   const found = createMemo<TestFound | null>(() => {
     const answer = asked() === null ? null : query.answer();
     return answer?.ok === true && answer.test === props.test ? answer : null;
@@ -81,7 +82,7 @@ export function TestSheet(props: TestSheetProps) {
     );
     return messages().flowToTry(flow_kg_s, outlet_K);
   });
-  const toDo = (): string | null => {
+  const unfilled = (): string | null => {
     const { said, rows } = missing();
     const parts = [
       ...said.map((name) => fieldOf(name).words),
@@ -194,7 +195,7 @@ export function TestSheet(props: TestSheetProps) {
       </section>
       <section class="screen-only" aria-labelledby="found-title">
         <h3 id="found-title">What it shows</h3>
-        <Show when={toDo()}>{(said) => <p class="answer-quiet">{said()}</p>}</Show>
+        <Show when={unfilled()}>{(said) => <p class="answer-quiet">{said()}</p>}</Show>
         <Show when={asked() !== null && query.asking()}>
           <p class="answer-quiet" role="status">
             Trying values…
@@ -232,29 +233,7 @@ export function TestSheet(props: TestSheetProps) {
             </>
           )}
         </Show>
-        <p class="runs-told" role="status">
-          <Show when={told()}>
-            {(now) => (
-              <>
-                {now().words}{' '}
-                <Show when={now().undo}>
-                  {(undo) => (
-                    <button
-                      type="button"
-                      class="word"
-                      onClick={() => {
-                        undo()();
-                        setTold(null);
-                      }}
-                    >
-                      Undo
-                    </button>
-                  )}
-                </Show>
-              </>
-            )}
-          </Show>
-        </p>
+        <ToldLine told={told()} onUndone={() => setTold(null)} />
       </section>
     </>
   );
