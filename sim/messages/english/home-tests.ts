@@ -83,7 +83,7 @@ export function homeTests(q: Quantities) {
       'Turn the heat off and note when. Leave the lid on and read three times more, every twenty minutes. Without these the loss shows only roughly.',
     ],
     danger:
-      'Stay with the pot. Never close the outlet: steam in a closed pot bursts it. With gas or wood, open door and window.',
+      'Stay with the pot. Never close the outlet: steam in a closed pot bursts it. With gas or wood, let fresh air in and through.',
   });
 
   return {
