@@ -321,7 +321,7 @@ export const advancedSchema = z.strictObject({
   recordEvery_s: quantity({
     unit: 's',
     title: 'Record every',
-    says: 'Time between kept points of the record. A record of more than ten million values keeps only every second point, every third, and so on.',
+    says: 'Time between kept points of the record. One of more than ten million values keeps every second point, every third, and so on.',
     default: 10,
     min: 0.05,
     max: 600,

@@ -137,7 +137,7 @@ export const condenserSchema = z.strictObject({
   tubePrice_m: quantity({
     unit: '1/m',
     title: 'Tube price',
-    says: 'Price of the tube by its length, in your currency.',
+    says: 'Price of the tube by its length.',
     default: 9,
     min: 0,
     max: 1000,
@@ -228,7 +228,7 @@ export const coolingSchema = z.strictObject({
   }),
   inlet: choice(INLET_KINDS, {
     title: 'Hose ends',
-    says: 'Where the cold water comes into the tub: from a hose laid on the bottom, a hose or nozzle on the bottom that points up, a perforated pipe on the bottom, or from the top.',
+    says: 'Where cold water enters the tub: from a hose laid on the bottom, one that points up, a perforated pipe on the bottom, or from the top.',
     default: 'laid',
     source: practice,
   }),
@@ -274,7 +274,7 @@ export const coolingSchema = z.strictObject({
   waterPrice_m3: quantity({
     unit: '1/m³',
     title: 'Water price',
-    says: 'Price of tap water by its volume, in your currency.',
+    says: 'Price of tap water by its volume.',
     default: DEFAULT_WATER_PRICE_m3,
     min: 0,
     max: 1000,

@@ -144,7 +144,7 @@ export const heatSchema = z.strictObject({
   energyPrice_J: quantity({
     unit: '1/J',
     title: 'Energy price',
-    says: 'Price of a joule of electricity or fuel, in your currency.',
+    says: 'Price of electricity or fuel by its energy.',
     default: 0.3 / 3.6e6,
     min: 0,
     max: 1e-5,
