@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { defineConfig, type Plugin } from 'vite';
 import solid from 'vite-plugin-solid';
 import { notices } from './vite.notices.ts';
+import { unreadWords } from './vite.unread-words.ts';
 
 /** Packages that no first view needs; each stays in a file of its own, fetched when a dynamic import asks for it. */
 const fetchedOnDemand = ['mathjs', 'katex', 'zod'];
@@ -76,7 +77,11 @@ const treeshaking = {
 export default defineConfig({
   base: './',
   plugins: [solid(), allowInjectedStylesWhileDeveloping, notices(import.meta.dirname), keptOffline],
-  worker: { format: 'es', rolldownOptions: { treeshake: treeshaking } },
+  worker: {
+    format: 'es',
+    plugins: () => [unreadWords(import.meta.dirname, 'run-worker.ts')],
+    rolldownOptions: { treeshake: treeshaking },
+  },
   preview: { open: hasScreen && !process.env['CI'] },
   build: {
     target: 'es2022',
