@@ -211,8 +211,9 @@ export class EventWatch {
       this.raise('tub-warm', time, { water_K, limit_K: LIMITS.hotWater_K, condenser });
     if (!raised.has('tub-hot') && water_K >= LIMITS.scaldingWater_K)
       this.raise('tub-hot', time, { water_K, limit_K: LIMITS.scaldingWater_K, condenser });
-    if (!raised.has('cooling-boils') && coolant.outletTemperature > this.airBoilingPoint - LIMITS.coolingBelowBoil_K)
-      this.raise('cooling-boils', time, { water_K: coolant.outletTemperature });
+    const warmest_K = coolant.boils ? this.airBoilingPoint : water_K;
+    if (!raised.has('cooling-boils') && warmest_K > this.airBoilingPoint - LIMITS.coolingBelowBoil_K)
+      this.raise('cooling-boils', time, { water_K: warmest_K });
     if (!raised.has('coil-uncovered') && coolant.uncovered > 0 && coolant.depth() < scenario.cooling.tubHeight_m)
       this.raise('coil-uncovered', time, { depth_m: coolant.depth() });
   }

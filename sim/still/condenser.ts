@@ -335,7 +335,7 @@ export class Condenser {
 
   /** Marches the segments, the condensate setting out at T_l; returns the latent heat left at the end, J. */
   private march(latent: number, T_s: number, T_l: number, capacity: number, coolant: Coolant, dt: number): number {
-    const { segmentHeat, segmentTemperature, implicitFactor, room } = coolant;
+    const { segmentHeat, segmentTemperature, implicitFactor } = coolant;
     const { terms } = this;
     terms.whole = this.segments;
     terms.left = 0;
@@ -353,9 +353,8 @@ export class Condenser {
       let remaining = 1;
       const arriving = left > 0 ? T_s : T;
       if (left > 0) {
-        const possible =
-          Math.min((this.condensing[s] as number) * (implicitFactor[s] as number) * dt, room[s] as number) *
-          Math.max(0, T_s - T_c);
+        const wanted = (this.condensing[s] as number) * (implicitFactor[s] as number) * dt * Math.max(0, T_s - T_c);
+        const possible = coolant.takenUp(s, T_s, wanted);
         if (possible < left) {
           heat = possible;
           left -= possible;
@@ -375,10 +374,16 @@ export class Condenser {
       }
       if (left === 0 && remaining > 0) {
         const units = ((this.cooling[s] as number) * remaining * dt) / capacity;
-        const share = Math.min((implicitFactor[s] as number) * shareGiven(units), (room[s] as number) / capacity);
-        const fall = (T - T_c) * share;
-        T -= fall;
-        heat += fall * capacity;
+        const fall = (T - T_c) * ((implicitFactor[s] as number) * shareGiven(units));
+        const wanted = heat + fall * capacity;
+        const taken = coolant.takenUp(s, T, wanted);
+        if (taken === wanted) {
+          T -= fall;
+          heat = wanted;
+        } else if (taken > heat) {
+          T -= (taken - heat) / capacity;
+          heat = taken;
+        }
       }
       segmentHeat[s] = heat;
       this.duty += heat;

@@ -39,8 +39,6 @@ export abstract class Coolant {
    * takes less heat than its first temperature says; 1 where the coolant predicts its temperature.
    */
   readonly implicitFactor: Float64Array;
-  /** Most heat that the water at each segment can take up in this step for a kelvin, J/K: it grows no warmer than the tube. */
-  readonly room: Float64Array;
   /** Flow let in or pumped, kg/s. */
   flow = 0;
   /** Temperature of the water coming in, K. */
@@ -63,12 +61,13 @@ export abstract class Coolant {
   readonly predictsTemperature: boolean = true;
   /** Segments of the tube that stand above the water. */
   uncovered = 0;
+  /** Whether water beside the tube boiled in the last step. */
+  boils = false;
 
   constructor(segments: number, startTemperature: number) {
     this.segmentTemperature = new Float64Array(segments).fill(startTemperature);
     this.segmentHeat = new Float64Array(segments);
     this.implicitFactor = new Float64Array(segments).fill(1);
-    this.room = new Float64Array(segments).fill(Infinity);
     this.outletTemperature = startTemperature;
   }
 
@@ -81,6 +80,13 @@ export abstract class Coolant {
   abstract predictTemperature(conductance: Float64Array, inside: Float64Array, dt: number): void;
   /** Sets `implicitFactor` from the segments' conductances, W/K. */
   abstract updateImplicitFactor(conductance: Float64Array, dt: number): void;
+  /**
+   * How much of the heat that a segment would give in this step the water beside it can take up, J: it grows no warmer
+   * than the tube inside, whose temperature is given, and where it boils there must be water left.
+   */
+  takenUp(_segment: number, _inside: number, wanted: number): number {
+    return wanted;
+  }
   /** Takes up the heat of the step. */
   abstract step(time: number, dt: number): void;
   /** Water held, kg, its enthalpy with ice, J, its mean temperature, K, and its depth, m. */

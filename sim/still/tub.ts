@@ -154,6 +154,13 @@ export class Tub {
     this.heatIn[layer] = (this.heatIn[layer] as number) + heat;
   }
 
+  /** Takes water out of a barrel as warm as it lies there, kg. */
+  draw(water: number): void {
+    const bottom = this.layerCount - 1;
+    this.enthalpies[bottom] = (this.enthalpies[bottom] as number) - water * this.bottomEnthalpy();
+    this.water -= water;
+  }
+
   /** Water in one layer, kg. */
   layerMass(): number {
     return this.water / this.layerCount;
