@@ -22,6 +22,7 @@ export {
   separatorFromVessel,
   tubFrom,
 } from './scenario/presets.ts';
+export { lookAlikes, type LookAlike } from './library/look-alikes.ts';
 export { isOwnPlant, LONGEST_PLANT_NAME, ownPlantId, ownPlantName } from './scenario/own-name.ts';
 export { botanicalOfOwn, ownPlantLike, wordsOfOwn, type PlantWords } from './scenario/own-botanical.ts';
 export {

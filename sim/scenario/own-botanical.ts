@@ -167,6 +167,8 @@ export function ownPlantLike(id: string): OwnPlant {
     whoAvoids: '',
     otherWay: '',
     source: '',
+    wild: false,
+    identifiedBy: '',
     states: { ...(fresh ? { fresh } : {}), ...(dry ? { dry } : {}) },
     composition: like.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction })),
     homeRun_s: null,

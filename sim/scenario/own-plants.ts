@@ -7,7 +7,9 @@ import { between } from './field.ts';
 import { isObject } from './json.ts';
 import { LONGEST_PLANT_NAME } from './own-name.ts';
 
-export const OWN_PLANTS_VERSION = 1;
+/** The first version knew no plants gathered wild. */
+export const OWN_PLANTS_VERSION = 2;
+const OLDEST_VERSION = 1;
 /** More plants in a file than anybody grows. */
 export const MOST_OWN_PLANTS = 200;
 const MOST_CONSTITUENTS = 12;
@@ -74,6 +76,10 @@ const ownPlantSchema = z.strictObject({
   whoAvoids: words('Who should avoid it', 'People and animals for whom it is not.'),
   otherWay: words('Other ways than steam', 'How else its oil is won.'),
   source: words('Where the figures come from', 'Book, weighing or person.'),
+  wild: z
+    ._default(z.boolean(), false)
+    .check(z.meta({ title: 'Gathered wild', description: 'Whether it is gathered where it grows by itself.' })),
+  identifiedBy: words('Who identified it', 'Name of a person who knows a plant gathered wild for certain.'),
   states: z.strictObject({ fresh: z.optional(state), dry: z.optional(state) }),
   composition: z
     .array(
@@ -104,7 +110,7 @@ const ownPlantSchema = z.strictObject({
 
 export const ownPlantsSchema = z.strictObject({
   plants: z.array(ownPlantSchema).check(z.maxLength(MOST_OWN_PLANTS)),
-  version: z.literal(OWN_PLANTS_VERSION),
+  version: z.literal([OLDEST_VERSION, OWN_PLANTS_VERSION]),
 });
 
 export type OwnPlant = z.output<typeof ownPlantSchema>;
@@ -123,6 +129,8 @@ export type OwnPlantProblem =
   | { readonly kind: 'bad-field'; readonly path: string }
   | { readonly kind: 'no-name' }
   | { readonly kind: 'name-taken'; readonly name: string }
+  /** Gathered wild, and nobody has put a name to it. */
+  | { readonly kind: 'not-identified'; readonly name: string }
   | { readonly kind: 'never-distil'; readonly name: string; readonly plants: string; readonly why: string }
   | { readonly kind: 'no-state'; readonly name: string }
   | { readonly kind: 'yields-out-of-order'; readonly name: string; readonly state: 'fresh' | 'dry' }
@@ -169,6 +177,7 @@ export function ownPlantProblems(plant: OwnPlant): readonly OwnPlantProblem[] {
     found.push({ kind: 'name-taken', name });
   const never = neverDistilled(`${name} ${plant.latinName}`);
   if (never) found.push({ kind: 'never-distil', name, plants: never.plants, why: never.why });
+  if (plant.wild && plant.identifiedBy.trim() === '') found.push({ kind: 'not-identified', name });
   const like = botanicals.find(({ id }) => id === plant.like) as Botanical;
   const states = (['fresh', 'dry'] as const).flatMap((id) => {
     const of = plant.states[id];
@@ -206,7 +215,8 @@ export function readOwnPlants(input: unknown): ReadOwnPlants {
   const refused = (...problems: OwnPlantProblem[]): ReadOwnPlants => ({ ok: false, problems });
   if (!isObject(input) || !Array.isArray(input['plants'])) return refused({ kind: 'not-a-file-of-plants' });
   const { version } = input;
-  if (typeof version === 'number' && version !== OWN_PLANTS_VERSION) return refused({ kind: 'other-version', version });
+  if (typeof version === 'number' && (version < OLDEST_VERSION || version > OWN_PLANTS_VERSION))
+    return refused({ kind: 'other-version', version });
   const read = ownPlantsSchema.safeParse(input);
   if (!read.success)
     return refused(

@@ -24,6 +24,8 @@ export const ownPlants = (q: Quantities) => ({
         return 'Give the plant a name.';
       case 'name-taken':
         return `“${problem.name}” is the name of another plant. Choose a name of its own.`;
+      case 'not-identified':
+        return `${problem.name === '' ? 'Gathered wild' : `${problem.name} is gathered wild`}: write the name of the person who identified it.`;
       case 'never-distil':
         return `“${problem.name}” is not kept: ${problem.plants} must never be distilled. ${problem.why}`;
       case 'no-state':

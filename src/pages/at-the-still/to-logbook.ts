@@ -13,6 +13,7 @@ import { EMPTY_ROW, type LogColumn, type LogRow, type LogUnits } from '../../sta
 import { NO_FACTS, type RunFacts } from '../../state/run-facts.ts';
 import type { LoggedRun } from '../../state/logbook-schema.ts';
 import { sheetStateOf, sinceStart, standing, turnsOf, type EntryKind, type StillRun } from '../../state/still-run.ts';
+import { gatheredOf } from '../plants/gathered.ts';
 import { isNumberKind, kindUnitOf, NUMBER_KINDS, OTHER_WORDS, shownValue } from './log-kinds.ts';
 
 const COLUMN_OF: Readonly<Partial<Record<EntryKind, LogColumn>>> = {
@@ -44,12 +45,16 @@ export function dayOf(at_ms: number): string {
   return `${day.getFullYear()}-${two(day.getMonth() + 1)}-${two(day.getDate())}`;
 }
 
+const plantName = ({ charge: { botanical } }: Scenario): string =>
+  isOwnPlant(botanical) ? ownPlantName(botanical) : findBotanical(botanical).name.value;
+
 /** What the plan says of the charge. */
-export const factsOf = ({ charge }: Scenario): RunFacts => ({
+export const factsOf = (plan: Scenario): RunFacts => ({
   ...NO_FACTS,
-  plant: isOwnPlant(charge.botanical) ? ownPlantName(charge.botanical) : findBotanical(charge.botanical).name.value,
-  plant_kg: charge.mass_kg,
-  moisture: charge.moisture,
+  plant: plantName(plan),
+  field: gatheredOf(plan),
+  plant_kg: plan.charge.mass_kg,
+  moisture: plan.charge.moisture,
 });
 
 /** Readings within half a minute of the first of a row stand in it. */

@@ -2,6 +2,7 @@
 import { createMemo, onMount, Show } from 'solid-js';
 import { WATER_DROPS_m } from '../../../sim/index.ts';
 import { allPlants, openOwnPlants } from '../../state/own-plants-store.ts';
+import { openGathered } from '../../state/gathered-store.ts';
 import { bottling, changeBottling, openBottling, type Bottling } from '../../state/bottling-store.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { ChoiceRow } from '../parts/fields.tsx';
@@ -22,6 +23,7 @@ export function BottlingView(props: { readonly context: AnalysisContext }) {
   onMount(() => {
     void openBottling();
     void openOwnPlants();
+    void openGathered();
   });
   const oil = createMemo(() => bottledOil(bottling(), props.context.result()));
   const units = () => props.context.units();

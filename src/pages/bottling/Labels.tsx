@@ -5,7 +5,7 @@ import { allPlants } from '../../state/own-plants-store.ts';
 import { changeBottling, USUAL_LABEL } from '../../state/bottling-store.ts';
 import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
 import { LABEL_SIZES, labelFor, type LabelSize, type LabelText } from '../labels/label-sizes.ts';
-import { identifiedBy, wild } from '../plants/gathered.ts';
+import { gatheredOf, gatheredWords } from '../plants/gathered.ts';
 import { sentenceCase } from '../plants/plant-rows.ts';
 import { ChoiceRow, TextRow } from '../parts/fields.tsx';
 import type { BottlingPartProps } from './bottling-plan.ts';
@@ -15,12 +15,12 @@ export function Labels(props: BottlingPartProps) {
   const sizeWords = ({ width_m, height_m }: LabelSize): string =>
     [width_m, height_m].map((side) => formatQuantity(side, 'm', props.plan.units(), { hint: 'bore' })).join(' × ');
   const plant = createMemo(() => allPlants().find(({ id }) => id === props.oil.botanical));
+  /** A run tells by its still; it may have come as a link. */
+  const gathered = () =>
+    (props.oil.run === null ? '' : gatheredOf(props.context.result().scenario)) || gatheredWords(props.oil.botanical);
   const labelOf = (oil_m3: number): LabelText => {
     const name = sentenceCase((plant()?.name.value ?? ownPlantName(props.oil.botanical)) || 'your own plant');
-    const origin = [
-      props.now.origin.trim(),
-      wild() && identifiedBy().trim() !== '' ? `gathered wild, identified by ${identifiedBy().trim()}` : '',
-    ];
+    const origin = [props.now.origin.trim(), gathered()];
     return {
       name: `Essential oil of ${name.toLowerCase()}`,
       under: [plant()?.latinName.value ?? '', libraryText(plant()?.part.value ?? '', reader())]

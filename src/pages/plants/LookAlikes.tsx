@@ -1,15 +1,9 @@
 /** Plants that are mistaken for the one that is meant, the deadly ones first, and what tells them apart. */
 import { For, Show } from 'solid-js';
 import { libraryText, type Reader } from '../../../sim/index.ts';
-import type { LookAlike, Severity } from '../../../sim/library-texts.ts';
+import type { LookAlike } from '../../../sim/library-texts.ts';
 import { Source } from '../parts/Source.tsx';
-import { bySeverity } from './plant-rows.ts';
-
-export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
-  deadly: 'Deadly',
-  harmful: 'Harmful',
-  quality: 'Another oil',
-};
+import { bySeverity, SEVERITY_WORDS } from './plant-rows.ts';
 
 export interface LookAlikesProps {
   readonly of: readonly LookAlike[];

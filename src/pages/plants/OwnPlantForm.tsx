@@ -18,9 +18,9 @@ import { QuantityField } from '../../ui/QuantityField.tsx';
 import { Toggle } from '../../ui/Toggle.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AmountRow, ChoiceRow, TextRow } from '../parts/fields.tsx';
-import { SEVERITY_WORDS } from './LookAlikes.tsx';
+import { LookAlikes } from './LookAlikes.tsx';
 import { NeverDistil } from './NeverDistil.tsx';
-import { sentenceCase } from './plant-rows.ts';
+import { sentenceCase, SEVERITY_WORDS } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
 
 export interface OwnPlantFormProps {
@@ -71,10 +71,23 @@ const RANGES = [
   },
 ] as const;
 const ENDS = ['least', 'most'] as const;
+const YIELDS = [
+  ['low', 'least'],
+  ['typical', 'usually'],
+  ['high', 'most'],
+] as const;
 
 const constituentOptions = [...constituents]
   .sort((a, b) => a.name.localeCompare(b.name))
   .map(({ id, name }) => ({ value: id, words: name }));
+
+/** Every deadly plant that is taken for one of the library, once. */
+const deadlyOnes = ({ lookAlikes }: PlantTexts) => {
+  const all = Object.values(lookAlikes)
+    .flat()
+    .filter(({ severity }) => severity === 'deadly');
+  return [...new Map(all.map((each) => [each.plant, each])).values()];
+};
 
 /** One range of which either end may stand for both. */
 function Range(props: {
@@ -198,6 +211,26 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
       </section>
       <section aria-labelledby={`${id}-alike`}>
         <h3 id={`${id}-alike`}>What it may be mistaken for</h3>
+        <Toggle on={draft().wild} onChange={(wild) => change({ wild })}>
+          Gathered wild
+        </Toggle>
+        <Show when={draft().wild}>
+          <p class="answer-problem">
+            Plants from the wild are mistaken for deadly ones every year. Compare yours with each of these, write below
+            how you tell it apart, and have it identified by a person who knows it for certain.
+          </p>
+          <LookAlikes
+            of={deadlyOnes(props.texts)}
+            name={draft().name.trim() || 'your plant'}
+            reader={props.context.reader()}
+          />
+          <TextRow
+            label="Who identified it"
+            value={draft().identifiedBy}
+            onType={(identifiedBy) => change({ identifiedBy })}
+            class="is-long"
+          />
+        </Show>
         <Index each={draft().lookAlikes}>
           {(each, at) => (
             <div class="own-plant-fields">
@@ -347,9 +380,6 @@ function StateFields(props: {
   readonly change: (changed: Partial<OwnPlantState>) => void;
 }) {
   const words = () => (props.state === 'fresh' ? 'fresh' : 'dried');
-  const oil = { unit: 'm³/kg', hint: 'oilYield', min: OWN_LIMITS.oil_m3_kg[0], max: OWN_LIMITS.oil_m3_kg[1] } as const;
-  const changeOil = (changed: Partial<OwnPlantState['oil_m3_kg']>) =>
-    props.change({ oil_m3_kg: { ...props.of.oil_m3_kg, ...changed } });
   return (
     <div class="own-plant-fields">
       <AmountRow
@@ -362,30 +392,21 @@ function StateFields(props: {
         min={OWN_LIMITS.moisture[0]}
         max={OWN_LIMITS.moisture[1]}
       />
-      <AmountRow
-        now={props.of.oil_m3_kg}
-        change={changeOil}
-        of="low"
-        label={`Oil, ${words()}, least`}
-        units={props.units}
-        {...oil}
-      />
-      <AmountRow
-        now={props.of.oil_m3_kg}
-        change={changeOil}
-        of="typical"
-        label={`Oil, ${words()}, usually`}
-        units={props.units}
-        {...oil}
-      />
-      <AmountRow
-        now={props.of.oil_m3_kg}
-        change={changeOil}
-        of="high"
-        label={`Oil, ${words()}, most`}
-        units={props.units}
-        {...oil}
-      />
+      <For each={YIELDS}>
+        {([of, end]) => (
+          <AmountRow
+            now={props.of.oil_m3_kg}
+            change={(changed) => props.change({ oil_m3_kg: { ...props.of.oil_m3_kg, ...changed } })}
+            of={of}
+            label={`Oil, ${words()}, ${end}`}
+            unit="m³/kg"
+            hint="oilYield"
+            units={props.units}
+            min={OWN_LIMITS.oil_m3_kg[0]}
+            max={OWN_LIMITS.oil_m3_kg[1]}
+          />
+        )}
+      </For>
       <AmountRow
         now={props.of}
         change={props.change}

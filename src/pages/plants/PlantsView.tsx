@@ -8,13 +8,13 @@ import {
   type Botanical,
   type OwnPlant,
 } from '../../../sim/index.ts';
+import { openGathered, setWild, wild } from '../../state/gathered-store.ts';
 import { allPlants, openOwnPlants, ownPlantOf, removeOwnPlant, keepOwnPlant } from '../../state/own-plants-store.ts';
 import type { PlantTexts } from './plant-texts.ts';
 import { restOf } from '../../state/places.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
-import { setWild, wild } from './gathered.ts';
 import { HowMuch } from './HowMuch.tsx';
 import { NeverDistil } from './NeverDistil.tsx';
 import { OwnPlantForm } from './OwnPlantForm.tsx';
@@ -54,7 +54,10 @@ function readAddress(rest: string): { readonly id: string; readonly isEdit: bool
 
 export function PlantsView(props: { readonly context: AnalysisContext; readonly texts: PlantTexts }) {
   const rest = createRest();
-  onMount(() => void openOwnPlants());
+  onMount(() => {
+    void openOwnPlants();
+    void openGathered();
+  });
   const asked = createMemo(() => readAddress(rest()));
   const opened = createMemo(() => allPlants().find(({ id }) => id === asked().id) ?? null);
   const isForm = () => asked().id === NEW_PLANT || (asked().isEdit && ownPlantOf(asked().id) !== undefined);
@@ -263,9 +266,11 @@ function Opened(props: OpenedProps) {
     <>
       <div class="plant-tools">
         <a href="#plants">All plants</a>
-        <Toggle on={wild()} onChange={setWild}>
-          Gathered wild
-        </Toggle>
+        <Show when={own() === undefined}>
+          <Toggle on={wild()} onChange={setWild}>
+            Gathered wild
+          </Toggle>
+        </Show>
         <Show when={own()}>
           {(plant) => (
             <>

@@ -3,9 +3,11 @@ import { createUniqueId, Show } from 'solid-js';
 import { chargeFromPlant, type Botanical } from '../../../sim/index.ts';
 import { madeToFit } from '../bench/pickers/make-it-fit.ts';
 import { underPart } from '../bench/pickers/picker-row.ts';
-import { withName } from '../bench/settings/named-after.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
-import { identifiedBy, isIdentified, setIdentifiedBy, wild } from './gathered.ts';
+import { identifierOf, setIdentifier, wild } from '../../state/gathered-store.ts';
+import { ownPlantOf } from '../../state/own-plants-store.ts';
+import { gatheredWords, isIdentified, withGathering } from './gathered.ts';
+import { sentenceCase } from './plant-rows.ts';
 
 export interface PutInStillProps {
   readonly plant: Botanical;
@@ -16,16 +18,21 @@ export interface PutInStillProps {
 
 export function PutInStill(props: PutInStillProps) {
   const id = createUniqueId();
+  const isReady = () => isIdentified(props.plant.id);
   const put = () => {
-    if (!isIdentified()) return;
     const still = props.context.scenario();
     const { values } = madeToFit(still, underPart('charge', chargeFromPlant(props.plant)), props.context.units());
-    props.context.changeMany(withName(values, still));
+    const all = withGathering(values, still);
+    if (typeof all === 'string') return;
+    props.context.changeMany(all);
     location.hash = 'bench';
   };
   return (
     <div class="put-in-still">
-      <Show when={wild() && props.brief !== true}>
+      <Show when={ownPlantOf(props.plant.id)?.wild && props.brief !== true}>
+        <p>{sentenceCase(gatheredWords(props.plant.id))}.</p>
+      </Show>
+      <Show when={wild() && ownPlantOf(props.plant.id) === undefined && props.brief !== true}>
         <p>
           <label for={id}>Who identified this plant? Write the name of a person who knows it for certain.</label>{' '}
           <input
@@ -33,20 +40,15 @@ export function PutInStill(props: PutInStillProps) {
             class="text-input put-name"
             type="text"
             autocomplete="off"
-            value={identifiedBy()}
-            onInput={(event) => setIdentifiedBy(event.currentTarget.value)}
+            value={identifierOf(props.plant.id)}
+            onInput={(event) => setIdentifier(props.plant.id, event.currentTarget.value)}
           />
         </p>
       </Show>
-      <button
-        type="button"
-        classList={{ 'is-first': props.brief !== true }}
-        aria-disabled={!isIdentified()}
-        onClick={put}
-      >
+      <button type="button" classList={{ 'is-first': props.brief !== true }} aria-disabled={!isReady()} onClick={put}>
         Put in the still<span class="visually-hidden">: {props.plant.name.value}</span>
       </button>
-      <Show when={!isIdentified() && props.brief !== true}>
+      <Show when={!isReady() && props.brief !== true}>
         <span class="answer-quiet" role="status">
           Gathered wild: first write who identified it.
         </span>

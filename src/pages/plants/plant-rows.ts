@@ -1,6 +1,6 @@
 /** The library's plants as they are compared: what they give, how long they take, what floats, who is mistaken for them. */
 import { type Band, type Botanical, type ChargeState } from '../../../sim/index.ts';
-import type { LookAlike } from '../../../sim/library-texts.ts';
+import type { LookAlike, Severity } from '../../../sim/library-texts.ts';
 
 /** Oil from a kilogram as charged, m³/kg. */
 export function yieldOf(plant: Botanical, state: ChargeState): Band | null {
@@ -52,6 +52,12 @@ export function plantsMatching(
     );
   });
 }
+
+export const SEVERITY_WORDS: Readonly<Record<Severity, string>> = {
+  deadly: 'Deadly',
+  harmful: 'Harmful',
+  quality: 'Another oil',
+};
 
 /** The deadly ones first. */
 export const bySeverity = (all: readonly LookAlike[]): readonly LookAlike[] => {

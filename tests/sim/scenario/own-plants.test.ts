@@ -29,12 +29,18 @@ const clary: OwnPlant = {
   latinName: 'Salvia sclarea',
   lookAlikes: [{ plant: 'foxglove', tellApart: 'No {smell}', severity: 'deadly' }],
 };
-const asFile = (...plants: readonly unknown[]) => JSON.parse(JSON.stringify({ version: 1, plants })) as unknown;
+const asFile = (...plants: readonly unknown[]) => JSON.parse(JSON.stringify({ version: 2, plants })) as unknown;
 const kinds = (plant: OwnPlant) => ownPlantProblems(plant).map(({ kind }) => kind);
 
 describe('a file of plants', () => {
   it('gives back what was written', () => {
     const read = readOwnPlants(asFile(clary));
+    expect(read).toEqual({ ok: true, plants: [JSON.parse(JSON.stringify(clary))] });
+  });
+
+  it('of the first version, which knew no plants gathered wild, is still read', () => {
+    const before = { ...clary, wild: undefined, identifiedBy: undefined };
+    const read = readOwnPlants(JSON.parse(JSON.stringify({ version: 1, plants: [before] })));
     expect(read).toEqual({ ok: true, plants: [JSON.parse(JSON.stringify(clary))] });
   });
 
@@ -71,6 +77,8 @@ describe('a plant of one’s own', () => {
     expect(kinds(clary)).toEqual([]);
     expect(kinds({ ...clary, name: ' ' })).toEqual(['no-name']);
     expect(kinds({ ...clary, name: 'Rosemary' })).toEqual(['name-taken']);
+    expect(kinds({ ...clary, wild: true })).toEqual(['not-identified']);
+    expect(kinds({ ...clary, wild: true, identifiedBy: 'Mara Quill' })).toEqual([]);
     expect(kinds({ ...clary, states: {} })).toEqual(['no-state']);
     expect(kinds({ ...clary, composition: [{ constituent: 'linalool', share: 0.9 }] })).toEqual(['shares-not-whole']);
     expect(

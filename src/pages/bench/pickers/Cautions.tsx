@@ -7,7 +7,7 @@ import {
   type ScenarioPart,
   type UnitSystem,
 } from '../../../../sim/index.ts';
-import { BotanicalCautions } from './BotanicalAbout.tsx';
+import { BotanicalCautions, DeadlyLookAlikes } from './BotanicalAbout.tsx';
 
 interface CautionsProps {
   readonly scenario: Scenario;
@@ -32,6 +32,7 @@ const OnMetal = MetalCautions('charge');
 export function PlantCautions(props: CautionsProps) {
   return (
     <>
+      <DeadlyLookAlikes scenario={props.scenario} units={props.units} />
       <BotanicalCautions scenario={props.scenario} units={props.units} />
       <OnMetal scenario={props.scenario} units={props.units} />
     </>

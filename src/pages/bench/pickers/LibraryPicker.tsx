@@ -159,6 +159,9 @@ export function LibraryPicker(props: LibraryPickerProps) {
                     )}
                   </For>
                 </dl>
+                <Show when={row.warning}>
+                  {(warning) => <p class="picker-words picker-warning alarm-mark">{warning()}</p>}
+                </Show>
                 <Show when={row.line !== ''}>
                   <p class="picker-words">{row.line}</p>
                 </Show>

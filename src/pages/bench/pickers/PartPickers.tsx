@@ -1,8 +1,10 @@
 /** The buttons of a part that open its libraries, and the sheets behind them. */
-import { createMemo, createSignal, For, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { Dynamic } from 'solid-js/web';
 import type { ScenarioPart } from '../../../../sim/index.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
+import { openGathered } from '../../../state/gathered-store.ts';
+import { openOwnPlants } from '../../../state/own-plants-store.ts';
 import { withFuelPrice } from '../settings/goes-along.ts';
 import type { SettingsContext } from '../settings/settings-context.ts';
 import { LibraryPicker } from './LibraryPicker.tsx';
@@ -22,9 +24,15 @@ export function PartPickers(props: PartPickersProps) {
   const pickers = createMemo(() =>
     PART_PICKERS.filter((picker) => picker.part === props.part && picker.isUseful(props.context.scenario)),
   );
-  const pick = (values: Values): string | null => {
+  onMount(() => {
+    void openOwnPlants();
+    void openGathered();
+  });
+  const pick = (picker: PartPicker, values: Values): string | null => {
     const { scenario, units } = props.context;
-    const priced = withFuelPrice(values, scenario);
+    const ready = picker.prepare?.(values, scenario) ?? values;
+    if (typeof ready === 'string') return ready;
+    const priced = withFuelPrice(ready, scenario);
     const fitted = madeToFit(scenario, priced.values, units);
     const refused = props.context.editMany(fitted.values);
     const also = fitted.notes.length === 0 ? '' : `To make it fit, this also set ${fitted.notes.join(' and ')}.`;
@@ -42,7 +50,12 @@ export function PartPickers(props: PartPickersProps) {
                 Choose a {picker.what}
               </button>
               <Show when={open() === picker.id}>
-                <OpenPicker picker={picker} context={props.context} onPick={pick} onClose={() => setOpen(null)} />
+                <OpenPicker
+                  picker={picker}
+                  context={props.context}
+                  onPick={(values) => pick(picker, values)}
+                  onClose={() => setOpen(null)}
+                />
               </Show>
             </>
           )}

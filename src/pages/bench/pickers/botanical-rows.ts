@@ -1,14 +1,16 @@
 /** The library's plants as rows to pick from. */
 import {
-  botanicals,
-  chargeFromBotanical,
+  chargeFromPlant,
   type Botanical,
   type ChargeState,
   englishReader,
   formatQuantity,
+  isOwnPlant,
   libraryText,
   type UnitSystem,
 } from '../../../../sim/index.ts';
+import { allPlants } from '../../../state/own-plants-store.ts';
+import { deadlyLookAlikes } from './look-alikes-of.ts';
 import { underPart, type Origin, type PickerRow } from './picker-row.ts';
 import { provenanceShort } from './provenance-words.ts';
 
@@ -40,15 +42,22 @@ const originsOf = (plant: Botanical, state: ChargeState): readonly Origin[] => {
 
 const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** Each plant in the state in which it is usually charged. */
+const warningOf = ({ id }: Botanical): string => {
+  const deadly = deadlyLookAlikes(id);
+  return deadly.length === 0 ? '' : `Deadly look-alikes: ${deadly.map(({ plant }) => plant).join('; ')}`;
+};
+
+/** Each plant, the reader’s own last, in the state in which it is usually charged. */
 export const botanicalRows = (units: UnitSystem): readonly PickerRow[] =>
-  botanicals.map((plant) => {
+  allPlants().map((plant) => {
     const { state } = plant.defaultCharge;
     const data = plant.states[state];
     return {
       id: plant.id,
       name: sentence(plant.name.value),
-      aside: plant.latinName.value,
+      aside: [plant.latinName.value, isOwnPlant(plant.id) ? 'your own plant' : '']
+        .filter((each) => each !== '')
+        .join(', '),
       group: plant.kind,
       facts: [
         oilContentWords(plant, state, units),
@@ -56,8 +65,11 @@ export const botanicalRows = (units: UnitSystem): readonly PickerRow[] =>
         minutesWords(plant.distillationMinutes.home.value),
         data === undefined ? '' : provenanceShort(data.oilContent.kind),
       ],
-      line: `${sentence(libraryText(plant.part.value, englishReader(units)))}; ${plant.usualState.value}.`,
+      warning: warningOf(plant),
+      line: sentence(
+        `${[libraryText(plant.part.value, englishReader(units)), plant.usualState.value].filter((each) => each !== '').join('; ')}.`,
+      ),
       origins: originsOf(plant, state),
-      values: underPart('charge', chargeFromBotanical(plant.id, state)),
+      values: underPart('charge', chargeFromPlant(plant, state)),
     };
   });

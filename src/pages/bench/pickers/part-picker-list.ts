@@ -6,6 +6,8 @@ import { BotanicalAbout } from './BotanicalAbout.tsx';
 import { MetalCautions, PlantCautions } from './Cautions.tsx';
 import { botanicalRows } from './botanical-rows.ts';
 import { circuitRows, heatSourceRows, separatorRows, tubeRows, tubRows, vesselRows } from './library-rows.ts';
+import { withGathering } from '../../plants/gathered.ts';
+import type { Values } from './make-it-fit.ts';
 import type { PickerId } from './own-entries.ts';
 import type { PickerRow } from './picker-row.ts';
 
@@ -24,6 +26,8 @@ export interface PartPicker {
   readonly rows: (units: UnitSystem) => readonly PickerRow[];
   /** More to read of a row, fetched when it is opened. */
   readonly about?: Component<{ readonly id: string; readonly units: UnitSystem }>;
+  /** What goes along with a pick; or why it cannot be taken. */
+  readonly prepare?: (values: Values, scenario: Scenario) => Values | string;
   /** What must be said of the row that is in use. */
   readonly cautions?: Component<{ readonly scenario: Scenario; readonly units: UnitSystem }>;
 }
@@ -41,6 +45,7 @@ export const PART_PICKERS: readonly PartPicker[] = [
     knownBy: ['charge.botanical'],
     rows: botanicalRows,
     about: BotanicalAbout,
+    prepare: withGathering,
     cautions: PlantCautions,
   },
   {

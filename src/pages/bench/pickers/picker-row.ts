@@ -16,6 +16,8 @@ export interface PickerRow {
   readonly group: string;
   /** In the order of the picker's columns. */
   readonly facts: readonly string[];
+  /** What must not be missed before it is picked; may be empty. */
+  readonly warning?: string;
   /** A line of words under the facts; may be empty. */
   readonly line: string;
   readonly origins: readonly Origin[];

@@ -2,7 +2,7 @@
 import {
   botanicals,
   ownPlantName,
-  chargeFromBotanical,
+  chargeFromPlant,
   type FieldInfo,
   type Scenario,
   type Schedule,
@@ -12,6 +12,7 @@ import {
   THIN_SPACE,
   type UnitSystem,
 } from '../../../../sim/index.ts';
+import { allPlants } from '../../../state/own-plants-store.ts';
 import { valueAtPath } from '../../../state/field-path.ts';
 import { constituentName } from './constituent-names.ts';
 import { choiceWords } from './part-words.ts';
@@ -26,9 +27,10 @@ type Ice = Scenario['cooling']['ice'];
 /** The default of a field; the figures of a plant are those of the chosen plant in its state. */
 export function defaultOf(field: FieldInfo, scenario: Scenario): unknown {
   const { botanical, state } = scenario.charge;
-  if (field.part !== 'charge' || field.path === 'charge.botanical' || !botanicals.some(({ id }) => id === botanical))
-    return field.default;
-  const preset = { charge: chargeFromBotanical(botanical, state) };
+  if (field.part !== 'charge' || field.path === 'charge.botanical') return field.default;
+  const plant = allPlants().find(({ id }) => id === botanical);
+  if (!plant) return field.default;
+  const preset = { charge: chargeFromPlant(plant, state) };
   return valueAtPath(preset, field.path) ?? field.default;
 }
 

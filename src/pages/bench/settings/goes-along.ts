@@ -1,13 +1,13 @@
 /** Choices that bring other figures with them: a dried plant is not the same as a fresh one, a flame is no plate. */
 import {
-  botanicals,
-  chargeFromBotanical,
+  chargeFromPlant,
   defaultEnergyPrice,
   defaultPrices,
   heatFromSource,
   heatSources,
   type Scenario,
 } from '../../../../sim/index.ts';
+import { allPlants } from '../../../state/own-plants-store.ts';
 
 export interface GoesAlong {
   readonly values: Readonly<Record<string, unknown>>;
@@ -21,10 +21,10 @@ const under = (part: keyof Scenario, figures: object): Record<string, unknown> =
 
 function plantState(value: unknown, { charge }: Scenario): GoesAlong | null {
   if (value !== 'fresh' && value !== 'dry') return null;
-  const plant = botanicals.find(({ id }) => id === charge.botanical);
+  const plant = allPlants().find(({ id }) => id === charge.botanical);
   if (plant?.states[value] === undefined) return null;
   return {
-    values: under('charge', chargeFromBotanical(plant.id, value)),
+    values: under('charge', chargeFromPlant(plant, value)),
     says: `Moisture, oil content and packing are now those of the ${STATE_WORDS[value]} plant; the weight is as it was.`,
   };
 }
