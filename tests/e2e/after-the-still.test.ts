@@ -264,10 +264,10 @@ test.each(WALKS)(
     const lead = page.locator('.dilution .answer-lead');
     await expect.poll(() => lead.textContent()).toMatch(/Within the limits that we know for use on the body/u);
     const drops = page.locator('.dilution tbody tr').first().locator('td').nth(1);
-    expect(await drops.textContent()).toMatch(/^16/u);
+    await expect.poll(() => drops.textContent()).toMatch(/^16/u);
     await enter(page.getByRole('textbox', { name: 'Oils in it' }), '4 %');
     await expect.poll(() => lead.textContent()).toMatch(/Too strong on the body/u);
-    expect(await drops.textContent()).toMatch(/^32/u);
+    await expect.poll(() => drops.textContent()).toMatch(/^32/u);
     await page.getByRole('combobox', { name: 'Used' }).selectOption('in a diffuser');
     await page.getByText('At most 1–4 drops').waitFor();
     await page.getByRole('button', { name: 'Save as a recipe' }).click();
