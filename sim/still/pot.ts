@@ -20,6 +20,7 @@ import {
   tableSaturationTemperature,
   tableVapourEnthalpy,
 } from '../fluids/water-table.ts';
+import { WATER_MIN_TEMPERATURE } from '../fluids/water.ts';
 import { circleArea } from '../geometry/cylinder.ts';
 import type { Oil } from './oil.ts';
 import { shareLeaving, type Release } from './release.ts';
@@ -159,9 +160,11 @@ export class Pot {
   private settle(capacity: number): void {
     let T = this.temperature;
     for (let pass = 0; pass < 4; pass++) {
-      const off = this.enthalpy - this.water * tableLiquidEnthalpy(T) - capacity * (T - ENTHALPY_ZERO);
-      const change = off / (this.water * tableLiquidHeatCapacity(T) + capacity);
-      T += change;
+      // From hot to nearly freezing in one step, a first guess may lie below what the tables hold.
+      const at = T < WATER_MIN_TEMPERATURE ? WATER_MIN_TEMPERATURE : T;
+      const off = this.enthalpy - this.water * tableLiquidEnthalpy(at) - capacity * (at - ENTHALPY_ZERO);
+      const change = off / (this.water * tableLiquidHeatCapacity(at) + capacity);
+      T = at + change;
       if (change * change < 1e-14) break;
     }
     this.temperature = T;
@@ -204,11 +207,15 @@ export class Pot {
     this.terms.temperature = this.temperature;
     this.terms.enthalpy = this.enthalpy;
     this.terms.heat = heat;
-    this.loss = this.lossTable.inStep(
-      this.temperature,
-      dt,
-      this.water * tableLiquidHeatCapacity(this.temperature) + this.capacity(),
-    );
+    const capacity = this.capacity();
+    const perKelvin = this.water * tableLiquidHeatCapacity(this.temperature) + capacity;
+    this.loss = this.lossTable.inStep(this.temperature, dt, perKelvin);
+    // The heat capacity of the water is another at the coldest that it may become in this step.
+    const coldest = this.lossTable.coldest();
+    if (this.temperature > coldest) {
+      const spare = this.enthalpy - this.water * tableLiquidEnthalpy(coldest) - capacity * (coldest - ENTHALPY_ZERO);
+      if (this.loss > spare) this.loss = spare;
+    }
     this.lossEnergy += this.loss;
     this.enthalpy += heat - this.loss;
     if (submerged) {

@@ -170,6 +170,11 @@ export class LossTable {
     };
   }
 
+  /** Temperature below which nothing is cooled, K: the air's, or in frost the enthalpy zero. */
+  coldest(): number {
+    return Math.max(this.airTemperature, ENTHALPY_ZERO);
+  }
+
   private below(position: number): number {
     return Math.min(POINTS - 2, Math.max(0, Math.floor(position)));
   }
@@ -190,7 +195,7 @@ export class LossTable {
    * brings it to the air's temperature, or in frost to the enthalpy zero.
    */
   inStep(T: number, dt: number, capacity: number, area = 1): number {
-    const spare = capacity * (T - Math.max(this.airTemperature, ENTHALPY_ZERO));
+    const spare = capacity * (T - this.coldest());
     const lost = this.at(T) * area * dt;
     return spare > 0 ? Math.min(lost, spare) : Math.max(lost, spare);
   }
