@@ -5,10 +5,11 @@ import { workerPool } from '../workers/start-pool.ts';
 /** The margin that the place begins with. The length does not depend on it, but the kept answer is found by the whole question. */
 export const USUAL_MARGIN = 0;
 
-/** Lengths are told in centimetres, never shorter than what holds. */
 const STEP_M = 0.01;
 
-const inCentimetres = (length_m: number): number => Number((Math.ceil(length_m / STEP_M - 1e-6) * STEP_M).toFixed(2));
+/** Lengths are told in centimetres, never shorter than what holds. */
+export const inCentimetres = (length_m: number): number =>
+  Number((Math.ceil(length_m / STEP_M - 1e-6) * STEP_M).toFixed(2));
 
 /** What nine runs in ten need, or, where no length is enough for so many, what the run as planned needs. */
 export const lengthOf = ({

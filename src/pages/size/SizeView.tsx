@@ -35,7 +35,8 @@ import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts'
 import { createMapSession, type MapSession } from './map-session.ts';
 import { sizeQuestion } from '../../state/length-that-holds.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
-import { tubesInOrder, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { tubesInOrder, type TubeFilter } from './tube-rows.ts';
+import { createTubeUse } from './tube-use.ts';
 import { TubeTable } from './TubeTable.tsx';
 import './size.css';
 
@@ -193,20 +194,11 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     map.stop();
   });
 
-  const use = ({ tube, size }: TubeRow) => {
-    const length = size?.lengthWithMargin_m;
-    if (length === null || length === undefined) return;
-    const { condenser } = scenario();
-    props.context.changeMany({
-      'condenser.insideDiameter_m': tube.insideDiameter_m,
-      'condenser.outsideDiameter_m': tube.outsideDiameter_m,
-      'condenser.material': tube.material,
-      'condenser.length_m': Number(length.toPrecision(3)),
-      ...(isCoil(condenser)
-        ? { 'condenser.coilPitch_m': Math.max(condenser.coilPitch_m, tube.outsideDiameter_m) }
-        : {}),
-    });
-  };
+  const use = createTubeUse(
+    pool,
+    () => ({ scenario: asked(), margin: margin() }),
+    (values) => props.context.changeMany(values),
+  );
   const hasTub = () => isCoil(scenario().condenser);
 
   return (
@@ -439,7 +431,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             onFilter={setFilter}
             onStart={startTubes}
             onPrices={(tube) => setPricing({ tube })}
-            onUse={use}
+            use={use}
           />
         </Show>
       </Show>

@@ -25,6 +25,7 @@ import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { bendRadius, BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
 import type { TubeSession } from './tube-session.ts';
+import type { NotUsed, TubeUse } from './tube-use.ts';
 
 export interface TubeTableProps {
   readonly session: TubeSession;
@@ -37,7 +38,7 @@ export interface TubeTableProps {
   /** Asks for the reader's own price of a tube, or of none in particular. */
   readonly onPrices: (id: string | null) => void;
   /** Puts a tube with its length, margin included, on the still. */
-  readonly onUse: (row: TubeRow) => void;
+  readonly use: TubeUse;
 }
 
 const missing = '–';
@@ -89,6 +90,11 @@ export function TubeTable(props: TubeTableProps) {
 
   const bend = ({ size: found }: TubeRow) =>
     found?.bend === null || found?.bend === undefined ? '' : messages().bend(found.bend);
+
+  const whyNot = (told: NotUsed) =>
+    'verdict' in told
+      ? `${told.tube.name} stays off the bench. Sized for itself in nine runs of ten: ${messages().verdict(told.verdict)}.`
+      : `${told.tube.name} could not be sized: ${told.problem}`;
 
   const noneLeft = () =>
     props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
@@ -220,7 +226,7 @@ export function TubeTable(props: TubeTableProps) {
       title: 'Choose',
       cell: (row) => (
         <Show when={row.size !== null && row.size.lengthWithMargin_m !== null}>
-          <button type="button" class="word" onClick={() => props.onUse(row)}>
+          <button type="button" class="word" onClick={() => props.use.use(row.tube)}>
             Use it<span class="visually-hidden"> {row.tube.name}</span>
           </button>
         </Show>
@@ -475,6 +481,18 @@ export function TubeTable(props: TubeTableProps) {
           </button>
         </Show>
       </div>
+      <p class="tubes-state answer-quiet" role="status">
+        <Show when={props.use.sizing()}>
+          {(tube) => <>Sizing {tube().name} for itself; then it is on the bench…</>}
+        </Show>
+      </p>
+      <Show when={props.use.notUsed()}>
+        {(told) => (
+          <p class="answer-problem" role="alert">
+            {whyNot(told())}
+          </p>
+        )}
+      </Show>
       <Show when={props.session.problem()}>
         {(told) => (
           <p class="answer-problem" role="alert">
