@@ -35,9 +35,10 @@ import { isConstant, mapBounds, usualAxis, type MapBounds } from './map-grid.ts'
 import { createMapSession, type MapSession } from './map-session.ts';
 import { sizeQuestion } from '../../state/length-that-holds.ts';
 import { createTubeSession, type TubeSession } from './tube-session.ts';
-import { tubesInOrder, type TubeFilter } from './tube-rows.ts';
+import { ALL_GOOD, tubesInOrder, type TubeFilter } from './tube-rows.ts';
 import { createTubeUse } from './tube-use.ts';
 import { TubeTable } from './TubeTable.tsx';
+import { WhatItHandles } from './WhatItHandles.tsx';
 import './size.css';
 
 /** What is kept while the reader looks elsewhere. */
@@ -45,7 +46,7 @@ let tubeSession: TubeSession | null = null;
 let mapSession: MapSession | null = null;
 let mapOf: string | null = null;
 let doubtOf: string | null = null;
-const [filter, setFilter] = createSignal<TubeFilter>({ standard: '', bore: 'any', onlyGood: true, search: '' });
+const [filter, setFilter] = createSignal<TubeFilter>(ALL_GOOD);
 const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
 
 const QUIET_MS = 250;
@@ -60,13 +61,6 @@ const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
       ? { ...question.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }] }
       : { ...question.cooling, tubDiameter_m: 1 },
 });
-
-/** To three digits, never less: what just holds must not be rounded away. */
-const roundedUp = (value: number): number => {
-  if (value === 0) return 0;
-  const step = 10 ** (Math.floor(Math.log10(value)) - 2);
-  return Number((Math.ceil(value / step) * step).toPrecision(3));
-};
 
 /** Of the draws that need about the length, the one that decides it. */
 const decidingDraw = (size: OwnTubeSize | null) => size?.deciding[Math.floor((size.deciding.length - 1) / 2)] ?? null;
@@ -181,7 +175,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       asked(),
       margin(),
       size.deciding,
-      tubesInOrder(filter(), size, isCoil(question().condenser), hopeless),
+      tubesInOrder(filter(), size, isCoil(question().condenser), hopeless, prices()),
     );
   };
   createEffect(
@@ -351,53 +345,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
         </p>
       </section>
 
-      <section class="size-inverse" aria-labelledby="inverse-title">
-        <h3 id="inverse-title">What your {messages().condenserNoun(scenario())} can handle</h3>
-        <div class="inverse">
-          <p classList={{ 'is-asking': hardest.asking() }}>
-            <Show when={hardest.answer()} fallback={hardest.problem() ?? 'Looking for the hardest boil it can handle…'}>
-              {(found) => <>{wholeMessage(messages().hardestBoil(found(), scenario()))}</>}
-            </Show>
-          </p>
-          <Show when={hardest.answer()?.setting}>
-            {(setting) => (
-              <button
-                type="button"
-                onClick={() =>
-                  props.context.changeMany({
-                    'heat.control': 'schedule',
-                    'heat.setting': [{ at_s: 0, value: Math.floor(setting() * 1000) / 1000, shape: 'step' }],
-                  })
-                }
-              >
-                Set the heat to that{scenario().heat.control === 'hold-rate' ? ', instead of holding a rate' : ''}
-              </button>
-            )}
-          </Show>
-          <p classList={{ 'is-asking': least.asking() }}>
-            <Show
-              when={!nothingComes()}
-              fallback="Almost nothing comes over in this run, so it cannot show how much water a boil needs."
-            >
-              <Show when={least.answer()} fallback={least.problem() ?? 'Looking for the least water it needs…'}>
-                {(found) => <>{wholeMessage(messages().leastWater(found(), scenario()))}</>}
-              </Show>
-            </Show>
-          </p>
-          <Show when={!nothingComes() && (least.answer()?.flow_kg_s ?? null) !== null}>
-            <button
-              type="button"
-              onClick={() =>
-                props.context.change('cooling.flow_kg_s', [
-                  { at_s: 0, value: roundedUp(least.answer()?.flow_kg_s ?? 0), shape: 'step' },
-                ])
-              }
-            >
-              Set the tap to that
-            </button>
-          </Show>
-        </div>
-      </section>
+      <WhatItHandles context={props.context} hardest={hardest} least={least} nothingComes={nothingComes()} />
 
       <Show when={!nothingComes()}>
         <OtherParts

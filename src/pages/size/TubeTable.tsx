@@ -1,14 +1,12 @@
 /** Every standard tube as this still's condenser: how much, how heavy, what it costs, and whether it goes in. */
-import { createMemo, For, Show } from 'solid-js';
+import { createMemo, Show } from 'solid-js';
 import {
-  coilBendRadius,
   controlSafetyMessages,
   isCoil,
   LIMITS,
   priceListMessages,
   quantities,
   sizingMessages,
-  tubeCost,
   tubes,
   type Reader,
   type Scenario,
@@ -17,13 +15,13 @@ import {
   formatQuantity,
   type UnitSystem,
 } from '../../../sim/index.ts';
-import type { DataTable } from '../../charts/export/data-table.ts';
-import { Toggle } from '../../ui/Toggle.tsx';
 import { AnswerTable, type TableColumn } from '../parts/AnswerTable.tsx';
 import { prices } from '../../state/price-list.ts';
 import { Progress } from '../parts/Progress.tsx';
 import { SaveBar } from '../parts/SaveBar.tsx';
-import { bendRadius, BORES, boreWords, isGood, standards, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { TubeFilters } from './TubeFilters.tsx';
+import { bendRadius, costOfRow, isGood, isOwnTube, wanted, type TubeFilter, type TubeRow } from './tube-rows.ts';
+import { bendWords, tubesTable, turnRadius } from './tubes-table.ts';
 import type { TubeSession } from './tube-session.ts';
 import type { NotUsed, TubeUse } from './tube-use.ts';
 
@@ -64,18 +62,13 @@ export function TubeTable(props: TubeTableProps) {
   const unit = (si: string, hint: string) => displayUnit(si, props.units, hint).label;
   const mass = () => displayUnit('kg', props.units, 'mass');
   const drop = () => displayUnit('Pa', props.units, 'pressure', USUAL_DROP);
-  const isOwn = ({ tube }: TubeRow) => {
-    const { insideDiameter_m, outsideDiameter_m, material } = props.scenario.condenser;
-    return (
-      tube.material === material &&
-      Math.abs(tube.insideDiameter_m - insideDiameter_m) < 1e-6 &&
-      Math.abs(tube.outsideDiameter_m - outsideDiameter_m) < 1e-6
-    );
-  };
+  const isOwn = (row: TubeRow) => isOwnTube(row, props.scenario);
+  const seen = (row: TubeRow, filter: TubeFilter) => wanted(row, filter, prices());
   // One's own tube stays for comparison, even where it is not one to buy.
   const shown = createMemo(() =>
     rows().filter(
-      (row) => wanted(row, props.filter) || (isOwn(row) && wanted(row, { ...props.filter, onlyGood: false })),
+      (row) =>
+        seen(row, props.filter) || (isOwn(row) && seen(row, { ...props.filter, onlyGood: false, onlyPriced: false })),
     ),
   );
   const length = ({ size: found }: TubeRow) => {
@@ -84,12 +77,10 @@ export function TubeTable(props: TubeTableProps) {
       ? messages().verdict(found.verdict)
       : formatQuantity(found.lengthWithMargin_m, 'm', props.units, { hint: 'run', bare: true });
   };
-  const cost = (row: TubeRow) =>
-    row.size === null ? null : tubeCost(row.size, prices(), isOwn(row) ? props.scenario : null);
+  const cost = (row: TubeRow) => costOfRow(row, props.scenario, prices());
   const amount = (row: TubeRow) => cost(row)?.amount ?? null;
 
-  const bend = ({ size: found }: TubeRow) =>
-    found?.bend === null || found?.bend === undefined ? '' : messages().bend(found.bend);
+  const bend = (row: TubeRow) => bendWords(row, reader());
 
   const whyNot = (told: NotUsed) =>
     'verdict' in told
@@ -97,7 +88,7 @@ export function TubeTable(props: TubeTableProps) {
       : `${told.tube.name} could not be sized: ${told.problem}`;
 
   const noneLeft = () =>
-    props.filter.onlyGood && rows().some((row) => wanted(row, { ...props.filter, onlyGood: false }))
+    props.filter.onlyGood && rows().some((row) => seen(row, { ...props.filter, onlyGood: false }))
       ? `No tube of these choices works for the whole run${coiled() ? ' and fits the tub' : ''}. Untick “only what works and fits” to see why each fails. A gentler boil, more or colder water or a warmer limit leaves more tubes.`
       : 'No tube matches these choices.';
 
@@ -149,9 +140,6 @@ export function TubeTable(props: TubeTableProps) {
       sortBy: bendRadius,
     },
   ];
-  /** Of the turns that the coil shall have. */
-  const turnRadius = () =>
-    coilBendRadius(props.scenario.condenser.coilDiameter_m, props.scenario.condenser.coilPitch_m);
   const columns = createMemo<readonly TableColumn<TubeRow>[]>(() => [
     {
       id: 'name',
@@ -282,137 +270,12 @@ export function TubeTable(props: TubeTableProps) {
     },
   ]);
 
-  const table = (): DataTable => {
-    const all = shown();
-    const numbers = (read: (row: TubeRow) => number | null | undefined) => all.map((row) => read(row) ?? Number.NaN);
-    return {
-      caption: 'Tubes',
-      rows: all.length,
-      columns: [
-        { title: 'Tube', unit: '', says: '', decimals: 0, values: all.map(({ tube }) => tube.name) },
-        { title: 'Standard', unit: '', says: '', decimals: 0, values: all.map(({ tube }) => tube.standard) },
-        {
-          title: 'Bore',
-          unit: 'mm',
-          says: '',
-          decimals: 2,
-          values: numbers(({ tube }) => tube.insideDiameter_m * 1000),
-        },
-        {
-          title: 'Outside',
-          unit: 'mm',
-          says: '',
-          decimals: 2,
-          values: numbers(({ tube }) => tube.outsideDiameter_m * 1000),
-        },
-        {
-          title: 'Verdict',
-          unit: '',
-          says: '',
-          decimals: 0,
-          values: all.map(({ size: found }) => (found ? messages().verdict(found.verdict) : 'not tried')),
-        },
-        {
-          title: 'Length for nine runs in ten',
-          unit: 'm',
-          says: '',
-          decimals: 2,
-          values: numbers(({ size: found }) => found?.length_m),
-        },
-        {
-          title: 'Length with margin',
-          unit: 'm',
-          says: '',
-          decimals: 2,
-          values: numbers(({ size: found }) => found?.lengthWithMargin_m),
-        },
-        { title: 'Turns', unit: '', says: '', decimals: 1, values: numbers(({ size: found }) => found?.turns) },
-        {
-          title: 'Coil height',
-          unit: 'm',
-          says: '',
-          decimals: 3,
-          values: numbers(({ size: found }) => found?.coilHeight_m),
-        },
-        {
-          title: 'Fits the tub',
-          unit: '',
-          says: '',
-          decimals: 0,
-          values: all.map(({ size: found }) =>
-            found?.fitsTub === true ? 'yes' : found?.fitsTub === false ? 'no' : '',
-          ),
-        },
-        {
-          title: 'Smallest bend radius',
-          unit: 'mm',
-          says: '',
-          decimals: 0,
-          values: numbers((row) => {
-            const radius = bendRadius(row);
-            return radius === null ? null : radius * 1000;
-          }),
-        },
-        { title: 'Bending', unit: '', says: '', decimals: 0, values: all.map(bend) },
-        { title: 'Wall', unit: 'mm', says: '', decimals: 2, values: numbers(({ tube }) => tube.wall_m * 1000) },
-        {
-          title: 'Radius of the turns',
-          unit: 'mm',
-          says: '',
-          decimals: 0,
-          values: all.map(() => (coiled() ? turnRadius() * 1000 : Number.NaN)),
-        },
-        {
-          title: 'Steam speed',
-          unit: 'm/s',
-          says: '',
-          decimals: 1,
-          values: numbers(({ size: found }) => found?.steamSpeed_m_s),
-        },
-        {
-          title: 'Food contact',
-          unit: '',
-          says: '',
-          decimals: 0,
-          values: all.map(({ tube }) => messages().foodContact(tube.material)),
-        },
-        { title: 'Metal', unit: 'kg', says: '', decimals: 3, values: numbers(({ size: found }) => found?.mass_kg) },
-        {
-          title: 'Pressure drop',
-          unit: 'Pa',
-          says: '',
-          decimals: 0,
-          values: numbers(({ size: found }) => found?.peakDrop_Pa),
-        },
-        {
-          title: 'Length with ends and cutting',
-          unit: 'm',
-          says: '',
-          decimals: 2,
-          values: numbers(({ size: found }) => found?.toBuy_m),
-        },
-        { title: 'Cost', unit: '', says: '', decimals: 2, values: numbers(amount) },
-        { title: 'Price', unit: '', says: '', decimals: 0, values: all.map((row) => cost(row)?.basis ?? '') },
-        {
-          title: 'To buy',
-          unit: '',
-          says: '',
-          decimals: 0,
-          values: all.map((row) => {
-            const known = cost(row);
-            return known === null ? '' : messages().toBuy(known);
-          }),
-        },
-      ],
-    };
-  };
-
   return (
     <section class="tubes" aria-labelledby="tubes-title">
       <h3 id="tubes-title">Which tube</h3>
       <p class="answer-quiet">
-        {coiled() ? `${messages().turns(turnRadius())} ` : ''}Each with the length that it needs to be as sure as your
-        own, margin included. The cost is that of the whole pieces to buy. {messages().otherTubes}
+        {coiled() ? `${messages().turns(turnRadius(props.scenario))} ` : ''}Each with the length that it needs to be as
+        sure as your own, margin included. The cost is that of the whole pieces to buy. {messages().otherTubes}
         {coiled() ? ` ${controlSafetyMessages(reader()).coil}` : ''}
       </p>
       <p class="answer-quiet">
@@ -421,51 +284,7 @@ export function TubeTable(props: TubeTableProps) {
           Your prices
         </button>
       </p>
-      <div class="tubes-controls">
-        <label class="answer-choice">
-          <span>Find</span>
-          <input
-            type="search"
-            class="text-input"
-            placeholder={props.units === 'us' ? '3/8, stainless' : '10 mm, stainless'}
-            value={props.filter.search}
-            onInput={(event) => props.onFilter({ ...props.filter, search: event.currentTarget.value })}
-          />
-        </label>
-        <label class="answer-choice">
-          <span>Standard</span>
-          <select onChange={(event) => props.onFilter({ ...props.filter, standard: event.currentTarget.value })}>
-            <option value="" selected={props.filter.standard === ''}>
-              all standards
-            </option>
-            <For each={standards}>
-              {(standard) => (
-                <option value={standard} selected={standard === props.filter.standard}>
-                  {standard}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <label class="answer-choice">
-          <span>Bore</span>
-          <select
-            onChange={(event) =>
-              props.onFilter({ ...props.filter, bore: BORES[event.currentTarget.selectedIndex]?.id ?? 'any' })
-            }
-          >
-            <For each={BORES}>
-              {({ id, from_m, to_m }) => (
-                <option value={id} selected={id === props.filter.bore}>
-                  {boreWords(from_m, to_m, props.units)}
-                </option>
-              )}
-            </For>
-          </select>
-        </label>
-        <Toggle on={props.filter.onlyGood} onChange={(onlyGood) => props.onFilter({ ...props.filter, onlyGood })}>
-          only what works and fits
-        </Toggle>
+      <TubeFilters filter={props.filter} onFilter={props.onFilter} units={props.units}>
         <Show when={props.session.total() > 0}>
           <Progress
             words="tubes tried"
@@ -480,7 +299,7 @@ export function TubeTable(props: TubeTableProps) {
             Try every tube
           </button>
         </Show>
-      </div>
+      </TubeFilters>
       <p class="tubes-state answer-quiet" role="status">
         <Show when={props.use.sizing()}>
           {(tube) => <>Sizing {tube().name} for itself; then it is on the bench…</>}
@@ -512,7 +331,12 @@ export function TubeTable(props: TubeTableProps) {
           firstSort={{ id: 'cost', down: false }}
         />
       </Show>
-      <SaveBar of="the tubes" runName={props.scenario.name} table={table} json={() => shown()} />
+      <SaveBar
+        of="the tubes"
+        runName={props.scenario.name}
+        table={() => tubesTable(shown(), props.scenario, reader(), prices())}
+        json={() => shown()}
+      />
     </section>
   );
 }

@@ -1,5 +1,16 @@
 /** Rows of the table of tubes: the library's row, what was found for it, and which rows the reader wants to see. */
-import { tubes, type Tube, type TubeSize, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import {
+  formatQuantity,
+  NO_PRICES,
+  tubeCost,
+  tubes,
+  type PriceList,
+  type Scenario,
+  type Tube,
+  type TubeCost,
+  type TubeSize,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import type { TubeToTry } from './tube-session.ts';
 
 export interface TubeRow {
@@ -7,6 +18,16 @@ export interface TubeRow {
   /** `null` until it has been tried. */
   readonly size: TubeSize | null;
 }
+
+/** Whether a tube is like the still's own; of several standards more than one row may be. */
+export const isOwnTube = ({ tube }: TubeRow, { condenser }: Pick<Scenario, 'condenser'>): boolean =>
+  tube.material === condenser.material &&
+  Math.abs(tube.insideDiameter_m - condenser.insideDiameter_m) < 1e-6 &&
+  Math.abs(tube.outsideDiameter_m - condenser.outsideDiameter_m) < 1e-6;
+
+/** What is to be bought of a tube, and for how much; `null` until that is known. */
+export const costOfRow = (row: TubeRow, scenario: Scenario, prices: PriceList): TubeCost | null =>
+  row.size === null ? null : tubeCost(row.size, prices, isOwnTube(row, scenario) ? scenario : null);
 
 export const BORES = [
   { id: 'any', from_m: 0, to_m: Infinity },
@@ -28,14 +49,35 @@ export type BoreId = (typeof BORES)[number]['id'];
 export interface TubeFilter {
   /** Name of a standard; empty for all. */
   readonly standard: string;
+  /** Id of a material; empty for all. */
+  readonly material: string;
   readonly bore: BoreId;
   /** Only what works, fits the tub and can be bent. */
   readonly onlyGood: boolean;
+  /** Only tubes for which the reader has a price of their own. */
+  readonly onlyPriced: boolean;
   /** Words and sizes to look for: `10 mm`, `3/8`, `stainless`. */
   readonly search: string;
 }
 
+/** Every tube that is one to buy. */
+export const ALL_GOOD: TubeFilter = {
+  standard: '',
+  material: '',
+  bore: 'any',
+  onlyGood: true,
+  onlyPriced: false,
+  search: '',
+};
+
 export const standards: readonly string[] = [...new Set(tubes.map(({ standard }) => standard))];
+
+/** What tubes are made of, and the words for it. */
+export const MATERIALS = [
+  { id: 'copper', words: 'Copper' },
+  { id: 'stainless-steel', words: 'Stainless steel' },
+  { id: 'borosilicate-glass', words: 'Glass' },
+] as const;
 
 const boreFits = ({ insideDiameter_m }: Tube, bore: BoreId): boolean => {
   const range = BORES.find(({ id }) => id === bore);
@@ -74,10 +116,16 @@ export function bendRadius({ tube, size }: TubeRow): number | null {
 export const isGood = ({ size }: TubeRow): boolean =>
   size === null || (size.length_m !== null && size.fitsTub !== false && size.bendOk !== false);
 
-export const wanted = (row: TubeRow, { standard, bore, onlyGood, search }: TubeFilter): boolean =>
+export const wanted = (
+  row: TubeRow,
+  { standard, material, bore, onlyGood, onlyPriced, search }: TubeFilter,
+  prices: PriceList = NO_PRICES,
+): boolean =>
   (standard === '' || row.tube.standard === standard) &&
+  (material === '' || row.tube.material === material) &&
   boreFits(row.tube, bore) &&
   answersSearch(row.tube, search) &&
+  (!onlyPriced || prices.tubes[row.tube.id] !== undefined) &&
   (!onlyGood || isGood(row));
 
 /** Bores below this are seldom wide enough for a still, m. */
@@ -92,11 +140,12 @@ export function tubesInOrder(
   own: TubeSize,
   canCoilOnly: boolean,
   hopeless_m: number,
+  prices: PriceList = NO_PRICES,
 ): readonly TubeToTry[] {
   const rank = (tube: Tube): number =>
     tube.id === own.id
       ? -1
-      : (wanted({ tube, size: null }, filter) ? 0 : 4) +
+      : (wanted({ tube, size: null }, filter, prices) ? 0 : 4) +
         (canCoilOnly && !tube.coilable ? 2 : 0) +
         (tube.insideDiameter_m < NARROW ? 1 : 0);
   /** About in the order of what enough of each costs. */

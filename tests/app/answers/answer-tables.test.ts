@@ -1,13 +1,15 @@
 /** The tables of the answers' places: which rows and fields they have, and which value is the better one. */
 import { describe, expect, test } from 'vitest';
-import { englishReader, tubes, type CompareRow, type TubeSize } from '../../../sim/index.ts';
+import { englishReader, tubes, type CompareRow, type PriceList, type TubeSize } from '../../../sim/index.ts';
 import { bestOf } from '../../../src/pages/compare/best-of.ts';
 import { compareFields } from '../../../src/pages/compare/compare-fields.ts';
 import {
+  ALL_GOOD,
   answersSearch,
   bendRadius,
   BORES,
   boreWords,
+  MATERIALS,
   standards,
   tubesInOrder,
   wanted,
@@ -52,13 +54,7 @@ const size = (more: Partial<TubeSize> = {}): TubeSize => ({
 });
 
 describe('the table of tubes', () => {
-  const filter = (more: Partial<TubeFilter>): TubeFilter => ({
-    standard: '',
-    bore: 'any',
-    onlyGood: false,
-    search: '',
-    ...more,
-  });
+  const filter = (more: Partial<TubeFilter>): TubeFilter => ({ ...ALL_GOOD, onlyGood: false, ...more });
 
   test('knows every standard once, and a bore range for every tube', () => {
     expect(new Set(standards).size).toBe(standards.length);
@@ -104,6 +100,19 @@ describe('the table of tubes', () => {
     expect(found('12 × 1')).toContain('en-1057-12x1');
     expect(found('')).toHaveLength(tubes.length);
     expect(found('no such tube')).toEqual([]);
+  });
+
+  test('knows every material once, and finds the tubes of one', () => {
+    expect(new Set(MATERIALS.map(({ id }) => id))).toEqual(new Set(tubes.map(({ material }) => material)));
+    const glass = tubes.filter((tube) => wanted({ tube, size: null }, filter({ material: 'borosilicate-glass' })));
+    expect(glass.length).toBeGreaterThan(2);
+    expect(glass.every(({ material }) => material === 'borosilicate-glass')).toBe(true);
+  });
+
+  test('finds what the reader has a price for', () => {
+    const own: PriceList = { metals: { copper: 40 }, tubes: { 'en-1057-12x1': { soldBy: 'metre', price: 9 } } };
+    const priced = tubes.filter((tube) => wanted({ tube, size: null }, filter({ onlyPriced: true }), own));
+    expect(priced.map(({ id }) => id)).toEqual(['en-1057-12x1']);
   });
 
   test('tries first what the reader looks at, and every tube once', () => {
