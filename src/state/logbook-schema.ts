@@ -7,6 +7,14 @@ import { newId } from './new-id.ts';
 import { factsSchema, type RunFacts } from './run-facts.ts';
 import { CONFLICT, threeWay } from './three-way.ts';
 
+/** A photo of a run; the picture itself is kept apart (`photos.ts`). */
+export interface LoggedPhoto {
+  readonly id: string;
+  /** Since the heat went on; `null` where nobody said. */
+  readonly at_s: number | null;
+  readonly words: string;
+}
+
 export interface LoggedRun extends LoggedRows {
   readonly id: string;
   readonly name: string;
@@ -20,6 +28,7 @@ export interface LoggedRun extends LoggedRows {
   readonly zero: TimeZero;
   readonly zeroAt: string;
   readonly facts: RunFacts;
+  readonly photos: readonly LoggedPhoto[];
 }
 
 /** A still with the factors of a fit. */
@@ -57,6 +66,19 @@ const factors = z.pipe(
   z.transform((names) => FIT_NAMES.filter((name) => names.includes(name)).slice(0, MOST_FACTORS)),
 );
 
+const photo = z.object({ id: z.string(), at_s: z.catch(z.nullable(z.number()), null), words: typed });
+
+/** Logs of the second version and before have none. */
+const photos = z.pipe(
+  z.catch(z.array(z.unknown()), []),
+  z.transform((all): readonly LoggedPhoto[] =>
+    all.flatMap((given) => {
+      const read = photo.safeParse(given);
+      return read.success ? [read.data] : [];
+    }),
+  ),
+);
+
 const log = z.object({
   id: typed,
   name: typed,
@@ -69,6 +91,7 @@ const log = z.object({
   zero: z.catch(z.enum(TIME_ZEROS), 'heat-on'),
   zeroAt: typed,
   facts: factsSchema,
+  photos,
 });
 
 /** A band without an origin comes from a fit too: it was kept before bands named theirs. */
@@ -113,7 +136,7 @@ const shapeOf = <T>(version: number, schema: z.ZodMiniType<T>): Shape<T> => ({
   },
 });
 
-export const logShape: Shape<LoggedRun> = shapeOf(2, log);
+export const logShape: Shape<LoggedRun> = shapeOf(3, log);
 export const stillShape: Shape<KeptStill> = shapeOf(1, still);
 /** Whatever another version wrote; it is handed on as it is. */
 export const anyShape: Shape<{ readonly value: unknown }> = { version: Infinity, read: (value) => ({ value }) };
@@ -134,6 +157,6 @@ export function readLogbook(value: unknown): Logbook | null {
 
 export const writtenLogbook = (kept: Logbook): Readonly<Record<string, unknown>> => ({
   kind: LOGBOOK_KIND,
-  version: 2,
+  version: 3,
   ...kept,
 });

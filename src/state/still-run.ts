@@ -26,6 +26,7 @@ export const ENTRY_KINDS = [
   'heat-off',
   'opened',
   'note',
+  'photo',
   'done',
   'silenced',
 ] as const;
@@ -39,7 +40,7 @@ export interface StillEntry {
   readonly changed_ms: number;
   /** SI but for oil, which is in mL, and drops a minute. */
   readonly value: number | null;
-  /** A note; of `done` and `silenced` the step of the sheet. */
+  /** A note; of `done` and `silenced` the step of the sheet, of a photo its id. */
   readonly text: string;
   /** Of heat and tap, the change of the plan that was carried out. */
   readonly place: number | null;
@@ -117,7 +118,7 @@ const readRun = (value: unknown): StillRun | null => {
 };
 
 export const stillRunShape: Shape<StillRun> = {
-  version: 1,
+  version: 2,
   read: readRun,
   both: (key, mine, theirs) => {
     const both = joined(readRun(mine), readRun(theirs));
@@ -163,6 +164,7 @@ export const SEEN_KINDS: Readonly<Record<EntryKind, SeenKind | null>> = {
   'heat-off': null,
   opened: null,
   note: null,
+  photo: null,
   done: null,
   silenced: null,
 };

@@ -92,7 +92,7 @@ const logsAreReadOrTold = fc.property(log, (given) => {
 });
 
 const booksAreReadOrKept = fc.property(anyJson, anyJson, (one, other) => {
-  const file = throughJson({ kind: 'limbeck-run-book', version: 2, logs: [one, other], stills: [other], unread: [] });
+  const file = throughJson({ kind: 'limbeck-run-book', version: 3, logs: [one, other], stills: [other], unread: [] });
   const book = readLogbook(file);
   if (book === null) throw new Error('a run book was not known for one');
   const { logs, stills, unread } = book;

@@ -4,6 +4,7 @@ import { runLength, runOn } from '../run-length/run-length.ts';
 import { coarseScenario } from '../ensemble/ensemble.ts';
 import { withDrawn, type UncertainId } from '../ensemble/factors.ts';
 import { columnAt } from '../../run/record.ts';
+import type { RunResult } from '../../run/result.ts';
 import type { StopRule } from '../../run/stop-rules.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 
@@ -51,17 +52,24 @@ const SEGMENTS = 16;
 /** A draw's run, carried on past its plan; `null` where the calculation breaks off. */
 export function runCourse(scenario: Scenario, rule: StopRule, drawn: DrawnValues): Course | null {
   const coarse = coarseScenario(withDrawn(scenario, drawn));
-  const { duration_s } = scenario.run;
-  const every_s = duration_s / POINTS;
+  const every_s = scenario.run.duration_s / POINTS;
   const step = Math.max(coarse.advanced.step_s, STEP_S);
-  const result = runOn({
-    ...coarse,
-    advanced: {
-      ...coarse.advanced,
-      step_s: every_s / Math.max(1, Math.ceil(every_s / step)),
-      segments: Math.min(SEGMENTS, coarse.advanced.segments),
-    },
-  });
+  return courseOf(
+    runOn({
+      ...coarse,
+      advanced: {
+        ...coarse.advanced,
+        step_s: every_s / Math.max(1, Math.ceil(every_s / step)),
+        segments: Math.min(SEGMENTS, coarse.advanced.segments),
+      },
+    }),
+    rule,
+    every_s,
+  );
+}
+
+/** The course of a run that was carried on; `null` where its calculation broke off. */
+export function courseOf(result: RunResult, rule: StopRule, every_s: number): Course | null {
   const { record, summary, events } = result;
   if (result.failure !== null) return null;
   const points = Math.ceil(summary.end_s / every_s) + 1;

@@ -11,6 +11,7 @@ import {
   shownValue,
   type NumberKindName,
 } from './log-kinds.ts';
+import { PhotoButton } from '../parts/Photo.tsx';
 import { stillSession } from './session.ts';
 
 /** What is on the pad: a new entry, or one that is corrected. */
@@ -61,6 +62,7 @@ export function LogPad(props: {
       say(session.log(kind), `${OTHER_WORDS[kind]} logged.`);
     else props.setPad({ kind, entry: null });
   };
+  const [photoProblem, setPhotoProblem] = createSignal<string | null>(null);
   const words = (kind: EntryKind) => (isNumberKind(kind) ? NUMBER_KINDS[kind].words : OTHER_WORDS[kind]);
 
   return (
@@ -83,6 +85,13 @@ export function LogPad(props: {
                 </button>
               )}
             </For>
+            <PhotoButton
+              words="Photo"
+              class="pad-kind"
+              camera
+              onKept={(id, at_ms) => say(session.log('photo', { text: id, at_ms }), 'Photo logged.')}
+              onProblem={setPhotoProblem}
+            />
           </div>
         }
       >
@@ -124,6 +133,13 @@ export function LogPad(props: {
               )}
             </Match>
           </Switch>
+        )}
+      </Show>
+      <Show when={photoProblem()}>
+        {(why) => (
+          <p class="answer-problem" role="alert">
+            {why()}
+          </p>
         )}
       </Show>
       <p class="pad-told" role="status">

@@ -15,6 +15,7 @@ import { openRun } from '../../state/opened-run.ts';
 import { sinceStart, standing, stepsOf, type StillEntry } from '../../state/still-run.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AlarmCheck } from './AlarmCheck.tsx';
+import { Photo } from '../parts/Photo.tsx';
 import { forecastChart } from './forecast-chart.ts';
 import { isNumberKind, kindUnitOf, NUMBER_KINDS, OTHER_WORDS, shownValue } from './log-kinds.ts';
 import { LogPad, type OnPad } from './LogPad.tsx';
@@ -40,6 +41,8 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
           .filter(({ kind }) => kind !== 'silenced')
           .toReversed();
   });
+  /** Deleted last; its line stays until something else is done, with the way back. */
+  const [deleted, setDeleted] = createSignal<StillEntry | null>(null);
   const doneAt = (step: SheetStep): string | null => {
     const run = session.run();
     if (run === null || session.coming().includes(step)) return null;
@@ -63,7 +66,15 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
       const step = session.sheet().find(({ id }) => id === text);
       return step ? `Done: ${sheetWords().step(step).title}` : 'Done';
     }
-    return text === '' ? OTHER_WORDS[kind] : `${OTHER_WORDS[kind]}: ${text}`;
+    return text === '' || kind === 'photo' ? OTHER_WORDS[kind] : `${OTHER_WORDS[kind]}: ${text}`;
+  };
+  const remove = (entry: StillEntry) => {
+    session.change(entry.id, { gone: true });
+    setDeleted(entry);
+  };
+  const bringBack = (entry: StillEntry) => {
+    session.change(entry.id, { gone: false });
+    setDeleted(null);
   };
   const end = () => {
     const plan = session.plan();
@@ -129,13 +140,30 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
       </section>
       <section aria-labelledby="logged-title">
         <h3 id="logged-title">Logged</h3>
+        <p class="logged-gone" role="status">
+          <Show when={deleted()}>
+            {(entry) => (
+              <>
+                Deleted: {what(entry())}.{' '}
+                <button type="button" class="tall" onClick={() => bringBack(entry())}>
+                  Undo<span class="visually-hidden"> deleting {what(entry())}</span>
+                </button>
+              </>
+            )}
+          </Show>
+        </p>
         <Show when={entries().length > 0} fallback={<p class="answer-quiet">Nothing yet.</p>}>
           <ul class="logged">
             <For each={entries()}>
               {(entry) => (
                 <li class="logged-entry">
                   <span class="logged-when">{minute(entry)}</span>
-                  <span class="logged-what">{what(entry)}</span>
+                  <span class="logged-what">
+                    {what(entry)}
+                    <Show when={entry.kind === 'photo'}>
+                      <Photo id={entry.text} title={`Photo, ${minute(entry)}`} />
+                    </Show>
+                  </span>
                   <span class="logged-acts">
                     <Show when={entry.kind !== 'done'}>
                       <button
@@ -149,7 +177,7 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
                         Correct<span class="visually-hidden"> {what(entry)}</span>
                       </button>
                     </Show>
-                    <button type="button" class="tall" onClick={() => session.change(entry.id, { gone: true })}>
+                    <button type="button" class="tall" onClick={() => remove(entry)}>
                       Delete<span class="visually-hidden"> {what(entry)}</span>
                     </button>
                   </span>

@@ -46,6 +46,7 @@ export const OTHER_WORDS: Readonly<Record<Exclude<EntryKind, NumberKindName>, st
   'heat-off': 'Heat off',
   opened: 'Pot opened',
   note: 'Note',
+  photo: 'Photo',
   done: 'Done',
   silenced: 'Alarm silenced',
 };

@@ -11,7 +11,7 @@ import {
 } from '../../../sim/index.ts';
 import { EMPTY_ROW, type LogColumn, type LogRow, type LogUnits } from '../../state/logbook.ts';
 import { NO_FACTS, type RunFacts } from '../../state/run-facts.ts';
-import type { LoggedRun } from '../../state/logbook-schema.ts';
+import type { LoggedPhoto, LoggedRun } from '../../state/logbook-schema.ts';
 import { sheetStateOf, sinceStart, standing, turnsOf, type EntryKind, type StillRun } from '../../state/still-run.ts';
 import { gatheredOf } from '../plants/gathered.ts';
 import { isNumberKind, kindUnitOf, NUMBER_KINDS, OTHER_WORDS, shownValue } from './log-kinds.ts';
@@ -64,6 +64,7 @@ export function toLoggedRun(run: StillRun, plan: Scenario, id: string, units: Un
   const own = unitsFor(units);
   const rows: { at_s: number; row: LogRow }[] = [];
   const notes: string[] = [];
+  const photos: LoggedPhoto[] = [];
   for (const { kind, at_ms, value, text } of standing(run)) {
     const at_s = sinceStart(run, at_ms);
     const column = COLUMN_OF[kind];
@@ -73,6 +74,8 @@ export function toLoggedRun(run: StillRun, plan: Scenario, id: string, units: Un
       if (last && at_s - last.at_s < ONE_ROW_S && last.row[column] === '')
         last.row = { ...last.row, [column]: written };
       else rows.push({ at_s, row: { ...EMPTY_ROW, time: plain(Number((at_s / 60).toFixed(1))), [column]: written } });
+    } else if (kind === 'photo') {
+      photos.push({ id: text, at_s: Math.max(0, at_s), words: '' });
     } else if (kind !== 'done' && kind !== 'silenced') {
       const words = isNumberKind(kind) ? NUMBER_KINDS[kind].words : OTHER_WORDS[kind];
       const said =
@@ -98,5 +101,6 @@ export function toLoggedRun(run: StillRun, plan: Scenario, id: string, units: Un
     zero: 'heat-on',
     zeroAt: '',
     facts: { ...factsOf(plan), date: dayOf(run.started_ms) },
+    photos,
   };
 }

@@ -35,7 +35,7 @@ export function SaveBar(props: SaveBarProps) {
           ]
         : []),
       ...(table ? [{ kind: 'CSV', save: () => saveCsv(csvOf(table()), name('csv')) }] : []),
-      ...(json ? [{ kind: 'JSON', save: () => saveJson(json(), name('json')) }] : []),
+      ...(json ? [{ kind: 'JSON', save: async () => saveJson(await json(), name('json')) }] : []),
     ];
   };
   const save = async (way: WayOut): Promise<void> => {

@@ -30,9 +30,11 @@ import {
   type Pasted,
   type TimeZero,
 } from '../../state/logbook.ts';
-import { writtenLogbook, type LoggedRun } from '../../state/logbook-schema.ts';
+import type { LoggedRun } from '../../state/logbook-schema.ts';
+import { writtenWithPhotos } from '../../state/photo-file.ts';
 import { logbook } from '../../state/logbook-store.ts';
 import { LogTable } from './LogTable.tsx';
+import { RunPhotos } from './RunPhotos.tsx';
 import { RunDetails } from './RunDetails.tsx';
 import { PasteBox } from './PasteBox.tsx';
 
@@ -242,11 +244,12 @@ export function LogEditor(props: LogEditorProps) {
             onInput={(event) => props.onChange({ notes: event.currentTarget.value })}
           />
         </label>
+        <RunPhotos log={props.log} onChange={(photos) => props.onChange({ photos })} />
         <SaveBar
           of="this log"
           runName={props.log.name}
           table={() => logTable(props.log)}
-          json={() => writtenLogbook({ logs: [props.log], stills: [], unread: [] })}
+          json={async () => (await writtenWithPhotos({ logs: [props.log], stills: [], unread: [] })).json}
         />
       </div>
       <div class="log-shown">

@@ -7,7 +7,9 @@ import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
 import { openLogFile, bookTable } from './log-files.ts';
 import type { LogUnits } from '../../state/logbook.ts';
-import { writtenLogbook, type KeptStill, type LoggedRun } from '../../state/logbook-schema.ts';
+import { LARGEST_BOOK_BYTES, photosIn, writtenWithPhotos } from '../../state/photo-file.ts';
+import { photoStore, tidyPhotos } from '../../state/photos.ts';
+import type { KeptStill, LoggedRun } from '../../state/logbook-schema.ts';
 import {
   addLogbook,
   addLogs,
@@ -39,7 +41,11 @@ const counted = (count: number, what: string): string => `${count} ${what}${coun
 export function RunBookView(props: { readonly context: AnalysisContext }) {
   const [told, setTold] = createSignal<Told | null>(null);
   let picker: HTMLInputElement | undefined;
-  onMount(() => void openLogbook());
+  onMount(async () => {
+    await openLogbook();
+    // A browser that keeps nothing has no photos to tidy.
+    if (logbookState() === 'kept') await tidyPhotos(logbook()).catch(() => undefined);
+  });
   const chosen = createMemo<LoggedRun | null>(() => {
     const { logs } = logbook();
     return logs.find(({ id }) => id === openedRun()) ?? logs.at(-1) ?? null;
@@ -61,6 +67,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
       zero: 'heat-on',
       zeroAt: '',
       facts: { ...factsOf(props.context.scenario()), date: dayOf(Date.now()) },
+      photos: [],
       ...more,
     };
     askToPersist();
@@ -72,18 +79,40 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
     if (opened.kind === 'refused') setTold({ words: `${opened.message} Your run book is as it was.` });
     else if (opened.kind === 'book') {
       closeInvented();
+      const photos = await keepPhotosOf(opened.json, opened.book.logs);
       const added = addLogbook(opened.book);
       const isNews = added.logs + added.stills > 0;
       openRun(null);
       setTold({
-        words: isNews
-          ? `Added ${counted(added.logs, 'log')} and ${counted(added.stills, 'fitted still')} from “${file.name}”.`
-          : `All of “${file.name}” is in this run book already.`,
+        words: `${
+          isNews
+            ? `Added ${counted(added.logs, 'log')} and ${counted(added.stills, 'fitted still')} from “${file.name}”.`
+            : `All of “${file.name}” is in this run book already.`
+        }${photos}`,
       });
     } else {
       begin({ name: opened.name, ...opened.log });
       setTold({ words: `“${opened.name}” stands in the paste box. Check what each column is, then take its lines.` });
     }
+  };
+  /** Keeps the photos of a file; answers what there is to say of it. */
+  const keepPhotosOf = async (json: unknown, logs: readonly LoggedRun[]): Promise<string> => {
+    const { photos, damaged } = await photosIn(json, logs);
+    const said = damaged === 0 ? '' : ` ${counted(damaged, 'photo')} of the file cannot be read, and is left out.`;
+    try {
+      if (photos.length > 0) await photoStore().keep(photos);
+      return said;
+    } catch {
+      return ` The storage of this browser is full: the photos of the file are not kept. Delete some photos, then open the file again.${said}`;
+    }
+  };
+  const save = async () => {
+    const { json, leftOut } = await writtenWithPhotos(logbook());
+    saveJson(json, fileName('json', 'run book'));
+    if (leftOut > 0)
+      setTold({
+        words: `With its ${counted(leftOut, 'photo')} the file would be larger than ${LARGEST_BOOK_BYTES / 1e6} MB, so it is saved without them. Save a log alone to have its photos in a file.`,
+      });
   };
   const lookRound = async () => {
     const { ternHollowBook } = await import('./tern-hollow-book.ts');
@@ -140,7 +169,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
               if (file) void openFile(file);
             }}
           />
-          <button type="button" onClick={() => saveJson(writtenLogbook(logbook()), fileName('json', 'run book'))}>
+          <button type="button" onClick={() => void save()}>
             Save the run book
           </button>
           <Show when={!isInvented()}>
@@ -218,7 +247,12 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
         </Show>
         <Seasons logs={logbook().logs} units={props.context.units()} />
         <Show when={logbook().logs.length > 0}>
-          <SaveBar of="the list of runs" runName="Run book" table={listOfRuns} json={() => writtenLogbook(logbook())} />
+          <SaveBar
+            of="the list of runs"
+            runName="Run book"
+            table={listOfRuns}
+            json={async () => (await writtenWithPhotos(logbook())).json}
+          />
         </Show>
         <KeptStills
           stills={logbook().stills}

@@ -2,6 +2,7 @@
 import { encodingOf, understood } from '../../../sim/index.ts';
 import type { DataTable, TableColumn } from '../../charts/export/data-table.ts';
 import { readRows, unitsNamed, type LogUnits } from '../../state/logbook.ts';
+import { LARGEST_BOOK_BYTES } from '../../state/photo-file.ts';
 import { yieldOf } from '../../state/run-facts.ts';
 import { readLogbook, type LoggedRun, type Logbook } from '../../state/logbook-schema.ts';
 
@@ -121,7 +122,12 @@ export function bookTable(logs: readonly LoggedRun[]): DataTable {
 }
 
 export type OpenedFile =
-  | { readonly kind: 'book'; readonly book: Logbook }
+  | {
+      readonly kind: 'book';
+      readonly book: Logbook;
+      /** The file as it reads, with the photos. */
+      readonly json: unknown;
+    }
   | {
       readonly kind: 'log';
       readonly name: string;
@@ -131,12 +137,15 @@ export type OpenedFile =
   | { readonly kind: 'refused'; readonly message: string };
 
 const JOULES_A_KWH = 3.6e6;
-const LARGEST_FILE_BYTES = 5_000_000;
+const LARGEST_LOG_BYTES = 5e6;
 
 /** A run book (JSON), or columns of one run (CSV or text). Nothing is thrown at whoever opens an odd file. */
 export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFile> {
-  if (file.size > LARGEST_FILE_BYTES)
-    return { kind: 'refused', message: `“${file.name}” is larger than five megabytes, so it is no run book.` };
+  const refusedAt = (bytes: number, what: string): OpenedFile => ({
+    kind: 'refused',
+    message: `“${file.name}” is larger than ${bytes / 1e6} MB, so it is no ${what}.`,
+  });
+  if (file.size > LARGEST_BOOK_BYTES) return refusedAt(LARGEST_BOOK_BYTES, 'run book');
   let text: string;
   try {
     const bytes = new Uint8Array(await file.arrayBuffer());
@@ -146,8 +155,9 @@ export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFi
   }
   if (/^\s*[[{]/u.test(text)) {
     try {
-      const book = readLogbook(JSON.parse(text));
-      if (book) return { kind: 'book', book };
+      const json: unknown = JSON.parse(text);
+      const book = readLogbook(json);
+      if (book) return { kind: 'book', book, json };
     } catch (error) {
       return {
         kind: 'refused',
@@ -156,6 +166,7 @@ export async function openLogFile(file: File, units: LogUnits): Promise<OpenedFi
     }
     return { kind: 'refused', message: `“${file.name}” is JSON, but no run book.` };
   }
+  if (file.size > LARGEST_LOG_BYTES) return refusedAt(LARGEST_LOG_BYTES, 'log');
   const found = understood(text);
   if (found === null || found.table.width < 2 || found.table.lines.length === 0)
     return { kind: 'refused', message: `“${file.name}” holds no readings in columns.` };

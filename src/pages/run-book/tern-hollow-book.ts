@@ -181,6 +181,7 @@ export const ternHollowBook = (): Logbook => ({
         energy_J: energy_kWh * JOULES_A_KWH,
         water_kg,
       },
+      photos: [],
     }),
   ),
   stills: [],

@@ -27,6 +27,7 @@ const log = (rows: readonly LogRow[], units: LogUnits = METRIC): LoggedRun => ({
   zero: 'heat-on',
   zeroAt: '',
   facts: NO_FACTS,
+  photos: [],
   factors: ['oilContent'],
 });
 

@@ -73,6 +73,7 @@ const blank = (name: string): LoggedRun => ({
   zero: 'heat-on',
   zeroAt: '',
   facts: NO_FACTS,
+  photos: [],
 });
 
 beforeEach(() => {

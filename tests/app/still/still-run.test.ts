@@ -45,6 +45,7 @@ const run: StillRun = {
     entry('6', 'note', 51, { text: 'sweet' }),
     entry('7', 'tub', 60, { value: 320 }),
     entry('8', 'heat-off', 90),
+    entry('9', 'photo', 92, { text: '0badcafe-3' }),
   ],
 };
 
@@ -77,9 +78,9 @@ describe('a run at the still', () => {
       ...run,
       entries: run.entries.map((each) => (each.id === '3' ? { ...each, value: 4.5, changed_ms: START + 9e6 } : each)),
     };
-    const added = { ...run, entries: [...run.entries, entry('9', 'oil', 70, { value: 11 })] };
+    const added = { ...run, entries: [...run.entries, entry('10', 'oil', 70, { value: 11 })] };
     const both = joined(corrected, added);
-    expect(both?.entries).toHaveLength(9);
+    expect(both?.entries).toHaveLength(10);
     expect(both?.entries.find(({ id }) => id === '3')?.value).toBe(4.5);
     expect(joined(added, corrected)?.entries).toEqual(both?.entries);
     expect(joined(null, run)).toBe(run);
@@ -96,6 +97,8 @@ describe('a run at the still', () => {
     ]);
     expect(log.notes).toContain('First drop');
     expect(log.notes).toContain('sweet');
+    expect(log.notes).not.toContain('0badcafe');
+    expect(log.photos).toEqual([{ id: '0badcafe-3', at_s: 5520, words: '' }]);
     expect((log.scenario as typeof plan).heat.setting.at(-1)).toMatchObject({ at_s: 5400, value: 0 });
     expect(toLoggedRun(run, plan, 'x', 'us').rows[0]?.outlet).toBe('77');
   });
