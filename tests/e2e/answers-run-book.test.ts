@@ -1,3 +1,4 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { openAnswer, SEARCH } from './answers-page.ts';
 import { choose, downloaded, press } from './bench-page.ts';
@@ -168,5 +169,74 @@ describe('my runs', () => {
     await page.getByText('No run is logged yet.').waitFor();
     await page.getByRole('status').getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => page.getByRole('textbox', { name: /^Oil so far.*, line 1$/ }).inputValue()).toBe('2');
+  });
+
+  test('keep photos, which are deleted and brought back, and go along in a file once', async () => {
+    const { page } = await openAnswer('run-book');
+    await page.getByRole('button', { name: 'New log' }).click();
+    const pick = async (on: Page, button: string, name: string, mimeType: string, buffer: Buffer) => {
+      const [chooser] = await Promise.all([
+        on.waitForEvent('filechooser'),
+        on.getByRole('button', { name: button }).click(),
+      ]);
+      await chooser.setFiles({ name, mimeType, buffer });
+    };
+    const told = page.getByRole('alert');
+    await pick(page, 'Add a photo', 'notes.txt', 'text/plain', Buffer.from('no picture'));
+    await told.filter({ hasText: 'cannot read that file as a picture' }).waitFor();
+    await pick(page, 'Add a photo', 'large.jpg', 'image/jpeg', Buffer.alloc(50_000_001));
+    await told.filter({ hasText: 'larger than 50 MB' }).waitFor(SEARCH);
+    // A picture of the page, larger than what is kept.
+    const picture = await page.screenshot();
+    await pick(page, 'Add a photo', 'still.png', 'image/png', picture);
+    const small = page.getByRole('button', { name: 'Photo', exact: true });
+    await small.waitFor();
+    expect(await told.count()).toBe(0);
+    await page.getByRole('textbox', { name: 'What photo 1 shows' }).fill('The lid that leaked');
+    await page.getByRole('button', { name: 'Photo, The lid that leaked' }).click();
+    const whole = page.getByRole('dialog', { name: 'Photo, The lid that leaked' }).locator('img');
+    await expect
+      .poll(() => whole.evaluate((img: HTMLImageElement) => [img.naturalWidth, img.naturalHeight]))
+      .toEqual([1280, 800]);
+    await page.getByRole('dialog').getByRole('button', { name: 'Close' }).click();
+    await pick(page, 'Add a photo', 'again.png', 'image/png', picture);
+    await told.filter({ hasText: 'in the log already' }).waitFor();
+
+    const photos = page.locator('.run-photo');
+    await page.getByRole('button', { name: 'Delete photo 1' }).click();
+    await expect.poll(() => photos.count()).toBe(0);
+    await page.locator('.run-photo-told').getByRole('button', { name: 'Undo' }).click();
+    await expect.poll(() => photos.count()).toBe(1);
+    await page.reload();
+    await page.getByRole('button', { name: 'Photo, The lid that leaked' }).waitFor(SEARCH);
+
+    const book = await downloaded(page, () => page.getByRole('button', { name: 'Save the run book' }).click());
+    const file = Buffer.from(book.text);
+    await pick(page, 'Open a file', book.name, 'application/json', file);
+    await page.getByText('is in this run book already').waitFor();
+    const other = await openAnswer('run-book');
+    for (const said of ['Added 1 log', 'is in this run book already'])
+      await pick(other.page, 'Open a file', book.name, 'application/json', file).then(() =>
+        other.page.getByText(said).waitFor(),
+      );
+    const there = other.page.getByRole('button', { name: 'Photo, The lid that leaked' });
+    await there.waitFor();
+    expect(await there.locator('img').evaluate((img: HTMLImageElement) => img.naturalWidth)).toBe(1280);
+
+    // A browser that has no room left.
+    await page.evaluate(() => {
+      IDBObjectStore.prototype.put = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await pick(
+      page,
+      'Add a photo',
+      'more.png',
+      'image/png',
+      await page.screenshot({ clip: { x: 0, y: 0, width: 90, height: 90 } }),
+    );
+    await told.filter({ hasText: 'storage of this browser is full: the photo is not kept' }).waitFor();
+    expect(await photos.count()).toBe(1);
   });
 });

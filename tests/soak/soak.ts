@@ -25,6 +25,7 @@ for (const part of PARTS.filter(({ name }) => positionals.length === 0 || positi
   console.log(
     `${part.name}: ${found.numRuns} ${part.says}, seed ${seed}, ${seconds} s: ${found.failed ? 'BROKEN' : 'hold'}`,
   );
+  if (found.figures !== undefined) console.log(found.figures);
   if (!found.failed) continue;
   process.exitCode = 1;
   console.log(found.errorInstance instanceof Error ? found.errorInstance.message : String(found.errorInstance));

@@ -3,7 +3,6 @@ import { createResource, createSignal, onCleanup, Show } from 'solid-js';
 import { keepPhoto, PhotoError, photoStore } from '../../state/photos.ts';
 import { Dialog } from '../../ui/Dialog.tsx';
 import { errorMessage } from '../../workers/errors.ts';
-import './photo.css';
 
 export function Photo(props: { readonly id: string; readonly title: string }) {
   const [isWhole, setWhole] = createSignal(false);
