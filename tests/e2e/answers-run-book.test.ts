@@ -205,7 +205,7 @@ describe('my runs', () => {
     const photos = page.locator('.run-photo');
     await page.getByRole('button', { name: 'Delete photo 1' }).click();
     await expect.poll(() => photos.count()).toBe(0);
-    await page.locator('.run-photo-told').getByRole('button', { name: 'Undo' }).click();
+    await page.locator('.run-photos').getByRole('button', { name: 'Undo' }).click();
     await expect.poll(() => photos.count()).toBe(1);
     await page.reload();
     await page.getByRole('button', { name: 'Photo, The lid that leaked' }).waitFor(SEARCH);

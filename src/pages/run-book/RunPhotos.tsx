@@ -3,6 +3,7 @@ import { createSignal, createUniqueId, For, Show } from 'solid-js';
 import { formatDuration } from '../../../sim/index.ts';
 import type { LoggedPhoto, LoggedRun } from '../../state/logbook-schema.ts';
 import { isInvented } from '../../state/logbook-store.ts';
+import { ToldLine, type Told } from '../parts/ToldLine.tsx';
 import { Photo, PhotoButton } from '../parts/Photo.tsx';
 
 /** More are hard to look through, and a log with its photos must fit into a file. */
@@ -16,26 +17,25 @@ export interface RunPhotosProps {
 export function RunPhotos(props: RunPhotosProps) {
   const id = createUniqueId();
   const [problem, setProblem] = createSignal<string | null>(null);
-  const [deleted, setDeleted] = createSignal<{
-    readonly of: string;
-    readonly photo: LoggedPhoto;
-    readonly at: number;
-  }>();
+  /** The photo deleted last, and from which log. */
+  const [deleted, setDeleted] = createSignal<{ readonly of: string; readonly undo: () => void } | null>(null);
+  const told = (): Told | null => {
+    const last = deleted();
+    return last?.of === props.log.id ? { words: 'The photo is deleted.', undo: last.undo } : null;
+  };
   const photos = () => props.log.photos;
   const when = ({ at_s }: LoggedPhoto) => (at_s === null ? '' : at_s < 30 ? 'at the start' : formatDuration(at_s));
   const title = (photo: LoggedPhoto) => ['Photo', when(photo), photo.words].filter((part) => part !== '').join(', ');
   const add = (photoId: string) => {
-    setDeleted(undefined);
+    setDeleted(null);
     if (photos().some((photo) => photo.id === photoId)) setProblem('This photo is in the log already.');
     else props.onChange([...photos(), { id: photoId, at_s: null, words: '' }]);
   };
   const remove = (photo: LoggedPhoto) => {
-    setDeleted({ of: props.log.id, photo, at: photos().indexOf(photo) });
+    const at = photos().indexOf(photo);
+    const undo = () => props.onChange(photos().toSpliced(at, 0, photo));
     props.onChange(photos().filter((other) => other !== photo));
-  };
-  const undo = (gone: { readonly photo: LoggedPhoto; readonly at: number }) => {
-    props.onChange(photos().toSpliced(gone.at, 0, gone.photo));
-    setDeleted(undefined);
+    setDeleted({ of: props.log.id, undo });
   };
   return (
     <Show when={!isInvented() || photos().length > 0}>
@@ -71,18 +71,7 @@ export function RunPhotos(props: RunPhotosProps) {
             </For>
           </ul>
         </Show>
-        <p role="status" class="run-photo-told">
-          <Show when={deleted()?.of === props.log.id && deleted()}>
-            {(gone) => (
-              <>
-                The photo is deleted.{' '}
-                <button type="button" class="word" onClick={() => undo(gone())}>
-                  Undo
-                </button>
-              </>
-            )}
-          </Show>
-        </p>
+        <ToldLine told={told()} onUndone={() => setDeleted(null)} />
         <Show when={problem()}>
           {(words) => (
             <p class="answer-problem" role="alert">
