@@ -51,6 +51,9 @@ export async function writtenWithPhotos(
   return { json: { ...plain, photos }, leftOut: 0 };
 }
 
+/** The same, where nobody asks how many were left out. */
+export const jsonWithPhotos = async (book: Logbook): Promise<unknown> => (await writtenWithPhotos(book)).json;
+
 export interface PhotosOfFile {
   readonly photos: readonly Blob[];
   /** How many are damaged: no JPEG, or not the one that its log names. */

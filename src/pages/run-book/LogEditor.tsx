@@ -31,7 +31,7 @@ import {
   type TimeZero,
 } from '../../state/logbook.ts';
 import type { LoggedRun } from '../../state/logbook-schema.ts';
-import { writtenWithPhotos } from '../../state/photo-file.ts';
+import { jsonWithPhotos } from '../../state/photo-file.ts';
 import { logbook } from '../../state/logbook-store.ts';
 import { LogTable } from './LogTable.tsx';
 import { RunPhotos } from './RunPhotos.tsx';
@@ -249,7 +249,7 @@ export function LogEditor(props: LogEditorProps) {
           of="this log"
           runName={props.log.name}
           table={() => logTable(props.log)}
-          json={async () => (await writtenWithPhotos({ logs: [props.log], stills: [], unread: [] })).json}
+          json={() => jsonWithPhotos({ logs: [props.log], stills: [], unread: [] })}
         />
       </div>
       <div class="log-shown">

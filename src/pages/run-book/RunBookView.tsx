@@ -7,7 +7,7 @@ import type { DoneFit } from './FitPanel.tsx';
 import { KeptStills } from './KeptStills.tsx';
 import { openLogFile, bookTable } from './log-files.ts';
 import type { LogUnits } from '../../state/logbook.ts';
-import { LARGEST_BOOK_BYTES, photosIn, writtenWithPhotos } from '../../state/photo-file.ts';
+import { jsonWithPhotos, LARGEST_BOOK_BYTES, photosIn, writtenWithPhotos } from '../../state/photo-file.ts';
 import { photoStore, tidyPhotos } from '../../state/photos.ts';
 import type { KeptStill, LoggedRun } from '../../state/logbook-schema.ts';
 import {
@@ -41,11 +41,12 @@ const counted = (count: number, what: string): string => `${count} ${what}${coun
 export function RunBookView(props: { readonly context: AnalysisContext }) {
   const [told, setTold] = createSignal<Told | null>(null);
   let picker: HTMLInputElement | undefined;
-  onMount(async () => {
+  const open = async () => {
     await openLogbook();
     // A browser that keeps nothing has no photos to tidy.
     if (logbookState() === 'kept') await tidyPhotos(logbook()).catch(() => undefined);
-  });
+  };
+  onMount(() => void open());
   const chosen = createMemo<LoggedRun | null>(() => {
     const { logs } = logbook();
     return logs.find(({ id }) => id === openedRun()) ?? logs.at(-1) ?? null;
@@ -251,7 +252,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
             of="the list of runs"
             runName="Run book"
             table={listOfRuns}
-            json={async () => (await writtenWithPhotos(logbook())).json}
+            json={() => jsonWithPhotos(logbook())}
           />
         </Show>
         <KeptStills
