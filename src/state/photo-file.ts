@@ -51,8 +51,12 @@ export async function writtenWithPhotos(
   return { json: { ...plain, photos }, leftOut: 0 };
 }
 
-/** The same, where nobody asks how many were left out. */
-export const jsonWithPhotos = async (book: Logbook): Promise<unknown> => (await writtenWithPhotos(book)).json;
+/** @throws Error where the photos are too many for a file */
+export async function jsonWithPhotos(book: Logbook): Promise<unknown> {
+  const { json, leftOut } = await writtenWithPhotos(book);
+  if (leftOut > 0) throw new Error(`with its photos the file would be larger than ${LARGEST_BOOK_BYTES / 1e6} MB.`);
+  return json;
+}
 
 export interface PhotosOfFile {
   readonly photos: readonly Blob[];

@@ -44,7 +44,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
   const open = async () => {
     await openLogbook();
     // A browser that keeps nothing has no photos to tidy.
-    if (logbookState() === 'kept') await tidyPhotos(logbook()).catch(() => undefined);
+    if (logbookState() === 'kept' && !isInvented()) await tidyPhotos(logbook()).catch(() => undefined);
   };
   onMount(() => void open());
   const chosen = createMemo<LoggedRun | null>(() => {
@@ -248,12 +248,7 @@ export function RunBookView(props: { readonly context: AnalysisContext }) {
         </Show>
         <Seasons logs={logbook().logs} units={props.context.units()} />
         <Show when={logbook().logs.length > 0}>
-          <SaveBar
-            of="the list of runs"
-            runName="Run book"
-            table={listOfRuns}
-            json={() => jsonWithPhotos(logbook())}
-          />
+          <SaveBar of="the list of runs" runName="Run book" table={listOfRuns} json={() => jsonWithPhotos(logbook())} />
         </Show>
         <KeptStills
           stills={logbook().stills}
