@@ -1,5 +1,5 @@
 /** The oils of a blend, each with its share to drag. */
-import { createSignal, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import { formatQuantity, ownPlantName, priceUnit, type OilShare } from '../../../sim/index.ts';
 import {
   changeBlend,
@@ -49,7 +49,7 @@ export function oilOfRun(context: AnalysisContext, parts: number): BlendedOil | 
 export function BlendOils(props: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
   onMount(() => void openOwnPlants());
   const [chosen, setChosen] = createSignal<string>(RUN);
-  const shares = () => sharesOf({ ...props.blend, strength: 1 });
+  const shares = createMemo(() => sharesOf({ ...props.blend, strength: 1 }));
   const add = () => {
     const oil = chosen() === RUN ? oilOfRun(props.context, USUAL_PARTS) : libraryOil(chosen(), USUAL_PARTS);
     if (oil) changeBlend({ oils: [...props.blend.oils, oil] });
@@ -62,7 +62,7 @@ export function BlendOils(props: { readonly blend: KeptBlend; readonly context: 
         <For each={props.blend.oils.map(({ id }) => id)}>
           {(id) => {
             const at = () => props.blend.oils.findIndex((each) => each.id === id);
-            const oil = () => props.blend.oils[at()] as BlendedOil;
+            const oil = createMemo(() => props.blend.oils[at()] as BlendedOil);
             return (
               <Show when={at() >= 0}>
                 <li class="blend-oil">

@@ -1,5 +1,5 @@
 /** A blend of oils: how it fades, how it is diluted, saved and labelled. */
-import { createDeferred, createMemo, createSignal, For, onMount, Show } from 'solid-js';
+import { createMemo, createSignal, For, onMount, Show } from 'solid-js';
 import {
   coefficientSheet,
   COEFFICIENT_RANGE_m_s,
@@ -23,6 +23,7 @@ import {
   type KeptBlend,
 } from '../../state/blend-store.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
+import { createThrottled } from '../../ui/throttled.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
 import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
 import { labelFor } from '../labels/label-sizes.ts';
@@ -30,9 +31,9 @@ import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AmountRow, TextRow } from '../parts/fields.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { BlendOils, libraryOil, oilOfRun } from './BlendOils.tsx';
-import { Dilution, LATEST_ms } from './Dilution.tsx';
+import { Dilution } from './Dilution.tsx';
 import { FadePicture } from './FadePicture.tsx';
-import { fadingOf, sharesOf, surfaceOf, timeWords } from './fade-picture.ts';
+import { fadingOf, LATEST_ms, sharesOf, surfaceOf, timeWords } from './fade-picture.ts';
 import './blend.css';
 
 const SURFACE_WORDS: Readonly<Record<SurfaceKind, string>> = { paper: 'paper', skin: 'skin', dish: 'dish' };
@@ -70,10 +71,12 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
     const of = recipe && end !== undefined ? fadingOf(recipe, end) : null;
     return recipe && of ? { name: recipe.name, fading: of } : null;
   });
-  const classes = () => fading()?.summary.classes;
+  /** What is told of it, as fast as it can be read. */
+  const told = createThrottled(() => fading(), LATEST_ms);
+  const classes = () => told()?.summary.classes;
   const percent = (share: number) => formatQuantity(share, '1', units(), { hint: 'share' });
   // The picture comes first while a share is dragged; the label follows when the hand rests.
-  const rested = createDeferred(() => props.blend, { timeoutMs: LATEST_ms });
+  const rested = createThrottled(() => props.blend, LATEST_ms);
   const label = createMemo(() => {
     const blend = rested();
     const shares = sharesOf(blend);
@@ -95,7 +98,7 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
   return (
     <>
       <p class="answer-lead" role="status">
-        <Show when={fading()} fallback="Drag the share of an oil up to begin.">
+        <Show when={told()} fallback="Drag the share of an oil up to begin.">
           {(of) => (
             <>
               Half of it has left the {SURFACE_WORDS[props.blend.surface]} after {timeWords(of().summary.half_s)}, nine
@@ -158,7 +161,7 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
             <Toggle on={props.blend.real} onChange={(on) => changeBlend({ real: on })}>
               Real mixture: alcohols leave sooner from other oils (estimate, neat blends only)
             </Toggle>
-            <Show when={fading()}>
+            <Show when={told()}>
               {(of) => (
                 <HomeTest blend={props.blend} half={(share) => of().timeToLose(share)} context={props.context} />
               )}

@@ -1,5 +1,5 @@
 /** From percent to drops, millilitres and grams, and what of it exceeds which limit. */
-import { createDeferred, createMemo, createSignal, For, Index, Show } from 'solid-js';
+import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import {
   amountsOf,
   dilutionMessages,
@@ -17,22 +17,20 @@ import {
   USES,
 } from '../../../sim/index.ts';
 import { changeBlend, NEAT, type KeptBlend } from '../../state/blend-store.ts';
+import { createThrottled } from '../../ui/throttled.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { AmountRow, ChoiceRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { SheetButton } from '../working/SheetButton.tsx';
-import { sharesOf } from './fade-picture.ts';
+import { LATEST_ms, sharesOf } from './fade-picture.ts';
 
 const ROOM_K = 293.15;
 const WEIGHED_DROPS = 50;
 const PERCENT = { hint: 'share', significant: 2 } as const;
 
-/** While a share is dragged the picture comes first; the numbers of the dilution follow when the hand rests. */
-export const LATEST_ms = 200;
-
 export function Dilution(asked: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
-  const followed = createDeferred(() => asked.blend, { timeoutMs: LATEST_ms });
+  const followed = createThrottled(() => asked.blend, LATEST_ms);
   const props = {
     get blend() {
       return followed();

@@ -1,13 +1,15 @@
 /** The blend fading: what is in the air over a logarithmic time axis, what is left, and the moment that is read. */
 import { createMemo, createSignal, For, Index, onCleanup, Show } from 'solid-js';
 import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
-import { colourOf } from '../../charts/model/palette.ts';
+import { colourOf, type Ink } from '../../charts/model/palette.ts';
 import { createLook } from '../../charts/plot/look.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
+import { createThrottled } from '../../ui/throttled.ts';
 import { createWidth } from '../../ui/width.ts';
 import { OdourPicture } from './OdourPicture.tsx';
 import {
   areasOf,
+  placesOf,
   layersOf,
   leftLine,
   rowAtPlace,
@@ -15,6 +17,8 @@ import {
   timeScale,
   timeWords,
   VIEWS,
+  LATEST_ms,
+  type AreaShape,
   type Fading,
   type View,
 } from './fade-picture.ts';
@@ -50,7 +54,7 @@ export function FadePicture(props: FadePictureProps) {
     () => props.theme,
   );
   const width = createWidth(() => host);
-  const times = () => props.fading.fade.times_s;
+  const times = createMemo(() => props.fading.fade.times_s);
   const frame = createMemo(() => ({
     left: EDGE_px,
     right: Math.max(EDGE_px + 100, width() - END_px),
@@ -60,25 +64,39 @@ export function FadePicture(props: FadePictureProps) {
   const below = createMemo(() => ({ ...frame(), top: AIR_px + GAP_px, bottom: AIR_px + GAP_px + LEFT_px }));
   const height = AIR_px + GAP_px + LEFT_px + AXIS_px;
   const layers = createMemo(() => layersOf(props.fading, view(), props.oilNames));
-  const areas = createMemo(() => areasOf(layers(), times(), frame()));
+  const xs = createMemo(() => placesOf(times(), frame()));
+  const otherPlaces = createMemo(() => (props.other ? placesOf(props.other.fading.fade.times_s, frame()) : xs()));
+  const areas = createMemo(() => areasOf(layers(), xs(), frame()));
   const x = createMemo(() => timeScale(times(), frame()));
   const row = () => rowAtPlace(place(), times().length);
   const time = () => times()[row()] as number;
-  const left = () => props.fading.fade.leftShare[row()] as number;
-  const atMark = createMemo(() =>
-    layers()
-      .map(({ key, label, shares }) => ({ key, label, share: shares[row()] as number }))
-      .filter(({ share }) => share > 0)
-      .sort((a, b) => b.share - a.share),
-  );
+  /** From the top one down: each covers the foot of the one before. */
+  const drawn = createMemo(() => [...areas()].reverse());
+  const colours = createMemo(() => {
+    const palette = look()?.palette;
+    const known = new Map<Ink, string>();
+    return (ink: Ink): string => {
+      if (!palette) return '';
+      const colour = known.get(ink) ?? colourOf(palette, ink);
+      known.set(ink, colour);
+      return colour;
+    };
+  });
+  /** The picture follows the hand; words follow as fast as they can be read. */
+  const read = createThrottled(() => ({ layers: layers(), fade: props.fading.fade, row: row() }), LATEST_ms);
   const percent = (share: number) => formatQuantity(share, '1', props.units, { hint: 'share' });
-  const told = () =>
-    atMark().length === 0
-      ? `After ${timeWords(time())} nothing is left to leave.`
-      : `After ${timeWords(time())}, ${percent(left())} is left on the ${props.surface}. In the air: ${atMark()
-          .slice(0, MOST_NAMED)
-          .map(({ label, share }) => `${label} ${percent(share)}`)
-          .join(', ')}.`;
+  const told = createMemo(() => {
+    const { layers: all, fade, row: at } = read();
+    const after = timeWords(fade.times_s[at] as number);
+    const inAir = all
+      .map(({ label, shares }) => ({ label, share: shares[at] as number }))
+      .filter(({ share }) => share > 0)
+      .sort((one, other) => other.share - one.share);
+    if (inAir.length === 0) return `After ${after} nothing is left to leave.`;
+    const named = inAir.slice(0, MOST_NAMED).map(({ label, share }) => `${label} ${percent(share)}`);
+    const left = percent(fade.leftShare[at] as number);
+    return `After ${after}, ${left} is left on the ${props.surface}. In the air: ${named.join(', ')}.`;
+  });
 
   let handle = 0;
   const halt = () => {
@@ -126,77 +144,61 @@ export function FadePicture(props: FadePictureProps) {
       </fieldset>
       <div ref={host} class="fade-host">
         <Show when={width() > 0 && look()}>
-          {(seen) => (
-            <svg width={width()} height={height} role="img" aria-label={told()}>
-              <Index each={areas()}>
-                {(shape) => (
-                  <path d={shape().path} fill={colourOf(seen().palette, shape().layer.ink)} class="fade-area" />
-                )}
-              </Index>
-              <Index each={areas()}>
-                {(shape) => (
+          <svg width={width()} height={height} role="img" aria-label={told()}>
+            <Index each={drawn()}>
+              {(shape) => <path d={shape().path} fill={colours()(shape().layer.ink)} class="fade-area" />}
+            </Index>
+            <Index each={areas()}>{(shape) => <AreaName of={shape()} />}</Index>
+            <For each={[0, 0.5, 1]}>
+              {(share) => (
+                <g>
                   <text
-                    class="fade-label"
-                    x={shape().label?.x ?? 0}
-                    y={shape().label?.y ?? 0}
-                    text-anchor="middle"
+                    class="fade-tick"
+                    x={EDGE_px - 6}
+                    y={frame().bottom - share * (frame().bottom - frame().top)}
+                    text-anchor="end"
                     dominant-baseline="middle"
                   >
-                    {shape().label === null ? '' : shape().layer.label}
+                    {share * 100}&#8239;%
                   </text>
-                )}
-              </Index>
-              <For each={[0, 0.5, 1]}>
-                {(share) => (
-                  <g>
-                    <text
-                      class="fade-tick"
-                      x={EDGE_px - 6}
-                      y={frame().bottom - share * (frame().bottom - frame().top)}
-                      text-anchor="end"
-                      dominant-baseline="middle"
-                    >
-                      {share * 100}&#8239;%
-                    </text>
-                    <line
-                      class="fade-grid"
-                      x1={frame().left}
-                      x2={frame().right}
-                      y1={below().bottom - share * LEFT_px}
-                      y2={below().bottom - share * LEFT_px}
-                    />
-                    <text
-                      class="fade-tick"
-                      x={EDGE_px - 6}
-                      y={below().bottom - share * LEFT_px}
-                      text-anchor="end"
-                      dominant-baseline="middle"
-                    >
-                      {share * 100}&#8239;%
-                    </text>
-                  </g>
-                )}
-              </For>
-              <text class="fade-title" x={frame().left} y={below().top - 12}>
-                Left on the {props.surface}
-              </text>
-              <Show when={props.other}>
-                {(other) => <path class="fade-left is-other" d={leftLine(other().fading.fade, below(), times())} />}
-              </Show>
-              <path class="fade-left" d={leftLine(props.fading.fade, below(), times())} />
-              <For each={ticksOf(times())}>
-                {(tick) => (
-                  <g>
-                    <line class="fade-grid" x1={x()(tick)} x2={x()(tick)} y1={frame().top} y2={below().bottom} />
-                    <text class="fade-tick" x={x()(tick)} y={below().bottom + 18} text-anchor="middle">
-                      {timeWords(tick)}
-                    </text>
-                  </g>
-                )}
-              </For>
-              <line class="fade-mark" x1={x()(time())} x2={x()(time())} y1={frame().top} y2={below().bottom} />
-            </svg>
-          )}
+                  <line
+                    class="fade-grid"
+                    x1={frame().left}
+                    x2={frame().right}
+                    y1={below().bottom - share * LEFT_px}
+                    y2={below().bottom - share * LEFT_px}
+                  />
+                  <text
+                    class="fade-tick"
+                    x={EDGE_px - 6}
+                    y={below().bottom - share * LEFT_px}
+                    text-anchor="end"
+                    dominant-baseline="middle"
+                  >
+                    {share * 100}&#8239;%
+                  </text>
+                </g>
+              )}
+            </For>
+            <text class="fade-title" x={frame().left} y={below().top - 12}>
+              Left on the {props.surface}
+            </text>
+            <Show when={props.other}>
+              {(other) => <path class="fade-left is-other" d={leftLine(other().fading.fade, otherPlaces(), below())} />}
+            </Show>
+            <path class="fade-left" d={leftLine(props.fading.fade, xs(), below())} />
+            <For each={ticksOf(times())}>
+              {(tick) => (
+                <g>
+                  <line class="fade-grid" x1={x()(tick)} x2={x()(tick)} y1={frame().top} y2={below().bottom} />
+                  <text class="fade-tick" x={x()(tick)} y={below().bottom + 18} text-anchor="middle">
+                    {timeWords(tick)}
+                  </text>
+                </g>
+              )}
+            </For>
+            <line class="fade-mark" x1={x()(time())} x2={x()(time())} y1={frame().top} y2={below().bottom} />
+          </svg>
         </Show>
       </div>
       <Show when={width() > 0}>
@@ -227,5 +229,21 @@ export function FadePicture(props: FadePictureProps) {
       </p>
       <Show when={props.other}>{(other) => <p class="answer-quiet">Dashed: {other().name}.</p>}</Show>
     </figure>
+  );
+}
+
+/** The name of a layer where it is wide enough; it keeps its last place while it is hidden. */
+function AreaName(props: { readonly of: AreaShape }) {
+  const at = createMemo<AreaShape['label']>((before) => props.of.label ?? before ?? null, null);
+  return (
+    <text
+      class="fade-label"
+      transform={`translate(${Math.round(at()?.x ?? 0)} ${Math.round(at()?.y ?? 0)})`}
+      visibility={props.of.label === null ? 'hidden' : undefined}
+      text-anchor="middle"
+      dominant-baseline="middle"
+    >
+      {props.of.layer.label}
+    </text>
   );
 }

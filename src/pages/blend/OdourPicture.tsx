@@ -1,8 +1,8 @@
 /** When the notes of a blend can be smelled at the film: bands over the time axis of the fading, and no strengths. */
-import { createDeferred, createMemo, For, Index } from 'solid-js';
+import { createMemo, For, Index } from 'solid-js';
 import { NOTE_CLASSES, odourSpans, type NoteClass, type OdourSpan } from '../../../sim/index.ts';
-import { LATEST_ms } from './Dilution.tsx';
-import { timeScale, timeWords, type Fading, type Frame } from './fade-picture.ts';
+import { createThrottled } from '../../ui/throttled.ts';
+import { LATEST_ms, timeScale, timeWords, type Fading, type Frame } from './fade-picture.ts';
 
 const NOTES: Readonly<Record<NoteClass, string>> = { top: 'top', middle: 'mid', base: 'base' };
 const SPOKEN: Readonly<Record<NoteClass, string>> = { top: 'Top', middle: 'Middle', base: 'Base' };
@@ -36,10 +36,10 @@ export function OdourPicture(props: OdourPictureProps) {
   const bars = createMemo(() =>
     NOTE_CLASSES.flatMap((note, row) => spans()[note].map((span) => ({ ...span, y: row * ROW_px }))),
   );
-  const words = createDeferred(() => NOTE_CLASSES.map((note) => told(note, spans()[note])).join(' '), {
-    timeoutMs: LATEST_ms,
-  });
-  const x = createMemo(() => timeScale(props.fading.fade.times_s, props.frame));
+  const read = createThrottled(() => spans(), LATEST_ms);
+  const words = createMemo(() => NOTE_CLASSES.map((note) => told(note, read()[note])).join(' '));
+  const times = createMemo(() => props.fading.fade.times_s);
+  const x = createMemo(() => timeScale(times(), props.frame));
   return (
     <div class="odour-picture">
       <h4>When it can be smelled at the film</h4>

@@ -1,6 +1,6 @@
 /** What of a blend is in the air and what is left, as layers over a logarithmic time axis. */
 import { scaleLog } from 'd3-scale';
-import { area, curveLinear, line, stack, stackOrderNone } from 'd3-shape';
+import { line } from 'd3-shape';
 import {
   blendFilm,
   CARRIER,
@@ -21,6 +21,9 @@ import {
 } from '../../../sim/index.ts';
 import { oilStep, type Ink } from '../../charts/model/palette.ts';
 import { NEAT, type KeptBlend } from '../../state/blend-store.ts';
+
+/** Words and all that stands below the picture follow a hand that drags a share as fast as they can be read. */
+export const LATEST_ms = 200;
 
 export const VIEWS = ['constituent', 'oil', 'note'] as const;
 export type View = (typeof VIEWS)[number];
@@ -43,7 +46,7 @@ export interface Fading {
 
 const ROOM_K = 293.15;
 const EARLIEST_s = 10;
-const POINTS = 80;
+const POINTS = 64;
 /** Ends that the time axis may have, s: it jumps rarely while a share is dragged. */
 const HOUR_s = 3600;
 const ENDS_s = [1, 3, 10, 30, 100, 300, 1000, 3000, 10000].map((hours) => hours * HOUR_s);
@@ -73,7 +76,17 @@ export function filmOf(blend: KeptBlend): BlendFilm | null {
   return blendFilm(oils, (1 - strength) * CARRIER.density_kg_m3, surfaceOf(blend));
 }
 
-export const endOf = (film: BlendFilm): number => {
+/** The same times for the same end, so that what hangs on them alone is computed once. */
+const timesByEnd = new Map<number, Float64Array>();
+function timesTo(end_s: number): Float64Array {
+  const known = timesByEnd.get(end_s);
+  if (known) return known;
+  const times = logTimes(EARLIEST_s, end_s, POINTS);
+  timesByEnd.set(end_s, times);
+  return times;
+}
+
+const endOf = (film: BlendFilm): number => {
   const wanted = timeToLose(film, NEARLY_ALL);
   return ENDS_s.find((end) => end >= wanted) ?? (ENDS_s.at(-1) as number);
 };
@@ -81,7 +94,7 @@ export const endOf = (film: BlendFilm): number => {
 export function fadingOf(blend: KeptBlend, end_s?: number): Fading | null {
   const film = filmOf(blend);
   if (film === null) return null;
-  const times = logTimes(EARLIEST_s, end_s ?? endOf(film), POINTS);
+  const times = timesTo(end_s ?? endOf(film));
   const isReal = blend.real && film.isNeat;
   const faded = isReal ? fadeOfRealMixture(film, times) : fade(film, times);
   const summary = fadeSummary(film);
@@ -184,43 +197,41 @@ export const timeScale = (times_s: Float64Array, { left, right }: Frame) =>
     .domain([times_s[0] as number, times_s.at(-1) as number])
     .range([left, right]);
 
-/** Layers on top of each other, in a frame whose height is the whole. */
-export function areasOf(layers: readonly Layer[], times_s: Float64Array, frame: Frame): readonly AreaShape[] {
+/** Where the times stand across a frame. */
+export function placesOf(times_s: Float64Array, frame: Frame): Float64Array {
   const x = timeScale(times_s, frame);
-  const xs = Float64Array.from(times_s, (time) => x(time));
-  const y = (share: number): number => frame.bottom - share * (frame.bottom - frame.top);
-  const rows = Array.from(times_s.keys());
-  const stacked = stack<number, Layer>()
-    .keys(layers)
-    .value((k, layer) => layer.shares[k] as number)
-    .order(stackOrderNone)(rows);
-  const shape = area<readonly [number, number] & { readonly data: number }>()
-    .curve(curveLinear)
-    .digits(1)
-    .x((_, k) => xs[k] as number)
-    .y0(([low]) => y(low))
-    .y1(([, high]) => y(high));
-  const found = stacked.map((points) => {
-    const layer = points.key;
+  return times_s.map((time_s) => x(time_s));
+}
+
+const tenth = (at: number): string => String(Math.round(at * 10) / 10);
+
+/**
+ * Layers on top of each other, in a frame whose height is the whole. Each reaches from its upper edge down to the floor,
+ * so that the one drawn after it, which is lower, covers the rest: one edge a layer instead of two.
+ */
+export function areasOf(layers: readonly Layer[], xs: Float64Array, frame: Frame): readonly AreaShape[] {
+  const count = xs.length;
+  const high = frame.bottom - frame.top;
+  const across = Array.from(xs, tenth);
+  const floor = `L${across[count - 1] ?? ''},${frame.bottom}L${across[0] ?? ''},${frame.bottom}Z`;
+  const sums = new Float64Array(count);
+  const found = layers.map((layer) => {
     const half = (layer.label.length * LETTER_px) / 2;
     let best = LABEL_HEIGHT_px;
     let label: AreaShape['label'] = null;
-    for (let k = 0; k < points.length; k++) {
+    let path = '';
+    for (let k = 0; k < count; k++) {
+      const share = layer.shares[k] as number;
       const at = xs[k] as number;
-      if (at - half < frame.left + 4 || at + half > frame.right - 4) continue;
-      const [low, high] = points[k] as unknown as readonly [number, number];
-      const thick = y(low) - y(high);
-      if (thick <= best) continue;
+      const thick = share * high;
+      const top = frame.bottom - ((sums[k] as number) + share) * high;
+      sums[k] = (sums[k] as number) + share;
+      path += `${k === 0 ? 'M' : 'L'}${across[k] as string},${tenth(top)}`;
+      if (thick <= best || at - half < frame.left + 4 || at + half > frame.right - 4) continue;
       best = thick;
-      label = { x: at, y: (y(low) + y(high)) / 2 };
+      label = { x: at, y: top + thick / 2 };
     }
-    return {
-      layer,
-      path: shape(points as unknown as (readonly [number, number] & { readonly data: number })[]) ?? '',
-      label,
-      half,
-      best,
-    };
+    return { layer, path: path + floor, label, half, best };
   });
   // The widest names stand; one that would run into another is left to the sentence.
   const stand = new Set<AreaShape['label']>();
@@ -239,17 +250,11 @@ export function areasOf(layers: readonly Layer[], times_s: Float64Array, frame: 
 }
 
 /** What is left, as a line in a frame. */
-export function leftLine({ times_s, leftShare }: Fade, frame: Frame, axis: Float64Array): string {
-  const x = timeScale(axis, frame);
-  const last = x.domain()[1] as number;
-  const rows = Array.from(times_s.keys()).filter((k) => (times_s[k] as number) <= last);
-  return (
-    line<number>()
-      .digits(1)
-      .x((k) => x(times_s[k] as number))
-      .y((k) => frame.bottom - (leftShare[k] as number) * (frame.bottom - frame.top))(rows) ?? ''
-  );
-}
+export const leftLine = ({ leftShare }: Fade, xs: Float64Array, frame: Frame): string =>
+  line<number>()
+    .digits(1)
+    .x((_, k) => xs[k] as number)
+    .y((left) => frame.bottom - left * (frame.bottom - frame.top))(leftShare) ?? '';
 
 /** Round times that a logarithmic axis names. */
 const DAY_s = 86400;

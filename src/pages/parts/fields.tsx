@@ -1,5 +1,5 @@
 /** Rows of a form: a number of a kept record, a line of text, one of several choices. */
-import { For, type Accessor } from 'solid-js';
+import { createMemo, For, type Accessor } from 'solid-js';
 import type { Currency, UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 
@@ -24,10 +24,12 @@ export interface AmountProps<T> {
 export function AmountRow<T>(
   props: AmountProps<T> & { readonly now: T; readonly change: (changed: Partial<T>) => void },
 ) {
+  // The record is another one whenever anything of it changes.
+  const value = createMemo(() => props.now[props.of] as number);
   return (
     <QuantityField
       label={props.label}
-      value={props.now[props.of] as number}
+      value={value()}
       unit={props.unit ?? '1'}
       {...(props.hint === undefined ? {} : { hint: props.hint })}
       {...(props.currency === undefined ? {} : { currency: props.currency })}

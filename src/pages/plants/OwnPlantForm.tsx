@@ -224,12 +224,14 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
             name={draft().name.trim() || 'your plant'}
             reader={props.context.reader()}
           />
-          <TextRow
-            label="Who identified it"
-            value={draft().identifiedBy}
-            onType={(identifiedBy) => change({ identifiedBy })}
-            class="is-long"
-          />
+          <div class="own-plant-fields">
+            <TextRow
+              label="Who identified it"
+              value={draft().identifiedBy}
+              onType={(identifiedBy) => change({ identifiedBy })}
+              class="is-long"
+            />
+          </div>
         </Show>
         <Index each={draft().lookAlikes}>
           {(each, at) => (
