@@ -3,7 +3,18 @@
  * part is a button; together they are the way to everything about it.
  */
 import { makeResizeObserver } from '@solid-primitives/resize-observer';
-import { createMemo, createSignal, For, lazy, onCleanup, onMount, Show, Suspense, type Accessor } from 'solid-js';
+import {
+  batch,
+  createMemo,
+  createSignal,
+  For,
+  lazy,
+  onCleanup,
+  onMount,
+  Show,
+  Suspense,
+  type Accessor,
+} from 'solid-js';
 import type { RunResult, Scenario, ScenarioPart, UnitSystem } from '../../sim/index.ts';
 import { cautionAt, type Caution } from './cautions.ts';
 import type { HazardId, LabelId } from './geometry/labels.ts';
@@ -88,11 +99,13 @@ export function StillDrawing(props: StillDrawingProps) {
   };
 
   onMount(() => {
-    const measure = () => {
-      setWidth(Math.round(root.clientWidth));
-      if (props.fills) setHeight(Math.round(root.clientHeight));
-      setTextScale(Math.round((parseFloat(getComputedStyle(root).fontSize) / TEXT_SIZE) * 100) / 100 || 1);
-    };
+    /** All that was measured at once: a layout takes time. */
+    const measure = () =>
+      batch(() => {
+        setWidth(Math.round(root.clientWidth));
+        if (props.fills) setHeight(Math.round(root.clientHeight));
+        setTextScale(Math.round((parseFloat(getComputedStyle(root).fontSize) / TEXT_SIZE) * 100) / 100 || 1);
+      });
     measure();
     makeResizeObserver(measure).observe(root);
     const themes = new MutationObserver(measure);

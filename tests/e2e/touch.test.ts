@@ -88,13 +88,15 @@ async function faultsOf(walk: keyof typeof WALKS, sights: readonly [Sight, ...Si
   const { page } = await openPage('', { hasTouch: true, isMobile: true, viewport: sights[0].viewport });
   await lookWith(page, sights[0]);
   const seenIn = new Map<string, string>();
+  // To and fro: a window that has just been looked with need not be laid out anew.
+  let order: readonly Sight[] = sights;
   await WALKS[walk](page, async (view) => {
-    for (const sight of sights) {
-      await lookWith(page, sight);
+    for (const [place, sight] of order.entries()) {
+      if (place > 0) await lookWith(page, sight);
       const faults = [...(await tooWide(page)), ...(sight.byFinger ? await tooSmall(page) : [])];
       for (const fault of faults) if (!seenIn.has(fault)) seenIn.set(fault, `${view} ${sight.how}`);
     }
-    await lookWith(page, sights[0]);
+    order = [...order].reverse();
   });
   return [...seenIn].map(([fault, view]) => `${view}: ${fault}`);
 }
