@@ -120,16 +120,14 @@ const readRun = (value: unknown): StillRun | null => {
 export const stillRunShape: Shape<StillRun> = {
   version: 2,
   read: readRun,
-  both: (key, mine, theirs) => {
-    const both = joined(readRun(mine), readRun(theirs));
+  both: (key, mine, theirs, base) => {
+    const both = counted(readRun(mine), readRun(theirs), readRun(base));
     return { [key]: both ? writtenRun(both) : mine };
   },
 };
 
-/** One run of two copies: every entry once, as it was changed last. Of two runs the one that began later counts. */
-export function joined(mine: StillRun | null, theirs: StillRun | null): StillRun | null {
-  if (!mine || !theirs) return mine ?? theirs;
-  if (mine.id !== theirs.id) return theirs.started_ms > mine.started_ms ? theirs : mine;
+/** One run of two copies of it: every entry once, as it was changed last; over where either is. */
+export function joined(mine: StillRun, theirs: StillRun): StillRun {
   const entries = new Map(mine.entries.map((each) => [each.id, each]));
   for (const each of theirs.entries) {
     const own = entries.get(each.id);
@@ -141,6 +139,22 @@ export function joined(mine: StillRun | null, theirs: StillRun | null): StillRun
     ended_ms: mine.ended_ms ?? theirs.ended_ms,
     entries: [...entries.values()].sort((a, b) => a.at_ms - b.at_ms || (a.id < b.id ? -1 : 1)),
   };
+}
+
+/**
+ * The one run that counts where two tabs have written at once. Of two that were started in the same moment the one that
+ * was stored first goes on, with what was logged in both.
+ * @param mine what is about to be stored
+ * @param theirs what another tab has stored since
+ * @param base what `mine` was made from
+ */
+export function counted(mine: StillRun | null, theirs: StillRun | null, base: StillRun | null): StillRun | null {
+  if (!mine || !theirs) return mine ?? theirs;
+  if (mine.id === theirs.id) return joined(mine, theirs);
+  // One of them was ended and the other begun after it.
+  if (theirs.ended_ms !== null || base?.id === theirs.id) return mine;
+  if (mine.ended_ms !== null || base?.id === mine.id) return theirs;
+  return joined(theirs, { ...theirs, entries: mine.entries });
 }
 
 export const sinceStart = ({ started_ms }: StillRun, at_ms: number): number => (at_ms - started_ms) / 1000;

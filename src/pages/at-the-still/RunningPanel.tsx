@@ -9,8 +9,6 @@ import {
   type SheetStep,
 } from '../../../sim/index.ts';
 import { ChartGroup } from '../../charts/ChartGroup.tsx';
-import { addLogs, closeInvented } from '../../state/logbook-store.ts';
-import { newId } from '../../state/new-id.ts';
 import { openRun } from '../../state/opened-run.ts';
 import { sinceStart, standing, stepsOf, type StillEntry } from '../../state/still-run.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
@@ -22,7 +20,6 @@ import { LogPad, type OnPad } from './LogPad.tsx';
 import { Ringing } from './Ringing.tsx';
 import { stillSession } from './session.ts';
 import { SheetTable } from './SheetTable.tsx';
-import { toLoggedRun } from './to-logbook.ts';
 
 export function RunningPanel(props: { readonly context: AnalysisContext }) {
   const session = stillSession();
@@ -77,13 +74,8 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
     setDeleted(null);
   };
   const end = () => {
-    const plan = session.plan();
-    const run = session.run();
-    if (!plan || !run) return;
-    const id = newId();
-    closeInvented();
-    addLogs([toLoggedRun(run, plan, id, reader().units)]);
-    session.end();
+    const id = session.end(reader().units);
+    if (id === null) return;
     openRun(id);
     location.hash = '#run-book';
   };

@@ -33,7 +33,7 @@ export function StartPanel(props: { readonly context: AnalysisContext }) {
   const start = (ago_s: number) => {
     void readySound();
     const { scenario } = result();
-    session.start(scenario, scenario.name, stopRule(rule()), receiver_kg(), ago_s);
+    void session.start(scenario, scenario.name, stopRule(rule()), receiver_kg(), ago_s);
   };
 
   return (
@@ -46,6 +46,11 @@ export function StartPanel(props: { readonly context: AnalysisContext }) {
           forecasts surer.
         </p>
       </header>
+      <p role="status" class="start-told">
+        <Show when={session.endedElsewhere()}>
+          The run was ended in another window. It is in the <a href="#run-book">run book</a>.
+        </Show>
+      </p>
       <section class="start screen-only" aria-label="Start">
         <div class="start-fields">
           <label>

@@ -11,9 +11,11 @@ import {
   type Scenario,
   type SheetStep,
   type StopRule,
+  type UnitSystem,
 } from '../../../sim/index.ts';
 import { keptStore } from '../../state/browser-store.ts';
-import { keptBandsFor, openLogbook } from '../../state/logbook-store.ts';
+import { addLogs, changeLog, closeInvented, keptBandsFor, logbook, openLogbook } from '../../state/logbook-store.ts';
+import type { LoggedRun } from '../../state/logbook-schema.ts';
 import { newId } from '../../state/new-id.ts';
 import { askToPersist } from '../../state/persist.ts';
 import { createQuery } from '../../state/query.ts';
@@ -35,6 +37,7 @@ import { markUnderWay, RUN_CHANNEL, RUN_KEY } from '../../state/run-under-way.ts
 import { ring } from './alarm-sounds.ts';
 import { mayRest, notify, stayAwake } from './device.ts';
 import { createForecastSession, type ForecastSession } from './forecaster.ts';
+import { toLoggedRun } from './to-logbook.ts';
 
 export interface Logged {
   readonly value?: number;
@@ -63,13 +66,16 @@ export interface StillSession {
   readAs(reader: Reader): void;
   /** The browser refuses to store. */
   readonly refused: Accessor<boolean>;
-  start(plan: Scenario, name: string, rule: StopRule, receiver_kg: number | null, ago_s: number): void;
+  /** The run was ended by another tab, which has put it into the run book. */
+  readonly endedElsewhere: Accessor<boolean>;
+  /** Follows the run that another tab has begun where there is one. */
+  start(plan: Scenario, name: string, rule: StopRule, receiver_kg: number | null, ago_s: number): Promise<void>;
   log(kind: EntryKind, logged?: Logged): StillEntry | null;
   change(id: string, changed: Partial<Pick<StillEntry, 'value' | 'text' | 'at_ms' | 'gone'>>): void;
   done(step: SheetStep): void;
   silence(): void;
-  /** Takes the run away once it stands in the run book. */
-  end(): StillRun | null;
+  /** Puts the run into the run book; answers its id there. */
+  end(units: UnitSystem): string | null;
 }
 
 const TICK_MS = 1000;
@@ -77,6 +83,12 @@ const TICK_MS = 1000;
 const RING_AGAIN_MS = { alarm: 6000, notice: 20_000 } as const;
 /** A step that was put off by so much after it was silenced may ring again, s. */
 const PUT_OFF_S = 120;
+
+/** A run as it goes into the run book, under its own id: ended in two tabs at once it is one log. */
+function bookedRun(run: StillRun, units: UnitSystem): LoggedRun | null {
+  const read = readScenario(run.scenario);
+  return read.ok ? toLoggedRun(run, read.scenario, run.id, units) : null;
+}
 
 let session: StillSession | null = null;
 
@@ -86,26 +98,55 @@ function createStillSession(): StillSession {
   const [ready, setReady] = createSignal(false);
   const [run, setRun] = createSignal<StillRun | null>(null);
   const [now_ms, setNow] = createSignal(Date.now());
+  const [endedElsewhere, setEndedElsewhere] = createSignal(false);
   const [reader, setReader] = createSignal<Reader>(englishReader('metric'));
   const channel = typeof BroadcastChannel === 'undefined' ? null : new BroadcastChannel(RUN_CHANNEL);
   const store = keptStore();
 
-  const accept = (theirs: StillRun | null) => {
-    const both = joined(untrack(run), theirs);
-    setRun(both === null || both.ended_ms !== null ? null : both);
+  const show = (next: StillRun | null) => {
+    setRun(next !== null && next.ended_ms === null ? next : null);
     markUnderWay(untrack(run) !== null);
+  };
+  /** A run that ended here, as it went into the run book. */
+  let ended: { readonly run: StillRun; readonly units: UnitSystem } | null = null;
+  /** What another tab logged in the moment in which the run was ended in this one. */
+  const addLate = (theirs: StillRun) => {
+    if (ended?.run.id !== theirs.id) return;
+    const { run: before, units } = ended;
+    const both = joined(before, theirs);
+    const [was, now] = [bookedRun(before, units), bookedRun(both, units)];
+    ended = { run: both, units };
+    const log = logbook().logs.find(({ id: logId }) => logId === both.id);
+    if (was && now && log && JSON.stringify(log.rows) === JSON.stringify(was.rows))
+      changeLog(both.id, { rows: now.rows, notes: now.notes, photos: now.photos, scenario: now.scenario });
+    if (both.entries.length > before.entries.length || both.changed_ms > before.changed_ms)
+      store.keep(RUN_KEY, stillRunShape, writtenRun(both));
+  };
+  /** @param isStored whether it stands in the store, which says which run counts; else another tab is about to store it */
+  const accept = (theirs: StillRun, isStored: boolean) => {
+    const mine = untrack(run);
+    addLate(theirs);
+    if (mine === null) {
+      if (ended?.run.id !== theirs.id) show(theirs);
+    } else if (mine.id === theirs.id) {
+      if (theirs.ended_ms !== null) setEndedElsewhere(true);
+      show(joined(mine, theirs));
+    } else if (isStored) show(theirs);
   };
   const reread = async () => {
     const kept = await store.read(RUN_KEY, stillRunShape).catch(() => null);
-    if (kept?.kind === 'read') accept(kept.value);
+    if (kept?.kind === 'read') accept(kept.value, true);
     setReady(true);
   };
   void reread();
   void openLogbook();
+  store.follow(RUN_KEY, stillRunShape, (_key, kept) => {
+    if (kept.kind === 'read') accept(kept.value, true);
+  });
   if (channel)
     channel.onmessage = ({ data }: MessageEvent<unknown>) => {
       const theirs = stillRunShape.read(data, stillRunShape.version);
-      if (theirs) accept(theirs);
+      if (theirs) accept(theirs, false);
     };
 
   const put = (next: StillRun) => {
@@ -113,14 +154,12 @@ function createStillSession(): StillSession {
     // What was logged beside a hot pot must outlast a page that is closed at once.
     store.leave();
     channel?.postMessage(writtenRun(next));
-    setRun(next.ended_ms === null ? next : null);
-    markUnderWay(next.ended_ms === null);
+    show(next);
   };
   const putEntries = (entries: readonly StillEntry[]) => {
     const kept = untrack(run);
     if (!kept) return;
-    const changed = joined(kept, { ...kept, changed_ms: Date.now(), entries });
-    if (changed) put(changed);
+    put(joined(kept, { ...kept, changed_ms: Date.now(), entries }));
   };
 
   const timer = setInterval(() => setNow(Date.now()), TICK_MS);
@@ -256,11 +295,15 @@ function createStillSession(): StillSession {
     ringing,
     readAs: (who) => setReader(() => who),
     refused: store.refused,
-    start: (scenario, name, rule, receiver_kg, ago_s) => {
-      if (untrack(run)) return;
-      askToPersist();
+    endedElsewhere,
+    start: async (scenario, name, rule, receiver_kg, ago_s) => {
       const now = Date.now();
-      setNow(now);
+      askToPersist();
+      // A tab that slept may not know yet of a run that another has begun.
+      await reread();
+      if (untrack(run)) return;
+      setNow(Date.now());
+      setEndedElsewhere(false);
       put({
         id: newId(),
         started_ms: now - 1000 * ago_s,
@@ -292,12 +335,16 @@ function createStillSession(): StillSession {
             : [entryOf('done', { text: step.id })],
       ),
     silence: () => putEntries(untrack(ringing).map(({ id: step }) => entryOf('silenced', { text: step }))),
-    end: () => {
+    end: (units) => {
       const kept = untrack(run);
-      if (!kept) return null;
+      const log = kept && bookedRun(kept, units);
+      if (!log) return null;
       const now = Date.now();
-      put({ ...kept, changed_ms: now, ended_ms: now });
-      return kept;
+      ended = { run: { ...kept, changed_ms: now, ended_ms: now }, units };
+      closeInvented();
+      addLogs([log]);
+      put(ended.run);
+      return log.id;
     },
   };
 }

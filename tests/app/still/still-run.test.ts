@@ -3,6 +3,7 @@ import { exampleScenario, stopRule } from '../../../sim/index.ts';
 import { toLoggedRun } from '../../../src/pages/at-the-still/to-logbook.ts';
 import { odd } from '../../../src/pages/at-the-still/log-kinds.ts';
 import {
+  counted,
   joined,
   readingsOf,
   sheetStateOf,
@@ -80,12 +81,26 @@ describe('a run at the still', () => {
     };
     const added = { ...run, entries: [...run.entries, entry('10', 'oil', 70, { value: 11 })] };
     const both = joined(corrected, added);
-    expect(both?.entries).toHaveLength(10);
-    expect(both?.entries.find(({ id }) => id === '3')?.value).toBe(4.5);
-    expect(joined(added, corrected)?.entries).toEqual(both?.entries);
-    expect(joined(null, run)).toBe(run);
-    expect(joined(run, { ...run, id: 'b', started_ms: START + 1 })?.id).toBe('b');
-    expect(joined({ ...run, ended_ms: START + 5 }, run)?.ended_ms).toBe(START + 5);
+    expect(both.entries).toHaveLength(10);
+    expect(both.entries.find(({ id }) => id === '3')?.value).toBe(4.5);
+    expect(joined(added, corrected).entries).toEqual(both.entries);
+    expect(joined({ ...run, ended_ms: START + 5 }, run).ended_ms).toBe(START + 5);
+  });
+
+  it('is one run where two tabs start at once, and where one ends and begins another', () => {
+    const first = { ...run, id: 'a', entries: [entry('1', 'note', 1)] };
+    const second = { ...run, id: 'b', entries: [entry('2', 'note', 2)] };
+    const over = { ...first, ended_ms: START + 5 };
+    // Whoever is stored first goes on, with what was logged in both.
+    expect(counted(second, first, null)).toMatchObject({ id: 'a', entries: [{ id: '1' }, { id: '2' }] });
+    expect(counted(second, first, { ...over, id: 'before' })?.id).toBe('a');
+    // This tab has ended the first and begun the second, or another has.
+    expect(counted(second, over, null)).toBe(second);
+    expect(counted(second, first, first)).toBe(second);
+    expect(counted(first, second, first)).toBe(second);
+    expect(counted(over, second, null)).toBe(second);
+    expect(counted(null, run, null)).toBe(run);
+    expect(counted(run, null, null)).toBe(run);
   });
 
   it('becomes an entry of the run book, with the plan as it was followed', () => {
