@@ -109,11 +109,11 @@ export function runSheet(q: Quantities) {
         : range === null
           ? q.time(at_s)
           : `${q.time(at_s)} (${q.time(range.low)} to ${q.time(range.high)})`,
-    /** How long until a step: `in 4 min`, `now`, `6 min ago` */
-    until(wait_s: number): string {
+    /** When a step is due: `Next, in 4 min`, `Due now`, `Due 6 min ago` */
+    due(wait_s: number): string {
       const minutes = Math.round(Math.abs(wait_s) / 60) * 60;
-      if (minutes === 0) return 'now';
-      return wait_s > 0 ? `in ${q.time(minutes)}` : `${q.time(minutes)} ago`;
+      if (minutes === 0) return 'Due now';
+      return wait_s > 0 ? `Next, in ${q.time(minutes)}` : `Due ${q.time(minutes)} ago`;
     },
   };
 }

@@ -18,7 +18,7 @@ export function RunBar(props: { readonly reader: Reader; readonly isElsewhere: b
             {(step) => (
               <>
                 {' '}
-                Next, {runSheetMessages(props.reader).until(step().at_s - session.elapsed_s())}:{' '}
+                {runSheetMessages(props.reader).due(step().at_s - session.elapsed_s())}:{' '}
                 {runSheetMessages(props.reader).step(step()).title}
               </>
             )}

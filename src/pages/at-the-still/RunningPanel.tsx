@@ -98,7 +98,7 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
         {(step) => (
           <section class="next" aria-labelledby="next-title">
             <p class="next-when" id="next-title">
-              Next, {sheetWords().until(step().at_s - session.elapsed_s())}
+              {sheetWords().due(step().at_s - session.elapsed_s())}
             </p>
             <p class="next-what">{sheetWords().step(step()).title}</p>
             <p>{sheetWords().step(step()).look}</p>

@@ -61,9 +61,9 @@ describe('the run sheet', () => {
       expect(said.every(({ title, look }) => title !== '' && look !== '')).toBe(true);
       expect(said.some(({ title }) => title.includes(units === 'us' ? 'qt' : 'L'))).toBe(true);
     }
-    const { until, when, step: say } = runSheetMessages(englishReader('metric'));
+    const { due, when, step: say } = runSheetMessages(englishReader('metric'));
     const plain = (words: string) => words.replaceAll(THIN_SPACE, ' ');
-    expect([until(240), until(-360), until(10)].map(plain)).toEqual(['in 4 min', '6 min ago', 'now']);
+    expect([due(240), due(-360), due(10)].map(plain)).toEqual(['Next, in 4 min', 'Due 6 min ago', 'Due now']);
     expect(plain(when({ at_s: 1620, range: { low: 1440, middle: 1620, high: 1860 } }))).toBe(
       '27 min (24 min to 31 min)',
     );
