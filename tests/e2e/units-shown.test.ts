@@ -318,7 +318,9 @@ describe('to a reader of either system no other unit is shown', () => {
       for (const digit of ['9', '9', '9', '9']) await button(digit).click();
       await button(`Save ${kind.toLowerCase()}`).click();
       await read(`the pad, ${kind}`);
-      await button(`Save ${kind.toLowerCase()}`).click();
+      // In the other units it is another value, which is asked about too.
+      const save = button(`Save ${kind.toLowerCase()}`);
+      while ((await save.count()) > 0) await save.click();
     }
     await button('First drop').first().click();
     await page.getByText('As of').waitFor({ timeout: 120_000 });

@@ -1,6 +1,6 @@
 /** Logging with one thumb: a large button a kind, then a pad of digits. No key, drag, hover or long press is needed. */
 import { createMemo, createSignal, For, Match, Show, Switch, untrack } from 'solid-js';
-import { isTapFed, quantities, type Reader } from '../../../sim/index.ts';
+import { isTapFed, quantities, type Reader, type UnitSystem } from '../../../sim/index.ts';
 import { standing, type EntryKind, type StillEntry } from '../../state/still-run.ts';
 import {
   isNumberKind,
@@ -55,11 +55,14 @@ export function LogPad(props: {
       (kind) => !(kind === 'heat' && isHeld) && !(kind === 'tap' && plan !== null && !isTapFed(plan)),
     );
   });
-  const [told, setTold] = createSignal<{ readonly words: string; readonly entry: StillEntry } | null>(null);
-  const say = (entry: StillEntry | null, words: string) => setTold(entry === null ? null : { words, entry });
+  /** What was logged last. */
+  const [told, setTold] = createSignal<StillEntry | null>(null);
+  const saying = ({ kind, value }: StillEntry): string =>
+    isNumberKind(kind) && value !== null
+      ? `${NUMBER_KINDS[kind].words}: ${shownValue(kind, value, props.reader.units)} ${kindUnitOf(kind, props.reader.units).label}`
+      : `${words(kind)} logged.`;
   const press = (kind: EntryKind) => {
-    if (kind === 'first-drop' || kind === 'opened' || kind === 'heat-off')
-      say(session.log(kind), `${OTHER_WORDS[kind]} logged.`);
+    if (kind === 'first-drop' || kind === 'opened' || kind === 'heat-off') setTold(session.log(kind));
     else props.setPad({ kind, entry: null });
   };
   const [photoProblem, setPhotoProblem] = createSignal<string | null>(null);
@@ -89,7 +92,7 @@ export function LogPad(props: {
               words="Photo"
               class="pad-kind"
               camera
-              onKept={(id, at_ms) => say(session.log('photo', { text: id, at_ms }), 'Photo logged.')}
+              onKept={(id, at_ms) => setTold(session.log('photo', { text: id, at_ms }))}
               onProblem={setPhotoProblem}
             />
           </div>
@@ -103,9 +106,9 @@ export function LogPad(props: {
                   kind={kind()}
                   entry={on.entry}
                   reader={props.reader}
-                  onDone={(entry, value) => {
+                  onDone={(entry) => {
                     props.setPad(null);
-                    say(entry, `${NUMBER_KINDS[kind()].words}: ${value}`);
+                    setTold(entry);
                   }}
                   onCancel={() => props.setPad(null)}
                 />
@@ -116,7 +119,7 @@ export function LogPad(props: {
                 entry={on.entry}
                 onDone={(entry) => {
                   props.setPad(null);
-                  say(entry, 'Note logged.');
+                  setTold(entry);
                 }}
                 onCancel={() => props.setPad(null)}
               />
@@ -146,12 +149,12 @@ export function LogPad(props: {
         <Show when={told()}>
           {(now) => (
             <>
-              {now().words}{' '}
+              {saying(now())}{' '}
               <button
                 type="button"
                 class="pad-undo"
                 onClick={() => {
-                  session.change(now().entry.id, { gone: true });
+                  session.change(now().id, { gone: true });
                   setTold(null);
                 }}
               >
@@ -191,7 +194,7 @@ interface NumberPadProps {
   readonly kind: NumberKindName;
   readonly entry: StillEntry | null;
   readonly reader: Reader;
-  readonly onDone: (entry: StillEntry | null, value: string) => void;
+  readonly onDone: (entry: StillEntry | null) => void;
   readonly onCancel: () => void;
 }
 
@@ -214,7 +217,10 @@ function NumberPad(props: NumberPadProps) {
     return last === null ? '' : shownValue(props.kind, last, units()).replace('−', '-');
   };
   const [text, setText] = createSignal('');
-  const [doubt, setDoubt] = createSignal<string | null>(null);
+  /** What was asked about a number, and in which units it was typed: in others it is another. */
+  const [asked, setAsked] = createSignal<{ readonly words: string; readonly units: UnitSystem } | null>(null);
+  const doubt = () => (asked()?.units === units() ? (asked()?.words ?? null) : null);
+  const setDoubt = (words: string | null) => setAsked(words === null ? null : { words, units: units() });
   const shown = () => (text() === '' ? offeredText() : text());
   const type = (key: (typeof DIGITS)[number]) => {
     setDoubt(null);
@@ -233,11 +239,10 @@ function NumberPad(props: NumberPadProps) {
       setDoubt(why);
       return;
     }
-    const said = `${shown()} ${unit().label}`.trim();
     if (props.entry) {
       session.change(props.entry.id, { value });
-      props.onDone(null, said);
-    } else props.onDone(session.log(props.kind, { value }), said);
+      props.onDone(null);
+    } else props.onDone(session.log(props.kind, { value }));
   };
   return (
     <div class="pad-one">
