@@ -41,9 +41,8 @@ const keptOffline: Plugin = {
       const files = [...readdirSync(own), ...Object.keys(bundle)]
         .filter((file) => file !== OFFLINE_WORKER && !NOT_KEPT.test(file))
         .sort();
-      const entry = Object.values(bundle).find(
-        (made) => made.type === 'chunk' && made.facadeModuleId?.endsWith('index.html'),
-      );
+      const main = join(import.meta.dirname, 'src/main.tsx');
+      const entry = Object.values(bundle).find((made) => made.type === 'chunk' && made.moduleIds.includes(main));
       if (!entry) throw new Error('no script is known that the page begins with');
       const build = createHash('sha256');
       for (const file of files) {
@@ -88,6 +87,12 @@ export default defineConfig({
     // Browsers that know light-dark(): the two palettes stand side by side in tokens.css.
     cssTarget: ['chrome123', 'firefox128', 'safari17.5'],
     assetsInlineLimit: 0,
+    modulePreload: {
+      // Every browser of those fetches modules ahead by itself.
+      polyfill: false,
+      // The names of all that is fetched later are a kilobyte of the first load; each file finds its own parts.
+      resolveDependencies: (_file, parts, { hostId }) => (hostId.includes('first-view') ? [] : parts),
+    },
     // What is fetched on demand may be larger than the first load, whose size a browser test watches.
     chunkSizeWarningLimit: 800,
     rolldownOptions: {

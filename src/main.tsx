@@ -31,7 +31,8 @@ async function start(root: HTMLElement): Promise<void> {
           initialOpening={opening}
           initialClient={client}
           initialStore={store}
-          initialNotice={opening.notice}
+          initialTrouble={opening.trouble}
+          initiallyKept={opening.isKept}
           startingPoints={() => client.examples()}
           setsOff={opening.firstVisit && !wantsCalm}
         />

@@ -4,6 +4,7 @@ import { AnalysisPage } from '../pages/AnalysisPage.tsx';
 import type { AnalysisContext } from '../pages/parts/analysis-context.ts';
 import type { AnalysisPlace } from '../state/places.ts';
 import { useBench } from '../state/bench.ts';
+import { newStill } from '../state/kept-still.ts';
 import { Title } from '../pages/parts/Title.tsx';
 
 export function AnalysisPlaces(props: { readonly place: AnalysisPlace }) {
@@ -16,7 +17,8 @@ export function AnalysisPlaces(props: { readonly place: AnalysisPlace }) {
     theme: bench.shownTheme,
     change: bench.change,
     changeMany: bench.changeMany,
-    load: (scenario) => bench.load(scenario),
+    // What an answer makes is the reader's own.
+    load: (scenario) => bench.load(scenario, newStill(true)),
   };
   return (
     <div class="answers-place">

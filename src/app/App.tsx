@@ -19,12 +19,14 @@ export function App(props: AppProps) {
     paper: createPaper(),
     clock: screenClock,
     first: props.initialOpening.result,
+    still: props.initialOpening.still,
     saved: props.initialOpening.saved,
   });
   return (
     <BenchContext.Provider value={bench}>
       <Page
-        initialNotice={props.initialNotice}
+        initialTrouble={props.initialTrouble}
+        initiallyKept={props.initiallyKept}
         initialStore={props.initialStore}
         startingPoints={props.startingPoints}
         setsOff={props.setsOff}

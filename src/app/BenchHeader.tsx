@@ -10,6 +10,7 @@ export interface BenchHeaderProps {
   readonly place: Place;
   readonly files: BenchFiles;
   readonly onStart: () => void;
+  readonly onShelf: () => void;
   readonly onShare: () => void;
   readonly onKeys: () => void;
 }
@@ -32,6 +33,7 @@ export function BenchHeader(props: BenchHeaderProps) {
       canUndo={bench.canUndo()}
       canRedo={bench.canRedo()}
       onStart={() => props.onStart()}
+      onShelf={() => props.onShelf()}
       onOpenFile={() => props.files.pick()}
       onSaveScenario={() => props.files.saveScenario()}
       onSaveTable={(of) => props.files.saveTable(of)}

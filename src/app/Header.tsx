@@ -15,6 +15,7 @@ export interface HeaderProps {
   readonly canUndo: boolean;
   readonly canRedo: boolean;
   readonly onStart: () => void;
+  readonly onShelf: () => void;
   readonly onOpenFile: () => void;
   readonly onSaveScenario: () => void;
   readonly onSaveTable: (of: 'people' | 'programs') => void;
@@ -108,6 +109,9 @@ export function Header(props: HeaderProps) {
         <Menu words="Files">
           <button type="button" onClick={() => props.onStart()}>
             Examples
+          </button>
+          <button type="button" onClick={() => props.onShelf()}>
+            My stills
           </button>
           <button type="button" onClick={() => props.onOpenFile()}>
             Open

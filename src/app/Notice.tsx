@@ -3,7 +3,7 @@ import { Show } from 'solid-js';
 
 export interface NoticeProps {
   readonly message: string | null;
-  readonly action?: { readonly words: string; readonly act: () => void };
+  readonly action?: { readonly words: string; readonly act: () => void } | undefined;
   readonly onDismiss?: () => void;
 }
 

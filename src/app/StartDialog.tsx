@@ -53,7 +53,7 @@ export function StartDialog(props: StartDialogProps) {
         </li>
       </ul>
       <p>{safetyMessages(englishReader('metric')).licence}</p>
-      <p class="quiet">What stands on the bench now can be had back with Undo.</p>
+      <p class="quiet">What stands on the bench now stays among your stills if you changed it. Undo brings it back.</p>
     </Dialog>
   );
 }

@@ -1,5 +1,6 @@
 /** Files of the bench: opening one, saving the scenario or the table of the run. */
 import type { Bench } from '../state/bench.ts';
+import type { Told } from './told.ts';
 
 export interface BenchFiles {
   /** Lets the reader pick a file to open. */
@@ -11,7 +12,7 @@ export interface BenchFiles {
   onDrop(event: DragEvent): void;
 }
 
-export function createBenchFiles(bench: Bench, tell: (message: string | null) => void): BenchFiles {
+export function createBenchFiles(bench: Bench, tell: (told: Told | null) => void): BenchFiles {
   const work = async () => (await import('./file-work.ts')).createFileWork(bench, tell);
   const holdsFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
   return {

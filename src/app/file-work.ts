@@ -2,6 +2,8 @@
 import type { Bench } from '../state/bench.ts';
 import { fileName, saveCsv, saveJson } from '../state/downloads.ts';
 import { readScenarioFile } from '../state/files.ts';
+import { openFileVisitor } from './open-visitor.ts';
+import type { Told } from './told.ts';
 
 export interface FileWork {
   open(file: Blob): Promise<void>;
@@ -11,12 +13,8 @@ export interface FileWork {
   saveTable(of: 'people' | 'programs'): Promise<void>;
 }
 
-export function createFileWork(bench: Bench, tell: (message: string | null) => void): FileWork {
-  const open = async (file: Blob) => {
-    const parsed = await readScenarioFile(file);
-    const problem = parsed.ok ? await bench.load(parsed.json) : parsed.message;
-    tell(problem === null ? null : `The file was not opened, and your work is as it was. ${problem}`);
-  };
+export function createFileWork(bench: Bench, tell: (told: Told | null) => void): FileWork {
+  const open = async (file: Blob) => tell(await openFileVisitor(bench, await readScenarioFile(file)));
   return {
     open,
     pick: () => {

@@ -31,8 +31,11 @@ import { sizeQuestion } from './length-that-holds.ts';
 import { createPlayback, type Clock, type Playback } from './playback.ts';
 import type { Paper } from './print.ts';
 import type { SavedBench, ShownChart, Theme } from './kept-bench.ts';
+import { newStill, type Desk, type Still } from './kept-still.ts';
 
 export interface Bench extends Omit<Playback, 'load'> {
+  /** The scenario, and which still it is. */
+  readonly desk: Accessor<Desk>;
   readonly scenario: Accessor<Scenario>;
   /** The last run that went through; its `scenario` is the one it was run for. */
   readonly result: Accessor<RunResult>;
@@ -58,8 +61,8 @@ export interface Bench extends Omit<Playback, 'load'> {
   redo(): void;
   readonly canUndo: Accessor<boolean>;
   readonly canRedo: Accessor<boolean>;
-  /** Puts another scenario on the bench, once it has run; resolves with what is wrong with it, in words, or null. */
-  load(scenario: unknown, time_s?: number): Promise<string | null>;
+  /** Puts another still on the bench, once it has run; resolves with what is wrong with it, in words, or null. */
+  load(scenario: unknown, still?: Still): Promise<string | null>;
   readonly selected: Accessor<ScenarioPart | null>;
   select(part: ScenarioPart | null): void;
   /** The part on which the reader's hand lies, by one of the live controls. */
@@ -89,6 +92,8 @@ export interface Bench extends Omit<Playback, 'load'> {
   readonly loaded: Accessor<Scenario>;
   /** What is worth keeping between visits. */
   readonly snapshot: Accessor<SavedBench>;
+  /** Puts there what is known to be a scenario, as one step back with others of the same gesture. */
+  put(desk: Desk, gesture?: string): void;
 }
 
 export interface BenchParts {
@@ -98,7 +103,8 @@ export interface BenchParts {
   lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<EnoughLength | null>;
   readonly clock: Clock;
   readonly first: RunResult;
-  readonly saved: Omit<SavedBench, 'scenario'>;
+  readonly still: Still;
+  readonly saved: Omit<SavedBench, 'still'>;
 }
 
 /** How long nothing must have changed before a longer search begins. */
@@ -109,7 +115,8 @@ const SAME_MOMENT_S = 0.5;
 
 export function createBench(parts: BenchParts): Bench {
   const { paper } = parts;
-  const history = createHistory(parts.first.scenario);
+  const history = createHistory<Desk>({ scenario: parts.first.scenario, still: parts.still });
+  const desk = history.present;
   const [result, setResult] = createSignal(parts.first, { equals: false });
   const [runBefore, setRunBefore] = createSignal<RunResult | null>(null);
   let lastGesture: string | undefined;
@@ -127,7 +134,7 @@ export function createBench(parts: BenchParts): Bench {
   const [loaded, setLoaded] = createSignal<Scenario>(parts.first.scenario);
   const [hintsDismissed, setHintsDismissed] = createSignal(parts.saved.hintsDismissed);
 
-  const scenario = history.present;
+  const scenario = createMemo(() => desk().scenario);
   const end_s = createMemo(() => result().summary.end_s);
   const axisEnd_s = createMemo(() => Math.max(scenario().run.duration_s, end_s(), runBefore()?.summary.end_s ?? 0));
   const playback = createPlayback(() => end_s(), parts.clock, parts.saved.speed);
@@ -192,12 +199,19 @@ export function createBench(parts: BenchParts): Bench {
     void parts.client.run(wish).then((reply) => settle(wish, reply));
   };
 
-  const apply = (next: Scenario, gesture?: string) => {
-    if (next === scenario()) return;
+  const put = (next: Desk, gesture?: string) => {
+    const before = scenario();
+    history.push(next, gesture);
+    if (next.scenario === before) return;
     if (gesture === undefined || gesture !== lastGesture) setRunBefore(() => result());
     lastGesture = gesture;
-    history.push(next, gesture);
     rerun();
+  };
+
+  const apply = (next: Scenario, gesture?: string) => {
+    if (next === scenario()) return;
+    const { still } = desk();
+    put({ scenario: next, still: still.touched ? still : { ...still, touched: true } }, gesture);
   };
 
   const changeMany = (values: Readonly<Record<string, unknown>>, gesture?: string) => {
@@ -209,7 +223,7 @@ export function createBench(parts: BenchParts): Bench {
     apply(next, gesture);
   };
 
-  const load = async (input: unknown, time_s = 0): Promise<string | null> => {
+  const load = async (input: unknown, still = newStill()): Promise<string | null> => {
     const reply = await parts.client.run(input);
     if (reply.kind !== 'ran') {
       const { whyNoRun } = await import('../workers/no-run.ts');
@@ -217,12 +231,12 @@ export function createBench(parts: BenchParts): Bench {
     }
     const { result: run } = reply;
     batch(() => {
-      history.push(run.scenario);
+      history.push({ scenario: run.scenario, still });
       setLoaded(() => run.scenario);
       setRunBefore(null);
       setAsked(() => run.scenario);
       settle(run.scenario, reply);
-      playback.load(time_s);
+      playback.load(0);
       select(null);
     });
     return null;
@@ -239,7 +253,7 @@ export function createBench(parts: BenchParts): Bench {
   );
 
   const snapshot = createMemo<SavedBench>(() => ({
-    scenario: scenario(),
+    still: desk().still.id,
     time_s: playback.time_s(),
     speed: playback.speed(),
     units: units(),
@@ -253,6 +267,7 @@ export function createBench(parts: BenchParts): Bench {
 
   return {
     ...playback,
+    desk,
     scenario,
     result,
     runBefore,
@@ -282,6 +297,7 @@ export function createBench(parts: BenchParts): Bench {
     canUndo: history.canUndo,
     canRedo: history.canRedo,
     load,
+    put,
     selected,
     select,
     touched,

@@ -20,10 +20,7 @@ export function keptStore(): KeptStore {
     database: openDatabase('limbeck-kept'),
     drafts,
     window: crypto.getRandomValues(new Uint32Array(2)).join(''),
-    writes: async () =>
-      (await import('./kept-writes.ts')).writesOver(
-        globalThis.BroadcastChannel ? new BroadcastChannel('limbeck-kept') : null,
-      ),
+    writes: async () => (await import('./browser-writes.ts')).browserWrites(),
     oldEntries: async () => {
       if (!(await indexedDB.databases()).some(({ name = '' }) => /^limbeck(?!-kept)/u.test(name))) return [];
       const { changesFrom, oldValues } = await import('./old-stores.ts');

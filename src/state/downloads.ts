@@ -16,7 +16,7 @@ export function saveBlob(blob: Blob, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address), HELD_MS);
 }
 
-const saveText = (text: string, type: string, name: string): void =>
+export const saveText = (text: string, type: string, name: string): void =>
   saveBlob(new Blob([text], { type: `${type};charset=utf-8` }), name);
 
 export const saveJson = (value: unknown, name: string): void =>

@@ -1,8 +1,9 @@
-/** The bench as it is kept between visits. */
-import { createEffect, type Accessor } from 'solid-js';
+/** The bench as it is kept between visits: which still stands on it, and how the reader looks at it. */
+import { createEffect } from 'solid-js';
 import { CURRENCIES, isObject, type Currency, type UnitSystem } from '../../sim/index.ts';
 import type { Shape } from './kept-shape.ts';
 import type { KeptStore } from './kept-store.ts';
+import { keptOf, noteStillOfWindow, SHELF, stillShape, type Desk } from './kept-still.ts';
 import { SPEEDS, type Speed } from './playback.ts';
 
 export type Theme = 'auto' | 'light' | 'dark' | 'contrast' | 'projector';
@@ -26,8 +27,8 @@ export const SHOWN_CHARTS = [
 export type ShownChart = (typeof SHOWN_CHARTS)[number];
 
 export interface SavedBench {
-  /** As JSON; it is read like any other file before it is used. */
-  readonly scenario: unknown;
+  /** Id of the still on it; `null` where an older build kept the still itself. */
+  readonly still: string | null;
   readonly time_s: number;
   readonly speed: Speed;
   readonly units: UnitSystem;
@@ -43,6 +44,11 @@ export interface SavedBench {
   readonly keysOn: boolean;
 }
 
+export interface ReadBench extends SavedBench {
+  /** The still as the first version kept it, as JSON that nobody has checked. */
+  readonly scenario?: unknown;
+}
+
 export const BENCH_KEY = 'bench';
 
 const oneOf = <T>(options: readonly T[], value: unknown, otherwise: T): T =>
@@ -53,13 +59,15 @@ export const currencyOf = (code: unknown): Currency | null =>
   typeof code === 'string' && Object.hasOwn(CURRENCIES, code) ? (code as Currency) : null;
 
 /** Field by field: an older or damaged entry gives what can be used of it. It stands before the schema is fetched. */
-export const benchShape: Shape<SavedBench> = {
-  version: 1,
+export const benchShape: Shape<ReadBench> = {
+  version: 2,
   read: (value) => {
-    if (!isObject(value) || !('scenario' in value)) return null;
-    const { time_s, foldedCharts: folded } = value;
+    if (!isObject(value)) return null;
+    const { still, scenario, time_s, foldedCharts: folded } = value;
+    if (typeof still !== 'string' && scenario === undefined) return null;
     return {
-      scenario: value['scenario'],
+      still: typeof still === 'string' ? still : null,
+      scenario,
       time_s: typeof time_s === 'number' && Number.isFinite(time_s) ? time_s : 0,
       speed: oneOf<Speed>(SPEEDS, value['speed'], 60),
       units: oneOf<UnitSystem>(['metric', 'us'], value['units'], 'metric'),
@@ -73,11 +81,31 @@ export const benchShape: Shape<SavedBench> = {
   },
 };
 
-/** Keeps the bench whenever it changes. */
-export function keepBench(bench: Accessor<SavedBench>, store: KeptStore): void {
-  createEffect<boolean>((isFirst) => {
-    const now = bench();
-    if (!isFirst) store.keep(BENCH_KEY, benchShape, now);
-    return false;
-  }, true);
+export interface KeptBench {
+  desk(): Desk;
+  snapshot(): SavedBench;
+}
+
+/**
+ * Keeps the bench whenever it changes, and each still that has stood on it.
+ * @param opened what stands on it already as it is kept, if it is
+ * @returns by id: what this window last wrote or read of each still
+ */
+export function keepBench(bench: KeptBench, store: KeptStore, opened: Desk | null): Map<string, Desk> {
+  const known = new Map<string, Desk>();
+  if (opened) known.set(opened.still.id, opened);
+  const write = (desk: Desk) => {
+    known.set(desk.still.id, desk);
+    store.keep(SHELF + desk.still.id, stillShape, keptOf(desk));
+  };
+  createEffect<Desk | null>((before) => {
+    const [view, desk] = [bench.snapshot(), bench.desk()];
+    noteStillOfWindow(desk.still.id);
+    if (!before && (opened || !desk.still.touched)) return desk;
+    store.keep(BENCH_KEY, benchShape, view);
+    if (before && !known.has(before.still.id)) write(before);
+    if (JSON.stringify(known.get(desk.still.id)) !== JSON.stringify(desk)) write(desk);
+    return desk;
+  }, null);
+  return known;
 }

@@ -82,7 +82,11 @@ const isWritten = (draft: Entry | null, kept: Entry | undefined): boolean => {
   return by === undefined ? draft.changed_ms <= kept.changed_ms : by === keptBy && Number(count) <= Number(keptCount);
 };
 
-export const writesOver = (channel: Channel | null): Writes => ({
+/** @param joins by how keys begin: what is kept at a conflict, of what the first view writes without knowing it */
+export const writesOver = (
+  channel: Channel | null,
+  joins: Readonly<Record<string, NonNullable<Keeping['both']>>> = {},
+): Writes => ({
   createWriter({ database, window, pending, seen, guarded, now, entryOf, opened, writeSoon, tell }) {
     const followers: { readonly prefix: string; readonly then: (key: string, entry: Entry | null) => void }[] = [];
     /** Keys of which another window spoke while this one was writing them. */
@@ -116,10 +120,11 @@ export const writesOver = (channel: Channel | null): Writes => ({
       if (!theirs) return entry ? [{ key, entry }] : [];
       if (!entry || equal(entry.value, theirs.value)) return [];
       const before = seen.get(key);
+      const both = keeping.both ?? Object.entries(joins).find(([prefix]) => key.startsWith(prefix))?.[1];
       const isForeign = readShape(theirs, asShape(keeping)).kind === 'unread';
       const kept = isForeign
         ? { [aside(key)]: theirs.value, [key]: entry.value }
-        : (keeping.both?.(key, entry.value, theirs.value, before?.value) ?? { [key]: entry.value });
+        : (both?.(key, entry.value, theirs.value, before?.value) ?? { [key]: entry.value });
       return Object.entries(kept).map(([at, value]) => {
         if (value === theirs.value) return { key: at, entry: theirs };
         return { key: at, entry: value === entry.value ? entry : entryOf(keeping.version, value) };

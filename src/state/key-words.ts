@@ -22,5 +22,6 @@ export const KEYS: readonly KeyWords[] = [
   { command: 'undo', keys: 'Ctrl Z', does: 'undo the last change' },
   { command: 'redo', keys: 'Ctrl Shift Z', does: 'redo it' },
   { command: 'project', keys: 'J', does: 'projector view, for a room' },
+  { command: 'show-shelf', keys: 'M', does: 'my stills' },
   { command: 'show-keys', keys: '?', does: 'show this list' },
 ];

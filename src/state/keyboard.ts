@@ -15,6 +15,7 @@ export type Command =
   | 'undo'
   | 'redo'
   | 'project'
+  | 'show-shelf'
   | 'show-keys';
 
 /** What of a key press decides; a KeyboardEvent has it all. */
@@ -39,6 +40,7 @@ const PLAIN: Readonly<Record<string, Command>> = {
   q: 'faster',
   s: 'slower',
   j: 'project',
+  m: 'show-shelf',
   '?': 'show-keys',
 };
 

@@ -138,9 +138,6 @@ const shapeOf = <T>(version: number, schema: z.ZodMiniType<T>): Shape<T> => ({
 
 export const logShape: Shape<LoggedRun> = shapeOf(3, log);
 export const stillShape: Shape<KeptStill> = shapeOf(1, still);
-/** Whatever another version wrote; it is handed on as it is. */
-export const anyShape: Shape<{ readonly value: unknown }> = { version: Infinity, read: (value) => ({ value }) };
-
 /** Reads a run book from a file; `null` when it is none. What cannot be read of it is kept as it is. */
 export function readLogbook(value: unknown): Logbook | null {
   const read = book.safeParse(value);

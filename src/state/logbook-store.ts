@@ -1,18 +1,11 @@
 /** The run book on this device: an entry for each log and each still, so that a change writes only what it changed. */
 import { createSignal, untrack, type Accessor } from 'solid-js';
 import type { OwnBands, Scenario } from '../../sim/index.ts';
+import { anyShape } from './any-shape.ts';
 import { keptStore } from './browser-store.ts';
 import type { Keeping, Kept, Shape } from './kept-shape.ts';
 import type { KeptStore } from './kept-store.ts';
-import {
-  anyShape,
-  logShape,
-  NO_LOGS,
-  stillShape,
-  type KeptStill,
-  type LoggedRun,
-  type Logbook,
-} from './logbook-schema.ts';
+import { logShape, NO_LOGS, stillShape, type KeptStill, type LoggedRun, type Logbook } from './logbook-schema.ts';
 import { newId } from './new-id.ts';
 
 const LOGS = 'run-book/log/';

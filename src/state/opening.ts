@@ -1,23 +1,35 @@
 /** What stands on the bench when the page opens: the work kept from last time, else a still that runs. */
 import type { RunResult } from '../../sim/index.ts';
 import type { RunClient } from '../workers/run-client.ts';
-import { BENCH_KEY, benchShape, type SavedBench } from './kept-bench.ts';
+import { BENCH_KEY, benchShape, type ReadBench, type SavedBench } from './kept-bench.ts';
 import type { Kept } from './kept-shape.ts';
 import type { KeptStore } from './kept-store.ts';
+import { newStill, SHELF, stillOfWindow, stillShape, type KeptStill, type Still } from './kept-still.ts';
 
 export interface Opening {
   readonly result: RunResult;
-  readonly saved: Omit<SavedBench, 'scenario'>;
+  readonly still: Still;
+  /** Whether the still is kept as it stands there. */
+  readonly isKept: boolean;
+  readonly saved: Preferences;
   /** Whether nothing was kept from before, so that the reader may be new here. */
   readonly firstVisit: boolean;
-  /** What the reader must know about the work kept here, if anything. */
-  readonly notice: string | null;
+  readonly trouble: Trouble | null;
 }
+
+/** What the reader must know about the work kept here; the words are fetched when there are any to say. */
+export interface Trouble {
+  readonly kind: 'unread' | 'failed' | 'blocked';
+  /** What is kept and does not open, as it was read. */
+  readonly value?: unknown;
+}
+
+type Preferences = Omit<SavedBench, 'still'>;
 
 export type Opened =
   { readonly ok: true; readonly opening: Opening } | { readonly ok: false; readonly message: string };
 
-const FRESH: Omit<SavedBench, 'scenario'> = {
+const FRESH: Preferences = {
   time_s: 0,
   speed: 60,
   units: 'metric',
@@ -35,52 +47,73 @@ export const tellingMoment = ({ summary }: RunResult): number => {
   return Math.min(first + 60, summary.end_s);
 };
 
-const UNREAD =
-  'The still kept on this device can’t be read by this version, so an example stands here instead. It stays kept.';
-const FAILED =
-  'The calculation of the still kept on this device failed, so an example stands here instead. It stays kept.';
-const BLOCKED = 'This browser keeps nothing for this page, so download what you want to keep.';
+/** The still that was on this window's bench, else the one that was changed last. */
+async function readStill(store: KeptStore, bench: ReadBench): Promise<readonly [id: string, Kept<KeptStill>] | null> {
+  for (const id of [stillOfWindow(), bench.still])
+    if (id !== null) {
+      const kept = await store.read(SHELF + id, stillShape);
+      if (kept.kind !== 'nothing') return [id, kept];
+    }
+  return null;
+}
 
 export async function openBench(store: KeptStore, client: RunClient): Promise<Opened> {
   // Query first, so that the model gets ready while the storage is looked into.
   const example = client.openingExample();
-  let kept: Kept<SavedBench>;
+  let kept: Kept<ReadBench>;
+  let found: Awaited<ReturnType<typeof readStill>> = null;
   try {
     kept = await store.read(BENCH_KEY, benchShape);
+    if (kept.kind === 'read') found = await readStill(store, kept.value);
   } catch {
-    return openFresh(client, example, FRESH, BLOCKED);
+    return openFresh(client, example, FRESH, { kind: 'blocked' });
   }
-  if (kept.kind === 'read') {
-    const bench = kept.value;
-    const reply = await client.run(bench.scenario);
-    if (reply.kind === 'ran')
-      return { ok: true, opening: { result: reply.result, saved: bench, firstVisit: false, notice: null } };
-    const preferences = {
-      ...FRESH,
-      units: bench.units,
-      theme: bench.theme,
-      hintsDismissed: bench.hintsDismissed,
-      keysOn: bench.keysOn,
+  if (kept.kind !== 'read')
+    return openFresh(client, example, FRESH, kept.kind === 'unread' ? { kind: 'unread', value: kept.value } : null);
+  const saved = kept.value;
+  const [id, still] = found ?? [];
+  const preferences = {
+    ...FRESH,
+    units: saved.units,
+    theme: saved.theme,
+    hintsDismissed: saved.hintsDismissed,
+    keysOn: saved.keysOn,
+  };
+  if (still?.kind === 'unread') return openFresh(client, example, preferences, { kind: 'unread', value: still.value });
+  const value = still?.kind === 'read' ? still.value.scenario : saved.scenario;
+  if (value === undefined) return openFresh(client, example, preferences, null);
+  const reply = await client.run(value);
+  if (reply.kind === 'ran')
+    return {
+      ok: true,
+      opening: {
+        result: reply.result,
+        still:
+          id !== undefined && still?.kind === 'read'
+            ? { id, touched: still.value.touched, visit: still.value.visit }
+            : newStill(true),
+        isKept: found !== null,
+        saved,
+        firstVisit: false,
+        trouble: null,
+      },
     };
-    store.protect(BENCH_KEY);
-    return openFresh(client, example, preferences, reply.kind === 'broke-off' ? FAILED : UNREAD);
-  }
-  return openFresh(client, example, FRESH, kept.kind === 'unread' ? UNREAD : null);
+  if (!found) store.protect(BENCH_KEY);
+  return openFresh(client, example, preferences, { kind: reply.kind === 'broke-off' ? 'failed' : 'unread', value });
 }
-
-type Preferences = Omit<SavedBench, 'scenario'>;
 
 async function openFresh(
   client: RunClient,
   example: ReturnType<RunClient['openingExample']>,
   preferences: Preferences,
-  notice: string | null,
+  trouble: Trouble | null,
 ): Promise<Opened> {
   const first = await example;
   const reply = await client.run(first?.scenario ?? {});
   if (reply.kind === 'ran') {
     const saved = { ...preferences, time_s: tellingMoment(reply.result) };
-    return { ok: true, opening: { result: reply.result, saved, firstVisit: true, notice } };
+    const still = newStill();
+    return { ok: true, opening: { result: reply.result, still, isKept: false, saved, firstVisit: true, trouble } };
   }
   const { whyNoRun } = await import('../workers/no-run.ts');
   return { ok: false, message: whyNoRun(reply, preferences.units) };

@@ -2,7 +2,8 @@
 import { keptStore } from './browser-store.ts';
 import { crc32 } from './crc32.ts';
 import { openDatabase, type Database } from './database.ts';
-import { anyShape, type Logbook } from './logbook-schema.ts';
+import { anyShape } from './any-shape.ts';
+import type { Logbook } from './logbook-schema.ts';
 import { RUN_KEY } from './run-under-way.ts';
 
 /** Why a photo was not taken. */

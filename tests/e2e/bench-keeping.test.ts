@@ -52,7 +52,7 @@ describe('work on the bench', () => {
     expect(await typedValue(second.page, 'Coil').inputValue()).toBe('2.35');
   });
 
-  test('is passed on as a link, which puts it on another bench and can be undone there', async () => {
+  test('is passed on as a link, which puts it on another bench as a visitor and can be undone there', async () => {
     const first = await openBench();
     const coil = typedValue(first.page, 'Coil');
     await enter(coil, '2.35 m');
@@ -64,7 +64,7 @@ describe('work on the bench', () => {
 
     const second = await openPage(new URL(link).hash);
     const { lead } = onBench(second.page);
-    await second.page.getByText('This still came with the link').waitFor();
+    await second.page.getByText('This still came from a link').waitFor();
     expect(await typedValue(second.page, 'Coil').inputValue()).toBe('2.35');
     expect(new URL(second.page.url()).hash).toBe('#bench');
     const told = await lead.textContent();
@@ -142,6 +142,8 @@ describe('work on the bench', () => {
     await page.goto('about:blank');
     await page.goBack();
     await page.getByText('can’t be read by this version').waitFor();
+    const saved = await downloaded(page, () => page.getByRole('button', { name: 'Save it as a file' }).click());
+    expect(JSON.parse(saved.text)).toEqual(broken);
     expect(await page.locator('h1').textContent()).toBe('Gentle lavender');
     expect(await (await choiceOf(page, 'Units')).inputValue()).toBe('us');
     await enter(typedValue(page, 'Coil'), '2 ft');
@@ -163,6 +165,11 @@ describe('work on the bench', () => {
       expect.objectContaining({ value: expect.objectContaining({ scenario }) as unknown }) as unknown;
     await expect.poll(entries).toContainEqual(kept(expect.objectContaining({ name: 'Gentle lavender' })));
     expect(await entries()).toContainEqual(kept(broken));
+    await press(page, 'Files', 'My stills');
+    await page
+      .getByRole('list', { name: 'Can’t be read by this version' })
+      .getByText('A still without a name')
+      .waitFor();
   });
 
   test('says when this browser keeps nothing, and offers a file instead', async () => {

@@ -2,6 +2,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
 import { exampleScenario } from '../../sim/index.ts';
+import { enter, onBench, press, typedValue } from './bench-page.ts';
 import { openPage } from './open-page.ts';
 
 const logOf = (page: Page) => page.getByRole('combobox', { name: 'Log', exact: true });
@@ -60,5 +61,40 @@ describe('two windows', () => {
     await expect.poll(() => other.textContent()).toContain(atHand);
     await page.getByRole('button', { name: 'Delete it' }).click();
     await expect.poll(() => other.count()).toBe(0);
+  });
+
+  test('that change a still at once both go on: joined where they touch different fields, else with a still each', async () => {
+    const { page: one } = await openPage('');
+    await onBench(one).lead.waitFor();
+    await enter(typedValue(one, 'Coil'), '2 m');
+    await one.waitForTimeout(900);
+    const other = await one.context().newPage();
+    await other.goto(inject('appAddress'));
+    await onBench(other).lead.waitFor();
+    const windows = [one, other];
+    const valuesOf = (control: string) => Promise.all(windows.map((page) => typedValue(page, control).inputValue()));
+    expect(await valuesOf('Coil')).toEqual(['2', '2']);
+    // Each looks at what the other does once its stills are fetched.
+    for (const page of windows) {
+      await press(page, 'Files', 'My stills');
+      await page.getByRole('list', { name: 'My stills' }).waitFor();
+      await page.keyboard.press('Escape');
+    }
+    await Promise.all([enter(typedValue(one, 'Coil'), '3 m'), enter(typedValue(other, 'Charge'), '1.5 kg')]);
+    await expect.poll(() => valuesOf('Coil')).toEqual(['3', '3']);
+    await expect.poll(() => valuesOf('Charge')).toEqual(['1.5', '1.5']);
+
+    await Promise.all([enter(typedValue(one, 'Coil'), '3.5 m'), enter(typedValue(other, 'Coil'), '4 m')]);
+    const said = () => Promise.all(windows.map((page) => page.getByText('Both are kept among your stills').count()));
+    await expect.poll(said).toEqual([1, 1]);
+    expect(await valuesOf('Coil')).toEqual(['3.5', '4']);
+    const titles = await Promise.all(windows.map((page) => page.locator('h1').textContent()));
+    expect(titles.sort()).toEqual(['Gentle lavender', 'Gentle lavender (other window)']);
+
+    // Each window is opened anew with its own, in whatever order they were left.
+    await one.waitForTimeout(900);
+    for (const page of windows) await page.reload();
+    for (const page of windows) await onBench(page).lead.waitFor();
+    expect(await valuesOf('Coil')).toEqual(['3.5', '4']);
   });
 });

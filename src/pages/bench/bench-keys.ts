@@ -6,6 +6,7 @@ import { commandFor, focusOf, type Command } from '../../state/keyboard.ts';
 export interface KeyScope {
   /** Whether the bench is what the reader sees. */
   readonly onBench: () => boolean;
+  readonly showShelf: () => void;
   readonly showKeys: () => void;
   readonly project: () => void;
 }
@@ -30,11 +31,12 @@ export function obeyKeys(bench: Bench, scope: KeyScope): void {
     undo: () => bench.undo(),
     redo: () => bench.redo(),
     project: () => scope.project(),
+    'show-shelf': () => scope.showShelf(),
     'show-keys': () => scope.showKeys(),
   };
   /** Undo and redo are not single keys; the list of keys has its own button. */
   const always: ReadonlySet<Command> = new Set(['undo', 'redo']);
-  const anywhere: ReadonlySet<Command> = new Set(['undo', 'redo', 'project', 'show-keys']);
+  const anywhere: ReadonlySet<Command> = new Set(['undo', 'redo', 'project', 'show-shelf', 'show-keys']);
 
   const onKey = (event: KeyboardEvent) => {
     if (event.defaultPrevented) return;

@@ -6,6 +6,7 @@ import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
 
 const still = { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined };
+const onIt = { id: 'a', touched: false, visit: null };
 const saved = {
   time_s: 0,
   speed: 60,
@@ -45,6 +46,7 @@ const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient
       lengthThatHolds: () => Promise.resolve(null),
       clock: still,
       first: madeUpRun(),
+      still: onIt,
       saved,
       paper,
     });
@@ -202,6 +204,7 @@ test('the events before and after the time mark are the ones to jump to', () =>
       lengthThatHolds: () => Promise.resolve(null),
       clock: still,
       first,
+      still: onIt,
       saved,
       paper,
     });
@@ -223,7 +226,7 @@ test('what is kept between visits is the whole bench', () =>
     bench.setTime(1234);
     bench.setSpeed(300);
     expect(bench.snapshot()).toEqual({
-      scenario: bench.scenario(),
+      still: 'a',
       time_s: 1234,
       speed: 300,
       units: 'us',

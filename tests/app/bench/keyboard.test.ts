@@ -37,7 +37,7 @@ describe('the keys', () => {
   test('every command in the list of keys is listed once', () => {
     const commands = KEYS.map(({ command }) => command);
     expect(new Set(commands).size).toBe(commands.length);
-    expect(commands).toHaveLength(15);
+    expect(commands).toHaveLength(16);
   });
 
   test('none works while one types', () => {

@@ -67,6 +67,7 @@ function leakyBench(
       },
       clock: { now: () => 0, nextFrame: () => 0, cancelFrame: () => undefined },
       first: madeUpRun({ scenario: scenarioWith({ condenser: { length_m: 2 } }), events }),
+      still: { id: 'a', touched: false, visit: null },
       saved,
       paper: { onPaper: () => false, readyBefore: () => undefined, print: () => Promise.resolve() },
     });

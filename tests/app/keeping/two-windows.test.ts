@@ -1,69 +1,14 @@
 /** Windows that write at once, in orders drawn from seeds: nothing that nobody has replaced may be missing. */
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { comparedShape } from '../../../src/state/comparison-store.ts';
-import type { Entry } from '../../../src/state/database.ts';
 import type { Kept, Shape } from '../../../src/state/kept-shape.ts';
-import { createKeptStore, type KeptStore } from '../../../src/state/kept-store.ts';
-import { writesOver, type Channel } from '../../../src/state/kept-writes.ts';
+import type { KeptStore } from '../../../src/state/kept-store.ts';
 import { logShape, type LoggedRun } from '../../../src/state/logbook-schema.ts';
 import { CONFLICT, threeWay } from '../../../src/state/three-way.ts';
-import { memoryDatabase, memoryDrafts } from './memory-database.ts';
+import { chance, device } from './one-device.ts';
 
 const LOGS = 'run-book/log/';
 const FIELDS = ['notes', 'draft', 'zeroAt'] as const;
-
-/** Mulberry32: numbers from 0 to 1. */
-function chance(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let mixed = Math.imul(state ^ (state >>> 15), 1 | state);
-    mixed = (mixed + Math.imul(mixed ^ (mixed >>> 7), 61 | mixed)) ^ mixed;
-    return ((mixed ^ (mixed >>> 14)) >>> 0) / 2 ** 32;
-  };
-}
-
-const later = (delay_ms: number) => new Promise<void>((done) => setTimeout(done, delay_ms));
-
-/** A device: one database, one place for notes, and the air between its windows. */
-function device(draw: () => number) {
-  const entries = new Map<string, Entry>();
-  const drafts = memoryDrafts();
-  const channels = new Set<Channel>();
-  let opened = 0;
-
-  function open() {
-    let isOpen = true;
-    const database = memoryDatabase(entries, async () => {
-      await later(draw() * 300);
-      if (!isOpen) await new Promise<never>(() => undefined);
-    });
-    const channel: Channel = {
-      onmessage: null,
-      postMessage: (keys) => {
-        for (const other of channels)
-          if (other !== channel)
-            void later(draw() * 200).then(() => other.onmessage?.({ data: keys } as MessageEvent<readonly string[]>));
-      },
-    };
-    channels.add(channel);
-    const store = createKeptStore({
-      database,
-      drafts,
-      window: `w${(opened += 1)}`,
-      writes: () => Promise.resolve(writesOver(channel)),
-      oldEntries: () => Promise.resolve([]),
-      now: () => Date.now(),
-    });
-    const close = () => {
-      store.leave();
-      isOpen = false;
-      channels.delete(channel);
-    };
-    return { store, close };
-  }
-  return { entries, open };
-}
 
 const aLog = (id: string): LoggedRun =>
   logShape.read({ id, name: id, notes: '', rows: [], draft: '', factors: [], facts: {} }, logShape.version) ??
