@@ -96,7 +96,7 @@ const blend = z.object({
   real: z.boolean(),
 });
 
-const blendShape: Shape<KeptBlend> = {
+export const blendShape: Shape<KeptBlend> = {
   version: 1,
   read: (value) => {
     const read = blend.safeParse(value);

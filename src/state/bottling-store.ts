@@ -76,7 +76,7 @@ const schema = z.object({
   hydrosol_K: positive,
 });
 
-const bottlingShape: Shape<Bottling> = {
+export const bottlingShape: Shape<Bottling> = {
   version: 1,
   read: (value) => {
     const read = schema.safeParse(value);

@@ -12,7 +12,7 @@ interface Gathered {
 
 const schema = z.object({ wild: z.boolean(), identifiedBy: z.record(z.string(), z.string()) });
 
-const gatheredShape: Shape<Gathered> = {
+export const gatheredShape: Shape<Gathered> = {
   version: 1,
   read: (value) => {
     const read = schema.safeParse(value);

@@ -53,7 +53,7 @@ const notes = z.catch(z.record(z.string(), z.catch(z.nullable(z.number()), null)
 const noted = z.catch(z.object({ said: notes, rows: z.catch(z.array(notes), []) }), { said: {}, rows: [] });
 const schema = z.object({ tub: noted, coil: noted, 'heat-up': noted });
 
-const shape: Shape<NotedTests> = {
+export const homeTestsShape: Shape<NotedTests> = {
   version: 1,
   read: (value) => {
     const read = schema.safeParse(value);
@@ -70,7 +70,7 @@ let opening: Promise<void> | null = null;
 export function openHomeTests(): Promise<void> {
   opening ??= (async () => {
     try {
-      const kept = await keptStore().read(KEY, shape);
+      const kept = await keptStore().read(KEY, homeTestsShape);
       if (kept.kind === 'read') setHomeTests(kept.value);
     } catch {
       // A browser that keeps nothing begins with empty sheets.
@@ -81,7 +81,7 @@ export function openHomeTests(): Promise<void> {
 
 function change(test: HomeTest, next: NotedTest): void {
   const after = setHomeTests({ ...untrack(homeTests), [test]: next });
-  keptStore().keep(KEY, shape, after);
+  keptStore().keep(KEY, homeTestsShape, after);
 }
 
 export const sayOfTest = (test: HomeTest, name: string, value: number | null): void => {

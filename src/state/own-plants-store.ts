@@ -16,16 +16,23 @@ import type { Shape } from './kept-shape.ts';
 
 const KEY = 'own-plants';
 
+interface KeptPlants {
+  readonly plants: readonly OwnPlant[];
+  /** Whether some of the list could not be read. */
+  readonly someUnread: boolean;
+}
+
 /** What cannot be read of the list is left out of it. */
-export const ownPlantsShape: Shape<readonly OwnPlant[]> = {
+export const ownPlantsShape: Shape<KeptPlants> = {
   version: OWN_PLANTS_VERSION,
-  read: (value) =>
-    Array.isArray(value)
-      ? value.flatMap((plant: unknown) => {
-          const read = readOwnPlants({ version: OWN_PLANTS_VERSION, plants: [plant] });
-          return read.ok ? read.plants : [];
-        })
-      : null,
+  read: (value) => {
+    if (!Array.isArray(value)) return null;
+    const plants = (value as readonly unknown[]).flatMap((plant) => {
+      const read = readOwnPlants({ version: OWN_PLANTS_VERSION, plants: [plant] });
+      return read.ok ? read.plants : [];
+    });
+    return { plants, someUnread: plants.length < value.length };
+  },
 };
 
 const [ownPlants, setOwnPlants] = createSignal<readonly OwnPlant[]>([]);
@@ -48,7 +55,10 @@ export function openOwnPlants(): Promise<void> {
   opening ??= (async () => {
     try {
       const kept = await keptStore().read(KEY, ownPlantsShape);
-      if (kept.kind === 'read') setOwnPlants((now) => (now.length === 0 ? kept.value : now));
+      if (kept.kind !== 'read') return;
+      // The whole list is put aside before one without them takes its place.
+      if (kept.value.someUnread) keptStore().protect(KEY);
+      setOwnPlants((now) => (now.length === 0 ? kept.value.plants : now));
     } catch {
       // A browser that keeps nothing lets plants be typed until the page is left.
     }

@@ -71,7 +71,7 @@ const schema = z.object({
   price_mL: amount,
 });
 
-const quantityShape: Shape<Quantity> = {
+export const quantityShape: Shape<Quantity> = {
   version: 1,
   read: (value) => {
     const read = schema.safeParse(value);

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { openingExample, readOwnLesson, readScenario } from '../../../sim/index.ts';
 import { draftOf, EMPTY_DRAFT, fileOf, FROM_BENCH } from '../../../src/pages/lessons/own/draft.ts';
+import oldLink from './old-lesson-link.json';
 import { OWN_ADDRESS, ownAddress, readOwnAddress } from '../../../src/pages/lessons/own/own-link.ts';
 
 const scenario = (() => {
@@ -31,6 +32,17 @@ test('a lesson with the bench’s still goes through a link short enough for a c
   const address = await ownAddress(lesson);
   expect(address.length).toBeLessThan(600);
   expect(await readOwnAddress(lettersOf(address))).toEqual({ ok: true, lesson });
+});
+
+test('a link that was passed on before opens as it did', async () => {
+  const read = await readOwnAddress(lettersOf(oldLink.address));
+  expect(read).toMatchObject({
+    ok: true,
+    lesson: {
+      title: oldLink.title,
+      still: { scenario: { name: oldLink.still, condenser: { length_m: oldLink.length_m } } },
+    },
+  });
 });
 
 test('a link with a letter missing opens nothing, and says so', async () => {

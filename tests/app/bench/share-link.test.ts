@@ -6,6 +6,8 @@ import { isShareHash } from '../../../src/state/route.ts';
 import { readShareHash, shareHash } from '../../../src/state/share-link.ts';
 import { patchBetween, patched } from '../../../src/state/scenario-patch.ts';
 import bases from '../../../src/state/link-bases.json';
+import checkedLink from './old-links/checked.json';
+import plainLink from './old-links/plain.json';
 import packedDifference from './old-links/packed-difference.json';
 import packedWhole from './old-links/packed-whole.json';
 import { exampleScenario, examples, readScenario } from '../../../sim/index.ts';
@@ -74,6 +76,13 @@ describe('a link', () => {
 
   test('of the second kind, which had no check value, opens as it did', async () => {
     expect(await readShareHash(packedDifference.hash)).toEqual({ ok: true, json: packedDifference.holds });
+  });
+
+  test.each([
+    ['third', checkedLink],
+    ['fourth', plainLink],
+  ])('of the %s kind opens as it did', async (_, { hash, holds }) => {
+    expect(await readShareHash(hash)).toEqual({ ok: true, json: holds });
   });
 
   test('that has one letter changed, anywhere, is noticed', async () => {

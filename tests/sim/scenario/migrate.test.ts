@@ -1,3 +1,5 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { chargeFromBotanical, oilMoles } from '../../../sim/scenario/presets.ts';
 import { readScenario } from '../../../sim/scenario/read-scenario.ts';
@@ -66,5 +68,18 @@ describe('a scenario of version 2', () => {
   it('takes its cold water from a hose laid on the bottom', () => {
     const read = readScenario({ version: 2 });
     expect(read.ok && [read.scenario.cooling.inlet, read.scenario.cooling.hoseBore_m]).toEqual(['laid', 0.012]);
+  });
+});
+
+describe('a file saved by version', () => {
+  const versions = Array.from({ length: SCENARIO_VERSION }, (_, before) => before + 1);
+
+  it.each(versions)('%i opens with its own numbers', (version) => {
+    const path = join(import.meta.dirname, 'old-files', `version-${String(version)}.json`);
+    const kept = JSON.parse(readFileSync(path, 'utf8')) as { charge: { release: Record<string, unknown> } };
+    const read = readScenario(kept);
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    const release = Object.fromEntries(Object.entries(kept.charge.release).filter(([name]) => name !== 'halfCoverage'));
+    expect(read.scenario).toMatchObject({ ...kept, version: SCENARIO_VERSION, charge: { ...kept.charge, release } });
   });
 });

@@ -164,7 +164,10 @@ const draftSchema = z.object({
   safety: text,
 });
 
-const draftShape: Shape<Draft> = { version: 1, read: (value) => (isObject(value) ? draftSchema.parse(value) : null) };
+export const draftShape: Shape<Draft> = {
+  version: 1,
+  read: (value) => (isObject(value) ? draftSchema.parse(value) : null),
+};
 
 const KEY = 'lesson/draft';
 const [draft, setDraft] = createSignal<Draft | null>(null);
