@@ -254,10 +254,12 @@ export {
   type ReadPriceList,
 } from './messages/price-list-file.ts';
 export type { CondenserFailure } from './answers/condenser-size/trial.ts';
+export type { TubeSeen } from './answers/condenser-size/like-seen.ts';
 export {
   coolantFails,
   DEFAULT_MARGIN,
   atFullHeat,
+  ownAsRow,
   sizeOwnTube,
   sizeTube,
   sizeTubeFrom,
@@ -266,16 +268,21 @@ export {
   type Bend,
   type OwnTubeSize,
   type SizedTube,
-  type TubeSeen,
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
 export { burnerFor, ownRate, type BurnerSize } from './answers/other-parts/burner.ts';
 export { leastTub, type LeastTub } from './answers/other-parts/least-tub.ts';
+export { decidingDraw, sizeOtherParts, type OtherParts } from './answers/other-parts/other-parts.ts';
 export { burnerSheet } from './explain/burner.ts';
-export { otherPartsMessages } from './messages/other-parts.ts';
+export { otherPartsMessages, toldOtherParts } from './messages/other-parts.ts';
 export { sizedLengthSheet } from './explain/sized-length.ts';
-export { hardestBoil, leastWater, type HardestBoil, type LeastWater } from './answers/condenser-size/heat-and-water.ts';
+export {
+  hardestBoil,
+  leastWater,
+  type HardestBoil,
+  type LeastWater,
+} from './answers/condenser-size/heat-and-water.ts';
 export { coilBendRadius, coilFit, coilRise, coilTurns, longestCoil, type CoilFit } from './geometry/coil.ts';
 export { cylinderHeight } from './geometry/cylinder.ts';
 export { bundleWidth, narrowestJacket, tubeCount } from './geometry/jacket.ts';

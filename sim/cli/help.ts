@@ -83,7 +83,7 @@ ${runFooter}`,
 The shortest condenser that, over the whole run with the tub or barrel warming, lets no vapour out and keeps the
 distillate at or below the outlet limit in nine runs of ten, with what is not known for sure drawn anew for each: for the
 scenario's own tube at its heat plan and at full heat, and for every tube of the library. With it what its ends and
-cutting take, and what the whole pieces to buy cost.
+cutting take, what the whole pieces to buy cost, and which separator, tub and source of heat go with it.
 
 ${scenario}
 ${units}

@@ -14,9 +14,11 @@ import {
   quantities,
   readPriceList,
   sheetSvg,
+  sizeOtherParts,
   sizeOwnTube,
   sizeTubes,
   sizingMessages,
+  toldOtherParts,
   toldSizing,
   toldTubeSize,
   tubeCost,
@@ -159,7 +161,7 @@ export function sizeCommand(args: readonly string[]): string {
   );
   const scenario = isSet(words, 'full-heat') ? (atFullHeat(planned) ?? planned) : planned;
   const prices = pricesFrom(textOf(words, 'prices'), reader);
-  wholeRun(scenario, reader);
+  const result = wholeRun(scenario, reader);
   const outletLimit_C = Number((scenario.condenser.outletLimit_K - 273.15).toPrecision(12));
   if (isSet(words, 'hardest-boil') || isSet(words, 'least-water')) {
     const hardest = isSet(words, 'hardest-boil') ? hardestBoil(scenario) : null;
@@ -178,6 +180,7 @@ export function sizeCommand(args: readonly string[]): string {
   const fullSize = full && sizeOwnTube(full, { margin, confidence });
   const rows = sizeTubes(scenario, list, { margin, confidence, confirm: isSet(words, 'confirm') }, own);
   const ownCost = tubeCost(own, prices, scenario);
+  const others = toldOtherParts(sizeOtherParts(result, own), scenario, reader);
   const sheetFile = textOf(words, 'sheet');
   if (sheetFile !== undefined) writeSheet(sheetFile, scenario, own, prices, reader);
   const costOf: CostOf = (size) => (size === own ? ownCost : tubeCost(size, prices));
@@ -191,6 +194,7 @@ export function sizeCommand(args: readonly string[]): string {
       lengthGiven_m: scenario.condenser.length_m,
       own: told(own),
       atFullHeat: full && fullSize && toldTubeSize(fullSize, full, reader),
+      otherParts: others,
       tubes: rows.map(told),
     });
   }
@@ -206,6 +210,7 @@ export function sizeCommand(args: readonly string[]): string {
     `${scenario.name}: distillate at most ${q.temperature(scenario.condenser.outletLimit_K)} over the whole run in ${messages.inRuns(own).toLowerCase()}, margin ${q.share(margin)}.`,
     wholeMessage(messages.size(own, scenario)),
     yours.filter((sentence) => sentence !== null).join(' '),
+    ...[others.separator, others.tub, others.heat].flatMap((told) => (told === null ? [] : [told.sentence])),
     ...(rows.length > 0 ? [`Other tubes: ${messages.otherTubes}`] : []),
     priceListMessages(reader).defaults,
     '',

@@ -127,12 +127,12 @@ export const analysisTasks = {
   },
   homeTest: (scenario: Scenario, asked: HomeTestGiven): TestResult => homeTest(scenario, asked),
   sizeOwnTube: (scenario: Scenario, margin: number): OwnTubeSize => sizeOwnTube(scenario, { margin }),
-  /** One tube, looked for from where one like it was found. */
+  /** One tube, looked for from where those like it were found. */
   sizeTube: (
     scenario: Scenario,
     id: string,
     options: { readonly margin: number; readonly start_m: number; readonly deciding: readonly Draw[] },
-    seen: TubeSeen | null,
+    seen: readonly TubeSeen[],
   ): SizedTube => sizeTubeFrom(scenario, tubeNamed(id), options, seen),
   hardestBoil: (scenario: Scenario): HardestBoil => hardestBoil(scenario),
   leastWater: (scenario: Scenario): LeastWater => leastWater(scenario),

@@ -13,7 +13,7 @@ export const LONGEST_TUBE = 100;
 /** Failing (or hinted) over passing length at which the coarse search stops. */
 const CLOSENESS = 0.985;
 /** Added to the coarse length, so that the finer step holds too. */
-const COARSE_GUARD = 1.01;
+export const COARSE_GUARD = 1.01;
 
 export type SizeVerdict =
   /** A length holds. */

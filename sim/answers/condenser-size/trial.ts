@@ -18,6 +18,9 @@ import type { Still } from '../../still/still.ts';
 export const SETTLING_TIME = 60;
 /** Time over which the temperatures inside the tube are averaged for the hint, s. */
 const PROFILE_MEMORY = 30;
+/** Share of the largest length from which on a moment counts as near the worst, and by how much more steam or drop counts. */
+const NEAR_WORST = 0.93;
+const MORE = 1.005;
 /** Pressure drop of the tube above which a still must not be run, Pa: a lid lifts or sprays. */
 export const TUBE_PRESSURE_LIMIT = LIMITS.potGauge_Pa;
 
@@ -52,6 +55,8 @@ export interface CondenserTrial {
   /** Largest rate of water vapour reaching the condenser, kg/s. */
   readonly peakVapour_kg_s: number;
   readonly coolantUsed_kg: number;
+  /** Time after which nothing came near the worst again, s: neither the length, by a fifteenth, nor steam nor pressure. */
+  readonly worstOver_s: number;
 }
 
 class CondenserWatch {
@@ -62,6 +67,7 @@ class CondenserWatch {
   warmestCoolant = -Infinity;
   largestDrop = 0;
   peakVapour = 0;
+  worstOver = 0;
   private vapourTime = 0;
   private drop = 0;
   private flow = 0;
@@ -81,8 +87,9 @@ class CondenserWatch {
     const { condenser, coolant, arrivingWater } = this.still;
     this.peaks.watch(this.still, dt);
     this.warmestCoolant = Math.max(this.warmestCoolant, coolant.outletTemperature);
-    this.peakVapour = Math.max(this.peakVapour, arrivingWater / dt);
     this.drop += -Math.expm1(-dt / SETTLING_TIME) * (condenser.drop - this.drop);
+    if (arrivingWater / dt > MORE * this.peakVapour || this.drop > MORE * this.largestDrop) this.worstOver = time;
+    this.peakVapour = Math.max(this.peakVapour, arrivingWater / dt);
     this.largestDrop = Math.max(this.largestDrop, this.drop);
     this.averageProfile(dt);
     if (!(arrivingWater > 0)) return;
@@ -93,7 +100,9 @@ class CondenserWatch {
     if (condenser.escaped.water > LIMITS.escapeShare * arrivingWater) this.fail('vapour-escapes', time);
     this.warmestOutlet = this.peaks.condensate;
     if (!(this.warmestOutlet > 0)) return;
-    this.cooledBy = Math.max(this.cooledBy, this.lengthToLimit(), condenser.condensingLength);
+    const here = Math.max(this.lengthToLimit(), condenser.condensingLength);
+    this.cooledBy = Math.max(this.cooledBy, here);
+    if (here > NEAR_WORST * this.cooledBy) this.worstOver = time;
     if (this.warmestOutlet > this.limit) this.fail('outlet-warm', time);
   }
 
@@ -136,14 +145,19 @@ class CondenserWatch {
 /**
  * Runs a scenario until its condenser fails or the run ends.
  * @param step_s step of the model, s; the scenario's own when left out
+ * @param until_s where it is known that nothing worse comes after a time, s: no longer than that
  */
-export function tryCondenser(scenario: Scenario, step_s: number = scenario.advanced.step_s): CondenserTrial {
+export function tryCondenser(
+  scenario: Scenario,
+  step_s: number = scenario.advanced.step_s,
+  until_s = Infinity,
+): CondenserTrial {
   const run = new Run({
     ...scenario,
     advanced: { ...scenario.advanced, step_s, recordEvery_s: scenario.run.duration_s },
   });
   const watch = new CondenserWatch(run.still, scenario.condenser.outletLimit_K);
-  while (!run.ended && watch.failure === null) {
+  while (!run.ended && watch.failure === null && run.time() < until_s) {
     run.takeStep();
     watch.look(run.time(), run.stepLength);
   }
@@ -158,6 +172,7 @@ export function tryCondenser(scenario: Scenario, step_s: number = scenario.advan
     drop_Pa: watch.largestDrop,
     peakVapour_kg_s: watch.peakVapour,
     coolantUsed_kg: run.still.coolant.used,
+    worstOver_s: watch.worstOver,
   };
 }
 

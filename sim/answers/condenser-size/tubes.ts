@@ -14,14 +14,8 @@ import { withHeat } from './heat-and-water.ts';
 import { lengthInDoubt, NINE_IN_TEN, type Draw, type LengthInDoubt } from './in-doubt.ts';
 import { packsOf, type Packs } from './packs.ts';
 import type { CondenserFailure } from './trial.ts';
-import { coarseLength } from './coarse-length.ts';
-import {
-  LONGEST_TUBE,
-  sizeCondenser,
-  type CondenserSize,
-  type SizeOptions,
-  type SizeVerdict,
-} from './shortest-length.ts';
+import { sizeLikeSeen, type TubeSeen } from './like-seen.ts';
+import { LONGEST_TUBE, sizeCondenser, type SizeOptions, type SizeVerdict } from './shortest-length.ts';
 
 /** Share added to the length that nine runs in ten need where the user names none: the doubts are in it already. */
 export const DEFAULT_MARGIN = 0;
@@ -271,59 +265,15 @@ export function sizeOwnTube(
   return { ...measure(scenario, like, tube, found, { margin, confidence }), found_m: found.size.length_m, deciding };
 }
 
+/** The own tube's row among all: it has been sized by more draws than others are. */
+export function ownAsRow({ found_m: _, deciding: __, ...size }: OwnTubeSize): TubeSize {
+  return size;
+}
+
 /** The scenario at full heat throughout; `null` where its plan is that already. */
 export function atFullHeat(scenario: Scenario): Scenario | null {
   const { control, setting } = scenario.heat;
   return control === 'schedule' && setting.every(({ value }) => value === 1) ? null : withHeat(scenario, 1);
-}
-
-/** What was seen of a tube, from which the next one like it is guessed. */
-export interface TubeSeen {
-  readonly outsideDiameter_m: number;
-  /** About what each of the deciding draws needs, m. */
-  readonly needs_m: readonly number[];
-  /** What a trial as the scenario asks for needs, over that. */
-  readonly over: number;
-}
-
-/** Looked-at over guessed length, and how near to what is enough the search goes on. */
-const GUESS = 1.03;
-const OVER = 1.003;
-const STRIDE = 1.004;
-const CLOSENESS = 0.994;
-/** Length of a trial as asked for over a coarse one, before any has been compared. */
-const USUALLY_OVER = 0.995;
-
-/**
- * A length by coarse trials of each draw and by trials as asked for of the middle one, whose need more than half meet;
- * `null` where coarse trials find none, so that all must be tried as asked for.
- */
-function sizeBySteps(
-  among: readonly Scenario[],
-  { start_m, seen, confirm }: { readonly start_m: number; readonly seen: TubeSeen | null; readonly confirm: boolean },
-): { readonly size: CondenserSize; readonly seen: TubeSeen } | null {
-  const [first] = among;
-  if (!first) return null;
-  const { outsideDiameter_m } = first.condenser;
-  const needs: number[] = [];
-  for (const [index, drawn] of among.entries()) {
-    const known = seen?.needs_m[index];
-    const guess = seen && known ? (GUESS * known * seen.outsideDiameter_m) / outsideDiameter_m : start_m;
-    const need = coarseLength(drawn, needs.length > 0 && !known ? GUESS * (needs.at(-1) as number) : guess);
-    if (need === null) return null;
-    needs.push(need);
-  }
-  const order = among.map((_, index) => index).sort((a, b) => (needs[a] as number) - (needs[b] as number));
-  const middle = order[Math.floor(order.length / 2)] as number;
-  const need = needs[middle] as number;
-  const size = sizeCondenser(among[middle] as Scenario, {
-    confirm,
-    start_m: OVER * need * (seen?.over ?? USUALLY_OVER),
-    stride: STRIDE,
-    closeness: CLOSENESS,
-  });
-  if (size.length_m === null || size.verdict !== 'holds') return null;
-  return { size, seen: { outsideDiameter_m, needs_m: needs, over: size.trial.cooledBy_m / need } };
 }
 
 export interface SizedTube {
@@ -334,9 +284,9 @@ export interface SizedTube {
 
 /** One tube of the library in place of the scenario's own. */
 export const sizeTube = (scenario: Scenario, tube: Tube, options: OtherTubeOptions = {}): TubeSize =>
-  sizeTubeFrom(scenario, tube, options, null).size;
+  sizeTubeFrom(scenario, tube, options, []).size;
 
-/** The same, from what was seen of a tube like it, and with what is now seen of this one. */
+/** The same, from what was seen of other tubes, and with what is now seen of this one. */
 export function sizeTubeFrom(
   scenario: Scenario,
   tube: Tube,
@@ -348,7 +298,7 @@ export function sizeTubeFrom(
     start_m = 1.5 * scenario.condenser.length_m,
     ...options
   }: OtherTubeOptions,
-  seen: TubeSeen | null,
+  seen: readonly TubeSeen[],
 ): SizedTube {
   const { id, name, material, insideDiameter_m, outsideDiameter_m } = tube;
   const like = { id, name, material, insideDiameter_m, outsideDiameter_m };
@@ -356,7 +306,7 @@ export function sizeTubeFrom(
   if (!('scenario' in changed))
     return { size: { ...like, ...nothing, confidence, tubes: tubeCount(scenario.condenser), ...changed }, seen: null };
   const among = deciding.map((draw) => withDrawn(changed.scenario, draw));
-  const quick = sizeBySteps(among, { start_m, seen, confirm });
+  const quick = sizeLikeSeen(among, { start_m, seen, confirm });
   const size = quick?.size ?? sizeCondenser(changed.scenario, { confirm, among, start_m, ...options });
   const found = { size, typical_m: null, decidedBy: null, peakVapour_kg_s: size.trial.peakVapour_kg_s };
   return { size: measure(changed.scenario, like, tube, found, { margin, confidence }), seen: quick?.seen ?? null };
@@ -385,10 +335,14 @@ export function sizeTubes(
         a.tube.outsideDiameter_m - b.tube.outsideDiameter_m || a.tube.insideDiameter_m - b.tube.insideDiameter_m,
     );
   const rows = new Array<TubeSize>(list.length);
-  let before: TubeSeen | null = null;
+  const before: TubeSeen[] = [];
   for (const { tube, index } of order) {
+    if (tube.id === own.id) {
+      rows[index] = ownAsRow(own);
+      continue;
+    }
     const { size, seen } = sizeTubeFrom(scenario, tube, { ...options, start_m, deciding: own.deciding }, before);
-    before = seen ?? before;
+    if (seen) before.push(seen);
     rows[index] = size;
   }
   return rows;

@@ -4,6 +4,7 @@ import {
   buildingSheetMessages,
   buildingSheetOf,
   burnerFor,
+  decidingDraw,
   figureSvg,
   isCoil,
   otherPartsMessages,
@@ -51,7 +52,7 @@ export function BuildView(props: { readonly context: AnalysisContext }) {
   onMount(() => void openPrices());
   const tub = createQuery(workerPool(), 'leastTub', () => {
     const size = own.answer();
-    const draw = size?.deciding[Math.floor((size.deciding.length - 1) / 2)];
+    const draw = size && decidingDraw(size);
     if (!size || size.lengthWithMargin_m === null || !draw || !isCoil(scenario().condenser) || own.asking())
       return null;
     return [{ ...question(), condenser: { ...question().condenser, length_m: size.lengthWithMargin_m } }, draw];

@@ -5,6 +5,7 @@ import {
   atFullHeat,
   isCoil,
   coolantFails,
+  decidingDraw,
   englishReader,
   eventTimes,
   rangeAt,
@@ -62,8 +63,7 @@ const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
       : { ...question.cooling, tubDiameter_m: 1 },
 });
 
-/** Of the draws that need about the length, the one that decides it. */
-const decidingDraw = (size: OwnTubeSize | null) => size?.deciding[Math.floor((size.deciding.length - 1) / 2)] ?? null;
+const drawOf = (size: OwnTubeSize | null) => size && decidingDraw(size);
 
 /** Scenarios are told apart by what they say, not by which object says it. */
 const bySaying = { equals: (a: Scenario, b: Scenario) => JSON.stringify(a) === JSON.stringify(b) };
@@ -117,7 +117,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
     'leastTub',
     () => {
       const size = own.answer();
-      const draw = decidingDraw(size);
+      const draw = drawOf(size);
       if (!size || size.lengthWithMargin_m === null || draw === null || !isCoil(scenario().condenser) || own.asking())
         return null;
       return [{ ...asked(), condenser: { ...asked().condenser, length_m: size.lengthWithMargin_m } }, draw];
@@ -154,7 +154,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   // The band of the doubt comes once the picture is whole and it is known which run decides.
   createEffect(
     on([picture, bounds, map.running, own.answer, own.asking], ([still, within, running, size, asking]) => {
-      const draw = decidingDraw(size);
+      const draw = drawOf(size);
       if (running || asking || !draw || !size || size.length_m === null || map.field()?.bounds !== within) return;
       const deciding = withDrawn(still, draw);
       const of = JSON.stringify(deciding);
@@ -174,7 +174,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
       tubesOf(size),
       asked(),
       margin(),
-      size.deciding,
+      size,
       tubesInOrder(filter(), size, isCoil(question().condenser), hopeless, prices()),
     );
   };

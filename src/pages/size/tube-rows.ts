@@ -154,5 +154,5 @@ export function tubesInOrder(
     own.length_m === null ? hopeless_m : 1.25 * own.length_m * (own.outsideDiameter_m / tube.outsideDiameter_m);
   return [...tubes]
     .sort((a, b) => rank(a) - rank(b) || metal(a) - metal(b))
-    .map((tube) => ({ id: tube.id, outsideDiameter_m: tube.outsideDiameter_m, start_m: start(tube) }));
+    .map((tube) => ({ id: tube.id, start_m: start(tube) }));
 }

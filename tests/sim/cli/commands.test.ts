@@ -109,6 +109,11 @@ describe('size', () => {
       own: { typical_m: number; length_m: number; lengthWithMargin_m: number; verdict: string; decidedBy: string };
       atFullHeat: null;
       confidence: number;
+      otherParts: {
+        separator: { leastBore_m: number; sentence: string };
+        tub: { typical_m3: number; sentence: string };
+        heat: { ratedPower_W: number; sentence: string };
+      };
       tubes: { id: string; verdict: string; sentence: string }[];
     };
     expect(printed).toMatchObject({ outletLimit_C: 30, margin: 0.1, own: { verdict: 'holds' } });
@@ -116,6 +121,10 @@ describe('size', () => {
     expect(printed.own.lengthWithMargin_m).toBeCloseTo(Math.ceil(110 * printed.own.length_m - 1e-6) / 100, 9);
     expect(printed.own.length_m).toBeGreaterThan(1.1 * printed.own.typical_m);
     expect(printed.own.decidedBy.length).toBeGreaterThan(3);
+    const { separator, tub, heat } = printed.otherParts;
+    expect(separator.sentence).toContain(`${(1000 * separator.leastBore_m).toFixed(0)}\u202fmm inside`);
+    expect(tub.sentence).toContain(`this run needs ${(1000 * tub.typical_m3).toFixed(0)}\u202fL`);
+    expect(heat.sentence).toContain(`Yours of ${(heat.ratedPower_W / 1000).toFixed(1)}\u202fkW`);
     expect(printed.tubes.map(({ id, verdict }) => [id, verdict])).toEqual([
       ['en-1057-15x1', 'holds'],
       ['glass-10x1', 'cannot-be-coiled'],
@@ -124,7 +133,7 @@ describe('size', () => {
 
   it('prints a table with units, and answers the inverse questions in sentences', () => {
     expect(answerTo(['size', short, '--own'])).toMatch(
-      /nine runs of ten[^]*ends and cutting[^]*counts most[^]*default price[^]*tube +length m +as planned m +with margin m +turns +coil height mm +fits tub/,
+      /nine runs of ten[^]*ends and cutting[^]*counts most[^]*Separator: [^]*Tub: [^]*Heat: [^]*default price[^]*tube +length m +as planned m +with margin m +turns +coil height mm +fits tub/,
     );
     expect(answerTo(['size', short, '--own', '--units', 'us'])).toMatch(
       /distillate at most 95\u202f°F[^]*in of 12 × 1 mm copper is enough[^]*tube +length ft .* coil height in .* mass lb/,
