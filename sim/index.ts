@@ -271,7 +271,7 @@ export {
   type TubeSize,
   type TubeVerdict,
 } from './answers/condenser-size/tubes.ts';
-export { burnerFor, ownRate, type BurnerSize } from './answers/other-parts/burner.ts';
+export { burnerFor, busyPower, ownRate, type BurnerSize } from './answers/other-parts/burner.ts';
 export { leastTub, type LeastTub } from './answers/other-parts/least-tub.ts';
 export { decidingDraw, sizeOtherParts, type OtherParts } from './answers/other-parts/other-parts.ts';
 export { burnerSheet } from './explain/burner.ts';
@@ -280,6 +280,7 @@ export { sizedLengthSheet } from './explain/sized-length.ts';
 export {
   hardestBoil,
   leastWater,
+  withHeat,
   type HardestBoil,
   type LeastWater,
 } from './answers/condenser-size/heat-and-water.ts';

@@ -1,6 +1,6 @@
 /** Points of the picture of a condenser: what its outlet does for one length and one amount of cooling. */
 import { simulate, type Scenario } from '../../sim/index.ts';
-import { coolingAt, type MapAxis } from './map-axis.ts';
+import { stillAt, type MapAxis } from './map-axis.ts';
 
 export type { MapAxis };
 
@@ -27,11 +27,11 @@ const PICTURE_LAYERS = 5;
 const ZERO_CELSIUS = 273.15;
 
 function outletAt(scenario: Scenario, axis: MapAxis, node: MapNode, detail: MapDetail): OutletReading {
-  const { advanced, run } = scenario;
+  const still = stillAt(scenario, axis, node.x);
+  const { advanced, run } = still;
   const { summary, events, failure } = simulate({
-    ...scenario,
-    condenser: { ...scenario.condenser, length_m: node.length_m },
-    cooling: coolingAt(scenario, axis, node.x),
+    ...still,
+    condenser: { ...still.condenser, length_m: node.length_m },
     advanced: {
       ...advanced,
       step_s: Math.max(advanced.step_s, PICTURE_STEP_s),

@@ -37,6 +37,12 @@ export function ownRate(result: Pick<RunResult, 'record'>): number {
   return rows.length === 0 ? 0 : mean(rows.map((row) => result.record.columns.condensateRate_kg_s[row] as number));
 }
 
+/** Power that the source has while the run is busy, W; `null` where nothing comes over. */
+export function busyPower(result: Pick<RunResult, 'record'>): number | null {
+  const rows = busyRows(result);
+  return rows.length === 0 ? null : mean(rows.map((row) => result.record.columns.sourcePower_W[row] as number));
+}
+
 /** `null` where nothing comes over, or where more heat comes over than went in, so that the run tells nothing. */
 export function burnerFor(result: RunResult, wanted_kg_s: number): BurnerSize | null {
   const { scenario, record } = result;

@@ -4,20 +4,19 @@
  */
 import { createMemo, createSignal, For, Show, type Accessor } from 'solid-js';
 import { debounce } from '@solid-primitives/scheduled';
-import { isCoil, type EventTimes, type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { isCoil, type Scenario, formatQuantity, type UnitSystem } from '../../../sim/index.ts';
 import { createLook, createWidth } from '../../charts/plot/look.ts';
-import { coolingAt } from '../../workers/map-axis.ts';
+import { changesAt } from '../../workers/map-axis.ts';
 import { SaveBar } from '../parts/SaveBar.tsx';
 import { axisName, lengthWords, mapAxes, xWords } from './map-axes.ts';
-import { failureWords, longestTube, ownX, type MapBounds, type MapField } from './map-grid.ts';
+import { failureWords, longestTube, ownX, type MapBounds, type MapField, type OfRun } from './map-grid.ts';
 import { mapPicture, mapTable, type MapWords } from './map-picture.ts';
 import { ownLabel, withClearNames } from './own-label.ts';
 import { mapShapes, pixelsOf, plotHeight, plotWidth, type MapFrame } from './map-shapes.ts';
 
 export interface CondenserMapProps {
   readonly scenario: Scenario;
-  /** When the events came that a tap may wait for. */
-  readonly times: EventTimes;
+  readonly run: OfRun;
   readonly bounds: MapBounds;
   readonly field: MapField | null;
   /** Of the run that decides for nine runs of ten. */
@@ -25,7 +24,7 @@ export interface CondenserMapProps {
   readonly units: UnitSystem;
   readonly theme: Accessor<unknown>;
   /** Puts the still at a point of the picture; what shares a gesture is undone together. */
-  readonly onMove: (length_m: number, cooling: Scenario['cooling'], gesture: string) => void;
+  readonly onMove: (changes: Readonly<Record<string, unknown>>, gesture: string) => void;
 }
 
 const PICTURE_WIDTH = 960;
@@ -66,7 +65,7 @@ export function CondenserMap(props: CondenserMapProps) {
     const known = field();
     return known ? mapShapes(known, frame(), limit_K(), longest_m(), props.units, doubt()) : null;
   });
-  const x = () => clamped(ownX(props.scenario, props.bounds.axis, props.times), props.bounds.x);
+  const x = () => clamped(ownX(props.scenario, props.bounds.axis, props.run), props.bounds.x);
   const own = () => ({
     x: pixels().x(x()),
     y: pixels().y(clamped(props.scenario.condenser.length_m, props.bounds.length_m)),
@@ -86,7 +85,7 @@ export function CondenserMap(props: CondenserMapProps) {
     doubt: 'works in nine runs of ten',
   });
   const place = () =>
-    `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis, props.times), props.units)}`;
+    `${lengthWords(props.scenario.condenser.length_m, props.units)}, ${xWords(props.bounds.axis, ownX(props.scenario, props.bounds.axis, props.run), props.units)}`;
 
   const [gesture, setGesture] = createSignal<string | null>(null);
   let keys: string | null = null;
@@ -94,8 +93,10 @@ export function CondenserMap(props: CondenserMapProps) {
   const move = (length_m: number, at: number, name: string) => {
     const bounds = props.bounds;
     props.onMove(
-      Number(clamped(length_m, bounds.length_m).toPrecision(4)),
-      coolingAt(props.scenario, bounds.axis, Number(clamped(at, bounds.x).toPrecision(4))),
+      {
+        'condenser.length_m': Number(clamped(length_m, bounds.length_m).toPrecision(4)),
+        ...changesAt(props.scenario, bounds.axis, Number(clamped(at, bounds.x).toPrecision(4))),
+      },
       name,
     );
   };

@@ -1,8 +1,9 @@
 /** How much tube: the shortest that is enough, the picture of what it depends on, what the own one can handle, and which to buy. */
 import { debounce } from '@solid-primitives/scheduled';
-import { createEffect, createMemo, createSignal, on, onCleanup, onMount, Show } from 'solid-js';
+import { createEffect, createMemo, createSignal, on, For, onCleanup, onMount, Show } from 'solid-js';
 import {
   atFullHeat,
+  busyPower,
   isCoil,
   coolantFails,
   decidingDraw,
@@ -20,7 +21,7 @@ import {
 } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 import { workerPool } from '../../workers/start-pool.ts';
-import type { MapAxis } from '../../workers/map-axis.ts';
+import { stillAt, type MapAxis } from '../../workers/map-axis.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { createQuery } from '../../state/query.ts';
 import { RunAlarms } from '../parts/RunAlarms.tsx';
@@ -53,14 +54,19 @@ const [chosenAxis, setChosenAxis] = createSignal<MapAxis | null>(null);
 const QUIET_MS = 250;
 const LONGEST_TUBE = 100;
 
+const AGAINST = [
+  { axis: 'flow', words: 'against cooling-water flow' },
+  { axis: 'tub-volume', words: 'against water in the tub' },
+  { axis: 'heat', words: 'against heat' },
+] as const;
+
+/** Any place of an axis: the picture has all of them. */
+const NOWHERE: Readonly<Record<MapAxis, number>> = { flow: 0, 'tub-volume': 0.1, heat: 0 };
+
 /** What the picture depends on: neither length nor what its axis says. */
 const pictureOf = (question: Scenario, axis: MapAxis): Scenario => ({
-  ...question,
+  ...stillAt(question, axis, NOWHERE[axis]),
   condenser: { ...question.condenser, outletLimit_K: 308.15 },
-  cooling:
-    axis === 'flow'
-      ? { ...question.cooling, flow_kg_s: [{ at_s: 0, value: 0, shape: 'step' }] }
-      : { ...question.cooling, tubDiameter_m: 1 },
 });
 
 const drawOf = (size: OwnTubeSize | null) => size && decidingDraw(size);
@@ -75,7 +81,10 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const units = () => props.context.units();
   const messages = () => sizingMessages(props.context.reader());
   const scenario = createMemo(() => props.context.result().scenario);
-  const times = createMemo(() => eventTimes(props.context.result().summary));
+  const ofRun = createMemo(() => ({
+    times: eventTimes(props.context.result().summary),
+    heat_W: busyPower(props.context.result()),
+  }));
   const question = createMemo(() => sizeQuestion(scenario()), undefined, bySaying);
   // The first coarse picture is to be seen at once; the longer searches wait for it.
   const pictured = createMemo(() => map.field() !== null || map.problem() !== null);
@@ -130,7 +139,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
   const needed = () => own.answer()?.length_m ?? null;
   // The axes follow the run, not the pointer: a point dragged to the edge changes them once it rests.
   const bounds = createMemo<MapBounds>((before) => {
-    const next = mapBounds(sized(), axis(), times(), needed(), before ?? null);
+    const next = mapBounds(sized(), axis(), ofRun(), needed(), before ?? null);
     const isSame =
       before?.axis === next.axis &&
       before.x[0] === next.x[0] &&
@@ -296,44 +305,32 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
             Your tap changes during the run: the point stands at its mean, and moving it sets one flow for the whole
             run.
           </Show>
+          <Show when={axis() === 'heat'}>
+            {' '}
+            The heat is the same throughout the run here: the point stands at what your plan has while it distils, and
+            moving it sets one heat for the whole run.
+          </Show>
         </p>
-        <Show when={hasTub()}>
-          <fieldset class="choice-radios">
-            <legend class="visually-hidden">Across</legend>
-            <label class="choice-radio">
-              <input type="radio" name="map-axis" checked={axis() === 'flow'} onChange={() => setChosenAxis('flow')} />{' '}
-              against cooling-water flow
-            </label>
-            <label class="choice-radio">
-              <input
-                type="radio"
-                name="map-axis"
-                checked={axis() === 'tub-volume'}
-                onChange={() => setChosenAxis('tub-volume')}
-              />{' '}
-              against water in the tub
-            </label>
-          </fieldset>
-        </Show>
+        <fieldset class="choice-radios">
+          <legend class="visually-hidden">Across</legend>
+          <For each={AGAINST.filter(({ axis: id }) => id !== 'tub-volume' || hasTub())}>
+            {({ axis: id, words }) => (
+              <label class="choice-radio">
+                <input type="radio" name="map-axis" checked={axis() === id} onChange={() => setChosenAxis(id)} />{' '}
+                {words}
+              </label>
+            )}
+          </For>
+        </fieldset>
         <CondenserMap
           scenario={props.context.scenario()}
-          times={times()}
+          run={ofRun()}
           bounds={bounds()}
           field={map.field()}
           doubt={map.doubt()}
           units={units()}
           theme={props.context.theme}
-          onMove={(length_m, cooling, gesture) =>
-            props.context.changeMany(
-              {
-                'condenser.length_m': length_m,
-                ...(bounds().axis === 'flow'
-                  ? { 'cooling.flow_kg_s': cooling.flow_kg_s }
-                  : { 'cooling.tubDiameter_m': cooling.tubDiameter_m }),
-              },
-              gesture,
-            )
-          }
+          onMove={(changes, gesture) => props.context.changeMany(changes, gesture)}
         />
         <p class="map-state answer-quiet" role="status">
           {map.problem() ??

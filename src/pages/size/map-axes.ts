@@ -17,15 +17,20 @@ export interface MapAxes {
   readonly upTitle: string;
 }
 
-const unitOf = (axis: MapAxis, units: UnitSystem) =>
-  axis === 'flow' ? displayUnit('kg/s', units, 'coolantFlow') : displayUnit('m³', units, 'volume');
+const AXES = {
+  flow: { name: 'Cooling-water flow', unit: 'kg/s', how: { hint: 'coolantFlow' } },
+  'tub-volume': { name: 'Water in the tub', unit: 'm³', how: { hint: 'volume', significant: 3 } },
+  heat: { name: 'Heat throughout', unit: 'W', how: { hint: 'power', significant: 3 } },
+} as const satisfies Readonly<Record<MapAxis, unknown>>;
 
-export const axisName = (axis: MapAxis): string => (axis === 'flow' ? 'Cooling-water flow' : 'Water in the tub');
+export const axisUnit = (axis: MapAxis, units: UnitSystem) => displayUnit(AXES[axis].unit, units, AXES[axis].how.hint);
 
-export const xWords = (axis: MapAxis, x: number, units: UnitSystem): string =>
-  axis === 'flow'
-    ? formatQuantity(x, 'kg/s', units, { hint: 'coolantFlow' })
-    : formatQuantity(x, 'm³', units, { hint: 'volume', significant: 3 });
+export const axisName = (axis: MapAxis): string => AXES[axis].name;
+
+export function xWords(axis: MapAxis, x: number, units: UnitSystem): string {
+  const { unit, how } = AXES[axis];
+  return formatQuantity(x, unit, units, how);
+}
 
 export const lengthWords = (length_m: number, units: UnitSystem): string =>
   formatQuantity(length_m, 'm', units, { hint: 'run' });
@@ -45,7 +50,7 @@ function ticksOf(
 
 export function mapAxes(bounds: MapBounds, frame: MapFrame, kind: 'coil' | 'tube', units: UnitSystem): MapAxes {
   const pixels = pixelsOf(frame, bounds);
-  const xUnit = unitOf(bounds.axis, units);
+  const xUnit = axisUnit(bounds.axis, units);
   const yUnit = displayUnit('m', units, 'run');
   const across = ticksOf(
     xUnit.fromSI(bounds.x[0]),

@@ -40,9 +40,29 @@ export const isConstant = (schedule: Scenario['cooling']['flow_kg_s']): boolean 
 export const usualAxis = ({ condenser, cooling }: Scenario): MapAxis =>
   isCoil(condenser) && cooling.flow_kg_s.every(({ value }) => value === 0) ? 'tub-volume' : 'flow';
 
+/** What the present run tells of where the still stands. */
+export interface OfRun {
+  /** When the events came that a tap may wait for. */
+  readonly times: EventTimes;
+  /** Power of the source while the run is busy, W; `null` where nothing comes over. */
+  readonly heat_W: number | null;
+}
+
 /** Where the scenario itself stands on the horizontal axis. */
-export const ownX = (scenario: Scenario, axis: MapAxis, times: EventTimes): number =>
-  axis === 'flow' ? meanFlow(scenario, times) : tubVolume(scenario.cooling);
+export function ownX(scenario: Scenario, axis: MapAxis, { times, heat_W }: OfRun): number {
+  switch (axis) {
+    case 'flow':
+      return meanFlow(scenario, times);
+    case 'tub-volume':
+      return tubVolume(scenario.cooling);
+    case 'heat':
+      return heat_W ?? scenario.heat.ratedPower_W;
+  }
+}
+
+/** The picture begins at this share of the source's power, or lower where the still is there: with less nothing comes over. */
+const LEAST_HEAT = 0.2;
+const BELOW = 0.7;
 
 const LEAST_FLOW_SPAN = 0.004;
 /** A point nearer to the ends than these parts of the axis asks for another axis. */
@@ -60,21 +80,30 @@ function spanOf(value: number, least: number, earlier: number | undefined): numb
 }
 
 /**
- * @param times those of the present run
+ * @param run the present one
  * @param needed_m length that would hold, where it is known, so that the picture shows it
  */
 export function mapBounds(
   scenario: Scenario,
   axis: MapAxis,
-  times: EventTimes,
+  run: OfRun,
   needed_m: number | null,
   earlier: MapBounds | null,
 ): MapBounds {
   const before = earlier?.axis === axis ? earlier : null;
   const wanted = Math.max(scenario.condenser.length_m, needed_m === null ? 0 : needed_m * 1.1);
   const length = Math.min(100, spanOf(wanted, 0.5, before?.length_m[1]));
+  if (axis === 'heat') {
+    const { ratedPower_W } = scenario.heat;
+    const low = Math.min(LEAST_HEAT * ratedPower_W, BELOW * ownX(scenario, axis, run));
+    return {
+      axis,
+      x: [before && before.x[1] === ratedPower_W ? Math.min(before.x[0], low) : low, ratedPower_W],
+      length_m: [length / 20, length],
+    };
+  }
   const least = axis === 'flow' ? LEAST_FLOW_SPAN : leastTubVolume(scenario) * ROOM;
-  const high = spanOf(ownX(scenario, axis, times), least, before?.x[1]);
+  const high = spanOf(ownX(scenario, axis, run), least, before?.x[1]);
   const low = axis === 'flow' ? (isCoil(scenario.condenser) ? 0 : high / 20) : leastTubVolume(scenario);
   return { axis, x: [low, high], length_m: [length / 20, length] };
 }

@@ -3,7 +3,7 @@ import type { DataTable } from '../../charts/export/data-table.ts';
 import { element, picture, words as escaped } from '../../charts/export/svg-markup.ts';
 import type { Palette } from '../../charts/model/palette.ts';
 import { displayUnit, type UnitSystem } from '../../../sim/index.ts';
-import type { MapAxes } from './map-axes.ts';
+import { axisName, axisUnit, type MapAxes } from './map-axes.ts';
 import { ownLabel } from './own-label.ts';
 import { FINEST, placeOf, type MapField } from './map-grid.ts';
 import { plotHeight, plotWidth, type MapFrame, type MapShapes } from './map-shapes.ts';
@@ -131,7 +131,7 @@ export function mapPicture({ frame, shapes, axes, words, own, palette }: MapPict
 
 /** Every point that was reckoned. */
 export function mapTable({ bounds, readings, stride }: MapField, units: UnitSystem): DataTable {
-  const xUnit = bounds.axis === 'flow' ? displayUnit('kg/s', units, 'coolantFlow') : displayUnit('m³', units, 'volume');
+  const xUnit = axisUnit(bounds.axis, units);
   const length = displayUnit('m', units, 'run');
   const temperature = displayUnit('K', units, 'temperature');
   const rows = [];
@@ -146,7 +146,7 @@ export function mapTable({ bounds, readings, stride }: MapField, units: UnitSyst
     rows: rows.length,
     columns: [
       {
-        title: bounds.axis === 'flow' ? 'Cooling-water flow' : 'Water in the tub',
+        title: axisName(bounds.axis),
         unit: xUnit.label,
         says: '',
         decimals: 3,

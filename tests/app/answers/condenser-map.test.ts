@@ -21,18 +21,19 @@ import { mapShapes, pixelsOf, type MapFrame } from '../../../src/pages/size/map-
 import { ownLabel, withClearNames } from '../../../src/pages/size/own-label.ts';
 import { mapTable } from '../../../src/pages/size/map-picture.ts';
 import { mapAxes } from '../../../src/pages/size/map-axes.ts';
-import { coolingAt } from '../../../src/workers/map-axis.ts';
+import { changesAt, stillAt } from '../../../src/workers/map-axis.ts';
 import type { OutletReading } from '../../../src/workers/condenser-map.ts';
 import { outletsAt } from '../../../src/workers/condenser-map.ts';
 import { scenarioWith } from '../bench/made-up-run.ts';
 
 const FRAME: MapFrame = { width: 700, height: 400, left: 50, right: 10, top: 20, bottom: 40, textScale: 1 };
+const NO_RUN = { times: NO_EVENTS, heat_W: null };
 const coil = (): Scenario =>
   scenarioWith({ condenser: { length_m: 2 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.01 }] } });
 
 /** A made-up condenser: 300 K plus what length and flow take off, escaping below a line. */
 function madeUp(stride: number): MapField {
-  const bounds = mapBounds(coil(), 'flow', NO_EVENTS, null, null);
+  const bounds = mapBounds(coil(), 'flow', NO_RUN, null, null);
   const readings = new Map<number, OutletReading>();
   for (const [column, row] of placesOf(stride, readings)) {
     const node = nodeAt(bounds, column, row);
@@ -62,7 +63,7 @@ describe('the grid behind the picture', () => {
 
   test('has the reader’s own still well inside', () => {
     const scenario = coil();
-    const { x, length_m } = mapBounds(scenario, 'flow', NO_EVENTS, null, null);
+    const { x, length_m } = mapBounds(scenario, 'flow', NO_RUN, null, null);
     expect(x[0]).toBe(0);
     expect(x[1]).toBeGreaterThanOrEqual(0.02);
     expect(length_m[1]).toBeGreaterThanOrEqual(4);
@@ -70,15 +71,15 @@ describe('the grid behind the picture', () => {
   });
 
   test('keeps its axes while a dragged still stays within them, and takes new ones when it leaves', () => {
-    const first = mapBounds(coil(), 'flow', NO_EVENTS, null, null);
+    const first = mapBounds(coil(), 'flow', NO_RUN, null, null);
     const nudged = scenarioWith({ condenser: { length_m: 2.6 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.013 }] } });
-    expect(mapBounds(nudged, 'flow', NO_EVENTS, null, first)).toEqual(first);
+    expect(mapBounds(nudged, 'flow', NO_RUN, null, first)).toEqual(first);
     const far = scenarioWith({ condenser: { length_m: 9 }, cooling: { flow_kg_s: [{ at_s: 0, value: 0.013 }] } });
-    expect(mapBounds(far, 'flow', NO_EVENTS, null, first).length_m[1]).toBeGreaterThanOrEqual(18);
+    expect(mapBounds(far, 'flow', NO_RUN, null, first).length_m[1]).toBeGreaterThanOrEqual(18);
   });
 
   test('shows the length that would hold, where that is longer than the reader’s own', () => {
-    expect(mapBounds(coil(), 'flow', NO_EVENTS, 11, null).length_m[1]).toBeGreaterThan(11);
+    expect(mapBounds(coil(), 'flow', NO_RUN, 11, null).length_m[1]).toBeGreaterThan(11);
   });
 
   test('is against the volume of a tub without running water, and the tub always goes round the coil', () => {
@@ -90,14 +91,29 @@ describe('the grid behind the picture', () => {
         scenarioWith({ condenser: { kind: 'jacketed-tube' }, cooling: { flow_kg_s: [{ at_s: 0, value: 0 }] } }),
       ),
     ).toBe('flow');
-    const { x } = mapBounds(still, 'tub-volume', NO_EVENTS, null, null);
-    const narrowest = coolingAt(still, 'tub-volume', x[0]);
+    const { x } = mapBounds(still, 'tub-volume', NO_RUN, null, null);
+    const narrowest = stillAt(still, 'tub-volume', x[0]).cooling;
     expect(narrowest.tubDiameter_m).toBeGreaterThan(still.condenser.coilDiameter_m);
-    expect(ownX(still, 'tub-volume', NO_EVENTS)).toBeCloseTo(tubVolume(still.cooling), 9);
-    expect(coolingAt(still, 'tub-volume', tubVolume(still.cooling)).tubDiameter_m).toBeCloseTo(
+    expect(ownX(still, 'tub-volume', NO_RUN)).toBeCloseTo(tubVolume(still.cooling), 9);
+    expect(stillAt(still, 'tub-volume', tubVolume(still.cooling)).cooling.tubDiameter_m).toBeCloseTo(
       still.cooling.tubDiameter_m,
       9,
     );
+  });
+
+  test('is against the heat from little to all that the source has, whatever the still has now', () => {
+    const still = scenarioWith({ heat: { ratedPower_W: 4000 } });
+    expect(mapBounds(still, 'heat', { times: NO_EVENTS, heat_W: 3000 }, null, null).x).toEqual([800, 4000]);
+    const gentle = mapBounds(still, 'heat', { times: NO_EVENTS, heat_W: 600 }, null, null);
+    expect(gentle.x[0]).toBeCloseTo(420, 9);
+    // A still that is moved up again keeps its picture.
+    expect(mapBounds(still, 'heat', { times: NO_EVENTS, heat_W: 3000 }, null, gentle)).toEqual(gentle);
+    expect(ownX(still, 'heat', { times: NO_EVENTS, heat_W: 3000 })).toBe(3000);
+    expect(changesAt(still, 'heat', 3000)).toEqual({
+      'heat.control': 'schedule',
+      'heat.setting': [{ at_s: 0, value: 0.75, shape: 'step' }],
+    });
+    expect(stillAt(still, 'heat', 3000).cooling).toBe(still.cooling);
   });
 
   test('takes a tap that changes as its mean over the run', () => {
