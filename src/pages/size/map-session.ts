@@ -20,7 +20,8 @@ export interface MapSession {
 }
 
 const POINTS_A_TASK = [3, 4, 6] as const;
-const PRIORITY = ['high', 'high', 'normal'] as const;
+/** Beyond the first picture the lengths come first, and before the last points the tubes of the table. */
+const PRIORITY = ['high', 'normal', 'low'] as const;
 /** Of the run that decides: its edge is smooth, so fewer points do. */
 const DOUBT_STRIDE = 2;
 const DOUBT_POINTS = 6;
@@ -70,7 +71,7 @@ export function createMapSession(pool: WorkerPool): MapSession {
       const some = places.slice(from, from + DOUBT_POINTS);
       const nodes = some.map(([column, row]) => nodeAt(bounds, column, row));
       tasks.push(
-        pool.ask('outlets', [scenario, bounds.axis, nodes, 'fine'], { signal, priority: 'normal' }).then((found) => {
+        pool.ask('outlets', [scenario, bounds.axis, nodes, 'fine'], { signal, priority: 'low' }).then((found) => {
           some.forEach(([column, row], index) => {
             const reading = found[index];
             if (reading) readings.set(placeOf(column, row), reading);
@@ -94,7 +95,7 @@ export function createMapSession(pool: WorkerPool): MapSession {
         let [low, high] = [fails_m, holds_m];
         for (let halving = 0; halving < HALVINGS; halving++) {
           const middle = (low + high) / 2;
-          const [reading] = await ask([{ x: nodeAt(bounds, column, 0).x, length_m: middle }], 'normal');
+          const [reading] = await ask([{ x: nodeAt(bounds, column, 0).x, length_m: middle }], 'low');
           if (reading?.fails === true) low = middle;
           else high = middle;
         }

@@ -30,7 +30,7 @@ export interface TubeSession {
 const SHOW_EVERY_MS = 200;
 /** Tubes asked for at once for each worker: one to work at and one that waits. */
 const AT_ONCE = 2;
-/** So many are shown before the picture is refined. */
+/** So many are shown before anything else is worked out. */
 const FIRST = 8;
 
 export function createTubeSession(pool: WorkerPool): TubeSession {
@@ -67,7 +67,7 @@ export function createTubeSession(pool: WorkerPool): TubeSession {
           for (let next = waiting.shift(); next; next = waiting.shift()) {
             const { id, start_m } = next;
             const options = { margin, start_m, deciding: own.deciding };
-            const priority = tubes.indexOf(next) < FIRST ? 'high' : 'low';
+            const priority = tubes.indexOf(next) < FIRST ? 'high' : 'normal';
             const answer = await pool.ask('sizeTube', [scenario, id, options, seen], { signal, priority });
             found.set(id, answer.size);
             if (answer.seen) seen.push(answer.seen);
