@@ -273,7 +273,7 @@ export {
 } from './answers/condenser-size/tubes.ts';
 export { burnerFor, busyPower, ownRate, type BurnerSize } from './answers/other-parts/burner.ts';
 export { leastTub, type LeastTub } from './answers/other-parts/least-tub.ts';
-export { decidingDraw, sizeOtherParts, type OtherParts } from './answers/other-parts/other-parts.ts';
+export { decidingDraw, sizeOtherParts, type OtherParts } from './answers/building-sheet/other-parts.ts';
 export { burnerSheet } from './explain/burner.ts';
 export { otherPartsMessages, toldOtherParts } from './messages/other-parts.ts';
 export { sizedLengthSheet } from './explain/sized-length.ts';

@@ -1,5 +1,5 @@
 /** Messages on the parts beside the condenser. */
-import type { OtherParts } from '../answers/other-parts/other-parts.ts';
+import type { OtherParts } from '../answers/building-sheet/other-parts.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { buildingSheetMessages } from './building-sheet.ts';
 import { otherParts } from './english/other-parts.ts';

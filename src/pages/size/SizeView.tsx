@@ -308,7 +308,7 @@ export function SizeView(props: { readonly context: AnalysisContext }) {
           <Show when={axis() === 'heat'}>
             {' '}
             The heat is the same throughout the run here: the point stands at what your plan has while it distils, and
-            moving it sets one heat for the whole run.
+            moving it sets one heat for the whole run. A plan that starts harder needs more than its point shows.
           </Show>
         </p>
         <fieldset class="choice-radios">

@@ -1,11 +1,11 @@
 /** Separator, tub and source of heat for a still whose tube has been sized: what is asked beside the length. */
 import type { RunResult } from '../../run/result.ts';
-import { sheetMeasures, type SheetMeasures } from '../building-sheet/measures.ts';
+import { sheetMeasures, type SheetMeasures } from './measures.ts';
 import type { Draw } from '../condenser-size/in-doubt.ts';
 import { leastWater, type LeastWater } from '../condenser-size/heat-and-water.ts';
 import type { OwnTubeSize } from '../condenser-size/tubes.ts';
-import { burnerFor, ownRate, type BurnerSize } from './burner.ts';
-import { leastTub, type LeastTub } from './least-tub.ts';
+import { burnerFor, ownRate, type BurnerSize } from '../other-parts/burner.ts';
+import { leastTub, type LeastTub } from '../other-parts/least-tub.ts';
 
 export interface OtherParts {
   /** `null` where nothing comes over. */
