@@ -20,7 +20,7 @@ const MEMBERS = FORECAST_MEMBERS;
 const HELD = [0.7, 0.9] as const;
 const MOST_WIDTH = 0.6;
 /** Fewer say nothing of a share. */
-const ENOUGH = 20;
+const ENOUGH = 40;
 
 interface Followed {
   readonly oilHeld: boolean;

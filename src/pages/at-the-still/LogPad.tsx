@@ -1,5 +1,5 @@
 /** Logging with one thumb: a large button a kind, then a pad of digits. No key, drag, hover or long press is needed. */
-import { createMemo, createSignal, For, Match, Show, Switch, untrack } from 'solid-js';
+import { createEffect, createMemo, createSignal, For, Match, Show, Switch, untrack } from 'solid-js';
 import { isTapFed, quantities, type Reader, type UnitSystem } from '../../../sim/index.ts';
 import { standing, type EntryKind, type StillEntry } from '../../state/still-run.ts';
 import {
@@ -66,10 +66,15 @@ export function LogPad(props: {
     else props.setPad({ kind, entry: null });
   };
   const [photoProblem, setPhotoProblem] = createSignal<string | null>(null);
+  let section: HTMLElement | undefined;
+  // Of a low window the digits would stand below its edge.
+  createEffect(() => {
+    if (props.onPad) section?.scrollIntoView({ block: 'nearest' });
+  });
   const words = (kind: EntryKind) => (isNumberKind(kind) ? NUMBER_KINDS[kind].words : OTHER_WORDS[kind]);
 
   return (
-    <section class="pad" aria-labelledby="pad-title">
+    <section ref={section} class="pad" aria-labelledby="pad-title">
       <h3 id="pad-title">Log</h3>
       <Show
         when={props.onPad}

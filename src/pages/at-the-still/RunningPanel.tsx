@@ -158,14 +158,7 @@ export function RunningPanel(props: { readonly context: AnalysisContext }) {
                   </span>
                   <span class="logged-acts">
                     <Show when={entry.kind !== 'done'}>
-                      <button
-                        type="button"
-                        class="tall"
-                        onClick={() => {
-                          setOnPad({ kind: entry.kind, entry });
-                          document.getElementById('pad-title')?.scrollIntoView({ block: 'start' });
-                        }}
-                      >
+                      <button type="button" class="tall" onClick={() => setOnPad({ kind: entry.kind, entry })}>
                         Correct<span class="visually-hidden"> {what(entry)}</span>
                       </button>
                     </Show>
