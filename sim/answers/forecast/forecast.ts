@@ -7,9 +7,10 @@ import { stopRule, type StopRule } from '../../run/stop-rules.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { CurveBand } from '../ensemble/summary.ts';
 import { uncertainties, type OwnBands } from '../ensemble/factors.ts';
+import { normalScore } from '../ensemble/random.ts';
 import { COURSE_COLUMNS, courseAt, runCourses, type Course, type CourseColumn, type CoursesAsked } from './course.ts';
 import { followed, type Turn } from './followed.ts';
-import { courseReading, residualOf, sigmaOf, type Seen } from './forecast-readings.ts';
+import { courseReading, HEAT_UNCERTAINTY, residualOf, sigmaOf, type Seen } from './forecast-readings.ts';
 import { effectiveSize, sharesOf, weightedQuantiles } from './normal-cloud.ts';
 import { ParticleFilter, type CourseWork, type Population } from './particle-filter.ts';
 
@@ -87,6 +88,20 @@ const ODD = 3;
 const POINTS = 61;
 /** Ends and middle of a range in which eight of ten lie. */
 const TENTHS = [0.1, 0.5, 0.9];
+
+/** Scores between which eight of ten lie are this far from the middle. */
+const Z_90 = normalScore(0.9);
+
+/** The range of a time to the first drop with the doubt of the heat, which the likely runs do not draw. */
+function withHeatDoubt(time: LikelyTime): LikelyTime {
+  if (time.at_s === null) return time;
+  const { low, middle, high } = time.at_s;
+  const heat_s = Z_90 * HEAT_UNCERTAINTY * middle;
+  return {
+    ...time,
+    at_s: { low: middle - Math.hypot(middle - low, heat_s), middle, high: middle + Math.hypot(high - middle, heat_s) },
+  };
+}
 
 /** Work that yields the courses it needs, with the forecast as far as it goes meanwhile. */
 export type ForecastWork = Generator<
@@ -210,7 +225,7 @@ export class RunForecaster {
       plannedAtEnd_mL: courseAt(planned, 'oil_mL', end_s),
       oilAtEnd_mL: likely((course) => courseAt(course, 'oil_mL', end_s)),
       obtainable_mL: likely(({ obtainable_mL }) => obtainable_mL),
-      firstDrop_s: likelyTime(({ firstDrop_s }) => firstDrop_s),
+      firstDrop_s: withHeatDoubt(likelyTime(({ firstDrop_s }) => firstDrop_s)),
       t90_s: likelyTime(({ t90_s }) => t90_s),
       stop_s: likelyTime(({ stop_s }) => stop_s),
       potWaterAtEnd_kg: likely((course) => courseAt(course, 'potWater_kg', end_s)),

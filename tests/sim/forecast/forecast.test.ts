@@ -129,6 +129,17 @@ describe('a forecast', () => {
     );
   });
 
+  it('leaves the first drop the doubt of the heat, which no draw changes', () => {
+    const drop = forecastOf(NOTHING_READ).firstDrop_s.at_s as Likely;
+    // A plate of 10 % less, or of 10 % more, gives its first drop about so much later or sooner.
+    expect(drop.low).toBeLessThan(drop.middle / 1.1);
+    expect(drop.high).toBeGreaterThan(1.1 * drop.middle);
+    const late: Seen = { kind: 'firstDrop_s', time_s: 1.3 * drop.middle, value: 1.3 * drop.middle };
+    expect(forecastOf(soFar([late])).readings.map(({ fits }) => fits)).toEqual(['yes']);
+    const never: Seen = { kind: 'firstDrop_s', time_s: 3 * drop.middle, value: 3 * drop.middle };
+    expect(forecastOf(soFar([never])).readings.map(({ fits }) => fits)).toEqual(['impossible']);
+  });
+
   it('follows heat that was turned down by hand', () => {
     const down = forecastOf(soFar(readings, [{ control: 'heat', time_s: 2100, value: 0.2 }]));
     const on = forecastOf(soFar(readings));
