@@ -201,14 +201,18 @@ export {
 } from './answers/run-sheet/run-sheet.ts';
 export { symbolTex } from './explain/tex.ts';
 export * from './products/index.ts';
+export { dropsSheet, halfTimeSheet, hydrosolSheet, peroxideSheet, standingSheet } from './explain/after-the-still.ts';
 export {
-  dropsSheet,
-  halfTimeSheet,
-  hydrosolSheet,
-  peroxideSheet,
+  amountSheet,
+  carrierSheet,
+  chargeSheet,
+  costRangeSheet,
+  daysSheet,
+  hazeSheet,
+  lastBottleSheet,
   plantSheet,
-  standingSheet,
-} from './explain/after-the-still.ts';
+  yieldSheet,
+} from './explain/plans.ts';
 export {
   batchesSheet,
   bottlesSheet,

@@ -5,7 +5,6 @@ import { pureRate } from '../products/blend.ts';
 import { diffusionVolume, diffusivityOf, roomPressure, type OilShare } from '../products/oil.ts';
 import { massLeft, timeAt, timeToLose } from '../products/film.ts';
 import { HYDROSOL, type HydrosolStart } from '../products/keeping.ts';
-import type { QuantityAnswer, QuantityQuestion } from '../products/quantities.ts';
 import { standing } from '../products/standing.ts';
 import { bisectedRoot } from '../maths/bisect.ts';
 import { GAS_CONSTANT, STANDARD_ATMOSPHERE } from '../constants.ts';
@@ -14,8 +13,12 @@ import { entryStep, sheetOf, STEP, writtenStep, type Row, type WorkingSheet } fr
 const DATA = 'data of the constituent';
 const ROOM_K = 298.15;
 
-/** Time until half of a blend has left: of its main constituent step by step, then of all of them together. */
-export function halfTimeSheet(film: BlendFilm, surface: Surface): WorkingSheet {
+const SHARE_WORDS = { half: 'half', nineTenths: 'nine tenths' } as const;
+
+/** Time until a share of a blend has left: of its main constituent step by step, then of all of them together. */
+export function halfTimeSheet(film: BlendFilm, surface: Surface, of: keyof typeof SHARE_WORDS = 'half'): WorkingSheet {
+  const lost = of === 'half' ? 0.5 : 0.9;
+  const words = SHARE_WORDS[of];
   const masses = film.loads.map((load, i) => load * (film.molarMasses[i] as number));
   const main = masses.indexOf(Math.max(...masses));
   const row = film.rows[main] as Constituent;
@@ -23,13 +26,13 @@ export function halfTimeSheet(film: BlendFilm, surface: Surface): WorkingSheet {
   const T = surface.temperature_K;
   const M = row.molarMass.value;
   const pressure = roomPressure(row, T);
-  const half = timeToLose(film, 0.5);
+  const half = timeToLose(film, lost);
   const whole = massLeft(film, 0);
   const latest = 40 / Math.min(...film.rates);
   const s = bisectedRoot((at) => timeAt(film, at) < half, 0, latest);
   const coefficient = (pureRate(row, surface) * GAS_CONSTANT * T) / pressure;
   return sheetOf(
-    ['blend-half', 'Time until half has left', null],
+    [`blend-${of}`, `Time until ${words} has left`, null],
     `The steps show ${row.name}, of which there is most; the last takes all constituents together.`,
     'the film on the page',
     entryStep('diffusivity-in-air-fuller', {
@@ -55,9 +58,9 @@ export function halfTimeSheet(film: BlendFilm, surface: Surface): WorkingSheet {
       T: [T, 'temperature of the film'],
     }),
     writtenStep(
-      'Time of all constituents together, where half the mass has left',
+      `Time of all constituents together, where ${words} of the mass has left`,
       't = \\sum_i \\frac{w_i n_i(1-e^{-\\alpha_i s})}{\\alpha_i} + N\\,s',
-      [half, 's', 'exact solution of a film that keeps Raoult’s law; s is found so that half the mass is left'],
+      [half, 's', 'exact solution of a film that keeps Raoult’s law; s is found so that so much of the mass has left'],
       ['s', s, '1', 'reading of the film’s own clock', 'solved for'],
       ['N', film.stays, '1', 'what never leaves, per square metre', 'residue or fixed oil'],
       ...film.ids.map((_, i): Row => {
@@ -166,34 +169,3 @@ export function hydrosolSheet(start: HydrosolStart, T: number): WorkingSheet {
     }),
   );
 }
-
-/** Plant for an amount of oil. */
-export const plantSheet = (oil_m3: number, question: QuantityQuestion, answer: QuantityAnswer): WorkingSheet =>
-  sheetOf(
-    ['plant', 'Batches', null],
-    'With the usual yield; the range on the page goes from the low to the high one.',
-    'the plan on the page',
-    writtenStep(
-      'Plant',
-      'm = \\frac{V}{y\\,(1-l)}',
-      [answer.plant_kg.typical, 'kg'],
-      ['V', oil_m3, 'm³', 'oil', 'wanted'],
-      ['y', question.yield_m3_kg.typical, 'm³/kg', 'oil from a kilogram as charged', 'library'],
-      ['l', question.loss, '1', 'share lost in settling and filling', 'chosen on the page'],
-    ),
-    writtenStep(
-      'Plant that goes in at once',
-      'm_b = \\rho\\,V_c\\,f',
-      [answer.perBatch_kg, 'kg'],
-      ['\\rho', question.packing_kg_m3, 'kg/m³', 'packing', 'library'],
-      ['V_c', question.chamber_m3, 'm³', 'room for the charge', 'still on the bench'],
-      ['f', question.fill, '1', 'share of it that is filled', 'chosen on the page'],
-    ),
-    writtenStep(
-      'Batches',
-      'n = \\lceil m/m_b \\rceil',
-      [answer.batches.typical, '1', 'rounded up', 'n'],
-      ['m', answer.plant_kg.typical, 'kg', 'plant', 'first step'],
-      ['m_b', answer.perBatch_kg, 'kg', 'in one batch', STEP],
-    ),
-  );

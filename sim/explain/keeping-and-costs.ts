@@ -110,8 +110,9 @@ export function keepingSheet(botanical: string, T: number, openedOften: boolean)
 }
 
 /** Garden bed and days for an amount of plant. */
-export function gardenSheet(question: QuantityQuestion, answer: QuantityAnswer): WorkingSheet {
-  const { harvest_kg_m2: harvest, plantsPer_m2: density } = question;
+export function gardenSheet(question: QuantityQuestion, answer: QuantityAnswer, of: 'bed' | 'plants'): WorkingSheet {
+  const { harvest_kg_m2: harvest } = question;
+  const density = of === 'plants' ? question.plantsPer_m2 : null;
   const area = answer.area_m2?.typical ?? 0;
   return sheetOf(
     ['garden', density ? 'Plants in the bed' : 'Garden bed', null],

@@ -74,3 +74,4 @@ export {
 export { judgeDilution, mostOf, type DilutionFinding, type DilutionVerdict, type MixedOil } from './dilution.ts';
 export { allergenLabel, USES, usualLevels, type Use } from '../library/use-limits.ts';
 export { dissolvedOil } from './hydrosol.ts';
+export { HAZE, hazeTime } from './haze.ts';

@@ -57,7 +57,7 @@ export function botanicalOfOwn(plant: OwnPlant): Botanical {
       ...(fresh === undefined ? {} : { fresh: stateFrom(fresh, stateOf(like, 'fresh'), plant, like) }),
       ...(dry === undefined ? {} : { dry: stateFrom(dry, stateOf(like, 'dry'), plant, like) }),
     },
-    defaultCharge: { ...like.defaultCharge, state, cut: plant.cutting, provenance: own('', plant) },
+    defaultCharge: { ...like.defaultCharge, state, cut: plain(plant.cutting), provenance: own('', plant) },
     composition: own(
       plant.composition.map(({ constituent, share }) => ({
         constituent,

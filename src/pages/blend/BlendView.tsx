@@ -10,6 +10,7 @@ import {
   SURFACES,
   USUAL_SURFACES,
   type SurfaceKind,
+  type UnitSystem,
 } from '../../../sim/index.ts';
 import {
   changeBlend,
@@ -29,11 +30,12 @@ import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
 import { labelFor } from '../labels/label-sizes.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { AmountRow, TextRow } from '../parts/fields.tsx';
+import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { BlendOils, libraryOil, oilOfRun } from './BlendOils.tsx';
 import { Dilution } from './Dilution.tsx';
 import { FadePicture } from './FadePicture.tsx';
-import { fadingOf, LATEST_ms, sharesOf, surfaceOf, timeWords } from './fade-picture.ts';
+import { fadingOf, isReal, LATEST_ms, sharesOf, surfaceOf, timeWords, type Fading } from './fade-picture.ts';
 import './blend.css';
 
 const SURFACE_WORDS: Readonly<Record<SurfaceKind, string>> = { paper: 'paper', skin: 'skin', dish: 'dish' };
@@ -101,8 +103,10 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
         <Show when={told()} fallback="Drag the share of an oil up to begin.">
           {(of) => (
             <>
-              Half of it has left the {SURFACE_WORDS[props.blend.surface]} after {timeWords(of().summary.half_s)}, nine
-              tenths after {timeWords(of().summary.nineTenths_s)}.
+              Half of it has left the {SURFACE_WORDS[props.blend.surface]} after {timeWords(of().summary.half_s)}{' '}
+              <TimeWorking of={of()} lost="half" blend={props.blend} units={units()} />, nine tenths after{' '}
+              {timeWords(of().summary.nineTenths_s)}{' '}
+              <TimeWorking of={of()} lost="nineTenths" blend={props.blend} units={units()} />.
             </>
           )}
         </Show>
@@ -153,7 +157,10 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
             <p class="answer-quiet">
               Transfer coefficient of limonene, {formatQuantity(COEFFICIENT_RANGE_m_s[0], 'm/s', units())} to{' '}
               {formatQuantity(COEFFICIENT_RANGE_m_s[1], 'm/s', units())} in a calm room. All times go with its inverse:
-              they are known to a factor of two.
+              they are known to a factor of two.{' '}
+              <Source
+                of={{ kind: 'estimated', source: 'air of calm rooms over small dishes; weigh a strip to know yours' }}
+              />
             </p>
             <Toggle on={props.blend.diluted} onChange={(on) => changeBlend({ diluted: on })}>
               Spread it diluted, with the fixed oil below
@@ -181,11 +188,13 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
               />
               <p>
                 Top notes {percent(classes()?.top ?? 0)}, middle {percent(classes()?.middle ?? 0)}, base{' '}
-                {percent(classes()?.base ?? 0)} of what can leave, by weight. The classes are ours, by vapour pressure.{' '}
-                <SheetButton
-                  sheet={() => halfTimeSheet(of().film, surfaceOf(props.blend))}
-                  units={units()}
-                  of="the time until half has left"
+                {percent(classes()?.base ?? 0)} of what can leave, by weight.{' '}
+                <Source
+                  of={{
+                    kind: 'derived',
+                    source:
+                      'weights of the constituents; top notes above 35 Pa of vapour pressure at 25 °C, base notes below 3 Pa, bounds of our own',
+                  }}
                 />
               </p>
             </div>
@@ -232,6 +241,36 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
         <LabelSheet of={[label()]} size={labelFor(props.blend.product_m3)} />
       </section>
     </>
+  );
+}
+
+/** How a time of the film came about: exact where Raoult’s law holds, from moment to moment where the mixture is real. */
+function TimeWorking(props: {
+  readonly of: Fading;
+  readonly lost: 'half' | 'nineTenths';
+  readonly blend: KeptBlend;
+  readonly units: UnitSystem;
+}) {
+  return (
+    <Show
+      when={isReal(props.blend, props.of.film)}
+      fallback={
+        <SheetButton
+          sheet={() => halfTimeSheet(props.of.film, surfaceOf(props.blend), props.lost)}
+          units={props.units}
+          of={`the time until ${props.lost === 'half' ? 'half' : 'nine tenths'} has left`}
+        />
+      }
+    >
+      <Source
+        of={{
+          kind: 'computed',
+          source:
+            'the film from moment to moment, with activity coefficients by van Laar’s equation between alcohols and the rest',
+          note: 'ends of the curve from group contribution',
+        }}
+      />
+    </Show>
   );
 }
 

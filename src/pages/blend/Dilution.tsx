@@ -2,6 +2,8 @@
 import { createMemo, createSignal, For, Index, Show } from 'solid-js';
 import {
   amountsOf,
+  CARRIER,
+  carrierSheet,
   dilutionMessages,
   DROPS_RANGE_per_mL,
   DROPS_TO_KEEP_A_CAP_per_mL,
@@ -182,7 +184,16 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
                     {row().oil.name}
                   </th>
                   <td>{formatQuantity(row().share, '1', units(), PERCENT)}</td>
-                  <td>{formatNumber(row().drops, row().drops < 10 ? 1 : 0)}</td>
+                  <td>
+                    {formatNumber(row().drops, row().drops < 10 ? 1 : 0)}{' '}
+                    <SheetButton
+                      sheet={() =>
+                        dropsSheet(row().share, props.blend.product_m3, props.blend.dropsPer_mL, row().density)
+                      }
+                      units={units()}
+                      of={`the drops of ${row().oil.name}`}
+                    />
+                  </td>
                   <td>{q().of('oilVolume', row().oil_m3, { decimals: 2 })}</td>
                   <td>{q().oilMass(row().oil_kg)}</td>
                   <td>
@@ -202,9 +213,15 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
                 <td>{formatQuantity(1 - props.blend.strength, '1', units(), PERCENT)}</td>
                 <td>–</td>
                 <td>{q().of('oilVolume', carrier_m3(), { decimals: 1 })}</td>
-                <td>{q().oilMass(carrier_m3() * 915)}</td>
+                <td>{q().oilMass(carrier_m3() * CARRIER.density_kg_m3)}</td>
                 <td>–</td>
-                <td />
+                <td class="is-words">
+                  <SheetButton
+                    sheet={() => carrierSheet(props.blend.strength, props.blend.product_m3)}
+                    units={units()}
+                    of="the fixed oil"
+                  />
+                </td>
               </tr>
             </Show>
           </tbody>
@@ -240,6 +257,14 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
         <For each={[...messages().forUse(props.blend.use), ...messages().always]}>
           {(caution) => <li>{caution}</li>}
         </For>
+        <li>
+          <Source
+            of={{
+              kind: 'common-practice',
+              source: 'drops and minutes of the trade; first aid as poison centres print it',
+            }}
+          />
+        </li>
       </ul>
     </section>
   );

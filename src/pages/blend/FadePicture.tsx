@@ -6,6 +6,7 @@ import { createLook } from '../../charts/plot/look.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { createThrottled } from '../../ui/throttled.ts';
 import { createWidth } from '../../ui/width.ts';
+import { Source } from '../parts/Source.tsx';
 import { OdourPicture } from './OdourPicture.tsx';
 import {
   areasOf,
@@ -227,6 +228,13 @@ export function FadePicture(props: FadePictureProps) {
       <p class="fade-told" role={playing() ? undefined : 'status'}>
         {told()}
       </p>
+      <Source
+        of={{
+          kind: 'computed',
+          source:
+            'the film as a mixed liquid drying into the air; the working of its times stands at the top of the page',
+        }}
+      />
       <Show when={props.other}>{(other) => <p class="answer-quiet">Dashed: {other().name}.</p>}</Show>
     </figure>
   );

@@ -1,6 +1,7 @@
 /** When the notes of a blend can be smelled at the film: bands over the time axis of the fading, and no strengths. */
 import { createMemo, For, Index } from 'solid-js';
 import { NOTE_CLASSES, odourSpans, type NoteClass, type OdourSpan } from '../../../sim/index.ts';
+import { Source } from '../parts/Source.tsx';
 import { createThrottled } from '../../ui/throttled.ts';
 import { LATEST_ms, timeScale, timeWords, type Fading, type Frame } from './fade-picture.ts';
 
@@ -76,7 +77,14 @@ export function OdourPicture(props: OdourPictureProps) {
       </p>
       <p class="answer-quiet">
         {words()} Thresholds differ up to a thousandfold between methods, and most here are estimates. A room thins the
-        air by hundreds and more.
+        air by hundreds and more.{' '}
+        <Source
+          of={{
+            kind: 'secondary',
+            source: 'Cometto-Muñiz, Cain et al. 1998; Elsharif, Banerjee, Buettner 2015; Nagata; the rest estimates',
+            note: 'widest ends that methods give',
+          }}
+        />
       </p>
     </div>
   );

@@ -91,18 +91,21 @@ const endOf = (film: BlendFilm): number => {
   return ENDS_s.find((end) => end >= wanted) ?? (ENDS_s.at(-1) as number);
 };
 
+/** Activity coefficients are known of neat blends only. */
+export const isReal = (blend: KeptBlend, film: BlendFilm): boolean => blend.real && film.isNeat;
+
 export function fadingOf(blend: KeptBlend, end_s?: number): Fading | null {
   const film = filmOf(blend);
   if (film === null) return null;
   const times = timesTo(end_s ?? endOf(film));
-  const isReal = blend.real && film.isNeat;
-  const faded = isReal ? fadeOfRealMixture(film, times) : fade(film, times);
+  const real = isReal(blend, film);
+  const faded = real ? fadeOfRealMixture(film, times) : fade(film, times);
   const summary = fadeSummary(film);
   return {
     film,
     fade: faded,
-    summary: isReal ? { ...summary, half_s: timeLeftAt(faded, 0.5), nineTenths_s: timeLeftAt(faded, 0.9) } : summary,
-    timeToLose: (share) => (isReal ? timeLeftAt(faded, share) : timeToLose(film, share)),
+    summary: real ? { ...summary, half_s: timeLeftAt(faded, 0.5), nineTenths_s: timeLeftAt(faded, 0.9) } : summary,
+    timeToLose: (share) => (real ? timeLeftAt(faded, share) : timeToLose(film, share)),
   };
 }
 

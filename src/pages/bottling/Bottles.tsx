@@ -7,6 +7,7 @@ import {
   FILL_RANGE,
   formatQuantity,
   keepingSheet,
+  lastBottleSheet,
   peroxideAtFill,
   peroxideSheet,
 } from '../../../sim/index.ts';
@@ -53,7 +54,12 @@ export function Bottles(props: BottlingPartProps) {
         <Show when={props.plan.filled().last_m3 > 0}>
           {' '}
           and a last one with {props.plan.volume(props.plan.filled().last_m3)},{' '}
-          {formatQuantity(props.plan.filled().lastFill, '1', props.plan.units(), { hint: 'share' })} full
+          {formatQuantity(props.plan.filled().lastFill, '1', props.plan.units(), { hint: 'share' })} full{' '}
+          <SheetButton
+            sheet={() => lastBottleSheet(props.plan.left_m3(), props.now.bottle_m3, props.now.fill, props.now.store_K)}
+            units={props.plan.units()}
+            of="how full the last bottle is"
+          />
         </Show>
         .{' '}
         <SheetButton
@@ -71,7 +77,17 @@ export function Bottles(props: BottlingPartProps) {
         />{' '}
         The air in a full one can make {peroxide(props.plan.filled().peroxide_mol_m3)} of peroxide
         <Show when={props.plan.filled().lastPeroxide_mol_m3}>
-          {(most) => <>, in the last one {peroxide(most())}: use a smaller bottle for it, or use it first</>}
+          {(most) => (
+            <>
+              , in the last one {peroxide(most())}{' '}
+              <SheetButton
+                sheet={() => peroxideSheet(props.plan.filled().lastFill, props.now.bottle_m3, props.now.store_K)}
+                units={props.plan.units()}
+                of="the peroxide in the last bottle"
+              />
+              : use a smaller bottle for it, or use it first
+            </>
+          )}
         </Show>
         .{' '}
         <SheetButton

@@ -1,11 +1,15 @@
 /** From wanted oil to plant, batches, days and garden, or back from a harvest; and what a millilitre costs. */
 import { createMemo, For, onMount, Show } from 'solid-js';
 import {
+  amountSheet,
   bedRoom,
   batchesSheet,
   chargeFromPlant,
+  chargeSheet,
   COST_KINDS,
+  costRangeSheet,
   costSheet,
+  daysSheet,
   gardenSheet,
   moistureSheet,
   costs,
@@ -76,19 +80,21 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
       plantsPer_m2: spread(garden?.plants_per_m2),
     };
   });
+  /** Where there is an answer there was a question. */
+  const asked = () => question() as QuantityQuestion;
   const answer = createMemo(() => {
-    const asked = question();
-    if (asked === null) return null;
-    return now().from === 'oil' ? plantFor(now().oil_m3, asked) : oilFrom(now().harvest_kg, asked);
+    const of = question();
+    if (of === null) return null;
+    return now().from === 'oil' ? plantFor(now().oil_m3, of) : oilFrom(now().harvest_kg, of);
   });
   const between = ({ low, typical, high }: Spread, write: (value: number) => string): string =>
     low === high ? write(typical) : `${write(typical)} (${write(low)}–${write(high)})`;
   const count = (value: number) => formatNumber(value, 0);
   const summary = () => props.context.result().summary;
   const oilABatch_mL = () => {
-    const asked = question();
+    const of = question();
     const found = answer();
-    return asked && found ? (asked.yield_m3_kg.typical * found.perBatch_kg) / MILLILITRE_m3 : 0;
+    return of && found ? (of.yield_m3_kg.typical * found.perBatch_kg) / MILLILITRE_m3 : 0;
   };
   const batch = createMemo<BatchCosts>(() => ({
     plant: now().plantPrice_kg * (answer()?.perBatch_kg ?? 0),
@@ -99,9 +105,8 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
     bottles: now().bottlesABatch,
     other: now().otherABatch,
   }));
-  const cost = createMemo(() =>
-    oilABatch_mL() > 0 ? costs(batch(), oilABatch_mL(), now().loss, now().price_mL > 0 ? now().price_mL : null) : null,
-  );
+  const price = () => (now().price_mL > 0 ? now().price_mL : null);
+  const cost = createMemo(() => (oilABatch_mL() > 0 ? costs(batch(), oilABatch_mL(), now().loss, price()) : null));
   const money = (
     label: string,
     key: 'plantPrice_kg' | 'wage' | 'stillABatch' | 'bottlesABatch' | 'otherABatch' | 'price_mL',
@@ -192,30 +197,35 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                 }
               >
                 {q().oilVolume(now().oil_m3)} of oil take {between(of().plant_kg, (value) => q().mass(value))} of plant.
-              </Show>
+              </Show>{' '}
+              <SheetButton
+                sheet={() => amountSheet(now().from, asked(), of())}
+                units={units()}
+                of={now().from === 'oil' ? 'the plant' : 'the oil'}
+              />
             </p>
             <dl class="how-much-answer">
               <div>
                 <dt>Goes in at once</dt>
                 <dd>
                   {q().mass(of().perBatch_kg)}, in the {q().volume(chamber_m3())} over the grid of the still on the
-                  bench
+                  bench{' '}
+                  <SheetButton sheet={() => chargeSheet(asked(), of())} units={units()} of="what goes in at once" />
                 </dd>
               </div>
               <div>
                 <dt>Batches</dt>
                 <dd>
                   {between(of().batches, count)}{' '}
-                  <SheetButton
-                    sheet={() => plantSheet(of().oil_m3.typical, question() as QuantityQuestion, of())}
-                    units={units()}
-                    of="the number of batches"
-                  />
+                  <SheetButton sheet={() => plantSheet(asked(), of())} units={units()} of="the number of batches" />
                 </dd>
               </div>
               <div>
                 <dt>Days</dt>
-                <dd>{between(of().days, count)}</dd>
+                <dd>
+                  {between(of().days, count)}{' '}
+                  <SheetButton sheet={() => daysSheet(asked(), of())} units={units()} of="the number of days" />
+                </dd>
               </div>
               <div>
                 <dt>Energy and cooling water</dt>
@@ -241,6 +251,11 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                     <dt>Garden bed</dt>
                     <dd>
                       {between(area(), (value) => q().of('area', value))}, full crop{' '}
+                      <SheetButton
+                        sheet={() => gardenSheet(asked(), of(), 'bed')}
+                        units={units()}
+                        of="the garden bed"
+                      />{' '}
                       <Show when={gardenOf()}>{(garden) => <Source of={garden()} />}</Show>
                     </dd>
                   </div>
@@ -253,7 +268,7 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                     <dd>
                       {between(plants(), (value) => count(Math.ceil(value)))}{' '}
                       <SheetButton
-                        sheet={() => gardenSheet(question() as QuantityQuestion, of())}
+                        sheet={() => gardenSheet(asked(), of(), 'plants')}
                         units={units()}
                         of="the number of plants"
                       />
@@ -330,6 +345,11 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
                   {' '}
                   At your price the plant of a batch may cost {q().cost(of().plantAtPrice)}.
                 </Show>{' '}
+                <SheetButton
+                  sheet={() => costRangeSheet(batch(), oilABatch_mL(), now().loss, price(), of())}
+                  units={units()}
+                  of="the cost with less and with more oil"
+                />{' '}
                 <SheetButton
                   sheet={() => costSheet(batch(), oilABatch_mL(), now().loss, of())}
                   units={units()}

@@ -5,10 +5,16 @@ import {
   flashPoint,
   formatQuantity,
   freezesAt,
+  HAZE,
+  hazeSheet,
+  hazeTime,
   libraryText,
   quantities,
+  yieldSheet,
   type Botanical,
   type ChargeState,
+  type Layout,
+  type Packing,
   type Provenance,
   type Reader,
   type Sourced,
@@ -16,6 +22,7 @@ import {
 import { relativeDensityWords } from '../bench/pickers/botanical-about.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { Source } from '../parts/Source.tsx';
+import { SheetButton } from '../working/SheetButton.tsx';
 import { LookAlikes } from './LookAlikes.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
@@ -30,6 +37,12 @@ export interface PlantPageProps {
 }
 
 const STATE_WORDS: Readonly<Record<ChargeState, string>> = { fresh: 'Fresh', dry: 'Dry' };
+const CHARGED: Readonly<Record<Layout, string>> = {
+  water: 'In the water',
+  'water-and-steam': 'On a grid above the water',
+  steam: 'On a grid, with steam from a boiler',
+};
+const PACKED: Readonly<Record<Packing, string>> = { loose: 'shaken in loosely', packed: 'pressed down' };
 const ROOM_K = 293.15;
 const ICE_K = 273.15;
 
@@ -128,6 +141,11 @@ export function PlantPage(props: PlantPageProps) {
                         <>
                           {between(of().low, of().high, 'm³/kg', 'oilYield')}, usually{' '}
                           {q().of('oilYield', of().typical)}.{' '}
+                          <SheetButton
+                            sheet={() => yieldSheet(props.plant, state)}
+                            units={props.context.units()}
+                            of={`the oil of the ${STATE_WORDS[state].toLowerCase()} plant`}
+                          />{' '}
                         </>
                       )}
                     </Show>
@@ -145,6 +163,14 @@ export function PlantPage(props: PlantPageProps) {
                 </>
               )}
             </For>
+            <Fact title="How it is charged">
+              {CHARGED[props.plant.defaultCharge.layout]}, {STATE_WORDS[props.plant.defaultCharge.state].toLowerCase()},
+              about {q().mass(props.plant.defaultCharge.mass_kg)}, {PACKED[props.plant.defaultCharge.packing]}
+              {props.plant.defaultCharge.cut === ''
+                ? ''
+                : `, ${libraryText(props.plant.defaultCharge.cut, reader())}`}.{' '}
+              <Source of={props.plant.defaultCharge.provenance} />
+            </Fact>
             <Fact title="Run at home">
               {props.plant.distillationMinutes.home.value.join('–')} min.{' '}
               <RunHere plant={props.plant} context={props.context} />{' '}
@@ -159,6 +185,21 @@ export function PlantPage(props: PlantPageProps) {
                     <Source of={of().relativeDensity} />
                   </>
                 )}
+              </Show>
+            </Fact>
+            <Fact title="Haze">
+              <Show
+                when={Number.isFinite(hazeTime(composition()))}
+                fallback="At this temperature the oil is as heavy as water: it stays in the hydrosol."
+              >
+                Drops of {q().drop(HAZE.drop_m)} need {q().time(hazeTime(composition()))} for{' '}
+                {formatQuantity(HAZE.way_m, 'm', props.context.units(), { hint: 'size' })} of hydrosol at{' '}
+                {q().temperature(HAZE.hydrosol_K)}. Finer ones make it cloudy.{' '}
+                <SheetButton
+                  sheet={() => hazeSheet(composition())}
+                  units={props.context.units()}
+                  of="how long fine drops need"
+                />
               </Show>
             </Fact>
             <Fact title="In the cold">
@@ -187,7 +228,11 @@ export function PlantPage(props: PlantPageProps) {
                   {(yearly) => (
                     <Fact title="From a garden, a year">
                       {between(yearly()[0], yearly()[1], 'kg/m²', 'harvest')}
-                      {of().garden.value.fresh_kg_m2 === null ? ', dry' : ', fresh'}. <Source of={of().garden} />
+                      {of().garden.value.fresh_kg_m2 === null ? ', dry' : ', fresh'}
+                      <Show when={of().garden.value.plants_per_m2}>
+                        {(density) => <>, {between(density()[0], density()[1], '1/m²', 'plantsPerArea')}</>}
+                      </Show>
+                      . <Source of={of().garden} />
                     </Fact>
                   )}
                 </Show>

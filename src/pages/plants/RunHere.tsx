@@ -6,6 +6,7 @@ import { errorMessage } from '../../workers/errors.ts';
 import { workerPool } from '../../workers/start-pool.ts';
 import { madeToFit } from '../bench/pickers/make-it-fit.ts';
 import { underPart } from '../bench/pickers/picker-row.ts';
+import { Source } from '../parts/Source.tsx';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 
 /** Runs with what is uncertain drawn anew: enough for a range to the minute, few enough to wait for. */
@@ -65,7 +66,16 @@ export function RunHere(props: { readonly plant: Botanical; readonly context: An
       <button type="button" class="word" onClick={() => void ask(props.plant)}>
         Work it out for the still on the bench
       </button>{' '}
-      <Show when={told()}>{(words) => <span role="status">{words()}</span>}</Show>
+      <Show when={told()}>
+        {(words) => (
+          <>
+            <span role="status">{words()}</span>{' '}
+            <Source
+              of={{ kind: 'computed', source: `${DRAWS} runs of the model, with what is uncertain drawn anew in each` }}
+            />
+          </>
+        )}
+      </Show>
     </>
   );
 }
