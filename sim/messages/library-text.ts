@@ -38,6 +38,11 @@ export function libraryText(text: string, reader: Reader): string {
     if (unit === undefined) throw new RangeError(`a text of the library gives ${whole} in a unit that is not known`);
     if (reader.units === 'metric') return withUnit(last === undefined ? first : `${first}–${last}`, written);
     const { kind, si, toSI } = unit;
+    // A hand’s breadth of stalk is no measurement: no more digits than the text gives.
+    if (last !== undefined && kind === 'size') {
+      const low = q.of(kind, toSI(Number(first)), { significant: 2, bare: true });
+      return `${low}–${q.of(kind, toSI(Number(last)), { significant: 2 })}`;
+    }
     return last === undefined
       ? q.of(kind, toSI(Number(first)), WHOLE.has(kind) ? { decimals: 0 } : {})
       : q.range(toSI(Number(first)), toSI(Number(last)), si, kind);

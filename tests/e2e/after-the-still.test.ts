@@ -250,7 +250,7 @@ test.each(WALKS)(
     await page.getByRole('textbox', { name: 'Batch' }).fill('7');
     const paper = (await readLabelsOnPaper(page)).join(' ');
     expect(paper).toMatch(/Essential oil of .*lavender.+mL, batch 7.+Do not swallow/u);
-    await page.getByRole('button', { name: /^how the peroxide/ }).click();
+    await page.getByRole('button', { name: 'how the peroxide is worked out', exact: true }).click();
     await page.getByRole('dialog', { name: 'The working' }).locator('.katex').first().waitFor(LATE);
     await page.keyboard.press('Escape');
     const told = await page.locator('.bottling-view').innerText();

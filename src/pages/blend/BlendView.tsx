@@ -29,7 +29,7 @@ import { Toggle } from '../../ui/Toggle.tsx';
 import { LabelSheet, printLabels } from '../labels/LabelSheet.tsx';
 import { labelFor } from '../labels/label-sizes.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
-import { AmountRow, TextRow } from '../parts/fields.tsx';
+import { AmountRow, RadioRow, TextRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { BlendOils, libraryOil, oilOfRun } from './BlendOils.tsx';
@@ -116,22 +116,12 @@ function BlendBody(props: { readonly blend: KeptBlend; readonly context: Analysi
           <BlendOils blend={props.blend} context={props.context} />
           <section class="blend-surface" aria-labelledby="blend-surface-title">
             <h3 id="blend-surface-title">The film</h3>
-            <fieldset class="choice-radios">
-              <legend class="visually-hidden">Spread on</legend>
-              <For each={SURFACES}>
-                {(kind) => (
-                  <label class="choice-radio">
-                    <input
-                      type="radio"
-                      name="blend-surface"
-                      checked={props.blend.surface === kind}
-                      onChange={() => changeBlend({ surface: kind, temperature_K: USUAL_SURFACES[kind].temperature_K })}
-                    />{' '}
-                    on {SURFACE_WORDS[kind]}
-                  </label>
-                )}
-              </For>
-            </fieldset>
+            <RadioRow
+              label="Spread on"
+              value={props.blend.surface}
+              options={SURFACES.map((kind) => ({ value: kind, words: `on ${SURFACE_WORDS[kind]}` }))}
+              onChoose={(surface) => changeBlend({ surface, temperature_K: USUAL_SURFACES[surface].temperature_K })}
+            />
             <AmountRow
               now={props.blend}
               change={changeBlend}

@@ -88,7 +88,7 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
   return (
     <section class="dilution" aria-labelledby="dilution-title">
       <h3 id="dilution-title">Dilute it</h3>
-      <div class="dilution-fields">
+      <div class="form-rows">
         <ChoiceRow
           label="Used"
           value={props.blend.use}
@@ -158,7 +158,7 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
           )}
         </For>
       </ul>
-      <div class="answer-table" role="region" aria-label="The dilution, oil by oil" tabindex="0">
+      <div class="answer-table is-cards" role="region" aria-label="The dilution, oil by oil" tabindex="0">
         <table>
           <caption class="visually-hidden">The dilution, oil by oil</caption>
           <thead>
@@ -183,8 +183,8 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
                   <th scope="row" class="is-words">
                     {row().oil.name}
                   </th>
-                  <td>{formatQuantity(row().share, '1', units(), PERCENT)}</td>
-                  <td>
+                  <td data-title="Share">{formatQuantity(row().share, '1', units(), PERCENT)}</td>
+                  <td data-title="Drops">
                     {formatNumber(row().drops, row().drops < 10 ? 1 : 0)}{' '}
                     <SheetButton
                       sheet={() =>
@@ -194,12 +194,12 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
                       of={`the drops of ${row().oil.name}`}
                     />
                   </td>
-                  <td>{q().of('oilVolume', row().oil_m3, { decimals: 2 })}</td>
-                  <td>{q().oilMass(row().oil_kg)}</td>
-                  <td>
+                  <td data-title="Volume">{q().of('oilVolume', row().oil_m3, { decimals: 2 })}</td>
+                  <td data-title="Weight">{q().oilMass(row().oil_kg)}</td>
+                  <td data-title="Limit">
                     {row().most.limit === null ? 'look up' : formatQuantity(row().most.limit, '1', units(), PERCENT)}
                   </td>
-                  <td class="is-words">
+                  <td class="is-words" data-title="Source of the limit">
                     <Source of={row().most.provenance} />
                   </td>
                 </tr>
@@ -210,12 +210,12 @@ export function Dilution(asked: { readonly blend: KeptBlend; readonly context: A
                 <th scope="row" class="is-words">
                   Fixed oil, to fill up
                 </th>
-                <td>{formatQuantity(1 - props.blend.strength, '1', units(), PERCENT)}</td>
-                <td>–</td>
-                <td>{q().of('oilVolume', carrier_m3(), { decimals: 1 })}</td>
-                <td>{q().oilMass(carrier_m3() * CARRIER.density_kg_m3)}</td>
-                <td>–</td>
-                <td class="is-words">
+                <td data-title="Share">{formatQuantity(1 - props.blend.strength, '1', units(), PERCENT)}</td>
+                <td data-title="Drops">–</td>
+                <td data-title="Volume">{q().of('oilVolume', carrier_m3(), { decimals: 1 })}</td>
+                <td data-title="Weight">{q().oilMass(carrier_m3() * CARRIER.density_kg_m3)}</td>
+                <td data-title="Limit">–</td>
+                <td class="is-words" data-title="Working">
                   <SheetButton
                     sheet={() => carrierSheet(props.blend.strength, props.blend.product_m3)}
                     units={units()}

@@ -6,6 +6,7 @@ import { createLook } from '../../charts/plot/look.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
 import { createThrottled } from '../../ui/throttled.ts';
 import { createWidth } from '../../ui/width.ts';
+import { RadioRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { OdourPicture } from './OdourPicture.tsx';
 import {
@@ -132,17 +133,13 @@ export function FadePicture(props: FadePictureProps) {
 
   return (
     <figure class="fade-picture" aria-label="How the blend fades">
-      <fieldset class="choice-radios screen-only">
-        <legend class="visually-hidden">Show what is in the air</legend>
-        <For each={VIEWS}>
-          {(id) => (
-            <label class="choice-radio">
-              <input type="radio" name="fade-view" checked={view() === id} onChange={() => setView(id)} />{' '}
-              {VIEW_WORDS[id]}
-            </label>
-          )}
-        </For>
-      </fieldset>
+      <RadioRow
+        label="Show what is in the air"
+        class="screen-only"
+        value={view()}
+        options={VIEWS.map((id) => ({ value: id, words: VIEW_WORDS[id] }))}
+        onChoose={setView}
+      />
       <div ref={host} class="fade-host">
         <Show when={width() > 0 && look()}>
           <svg width={width()} height={height} role="img" aria-label={told()}>

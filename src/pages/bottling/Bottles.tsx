@@ -28,7 +28,7 @@ export function Bottles(props: BottlingPartProps) {
   return (
     <section aria-labelledby="bottles-title">
       <h3 id="bottles-title">Bottles</h3>
-      <div class="dilution-fields">
+      <div class="form-rows">
         <ChoiceRow
           label="Size"
           value={props.now.bottle_m3}
@@ -85,7 +85,6 @@ export function Bottles(props: BottlingPartProps) {
                 units={props.plan.units()}
                 of="the peroxide in the last bottle"
               />
-              : use a smaller bottle for it, or use it first
             </>
           )}
         </Show>
@@ -94,7 +93,10 @@ export function Bottles(props: BottlingPartProps) {
           sheet={() => peroxideSheet(props.now.fill, props.now.bottle_m3, props.now.store_K)}
           units={props.plan.units()}
           of="the peroxide"
-        />
+        />{' '}
+        <Show when={props.plan.filled().lastPeroxide_mol_m3}>
+          Use a smaller bottle for the last one, or use it first.
+        </Show>
       </p>
       <CurvePicture
         label={`Most peroxide from the air in a bottle, against how full it is. Filled to ${formatQuantity(props.now.fill, '1', props.plan.units(), { hint: 'share' })}: ${peroxide(props.plan.filled().peroxide_mol_m3)}.`}

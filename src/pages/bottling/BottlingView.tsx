@@ -5,7 +5,7 @@ import { allPlants, openOwnPlants } from '../../state/own-plants-store.ts';
 import { openGathered } from '../../state/gathered-store.ts';
 import { bottling, changeBottling, openBottling, type Bottling } from '../../state/bottling-store.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
-import { ChoiceRow } from '../parts/fields.tsx';
+import { ChoiceRow, RadioRow } from '../parts/fields.tsx';
 import { sentenceCase } from '../plants/plant-rows.ts';
 import { bottledOil, type BottledOil } from './bottled-oil.ts';
 import { createBottlingPlan, spanOrTime } from './bottling-plan.ts';
@@ -31,27 +31,15 @@ export function BottlingView(props: { readonly context: AnalysisContext }) {
     <article class="answer bottling-view" aria-labelledby="bottling-title">
       <header class="answer-head">
         <h2 id="bottling-title">From the receiver to the bottle</h2>
-        <fieldset class="choice-radios">
-          <legend class="visually-hidden">Which oil</legend>
-          <label class="choice-radio">
-            <input
-              type="radio"
-              name="bottling-source"
-              checked={bottling().source === 'run'}
-              onChange={() => changeBottling({ source: 'run' })}
-            />{' '}
-            the oil of the run on the bench
-          </label>
-          <label class="choice-radio">
-            <input
-              type="radio"
-              name="bottling-source"
-              checked={bottling().source === 'typed'}
-              onChange={() => changeBottling({ source: 'typed' })}
-            />{' '}
-            another oil
-          </label>
-        </fieldset>
+        <RadioRow
+          label="Which oil"
+          value={bottling().source}
+          options={[
+            { value: 'run', words: 'the oil of the run on the bench' },
+            { value: 'typed', words: 'another oil' },
+          ]}
+          onChoose={(source) => changeBottling({ source })}
+        />
         <Show when={bottling().source === 'typed'}>
           <div class="answer-tools">
             <ChoiceRow

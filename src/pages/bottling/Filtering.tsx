@@ -1,8 +1,9 @@
 /** What filter and drying salt take, and how they are used. */
-import { For, Show } from 'solid-js';
+import { Show } from 'solid-js';
 import { FILTER_KINDS, LEAST_TO_FILTER_m3, type FilterKind } from '../../../sim/index.ts';
 import { changeBottling } from '../../state/bottling-store.ts';
 import { Toggle } from '../../ui/Toggle.tsx';
+import { RadioRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import type { BottlingPartProps } from './bottling-plan.ts';
 
@@ -16,22 +17,12 @@ export function Filtering(props: BottlingPartProps) {
   return (
     <section aria-labelledby="filter-title">
       <h3 id="filter-title">Filter and dry</h3>
-      <fieldset class="choice-radios">
-        <legend class="visually-hidden">Filter</legend>
-        <For each={FILTER_KINDS}>
-          {(kind) => (
-            <label class="choice-radio">
-              <input
-                type="radio"
-                name="bottling-filter"
-                checked={props.now.filter === kind}
-                onChange={() => changeBottling({ filter: kind })}
-              />{' '}
-              {FILTER_WORDS[kind]}
-            </label>
-          )}
-        </For>
-      </fieldset>
+      <RadioRow
+        label="Filter"
+        value={props.now.filter}
+        options={FILTER_KINDS.map((kind) => ({ value: kind, words: FILTER_WORDS[kind] }))}
+        onChoose={(filter) => changeBottling({ filter })}
+      />
       <Toggle on={props.now.dried} onChange={(on) => changeBottling({ dried: on })}>
         Dried with sodium sulfate
       </Toggle>

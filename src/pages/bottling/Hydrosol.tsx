@@ -21,7 +21,7 @@ export function Hydrosol(props: BottlingPartProps) {
       <Show when={props.oil.hydrosol_kg}>
         {(mass) => <p>The run leaves {props.plan.q().water(mass())} of hydrosol.</p>}
       </Show>
-      <div class="dilution-fields">
+      <div class="form-rows">
         <ChoiceRow
           label="Bottled"
           value={props.now.hydrosolStart}

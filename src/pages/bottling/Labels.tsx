@@ -47,7 +47,7 @@ export function Labels(props: BottlingPartProps) {
   return (
     <section aria-labelledby="labels-title" class="bottling-labels">
       <h3 id="labels-title">Labels</h3>
-      <div class="dilution-fields">
+      <div class="form-rows">
         <TextRow label="Distilled on" type="date" value={props.now.date} onType={(date) => changeBottling({ date })} />
         <TextRow label="Batch" longest={20} value={props.now.batch} onType={(batch) => changeBottling({ batch })} />
         <TextRow

@@ -10,7 +10,7 @@ export function Settling(props: BottlingPartProps) {
   return (
     <section aria-labelledby="settle-title">
       <h3 id="settle-title">Let it settle</h3>
-      <div class="dilution-fields">
+      <div class="form-rows">
         <Amount
           of="height_m"
           label="Height of the oil"

@@ -1,5 +1,5 @@
 /** Rows of a form: a number of a kept record, a line of text, one of several choices. */
-import { createMemo, For, type Accessor } from 'solid-js';
+import { createMemo, createUniqueId, For, type Accessor } from 'solid-js';
 import type { Currency, UnitSystem } from '../../../sim/index.ts';
 import { QuantityField } from '../../ui/QuantityField.tsx';
 
@@ -102,5 +102,28 @@ export function ChoiceRow<T extends string | number>(props: ChoiceRowProps<T>) {
         </For>
       </select>
     </label>
+  );
+}
+
+/** The same, each choice in sight. */
+export function RadioRow<T extends string>(props: ChoiceRowProps<T> & { readonly class?: string }) {
+  const name = createUniqueId();
+  return (
+    <fieldset class={`choice-radios ${props.class ?? ''}`}>
+      <legend class="visually-hidden">{props.label}</legend>
+      <For each={props.options}>
+        {(option) => (
+          <label class="choice-radio">
+            <input
+              type="radio"
+              name={name}
+              checked={option.value === props.value}
+              onChange={() => props.onChoose(option.value)}
+            />{' '}
+            {option.words}
+          </label>
+        )}
+      </For>
+    </fieldset>
   );
 }

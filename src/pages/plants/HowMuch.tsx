@@ -28,7 +28,7 @@ import {
 import { allPlants } from '../../state/own-plants-store.ts';
 import { changeQuantity, openQuantity, quantity } from '../../state/quantity-store.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
-import { amountOf, ChoiceRow } from '../parts/fields.tsx';
+import { amountOf, ChoiceRow, RadioRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { sentenceCase, yieldOf } from './plant-rows.ts';
@@ -128,7 +128,7 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
   return (
     <section class="how-much" aria-labelledby="how-much-title">
       <h3 id="how-much-title">How much plant, how much oil</h3>
-      <div class="how-much-fields">
+      <div class="form-rows">
         <ChoiceRow
           label="Plant"
           value={plant()?.id ?? ''}
@@ -143,27 +143,15 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
             .map((each) => ({ value: each, words: each }))}
           onChoose={(each) => changeQuantity({ state: each })}
         />
-        <fieldset class="choice-radios">
-          <legend class="visually-hidden">Worked out from</legend>
-          <label class="choice-radio">
-            <input
-              type="radio"
-              name="how-much"
-              checked={now().from === 'oil'}
-              onChange={() => changeQuantity({ from: 'oil' })}
-            />{' '}
-            from oil that I want
-          </label>
-          <label class="choice-radio">
-            <input
-              type="radio"
-              name="how-much"
-              checked={now().from === 'harvest'}
-              onChange={() => changeQuantity({ from: 'harvest' })}
-            />{' '}
-            from plant that I have
-          </label>
-        </fieldset>
+        <RadioRow
+          label="Worked out from"
+          value={now().from}
+          options={[
+            { value: 'oil', words: 'from oil that I want' },
+            { value: 'harvest', words: 'from plant that I have' },
+          ]}
+          onChoose={(from) => changeQuantity({ from })}
+        />
         <Show
           when={now().from === 'oil'}
           fallback={
@@ -325,7 +313,7 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
       </details>
       <details class="home-test how-much-costs">
         <summary>What a millilitre costs</summary>
-        <div class="how-much-fields">
+        <div class="form-rows">
           {money('Plant', 'plantPrice_kg', '1/kg', 'massPrice')}
           <Amount of="hours" label="Hours a batch" units={units()} min={0} max={200} />
           {money('An hour of work', 'wage')}
@@ -339,22 +327,22 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
             <>
               <p role="status">
                 A batch costs {q().cost(of().batch)} and gives about {q().oilVolume(oilABatch_mL() * MILLILITRE_m3)}:{' '}
-                {q().cost(of().perMillilitre)} {priceUnit('per mL', null)}. With 30&#8239;% less oil{' '}
-                {q().cost(of().yieldLow)}, with 30&#8239;% more {q().cost(of().yieldHigh)}.
-                <Show when={of().plantAtPrice !== null}>
-                  {' '}
-                  At your price the plant of a batch may cost {q().cost(of().plantAtPrice)}.
-                </Show>{' '}
-                <SheetButton
-                  sheet={() => costRangeSheet(batch(), oilABatch_mL(), now().loss, price(), of())}
-                  units={units()}
-                  of="the cost with less and with more oil"
-                />{' '}
+                {q().cost(of().perMillilitre)} {priceUnit('per mL', null)}{' '}
                 <SheetButton
                   sheet={() => costSheet(batch(), oilABatch_mL(), now().loss, of())}
                   units={units()}
                   of="the cost of a millilitre"
                 />
+                . With 30&#8239;% less oil {q().cost(of().yieldLow)}, with 30&#8239;% more {q().cost(of().yieldHigh)}
+                <Show when={of().plantAtPrice !== null}>
+                  ; at your price the plant of a batch may cost {q().cost(of().plantAtPrice)}
+                </Show>{' '}
+                <SheetButton
+                  sheet={() => costRangeSheet(batch(), oilABatch_mL(), now().loss, price(), of())}
+                  units={units()}
+                  of="the cost with less and with more oil"
+                />
+                .
               </p>
               <ul class="cost-shares" aria-label="What the cost is made of">
                 <For each={COST_KINDS.filter((kind) => of().shares[kind] > 0)}>

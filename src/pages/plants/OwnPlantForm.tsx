@@ -186,7 +186,7 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
       <NeverDistil texts={props.texts} />
       <section aria-labelledby={`${id}-name`}>
         <h3 id={`${id}-name`}>Which plant</h3>
-        <div class="own-plant-fields">
+        <div class="form-rows">
           <TextRow label="Name" longest={LONGEST_PLANT_NAME} value={draft().name} onType={(name) => change({ name })} />
           <TextRow label="Latin name" value={draft().latinName} onType={(latinName) => change({ latinName })} />
           <ChoiceRow
@@ -224,7 +224,7 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
             name={draft().name.trim() || 'your plant'}
             reader={props.context.reader()}
           />
-          <div class="own-plant-fields">
+          <div class="form-rows">
             <TextRow
               label="Who identified it"
               value={draft().identifiedBy}
@@ -235,7 +235,7 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
         </Show>
         <Index each={draft().lookAlikes}>
           {(each, at) => (
-            <div class="own-plant-fields">
+            <div class="form-rows">
               <ChoiceRow
                 label={`Look-alike ${at + 1} is`}
                 value={each().severity}
@@ -297,7 +297,7 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
             </>
           )}
         </For>
-        <div class="own-plant-fields">
+        <div class="form-rows">
           <For each={RANGES}>{(of) => <Range of={of} draft={draft()} change={change} units={units()} />}</For>
         </div>
       </section>
@@ -309,7 +309,7 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
         </p>
         <Index each={draft().composition}>
           {(part, at) => (
-            <div class="own-plant-fields">
+            <div class="form-rows">
               <ChoiceRow
                 label={`Constituent ${at + 1}`}
                 value={part().constituent}
@@ -348,7 +348,7 @@ export function OwnPlantForm(props: OwnPlantFormProps) {
       </section>
       <section aria-labelledby={`${id}-cut`}>
         <h3 id={`${id}-cut`}>Cutting and care</h3>
-        <div class="own-plant-fields">
+        <div class="form-rows">
           {texts(CUTTING)}
           {texts(CARE)}
         </div>
@@ -383,7 +383,7 @@ function StateFields(props: {
 }) {
   const words = () => (props.state === 'fresh' ? 'fresh' : 'dried');
   return (
-    <div class="own-plant-fields">
+    <div class="form-rows">
       <AmountRow
         now={props.of}
         change={props.change}

@@ -1,6 +1,7 @@
 /** One plant: when and how to cut it, what it gives, what it is mistaken for, and who should leave its oil alone. */
 import { createMemo, For, Show, type JSX } from 'solid-js';
 import {
+  displayUnit,
   dissolvedOil,
   flashPoint,
   formatQuantity,
@@ -82,6 +83,13 @@ export function PlantPage(props: PlantPageProps) {
   };
   const between = (low: number, high: number, unit: string, kind: string) =>
     low === high ? formatQuantity(low, unit, props.context.units(), { hint: kind }) : q().range(low, high, unit, kind);
+  /** `2–3 plants per m²`. */
+  const plantsWords = ([low, high]: readonly [number, number]): string => {
+    const write = (value: number) =>
+      formatQuantity(value, '1/m²', props.context.units(), { hint: 'plantsPerArea', bare: true, significant: 2 });
+    const area = displayUnit('m²', props.context.units(), 'area').label;
+    return `${low === high ? write(low) : `${write(low)}–${write(high)}`} plants per ${area}`;
+  };
   const moisture = (state: ChargeState) => {
     const found = props.plant.states[state]?.moisture.value;
     return found ? between(found.low, found.high, '1', 'share') : '';
@@ -229,9 +237,7 @@ export function PlantPage(props: PlantPageProps) {
                     <Fact title="From a garden, a year">
                       {between(yearly()[0], yearly()[1], 'kg/m²', 'harvest')}
                       {of().garden.value.fresh_kg_m2 === null ? ', dry' : ', fresh'}
-                      <Show when={of().garden.value.plants_per_m2}>
-                        {(density) => <>, {between(density()[0], density()[1], '1/m²', 'plantsPerArea')}</>}
-                      </Show>
+                      <Show when={of().garden.value.plants_per_m2}>{(density) => <>, {plantsWords(density())}</>}</Show>
                       . <Source of={of().garden} />
                     </Fact>
                   )}

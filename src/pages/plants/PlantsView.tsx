@@ -211,7 +211,12 @@ export function PlantsView(props: { readonly context: AnalysisContext; readonly 
                   </p>
                 }
               >
-                <AnswerTable caption="The plants compared" class="plants-table" columns={columns()} rows={found()} />
+                <AnswerTable
+                  caption="The plants compared"
+                  class="plants-table is-cards"
+                  columns={columns()}
+                  rows={found()}
+                />
               </Show>
               <Removed />
               <OwnPlants context={props.context} />
