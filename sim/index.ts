@@ -70,6 +70,7 @@ export { condenserAt, type CondenserMoment } from './run/condenser-moment.ts';
 export { separatorAt, type SeparatorMoment } from './run/separator-moment.ts';
 export { exampleScenario, examples, type Example } from './run/examples.ts';
 export { openingExample } from './run/opening-example.ts';
+export { LONG_RUN_S, roughly, runSeconds } from './scenario/cost.ts';
 export { Run, simulate } from './run/simulate.ts';
 export {
   clockSchedule,

@@ -1,6 +1,7 @@
 /** Runs of which every number can be trusted: one that broke off gives no answer. */
-import { failureMessages, simulate, type NonFinite, type Reader, type RunResult, type Scenario } from '../index.ts';
+import { failureMessages, type NonFinite, type Reader, type RunResult, type Scenario } from '../index.ts';
 import { BrokenRun } from './bad-input.ts';
+import { runTold } from './progress.ts';
 
 export const brokeOff = ({ name }: Scenario, failure: NonFinite, reader: Reader): BrokenRun =>
   new BrokenRun(`${name}: ${failureMessages(reader).brokeOff(failure).sentence}`);
@@ -12,4 +13,4 @@ export function whole(result: RunResult, reader: Reader): RunResult {
 }
 
 /** @throws BrokenRun */
-export const wholeRun = (scenario: Scenario, reader: Reader): RunResult => whole(simulate(scenario), reader);
+export const wholeRun = (scenario: Scenario, reader: Reader): RunResult => whole(runTold(scenario), reader);

@@ -9,6 +9,7 @@ import { fieldAt } from './fields.ts';
 import { isObject } from './json.ts';
 import { isOwnPlant } from './own-name.ts';
 import { chargeFromBotanical } from './presets.ts';
+import { cellsOf } from './cost.ts';
 import { MOST_CELL_STEPS } from './limits.ts';
 import { migrated } from './migrate.ts';
 import {
@@ -130,9 +131,6 @@ function withBotanical(input: Record<string, unknown>): Record<string, unknown> 
   return { ...input, charge: { ...preset, ...charge, state: charge['state'] ?? preset.state, release } };
 }
 
-/** What a step costs beside the cells of condenser, bed and tub, counted in them. */
-const OTHER_CELLS = 20;
-
 /** Rules that join several fields. */
 function crossProblems(scenario: Scenario): Problem[] {
   const { charge, condenser, neck, pot, separator } = scenario;
@@ -178,8 +176,8 @@ function crossProblems(scenario: Scenario): Problem[] {
     add('pot.water_kg', pot.water_kg, 'boiler-too-full', { most_kg: 0.9 * room_kg });
   else if (pot.layout === 'water-and-steam' && charge.mass_kg > 0 && pot.water_kg > room_kg)
     add('pot.water_kg', pot.water_kg, 'water-above-grid', { most_kg: room_kg });
-  const { step_s, segments, bedLayers, tubLayers } = scenario.advanced;
-  const least_s = (scenario.run.duration_s * (segments + bedLayers + tubLayers + OTHER_CELLS)) / MOST_CELL_STEPS;
+  const { step_s } = scenario.advanced;
+  const least_s = (scenario.run.duration_s * cellsOf(scenario.advanced)) / MOST_CELL_STEPS;
   if (step_s < least_s)
     add('advanced.step_s', step_s, 'takes-too-long', { least_s: Number(least_s.toPrecision(2)) + 0.001 });
   return found;

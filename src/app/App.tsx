@@ -20,6 +20,7 @@ export function App(props: AppProps) {
     clock: screenClock,
     first: props.initialOpening.result,
     still: props.initialOpening.still,
+    awaited: props.initialOpening.awaited,
     saved: props.initialOpening.saved,
   });
   return (

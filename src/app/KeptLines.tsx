@@ -1,8 +1,10 @@
-/** What the page has to say about what is kept, fetched when there is something. */
-import { For } from 'solid-js';
+/** What the page has to say about what is kept and about a run that takes long, fetched when there is something. */
+import { For, Show } from 'solid-js';
+import { useBench } from '../state/bench.ts';
 import { clashWords } from '../state/clash-words.ts';
 import type { KeptStore } from '../state/kept-store.ts';
 import { waitingBuild } from '../state/waiting-build.ts';
+import { LongRunLine } from './LongRunLine.tsx';
 import { Notice } from './Notice.tsx';
 
 export interface KeptLinesProps {
@@ -15,6 +17,7 @@ const CANNOT_KEEP =
 const NEWER = 'A newer version of Limbeck is ready. Your work stays as it is.';
 
 export function KeptLines(props: KeptLinesProps) {
+  const bench = useBench();
   const clashes = () => [...new Set(props.store.clashes().flatMap((clash) => clashWords(clash) ?? []))];
   return (
     <>
@@ -24,6 +27,7 @@ export function KeptLines(props: KeptLinesProps) {
       />
       <Notice message={waitingBuild() ? NEWER : null} action={{ words: 'Use it now', act: () => waitingBuild()?.() }} />
       <For each={clashes()}>{(words) => <Notice message={words} onDismiss={() => props.store.forgetClashes()} />}</For>
+      <Show when={bench.longRun()}>{(longRun) => <LongRunLine longRun={longRun()} />}</Show>
     </>
   );
 }

@@ -181,7 +181,11 @@ export function Page(props: PageProps) {
             )}
           </Show>
           <Notice message={notice()?.message ?? null} action={notice()?.action} onDismiss={() => setNotice(null)} />
-          <Show when={waitingBuild() || props.initialStore.refused() || props.initialStore.clashes().length > 0}>
+          <Show
+            when={
+              waitingBuild() || bench.longRun() || props.initialStore.refused() || props.initialStore.clashes().length
+            }
+          >
             <Suspense>
               <KeptLines store={props.initialStore} onSaveScenario={() => files.saveScenario()} />
             </Suspense>

@@ -24,6 +24,7 @@ import {
   type ScenarioPart,
   type UnitSystem,
 } from '../../sim/index.ts';
+import type { Progress } from '../workers/protocol.ts';
 import type { NoRun, RunClient, RunReply } from '../workers/run-client.ts';
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';
@@ -42,6 +43,10 @@ export interface Bench extends Omit<Playback, 'load'> {
   /** The run before the last change, to compare with; null where there was none. */
   readonly runBefore: Accessor<RunResult | null>;
   readonly running: Accessor<boolean>;
+  /** How far a run that takes long has come, or that the reader stopped it; null while there is none. */
+  readonly longRun: Accessor<Progress | 'stopped' | null>;
+  stopRun(): void;
+  runAgain(): void;
   /** What is wrong with the scenario as it stands; empty while it runs. */
   readonly problems: Accessor<readonly Problem[]>;
   /** Why the run shown is older than the scenario, in words; null while it is not. */
@@ -103,6 +108,8 @@ export interface BenchParts {
   lengthThatHolds(scenario: Scenario, signal: AbortSignal): Promise<EnoughLength | null>;
   readonly clock: Clock;
   readonly first: RunResult;
+  /** The scenario on the bench, where `first` is but a rough run of it. */
+  readonly awaited?: Scenario | undefined;
   readonly still: Still;
   readonly saved: Omit<SavedBench, 'still'>;
 }
@@ -115,12 +122,13 @@ const SAME_MOMENT_S = 0.5;
 
 export function createBench(parts: BenchParts): Bench {
   const { paper } = parts;
-  const history = createHistory<Desk>({ scenario: parts.first.scenario, still: parts.still });
+  const firstScenario = parts.awaited ?? parts.first.scenario;
+  const history = createHistory<Desk>({ scenario: firstScenario, still: parts.still });
   const desk = history.present;
   const [result, setResult] = createSignal(parts.first, { equals: false });
   const [runBefore, setRunBefore] = createSignal<RunResult | null>(null);
   let lastGesture: string | undefined;
-  const [asked, setAsked] = createSignal<Scenario>(parts.first.scenario);
+  const [asked, setAsked] = createSignal<Scenario>(firstScenario);
   const [answered, setAnswered] = createSignal<Scenario | null>(parts.first.scenario);
   const [noRun, setNoRun] = createSignal<NoRun | null>(null);
   const [selected, select] = createSignal<ScenarioPart | null>(null);
@@ -131,7 +139,7 @@ export function createBench(parts: BenchParts): Bench {
   const [theme, setTheme] = createSignal(parts.saved.theme);
   const [foldedCharts, setFoldedCharts] = createSignal(parts.saved.foldedCharts);
   const [keysOn, setKeysOn] = createSignal(parts.saved.keysOn);
-  const [loaded, setLoaded] = createSignal<Scenario>(parts.first.scenario);
+  const [loaded, setLoaded] = createSignal<Scenario>(firstScenario);
   const [hintsDismissed, setHintsDismissed] = createSignal(parts.saved.hintsDismissed);
 
   const scenario = createMemo(() => desk().scenario);
@@ -192,11 +200,21 @@ export function createBench(parts: BenchParts): Bench {
       lookForLength(reply.result);
     });
 
+  const [longRun, setLongRun] = createSignal<Progress | 'stopped' | null>(null);
+  let runs: AbortController | undefined;
+  /** Asks for a run, the only one that counts from now on. */
+  const ask = (wish: unknown): Promise<RunReply> => {
+    const mine = (runs = new AbortController());
+    const tell = (progress: Progress | null) => runs === mine && setLongRun(progress);
+    tell(null);
+    return parts.client.run(wish, tell, mine.signal).finally(() => tell(null));
+  };
+
   const rerun = () => {
     const wish = scenario();
     setAsked(() => wish);
     forgetLength(JSON.stringify(sizeQuestion(wish)));
-    void parts.client.run(wish).then((reply) => settle(wish, reply));
+    void ask(wish).then((reply) => settle(wish, reply));
   };
 
   const put = (next: Desk, gesture?: string) => {
@@ -224,8 +242,9 @@ export function createBench(parts: BenchParts): Bench {
   };
 
   const load = async (input: unknown, still = newStill()): Promise<string | null> => {
-    const reply = await parts.client.run(input);
+    const reply = await ask(input);
     if (reply.kind !== 'ran') {
+      setLongRun(null);
       const { whyNoRun } = await import('../workers/no-run.ts');
       return whyNoRun(reply, units());
     }
@@ -243,6 +262,7 @@ export function createBench(parts: BenchParts): Bench {
   };
 
   lookForLength(parts.first);
+  if (parts.awaited) untrack(rerun);
 
   const eventsByTime = createMemo(() => [...result().events].sort((a, b) => a.time_s - b.time_s));
   const nextEvent = createMemo(
@@ -272,6 +292,13 @@ export function createBench(parts: BenchParts): Bench {
     result,
     runBefore,
     running,
+    longRun,
+    stopRun: () => {
+      runs?.abort();
+      runs = undefined;
+      setLongRun('stopped');
+    },
+    runAgain: rerun,
     problems,
     staleBecause,
     stale: () => staleBecause() !== null,

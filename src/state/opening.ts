@@ -1,5 +1,5 @@
 /** What stands on the bench when the page opens: the work kept from last time, else a still that runs. */
-import type { RunResult } from '../../sim/index.ts';
+import type { RunResult, Scenario } from '../../sim/index.ts';
 import type { RunClient } from '../workers/run-client.ts';
 import { BENCH_KEY, benchShape, type ReadBench, type SavedBench } from './kept-bench.ts';
 import type { Kept } from './kept-shape.ts';
@@ -8,6 +8,8 @@ import { newStill, SHELF, stillOfWindow, stillShape, type KeptStill, type Still 
 
 export interface Opening {
   readonly result: RunResult;
+  /** The still kept, where its own run takes so long that a rough one stands in for it. */
+  readonly awaited?: Scenario | undefined;
   readonly still: Still;
   /** Whether the still is kept as it stands there. */
   readonly isKept: boolean;
@@ -82,12 +84,13 @@ export async function openBench(store: KeptStore, client: RunClient): Promise<Op
   if (still?.kind === 'unread') return openFresh(client, example, preferences, { kind: 'unread', value: still.value });
   const value = still?.kind === 'read' ? still.value.scenario : saved.scenario;
   if (value === undefined) return openFresh(client, example, preferences, null);
-  const reply = await client.run(value);
+  const reply = await client.run(value, undefined, undefined, true);
   if (reply.kind === 'ran')
     return {
       ok: true,
       opening: {
         result: reply.result,
+        awaited: reply.awaited,
         still:
           id !== undefined && still?.kind === 'read'
             ? { id, touched: still.value.touched, visit: still.value.visit }

@@ -2,6 +2,6 @@
 
 export const errorMessage = (error: unknown): string => (error instanceof Error ? error.message : String(error));
 
-export const givenUp = (): DOMException => new DOMException('The question was given up.', 'AbortError');
+export const givenUp = (): DOMException => new DOMException('', 'AbortError');
 
 export const wasGivenUp = (error: unknown): boolean => error instanceof DOMException && error.name === 'AbortError';

@@ -26,6 +26,8 @@ export function whyNoRun(reply: NoRun, units: UnitSystem): string {
       return wholeMessage(failureMessages(englishReader(units)).brokeOff(reply.failure));
     case 'failed':
       return `The model could not run it: ${reply.message}`;
+    case 'stopped':
+      return 'You stopped the run before it was done.';
     case 'superseded':
       return 'Another change came first, so it was not opened. Try again.';
   }

@@ -6,7 +6,7 @@
  */
 import { givenUp } from './errors.ts';
 import type { TaskAnswer, TaskArguments, TaskName } from './perform.ts';
-import type { WorkerReply, WorkerRequest } from './protocol.ts';
+import type { Progress, WorkerReply, WorkerRequest } from './protocol.ts';
 
 /** In the order in which jobs are taken. Only runs can be `urgent`: their worker knows nothing else. */
 const PRIORITIES = ['urgent', 'high', 'normal', 'low'] as const;
@@ -14,13 +14,15 @@ export type Priority = (typeof PRIORITIES)[number];
 
 export interface JobOptions {
   /** Gives up the job. */
-  readonly signal?: AbortSignal;
+  readonly signal?: AbortSignal | undefined;
   /** `normal` when not said. */
   readonly priority?: Priority;
   /** Keeps the answer, so that the same question is answered at once. */
   readonly remember?: boolean;
   /** Of the jobs of one channel only the latest counts: those before it that have not been begun are given up. */
   readonly channel?: string;
+  /** Told how far the job has come, where it takes long and can say so. */
+  readonly onProgress?: ((progress: Progress) => void) | undefined;
 }
 
 export type Lane = 'urgent' | 'background';
@@ -48,6 +50,7 @@ interface Job {
   readonly lane: Lane;
   readonly rank: number;
   readonly channel: string | undefined;
+  readonly onProgress: ((progress: Progress) => void) | undefined;
   tries: number;
   resolve(answer: unknown): void;
   reject(reason: unknown): void;
@@ -105,6 +108,7 @@ export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
 
   const onReply = (slot: Slot, reply: WorkerReply) => {
     const { job } = slot;
+    if (reply.progress) return job?.onProgress?.(reply.progress);
     crashes = 0;
     everAnswered = true;
     slot.job = null;
@@ -216,7 +220,7 @@ export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
     size: parts.size,
     ask: <K extends TaskName>(name: K, given: TaskArguments<K>, options: JobOptions = {}) =>
       new Promise<TaskAnswer<K>>((resolve, reject) => {
-        const { signal, priority = 'normal', remember = false, channel } = options;
+        const { signal, priority = 'normal', remember = false, channel, onProgress } = options;
         if (signal?.aborted === true) return reject(givenUp());
         const key = remember ? JSON.stringify([name, given]) : '';
         if (remember && known.has(key)) return resolve(known.get(key) as TaskAnswer<K>);
@@ -233,6 +237,7 @@ export function createWorkerPool(parts: WorkerPoolParts): WorkerPool {
           lane: priority === 'urgent' ? 'urgent' : 'background',
           rank: PRIORITIES.indexOf(priority),
           channel,
+          onProgress,
           tries: 0,
           resolve: (answer) =>
             settle(() => {

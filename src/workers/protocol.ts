@@ -6,5 +6,13 @@ export interface WorkerRequest {
   readonly given: TaskArguments<TaskName>;
 }
 
+/** How far a run that takes long has come, as a share, and how long all of it is likely to take, s. */
+export interface Progress {
+  readonly share: number;
+  readonly whole_s: number;
+}
+
 export type WorkerReply =
-  { readonly ok: true; readonly answer: unknown } | { readonly ok: false; readonly message: string };
+  | { readonly ok: true; readonly answer: unknown; readonly progress?: never }
+  | { readonly ok: false; readonly message: string; readonly progress?: never }
+  | { readonly progress: Progress };

@@ -1,6 +1,7 @@
 import { createRoot } from 'solid-js';
 import { describe, expect, test } from 'vitest';
 import { createBench, type Bench } from '../../../src/state/bench.ts';
+import type { Progress } from '../../../src/workers/protocol.ts';
 import type { RunClient, RunReply } from '../../../src/workers/run-client.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';
@@ -23,22 +24,29 @@ const paper = { onPaper: () => false, readyBefore: () => undefined, print: () =>
 
 /** A client whose answers the test gives, in the order of the questions. */
 function askedClient() {
-  const asked: { scenario: unknown; reply: (reply: RunReply) => void }[] = [];
+  const asked: {
+    scenario: unknown;
+    reply: (reply: RunReply) => void;
+    tell: ((progress: Progress) => void) | undefined;
+    signal: AbortSignal | undefined;
+  }[] = [];
   const client: RunClient = {
-    run: (scenario) => new Promise((reply) => asked.push({ scenario, reply })),
+    run: (scenario, tell, signal) => new Promise((reply) => asked.push({ scenario, reply, tell, signal })),
     openingExample: () => Promise.resolve(null),
     examples: () => Promise.resolve([]),
   };
   const answer = async (index: number, reply: RunReply) => {
     asked[index]?.reply(reply);
-    await Promise.resolve();
-    await Promise.resolve();
+    for (let turn = 0; turn < 6; turn++) await Promise.resolve();
   };
   const ran = (index: number, scenario: Scenario) => answer(index, { kind: 'ran', result: madeUpRun({ scenario }) });
   return { client, asked, answer, ran };
 }
 
-const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void) =>
+const onBench = (
+  check: (parts: { bench: Bench } & ReturnType<typeof askedClient>) => Promise<void> | void,
+  awaited?: Scenario,
+) =>
   createRoot(async (dispose) => {
     const asked = askedClient();
     const bench = createBench({
@@ -46,6 +54,7 @@ const onBench = (check: (parts: { bench: Bench } & ReturnType<typeof askedClient
       lengthThatHolds: () => Promise.resolve(null),
       clock: still,
       first: madeUpRun(),
+      awaited,
       still: onIt,
       saved,
       paper,
@@ -192,6 +201,45 @@ describe('another scenario', () => {
       expect(bench.scenario()).toBe(before);
       expect([bench.stale(), bench.canUndo()]).toEqual([false, false]);
     }));
+});
+
+describe('a run that takes long', () => {
+  test('says how far it has come, and only of the scenario as it stands', () =>
+    onBench(async ({ bench, asked, ran }) => {
+      bench.change('condenser.length_m', 3);
+      asked[0]?.tell?.({ share: 0.25, whole_s: 30 });
+      expect(bench.longRun()).toEqual({ share: 0.25, whole_s: 30 });
+      bench.change('condenser.length_m', 4);
+      expect(bench.longRun()).toBeNull();
+      asked[0]?.tell?.({ share: 0.5, whole_s: 20 });
+      expect(bench.longRun()).toBeNull();
+      asked[1]?.tell?.({ share: 0.1, whole_s: 40 });
+      await ran(1, bench.scenario());
+      expect([bench.longRun(), bench.running(), bench.stale()]).toEqual([null, false, false]);
+    }));
+
+  test('is stopped, and worked out after all when asked again', () =>
+    onBench(async ({ bench, asked, answer, ran }) => {
+      bench.change('condenser.length_m', 3);
+      asked[0]?.tell?.({ share: 0.25, whole_s: 30 });
+      bench.stopRun();
+      expect(asked[0]?.signal?.aborted).toBe(true);
+      await answer(0, { kind: 'stopped' });
+      expect([bench.longRun(), bench.running(), bench.stale()]).toEqual(['stopped', false, true]);
+      bench.runAgain();
+      await ran(1, bench.scenario());
+      expect([bench.longRun(), bench.stale(), bench.result().scenario.condenser.length_m]).toEqual([null, false, 3]);
+    }));
+
+  test('is asked for once the page stands on a rough run of the same still, which is the one that is kept', () => {
+    const awaited = scenarioWith({ condenser: { length_m: 7 } });
+    return onBench(async ({ bench, asked, ran }) => {
+      expect(asked.map(({ scenario }) => scenario)).toEqual([awaited]);
+      expect([bench.running(), bench.canUndo(), bench.scenario()]).toEqual([true, false, awaited]);
+      await ran(0, awaited);
+      expect([bench.running(), bench.result().scenario]).toEqual([false, awaited]);
+    }, awaited);
+  });
 });
 
 test('the events before and after the time mark are the ones to jump to', () =>

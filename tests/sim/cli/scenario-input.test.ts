@@ -8,7 +8,8 @@ import { fetchUnitsFor, scenarioFrom } from '../../../sim/cli/read-input.ts';
 import { schemaCommand } from '../../../sim/cli/scenario-commands.ts';
 import { cell, toJson, toTable } from '../../../sim/cli/print.ts';
 import { ownFolder } from './asking.ts';
-import { counted } from '../../../sim/cli/progress.ts';
+import { readScenario, simulate } from '../../../sim/index.ts';
+import { counted, runTold } from '../../../sim/cli/progress.ts';
 
 const { written } = ownFolder();
 
@@ -234,6 +235,33 @@ describe('a count of what is done', () => {
   it('is told to no file and no pipe', () => {
     expect(counted(2, 'runs', (index) => index, onto(false))).toEqual([0, 1]);
     expect(counted(1, 'runs', (index) => index, { write: (text: string) => written.push(text) })).toEqual([0]);
+    expect(written).toEqual([]);
+  });
+});
+
+describe('a run that takes long', () => {
+  const scenarioOf = (advanced: object) => {
+    const read = readScenario({ run: { duration_s: 60_000, stopAtDistillate_kg: 0.1 }, advanced });
+    if (!read.ok) throw new Error(JSON.stringify(read.problems));
+    return read.scenario;
+  };
+  const costly = scenarioOf({ step_s: 0.1, recordEvery_s: 600, segments: 5, bedLayers: 1, tubLayers: 1 });
+  const quick = scenarioOf({ step_s: 10 });
+
+  it('says how long and how far to whoever watches a terminal, and is the same run', () => {
+    const written: string[] = [];
+    const told = runTold(costly, { isTTY: true, write: (text: string) => written.push(text) });
+    expect(written[0]).toBe('\r\u001B[Ka run of about 4\u202fs: 0 % done');
+    expect(written[1]).toBe('\r\u001B[Ka run of about 4\u202fs: 2 % done');
+    expect(written.at(-1)).toBe('\r\u001B[K');
+    expect(told.summary).toEqual(simulate(costly).summary);
+  });
+
+  it('is told to no file, and a quick one to nobody', () => {
+    const written: string[] = [];
+    const write = (text: string) => written.push(text);
+    runTold(costly, { write });
+    runTold(quick, { isTTY: true, write });
     expect(written).toEqual([]);
   });
 });
