@@ -10,10 +10,8 @@ export interface VisitStripProps {
   readonly tell: (told: Told | null) => void;
 }
 
-const CAME: Readonly<Record<Visit['from'], string>> = {
-  link: 'This still came from a link. Yours is as you left it.',
-  file: 'This still came from a file. Yours is as you left it.',
-};
+const came = ({ from, isOwn }: Visit): string =>
+  `This still came from a ${from}.${isOwn ? ' Yours is as you left it.' : ''}`;
 
 export function VisitStrip(props: VisitStripProps) {
   /** What was pressed goes away. */
@@ -29,12 +27,12 @@ export function VisitStrip(props: VisitStripProps) {
   };
   return (
     <div class="notice">
-      <p role="status">{CAME[props.visit.from]}</p>
+      <p role="status">{came(props.visit)}</p>
       <button type="button" onClick={() => void keep()}>
         Keep as mine
       </button>
       <button type="button" onClick={() => void goHome()}>
-        Back to my still
+        {props.visit.isOwn ? 'Back to my still' : 'Back to the one before'}
       </button>
     </div>
   );

@@ -8,8 +8,8 @@ import type { Told } from './told.ts';
 
 /** A visitor that follows another stands beside the same still. */
 const visitor = (bench: Bench, from: Visit['from']) => {
-  const { id, visit } = bench.desk().still;
-  return newStill(false, { from, home: visit?.home ?? id });
+  const { id, touched, visit } = bench.desk().still;
+  return newStill(false, { from, home: visit?.home ?? id, isOwn: visit?.isOwn ?? touched });
 };
 
 const NOT_OPENED = 'was not opened, and your work is as it was.';

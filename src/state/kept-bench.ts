@@ -100,11 +100,12 @@ export function keepBench(bench: KeptBench, store: KeptStore, opened: Desk | nul
   };
   createEffect<Desk | null>((before) => {
     const [view, desk] = [bench.snapshot(), bench.desk()];
-    noteStillOfWindow(desk.still.id);
+    if (before !== desk) noteStillOfWindow(desk.still.id);
     if (!before && (opened || !desk.still.touched)) return desk;
     store.keep(BENCH_KEY, benchShape, view);
     if (before && !known.has(before.still.id)) write(before);
-    if (JSON.stringify(known.get(desk.still.id)) !== JSON.stringify(desk)) write(desk);
+    // A playing run changes the view at every frame, and what stands there seldom.
+    if (before !== desk && JSON.stringify(known.get(desk.still.id)) !== JSON.stringify(desk)) write(desk);
     return desk;
   }, null);
   return known;

@@ -3,10 +3,12 @@ import { isObject, type Scenario } from '../../sim/index.ts';
 import type { Shape } from './kept-shape.ts';
 import { newId } from './new-id.ts';
 
-/** How a still of somebody else came, and the own one beside which it stands. */
+/** How a still of somebody else came, and the one beside which it stands. */
 export interface Visit {
   readonly from: 'link' | 'file';
   readonly home: string;
+  /** Whether that one is the reader's own, and not an example that was only looked at. */
+  readonly isOwn: boolean;
 }
 
 export interface Still {
@@ -40,7 +42,7 @@ const time = (value: unknown): number | null => (typeof value === 'number' ? val
 
 const readVisit = (value: unknown): Visit | null =>
   isObject(value) && typeof value['home'] === 'string'
-    ? { from: value['from'] === 'file' ? 'file' : 'link', home: value['home'] }
+    ? { from: value['from'] === 'file' ? 'file' : 'link', home: value['home'], isOwn: value['isOwn'] !== false }
     : null;
 
 /** What is kept of a still that two windows change at once is fetched with what writes: `shelf-both.ts`. */

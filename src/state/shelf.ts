@@ -121,6 +121,8 @@ export function createShelf({ bench, opened, store, known, tell, now }: ShelfPar
   const [unread, setUnread] = createSignal<ReadonlyMap<string, unknown>>(new Map());
   /** As what the reader chose to open something; undo brings stills back that nobody chose to have so. */
   const chosen = new WeakSet<Still>();
+  /** What another window has made, and makes versions of. */
+  const adopted = new WeakSet<Desk>();
   /** Stills whose last change is in no version yet. */
   const unversioned = new Set<string>();
 
@@ -130,7 +132,10 @@ export function createShelf({ bench, opened, store, known, tell, now }: ShelfPar
   const note = (key: string, kept: Kept<KeptStill>) => {
     const id = key.slice(SHELF.length);
     setStills((all) => (kept.kind === 'read' ? new Map([...all, [id, kept.value]]) : without(all, id)));
-    setUnread((all) => (kept.kind === 'unread' ? new Map([...all, [key, kept.value]]) : without(all, key)));
+    setUnread((all) => {
+      if (kept.kind === 'unread') return new Map([...all, [key, kept.value]]);
+      return all.has(key) ? without(all, key) : all;
+    });
   };
   const keep = (id: string, still: KeptStill) => {
     store.keep(SHELF + id, stillShape, still);
@@ -178,7 +183,10 @@ export function createShelf({ bench, opened, store, known, tell, now }: ShelfPar
     const next = scenario
       ? { scenario, still: { id, touched: kept.touched, visit: kept.visit } }
       : { scenario: desk.scenario, still: newStill(true) };
-    if (scenario) known.set(id, next);
+    if (scenario) {
+      known.set(id, next);
+      adopted.add(next);
+    }
     bench.put(next, ELSEWHERE);
   };
 
@@ -222,20 +230,19 @@ export function createShelf({ bench, opened, store, known, tell, now }: ShelfPar
 
   const changed = (desk: Desk, before: Desk) => {
     const { id, touched, visit } = desk.still;
-    const there = stills().get(id);
-    if (before.still.id !== id) {
-      if (unversioned.has(before.still.id)) makeVersion(before.still.id, before.scenario);
-      if (!chosen.delete(desk.still) && there && !isAsOn(desk, there)) {
-        // Undo brought a still back that has been changed since, by another window or on the shelf.
-        adopt(id, there);
-        return keep(id, there);
-      }
-    } else if (!before.still.touched && touched) makeVersion(id, before.scenario);
-    if (!there || !isAsOn(desk, there))
-      note(SHELF + id, {
-        kind: 'read',
-        value: { scenario: desk.scenario, touched, visit, changed_ms: now(), deleted_ms: null, split: null },
-      });
+    const isOther = before.still.id !== id;
+    if (isOther && unversioned.has(before.still.id)) makeVersion(before.still.id, before.scenario);
+    if (adopted.delete(desk)) return;
+    const there = isOther ? stills().get(id) : undefined;
+    if (there && !chosen.delete(desk.still) && !isAsOn(desk, there)) {
+      // Undo brought a still back that has been changed since, by another window or on the shelf.
+      adopt(id, there);
+      return keep(id, there);
+    }
+    if (there && isAsOn(desk, there)) return;
+    if (!isOther && !before.still.touched && touched) makeVersion(id, before.scenario);
+    const value = { scenario: desk.scenario, touched, visit, changed_ms: now(), deleted_ms: null, split: null };
+    note(SHELF + id, { kind: 'read', value });
     if (before.scenario !== desk.scenario && touched) unversioned.add(id);
     afterPause();
   };

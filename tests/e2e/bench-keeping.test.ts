@@ -168,7 +168,7 @@ describe('work on the bench', () => {
     await press(page, 'Files', 'My stills');
     await page
       .getByRole('list', { name: 'Can’t be read by this version' })
-      .getByText('A still without a name')
+      .getByText('A still without a name', { exact: true })
       .waitFor();
   });
 

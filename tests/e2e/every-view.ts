@@ -1,7 +1,7 @@
 /** A walk through every place, menu, setting and dialog of the page, for what must hold in all of them. */
 import type { Locator, Page } from 'playwright-core';
 import { goTo } from './answers-page.ts';
-import { enter, fullRun, onBench, press } from './bench-page.ts';
+import { enter, fullRun, onBench, openFile, press } from './bench-page.ts';
 
 /** Looks at the page as it stands, under the name of what is to be seen. */
 export type Look = (view: string) => Promise<void>;
@@ -87,6 +87,27 @@ async function walkDialogs(page: Page, look: Look): Promise<void> {
     await look(`the dialog “${title}”`);
     await closeDialog(dialog);
   }
+  await walkShelf(page, look);
+}
+
+/** The reader's own stills with their versions, one of them deleted, and a still that came by a file. */
+async function walkShelf(page: Page, look: Look): Promise<void> {
+  await openFile(page, 'class.json', JSON.stringify({ name: 'The long coil of the summer class at Tern Hollow' }));
+  await page.getByRole('button', { name: 'Keep as mine' }).waitFor();
+  await look('a still that came by a file');
+  await page.getByRole('button', { name: 'Keep as mine' }).click();
+  await press(page, 'Files', 'My stills');
+  const dialog = page.getByRole('dialog', { name: 'My stills' });
+  await dialog.getByRole('button', { name: /^Copy / }).click();
+  await dialog
+    .getByRole('button', { name: /^Delete / })
+    .first()
+    .click();
+  for (const versions of await dialog.getByRole('button', { name: /^Versions of / }).all()) await versions.click();
+  await dialog.getByText(/^Deleted/).click();
+  await dialog.locator('.shelf-versions').first().waitFor();
+  await look('the dialog “My stills”');
+  await closeDialog(dialog);
 }
 
 async function walkAnswers(page: Page, look: Look): Promise<void> {

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { exampleScenario } from '../../sim/index.ts';
 import { shareHash } from '../../src/state/share-link.ts';
-import { downloaded, enter, onBench, openBench, openFile, press, typedValue } from './bench-page.ts';
+import { axeFaults, downloaded, enter, onBench, openBench, openFile, press, typedValue } from './bench-page.ts';
 import { openPage } from './open-page.ts';
 
 const sheetOf = (page: Page) => page.getByRole('dialog', { name: 'My stills' });
@@ -95,6 +95,26 @@ describe('my stills', () => {
   });
 });
 
+test.each(['light', 'dark'] as const)(
+  'have no accessibility fault that axe can find on a %s ground',
+  async (colorScheme) => {
+    const { page } = await openBench({ colorScheme, bypassCSP: true });
+    await enter(typedValue(page, 'Coil'), '2.35 m');
+    await openFile(page, 'class.json', JSON.stringify({ name: 'Of the class' }));
+    await page.getByText('This still came from a file.').waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+    await press(page, 'Files', 'My stills');
+    await pressKeyOn(page, 'Copy Gentle lavender');
+    await pressKeyOn(page, 'Delete Gentle lavender (2)');
+    await pressKeyOn(page, 'Versions of Gentle lavender');
+    await sheetOf(page)
+      .getByText(/^Deleted/)
+      .click();
+    await sheetOf(page).locator('.shelf-versions').waitFor();
+    expect(await axeFaults(page)).toEqual([]);
+  },
+);
+
 describe('a still of somebody else', () => {
   const glass = exampleScenario('class-glass');
 
@@ -128,6 +148,9 @@ describe('a still of somebody else', () => {
   test('is one’s own once it is kept, and a visitor again by undo', async () => {
     const { page } = await openPage(await shareHash(glass));
     const keep = page.getByRole('button', { name: 'Keep as mine' });
+    // Nothing of the reader's own stands on this bench yet.
+    expect(await page.getByText('This still came from a link.').textContent()).not.toContain('Yours');
+    expect(await page.getByRole('button', { name: 'Back to the one before' }).count()).toBe(1);
     await keep.press('Enter');
     await expect.poll(() => keep.count()).toBe(0);
     await page.keyboard.press('m');

@@ -99,7 +99,7 @@ describe('a bench', () => {
     const example = { scenario: scenario('example'), still };
     const visitor = {
       scenario: scenario('visitor'),
-      still: { id: 'b', touched: false, visit: { from: 'link', home: 'a' } as const },
+      still: { id: 'b', touched: false, visit: { from: 'link', home: 'a', isOwn: false } as const },
     };
     expect((await keptOf([example, visitor], null)).map(([key]) => key)).toEqual(['bench', 'shelf/a', 'shelf/b']);
     const again = { ...example };

@@ -224,7 +224,7 @@ const versionsOf = async (shelf: Shelf, id: string): Promise<readonly Version[]>
 describe('a visitor', () => {
   const visitOf = ({ bench }: Window, from: 'link' | 'file' = 'link') => {
     const { id, visit } = bench.desk().still;
-    return newStill(false, { from, home: visit?.home ?? id });
+    return newStill(false, { from, home: visit?.home ?? id, isOwn: true });
   };
 
   test('leaves the own still as it was, is there after a reload with what was changed, and goes when asked', async () => {
@@ -339,7 +339,7 @@ test('what is long deleted or was only looked at is cleared away, what somebody 
     still('looked at', { touched: false, changed_ms: long }),
     still('looked at lately', { touched: false, changed_ms: short }),
     still('home', { touched: false, changed_ms: long }),
-    still('visitor', { visit: { from: 'link', home: 'home' }, changed_ms: long }),
+    still('visitor', { visit: { from: 'link', home: 'home', isOwn: false }, changed_ms: long }),
     still('on the bench', { touched: false, changed_ms: long }),
   ];
   expect(outlived(all, 'on the bench', now_ms).map(({ id }) => id)).toEqual(['long deleted', 'looked at']);
