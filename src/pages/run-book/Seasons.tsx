@@ -31,6 +31,11 @@ export function Seasons(props: { readonly logs: readonly LoggedRun[]; readonly u
             {({ plant, seasons }) => (
               <table class="season-plant">
                 <caption>{plant}</caption>
+                <colgroup>
+                  <col class="season-year" />
+                  <col />
+                  <col class="season-all" />
+                </colgroup>
                 <thead class="visually-hidden">
                   <tr>
                     <th scope="col">Year</th>
@@ -45,10 +50,12 @@ export function Seasons(props: { readonly logs: readonly LoggedRun[]; readonly u
                         <th scope="row">{year}</th>
                         <td class="season-bar">
                           <span class="season-mean" style={{ width: share(mean_mL_kg) }} />
-                          <span
-                            class="season-span"
-                            style={{ left: share(least_mL_kg), width: share(most_mL_kg - least_mL_kg) }}
-                          />
+                          <Show when={runs > 1}>
+                            <span
+                              class="season-span"
+                              style={{ left: share(least_mL_kg), width: share(most_mL_kg - least_mL_kg) }}
+                            />
+                          </Show>
                           <span class="season-number">{number(mean_mL_kg)}</span>
                         </td>
                         <td class="season-runs">
