@@ -27,7 +27,7 @@ function Stills(props: { readonly shelf: Shelf; readonly onBench: string; readon
   const [sought, setSought] = createSignal('');
   const [said, setSaid] = createSignal('');
   const [deleted, setDeleted] = createSignal<ShelfStill | null>(null);
-  let list: HTMLElement | undefined;
+  let list: HTMLDivElement | undefined;
 
   // Where the storage does not answer the page says so.
   onMount(() => void props.shelf.lookAside().catch(() => undefined));

@@ -114,6 +114,8 @@ export interface BenchParts {
   readonly saved: Omit<SavedBench, 'still'>;
 }
 
+const KEPT_PLACES_OF_A_RUN = 50;
+
 /** How long nothing must have changed before a longer search begins. */
 const QUIET_BEFORE_SEARCH_MS = 500;
 
@@ -272,9 +274,15 @@ export function createBench(parts: BenchParts): Bench {
     () => eventsByTime().findLast(({ time_s }) => time_s < playback.time_s() - SAME_MOMENT_S) ?? null,
   );
 
+  /** Of a mark that moves by itself some places are enough: each one kept is a write to the device. */
+  const keptTime_s = createMemo(() => {
+    const step_s = end_s() / KEPT_PLACES_OF_A_RUN;
+    const time_s = playback.time_s();
+    return playback.playing() && step_s > 0 ? Math.floor(time_s / step_s) * step_s : time_s;
+  });
   const snapshot = createMemo<SavedBench>(() => ({
     still: desk().still.id,
-    time_s: playback.time_s(),
+    time_s: keptTime_s(),
     speed: playback.speed(),
     units: units(),
     currency: currency(),

@@ -263,6 +263,37 @@ test('the events before and after the time mark are the ones to jump to', () =>
     dispose();
   }));
 
+test('a mark that moves by itself is kept at some of its places, and where it comes to rest', () =>
+  createRoot((dispose) => {
+    let now_ms = 0;
+    let next = () => {};
+    const clock = {
+      now: () => now_ms,
+      nextFrame: (paint: () => void) => {
+        next = paint;
+        return 1;
+      },
+      cancelFrame: () => undefined,
+    };
+    const { client } = askedClient();
+    const lengthThatHolds = () => Promise.resolve(null);
+    const bench = createBench({ client, lengthThatHolds, clock, first: madeUpRun(), still: onIt, saved, paper });
+    bench.setTime(0);
+    bench.play();
+    const kept = new Set<number>();
+    const frames = 300;
+    for (let frame = 0; frame < frames; frame++) {
+      now_ms += 16;
+      next();
+      kept.add(bench.snapshot().time_s);
+    }
+    expect(bench.time_s()).toBeGreaterThan(200);
+    expect(kept.size).toBeLessThan(frames / 10);
+    bench.pause();
+    expect(bench.snapshot().time_s).toBe(bench.time_s());
+    dispose();
+  }));
+
 test('what is kept between visits is the whole bench', () =>
   onBench(({ bench }) => {
     bench.setUnits('us');
