@@ -16,22 +16,22 @@ export function Axes(props: AxesProps) {
 
   return (
     <svg class="chart-axes" width={layout().width} height={layout().height} aria-hidden="true">
-      <For each={props.prepared.ticks}>
+      <Index each={props.prepared.ticks}>
         {(tick) => (
           <>
             <line
               class="chart-grid"
-              x1={across(tick.at)}
-              x2={across(tick.at)}
+              x1={across(tick().at)}
+              x2={across(tick().at)}
               y1={layout().lanes[0]?.top ?? 0}
               y2={layout().axisTop}
             />
-            <text class="chart-tick" x={across(tick.at)} y={layout().axisTop + layout().line} text-anchor="middle">
-              {tick.words}
+            <text class="chart-tick" x={across(tick().at)} y={layout().axisTop + layout().line} text-anchor="middle">
+              {tick().words}
             </text>
           </>
         )}
-      </For>
+      </Index>
       <Index each={props.prepared.lanes}>
         {(lane, index) => (
           <>
