@@ -66,12 +66,8 @@ const inflated = (bytes: Uint8Array<ArrayBuffer>): Promise<Uint8Array<ArrayBuffe
 const jsonOf = (bytes: Uint8Array<ArrayBuffer>): unknown =>
   JSON.parse(new TextDecoder('utf-8', { fatal: true }).decode(bytes)) as unknown;
 
-/** JSON as letters that an address takes as they are. */
-export const packJson = async (json: unknown): Promise<string> =>
-  toBase64Url(await deflated(utf8(JSON.stringify(json))));
-
-/** Rejects where a letter is missing or has changed. */
-export const unpackJson = async (text: string): Promise<unknown> => jsonOf(await inflated(fromBase64Url(text)));
+/** As links were packed before they had a check value. */
+const unpackJson = async (text: string): Promise<unknown> => jsonOf(await inflated(fromBase64Url(text)));
 
 const CHECK_BYTES = 4;
 
@@ -93,6 +89,17 @@ function unchecked(start: string, text: string): Uint8Array<ArrayBuffer> {
     throw new RangeError('the check value does not fit');
   return bytes;
 }
+
+/** What stands before the letters of a link of another kind that has a check value; no letter of an older one is a dot. */
+const CHECKED = '2.';
+
+/** JSON as letters that an address takes as they are, with a check value in front. */
+export const packJson = async (json: unknown): Promise<string> =>
+  checked(CHECKED, await deflated(utf8(JSON.stringify(json))));
+
+/** Rejects where a letter is missing or has changed; links of before the check value open as they did. */
+export const unpackLetters = async (text: string): Promise<unknown> =>
+  text.startsWith(CHECKED) ? jsonOf(await inflated(unchecked(CHECKED, text.slice(CHECKED.length)))) : unpackJson(text);
 
 async function jsonIn(start: string, text: string): Promise<unknown> {
   if (start === STARTS.plain) return jsonOf(unchecked(start, text));

@@ -51,6 +51,23 @@ test('a link with a letter missing opens nothing, and says so', async () => {
   expect(await readOwnAddress('')).toBeNull();
 });
 
+test('every letter of a link that has changed is noticed', async () => {
+  const letters = lettersOf(await ownAddress(lesson));
+  const ALPHABET = 'ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-_';
+  for (let at = 0; at < letters.length; at++) {
+    const other = ALPHABET[(ALPHABET.indexOf(letters[at] as string) + 7) % ALPHABET.length] as string;
+    expect(await readOwnAddress(letters.slice(0, at) + other + letters.slice(at + 1)), `letter ${at}`).toBeNull();
+  }
+});
+
+test('a link of before the check value still opens', async () => {
+  const packed = new Blob([JSON.stringify(fileOf(DRAFT, scenario))])
+    .stream()
+    .pipeThrough(new CompressionStream('deflate-raw'));
+  const letters = Buffer.from(await new Response(packed).arrayBuffer()).toString('base64url');
+  expect(await readOwnAddress(letters)).toEqual({ ok: true, lesson });
+});
+
 test('a lesson is taken back into the form as it was', () => {
   const draft = draftOf(lesson);
   const read = readOwnLesson(fileOf(draft, null));

@@ -6,7 +6,7 @@ import {
   type OwnLesson,
   type ReadOwnLesson,
 } from '../../../../sim/index.ts';
-import { packJson, stillDifference, stillFromDifference, unpackJson } from '../../../state/share-link.ts';
+import { packJson, stillDifference, stillFromDifference, unpackLetters } from '../../../state/share-link.ts';
 
 /** What stands before the letters in the address of the place. */
 export const OWN_ADDRESS = 'own/';
@@ -19,7 +19,7 @@ export async function ownAddress(lesson: OwnLesson): Promise<string> {
 /** What the letters hold; `null` where they are not whole. */
 export async function readOwnAddress(letters: string): Promise<ReadOwnLesson | null> {
   try {
-    const json = await unpackJson(letters);
+    const json = await unpackLetters(letters);
     if (!isObject(json) || !isObject(json['still'])) return readOwnLesson(json);
     const { differs } = json['still'];
     return readOwnLesson(
