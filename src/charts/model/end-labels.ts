@@ -2,6 +2,7 @@
 import type { Measure } from './measure.ts';
 import type { Ink } from './palette.ts';
 import { lastValue, pixelOf, type PreparedChart, type PreparedLane } from './prepare.ts';
+import { hasNames } from './layout.ts';
 import { spreadLabels } from './spread-labels.ts';
 import { stackTops } from './stack.ts';
 
@@ -26,6 +27,7 @@ export const endLabels = (prepared: PreparedChart): readonly EndLabel[] =>
     const wanted = wantedLabels(prepared, lane);
     const box = prepared.layout.lanes[index];
     if (!box) return [];
+    if (!hasNames(prepared.layout)) return wanted.map(({ rank: _, ...label }) => ({ ...label, y: null }));
     const slack = prepared.layout.line / 2;
     const places = spreadLabels(
       wanted.map(({ wantedY, rank }) => ({ at: wantedY, size: prepared.layout.line, rank })),

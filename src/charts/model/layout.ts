@@ -11,11 +11,24 @@ const WIDE_FROM = 620;
 
 export const isWide = (width: number, textScale = 1): boolean => width >= WIDE_FROM * textScale;
 
-/** Space for axis numbers on the left and for names, the longest of a constituent included, and values on the right. */
-export const gutters = (width: number, textScale = 1): Gutters =>
-  isWide(width, textScale)
-    ? { left: Math.round(52 * textScale), right: Math.round(168 * textScale) }
-    : { left: Math.round(44 * textScale), right: Math.round(108 * textScale) };
+/** Least share of the width that lines are drawn in. */
+const LEAST_PLOT = 0.4;
+
+/**
+ * Space for axis numbers on the left and for names, the longest of a constituent included, and values on the right. Where
+ * they would leave no room for the lines, as with large text on a phone, the names stand in the table alone.
+ */
+export function gutters(width: number, textScale = 1): Gutters {
+  const scaled = (left: number, right: number) => ({
+    left: Math.round(left * textScale),
+    right: Math.round(right * textScale),
+  });
+  if (isWide(width, textScale)) return scaled(52, 168);
+  return scaled(44, width * (1 - LEAST_PLOT) < 152 * textScale ? 12 : 108);
+}
+
+/** Whether names stand beside the lines. */
+export const hasNames = ({ width, right, line }: ChartLayout): boolean => width - right > 2 * line;
 
 /** The same where every pixel counts: names without values. */
 export const closeGutters = (textScale = 1): Gutters => ({

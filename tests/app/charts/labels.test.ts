@@ -1,12 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { gutters, hasNames, layOut } from '../../../src/charts/model/layout.ts';
 import { placeFlags } from '../../../src/charts/model/place-flags.ts';
 import { spreadLabels } from '../../../src/charts/model/spread-labels.ts';
 
 const size = 16;
 const at = (...places: number[]) => places.map((place) => ({ at: place, size }));
 
+const laidOut = (width: number, textScale: number) =>
+  layOut({ width, gutters: gutters(width, textScale), textScale, parts: [1], partHeight: 100 });
+
 describe('names at the ends of lines', () => {
+  it('give way where large text on a phone would leave the lines no room', () => {
+    for (const [width, textScale] of [
+      [288, 1],
+      [358, 1],
+      [700, 2],
+      [1200, 1],
+    ] as const)
+      expect(hasNames(laidOut(width, textScale))).toBe(true);
+    for (const [width, textScale] of [
+      [328, 2],
+      [358, 1.5],
+      [288, 1.5],
+    ] as const) {
+      expect(hasNames(laidOut(width, textScale))).toBe(false);
+      expect(laidOut(width, textScale).plotWidth).toBeGreaterThan(0.6 * width);
+    }
+  });
+
   it('stay where they belong when they do not touch', () => {
     expect(spreadLabels(at(20, 60, 110), 0, 200)).toEqual([20, 60, 110]);
   });
