@@ -49,9 +49,9 @@ export const tellingMoment = ({ summary }: RunResult): number => {
   return Math.min(first + 60, summary.end_s);
 };
 
-/** The still that was on this window's bench, else the one that was changed last. */
+/** The still that was on this window's bench, else the one that was changed last; what an older build kept is newer. */
 async function readStill(store: KeptStore, bench: ReadBench): Promise<readonly [id: string, Kept<KeptStill>] | null> {
-  for (const id of [stillOfWindow(), bench.still])
+  for (const id of bench.still === null ? [] : [stillOfWindow(), bench.still])
     if (id !== null) {
       const kept = await store.read(SHELF + id, stillShape);
       if (kept.kind !== 'nothing') return [id, kept];

@@ -62,6 +62,10 @@ const GONE = 'It is no longer kept on this device.';
 const VERSIONS = 'shelf-version/';
 const ASIDE = 'aside/';
 
+/** A bench that an older build put aside: its still is kept on the shelf. */
+const isViewAlone = (key: string, value: unknown): boolean =>
+  key.startsWith(`${ASIDE}bench/`) && isObject(value) && !('scenario' in value);
+
 const idOfVersion = (key: string): string => key.slice(VERSIONS.length).replace(/\/[^/]*$/u, '');
 
 export const versionShape: Shape<Omit<Version, 'key'>> = {
@@ -275,7 +279,8 @@ export function createShelf({ bench, opened, store, known, tell, now }: ShelfPar
     unread: () => [...unread()].map(([key, value]) => ({ key, value })),
     lookAside: async () => {
       for (const [key, kept] of await store.readAll(ASIDE, anyShape))
-        if (kept.kind === 'read') setUnread((before) => new Map([...before, [key, kept.value.value]]));
+        if (kept.kind === 'read' && !isViewAlone(key, kept.value.value))
+          setUnread((before) => new Map([...before, [key, kept.value.value]]));
     },
     versionsOf,
     leave: makeVersionOfBench,

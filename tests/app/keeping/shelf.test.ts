@@ -293,6 +293,34 @@ test('what this build cannot read is left as it is and shown, on the shelf and p
   );
 });
 
+test('what an older build keeps after this one comes before what this window showed', async () => {
+  const shown = new Map<string, string>();
+  vi.stubGlobal('sessionStorage', {
+    getItem: (key: string) => shown.get(key) ?? null,
+    setItem: (key: string, value: string) => shown.set(key, value),
+  });
+  const { open, entries } = device(chance(14), joins);
+  const page = await openPage(open());
+  page.bench.change('name', 'Of this build');
+  await settled();
+  page.close();
+  const again = await openPage(open());
+  expect(again.bench.scenario().name).toBe('Of this build');
+  again.close();
+  const view = entries.get('bench');
+  if (view) entries.set('aside/bench/1', view);
+  entries.set('bench', { version: 1, changed_ms: 2, value: { scenario: { name: 'Of an older build' } } });
+  const last = await openPage(open());
+  vi.unstubAllGlobals();
+  expect(last.bench.scenario().name).toBe('Of an older build');
+  await settled();
+  expect(namesOn(last).sort()).toEqual(['Of an older build', 'Of this build']);
+  const looking = last.shelf.lookAside();
+  await settled();
+  await looking;
+  expect(last.shelf.unread()).toEqual([]);
+});
+
 describe('versions', () => {
   const version = (made_ms: number, name: string): Version => ({ key: String(made_ms), made_ms, scenario: { name } });
   const left = (names: string) => {
