@@ -7,6 +7,7 @@ import {
   NO_PRICES,
   priceListCsv,
   priceListMessages,
+  quantities,
   readPriceList,
   tubes,
   type OwnPrice,
@@ -85,6 +86,12 @@ export function PriceDialog(props: PriceDialogProps) {
       ...problems.map((each) => messages().problem(each)),
     ]);
   };
+  /** What a metre of a tube costs by its weight. */
+  const byWeight = (id: string): string | null => {
+    const tube = tubes.find((row) => row.id === id);
+    const perKilogram = tube && (prices().metals[tube.material] ?? DEFAULT_METAL_PRICES[tube.material]);
+    return perKilogram === undefined ? null : quantities(props.reader).cost(perKilogram * tube.massPerLength_kg_m);
+  };
   const nameOf = (id: string) => tubes.find((tube) => tube.id === id)?.name ?? id;
 
   return (
@@ -129,16 +136,18 @@ export function PriceDialog(props: PriceDialogProps) {
             <div class="prices-fields">
               <QuantityField
                 label={own()?.soldBy === 'piece' ? 'Price of a piece' : 'Price'}
-                value={own()?.price ?? 0}
+                value={own()?.price ?? null}
                 unit={own()?.soldBy === 'piece' ? '1' : '1/m'}
                 system={props.reader.units}
                 currency={props.reader.currency ?? null}
-                min={0}
+                min={0.01}
                 max={MOST_PRICE}
-                onCommit={(value) =>
-                  keepTube(id(), value === 0 ? undefined : { ...(own() ?? { soldBy: 'metre' as const }), price: value })
-                }
+                onClear={() => keepTube(id(), undefined)}
+                onCommit={(value) => keepTube(id(), { ...(own() ?? { soldBy: 'metre' as const }), price: value })}
               />
+              <Show when={own() ? null : byWeight(id())}>
+                {(price) => <p class="answer-quiet">Left open, its weight of metal counts: {price()} for a metre.</p>}
+              </Show>
               <Show when={own()}>
                 {(price) => (
                   <>
