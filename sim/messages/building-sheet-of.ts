@@ -85,7 +85,7 @@ export function buildingSheetOf(
       section(headings.assumed, words.assumed(measures)),
       section(
         headings.doubts,
-        [],
+        [sizing.typically(size), sizing.decides(size)].filter((sentence) => sentence !== null),
         uncertainties(scenario).map(({ id, unit, low, high }) => ({
           name: runLengthMessages(reader).uncertain(id),
           value:

@@ -37,6 +37,8 @@ export function toldPlan(
   const [weakest] = loads;
   const tube = [
     wholeMessage(sizing.size(size, sizedFor)),
+    sizing.typically(size),
+    sizing.decides(size),
     sizing.coil(size, sizedFor, tubeCost(size, prices, sizedFor)),
   ].filter((sentence) => sentence !== null);
   const weak = loads.filter(({ load }) => load >= 1).map((each) => words.remedy(each));

@@ -60,8 +60,7 @@ describe('how much tube', () => {
         SEARCH,
       )
       .toBeGreaterThan(1);
-    await page.getByRole('button', { name: /^Stop with \d+ of 124 tubes tried$/ }).click();
-    await page.getByRole('button', { name: 'Try every tube' }).waitFor();
+    await page.getByText('Done: 124 of 124 tubes tried').waitFor(SEARCH);
     await page.getByRole('button', { name: 'Bore' }).click();
     const bores = await rows.locator('td:nth-of-type(1)').allTextContents();
     expect(bores.length).toBeGreaterThan(5);
@@ -157,6 +156,9 @@ describe('how much tube', () => {
     await expect.poll(() => page.locator('.answer-more').first().textContent()).toContain('at your price');
     await enter(page.getByRole('textbox', { name: 'Margin on the length' }), '50 %');
     await expect.poll(() => lead.textContent(), SEARCH).toMatch(/with your margin of 50\s%/);
+    await page.getByRole('button', { name: /^Stop with \d+ of 124 tubes tried$/ }).click();
+    await page.getByRole('button', { name: 'Try every tube' }).click();
+    await page.getByText('Done: 124 of 124 tubes tried').waitFor(SEARCH);
   });
 
   test('keeps the keyboard where it stands while more tubes are tried', async () => {

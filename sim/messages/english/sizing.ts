@@ -248,6 +248,10 @@ export function sizing(q: Quantities) {
       return words.charAt(0).toUpperCase() + words.slice(1);
     },
 
+    /** What the run as planned needs, beside what more of them do; `null` where it was not looked for. */
+    typically: ({ typical_m, length_m }: Pick<TubeSize, 'typical_m' | 'length_m'>): string | null =>
+      typical_m === null || length_m === null ? null : `A typical run needs ${q.tubeLength(typical_m)}.`,
+
     /** What the length hangs on most of all that is not known for sure; `null` where it was not looked for. */
     decides({ decidedBy }: Pick<TubeSize, 'decidedBy'>): string | null {
       if (decidedBy === null) return null;
