@@ -89,7 +89,8 @@ export function PriceDialog(props: PriceDialogProps) {
   /** What a metre of a tube costs by its weight. */
   const byWeight = (id: string): string | null => {
     const tube = tubes.find((row) => row.id === id);
-    const perKilogram = tube && (prices().metals[tube.material] ?? DEFAULT_METAL_PRICES[tube.material]);
+    if (!tube) return null;
+    const perKilogram = prices().metals[tube.material] ?? DEFAULT_METAL_PRICES[tube.material];
     return perKilogram === undefined ? null : quantities(props.reader).cost(perKilogram * tube.massPerLength_kg_m);
   };
   const nameOf = (id: string) => tubes.find((tube) => tube.id === id)?.name ?? id;
