@@ -12,9 +12,16 @@ const DIGITS = 10;
 /** For people: more than any instrument reads. */
 const SHOWN_DIGITS = 6;
 
+/** What a spreadsheet would work out, and what is but a number with a sign and its unit. */
+const FORMULA = /^'*[=+\-@\t\r]/u;
+const SIGNED = /^[+-][\d.,][^=+\-*/()|!@]*$/u;
+
+/** Text that a spreadsheet leaves alone: behind an apostrophe where it begins as a formula does. */
+const asText = (text: string): string => (FORMULA.test(text) && !SIGNED.test(text) ? `'${text}` : text);
+
 /** A cell is empty where there is no number. */
 const written = (cell: CsvCell, digits: number): string => {
-  if (typeof cell === 'string') return cell;
+  if (typeof cell === 'string') return asText(cell);
   return Number.isFinite(cell) ? String(Number(cell.toPrecision(digits))) : '';
 };
 
@@ -23,10 +30,12 @@ export const toCsv = (
   headings: readonly string[],
   rows: readonly (readonly CsvCell[])[],
   digits: number = DIGITS,
-): string => `${csvFormatRows([[...headings], ...rows.map((row) => row.map((cell) => written(cell, digits)))])}\n`;
+): string =>
+  `${csvFormatRows([headings.map(asText), ...rows.map((row) => row.map((cell) => written(cell, digits)))])}\n`;
 
 /** The rows of such a table, headings first. */
-export const fromCsv = (text: string): readonly (readonly string[])[] => csvParseRows(text.replace(/^\uFEFF/u, ''));
+export const fromCsv = (text: string): readonly (readonly string[])[] =>
+  csvParseRows(text.replace(/^\uFEFF/u, ''), (row) => row.map((cell) => cell.replace(/^'(?='*[=+\-@\t\r])/u, '')));
 
 /** The record of a run for programs: a column each under its name, which ends in its SI unit; pure numbers have none. */
 export const recordCsv = (record: RunRecord): string =>

@@ -1,5 +1,7 @@
 /** Texts that nobody means well with, wherever one may be given: files of stills, logs, links, names. */
+import { csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
+import { fromCsv } from '../../sim/messages/csv.ts';
 import {
   englishReader,
   fitMessages,
@@ -7,6 +9,7 @@ import {
   readPoints,
   readScenario,
   scenarioFields,
+  toCsv,
   understood,
 } from '../../sim/index.ts';
 import { element, words } from '../../src/charts/export/svg-markup.ts';
@@ -71,6 +74,16 @@ const picturesStayWhole = fc.property(text, text, (name, value) => {
   tagsOf(element('svg', { 'aria-label': value }, element('title', {}, words(name))));
 });
 
+const tablesAreText = fc.property(text, text, (heading, cell) => {
+  const csv = toCsv([heading, 'oil (mL)'], [[cell, 1.5]]);
+  for (const line of csvParseRows(csv))
+    for (const each of line)
+      if (/^[=@\t\r]|^[+-](?![\d.,][^=+\-*/()|!@]*$)/u.test(each))
+        throw new Error(`a spreadsheet works it out: ${each}`);
+  const [headings, row] = fromCsv(csv);
+  if (headings?.[0] !== heading || row?.[0] !== cell) throw new Error('it cannot be read back');
+});
+
 export const hostileText: readonly Part[] = [
   {
     name: 'scenarios',
@@ -86,6 +99,13 @@ export const hostileText: readonly Part[] = [
     few: 300,
     many: 200_000,
     check: (asked) => fc.check(booksAreReadOrKept, asked),
+  },
+  {
+    name: 'tables',
+    says: 'names in tables for spreadsheets',
+    few: 300,
+    many: 200_000,
+    check: (asked) => fc.check(tablesAreText, asked),
   },
   {
     name: 'pictures',

@@ -2,7 +2,7 @@ import { csvParse, csvParseRows } from 'd3-dsv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { englishReader } from '../../../sim/index.ts';
-import { recordCsv, shownRecordCsv, toCsv } from '../../../sim/messages/csv.ts';
+import { fromCsv, recordCsv, shownRecordCsv, toCsv } from '../../../sim/messages/csv.ts';
 import { COLUMN_NAMES, type ColumnName, type RunRecord } from '../../../sim/run/record.ts';
 
 describe('a table as comma-separated values', () => {
@@ -21,13 +21,29 @@ describe('a table as comma-separated values', () => {
     expect(toCsv(['a'], [[1 / 3]])).toBe('a\n0.3333333333\n');
   });
 
-  it('is read back as it was by a reader of its own', () => {
-    const words = fc.string({ unit: fc.constantFrom('a', ' ', ',', '"', '\n', '\r', 'ä', '=') });
+  const words = fc.string({ unit: fc.constantFrom('a', ' ', ',', '"', '\n', '\r', 'ä', '=', '+', '-', "'", '1') });
+  const tables = fc.array(fc.tuple(words, words), { minLength: 1, maxLength: 5 });
+
+  it('is read back as it was', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(words, words), { minLength: 1, maxLength: 5 }), (rows) => {
-        expect(csvParseRows(toCsv(['first', 'second'], rows))).toEqual([['first', 'second'], ...rows]);
+      fc.property(tables, (rows) => {
+        expect(fromCsv(toCsv(['first', 'second'], rows))).toEqual([['first', 'second'], ...rows]);
       }),
     );
+  });
+
+  it('is read by any other reader with an apostrophe before what a spreadsheet would work out', () => {
+    fc.assert(
+      fc.property(tables, (rows) => {
+        const read = csvParseRows(toCsv(['first', 'second'], rows)).slice(1);
+        rows.flat().forEach((cell, index) => {
+          const other = read.flat()[index] as string;
+          expect([cell, `'${cell}`]).toContain(other);
+          expect(other).not.toMatch(/^[=@\t\r]/u);
+        });
+      }),
+    );
+    expect(toCsv(['=1+1', '+5 °C'], [['-2+3', '-2.5']])).toBe("'=1+1,+5 °C\n'-2+3,-2.5\n");
   });
 });
 
