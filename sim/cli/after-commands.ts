@@ -1,26 +1,25 @@
 /** `limbeck plant`, `quantity`, `bottle`, `dilute` and `blend`: what comes before and after the still. */
 import {
   amountsOf,
-  blendFilm,
   botanicals,
   BOTTLE_SIZES_m3,
-  chargeFromBotanical,
   DROPS_RANGE_per_mL,
   drying,
-  fade,
-  fadeOfRealMixture,
-  fadeSummary,
+  fading,
   FILL_RANGE,
+  FILTER_KINDS,
+  filmOfOils,
   flashPoint,
   freezesAt,
   hydrosolLife,
   judgeDilution,
   keeping,
-  logTimes,
   oilDensity,
   oilFrom,
+  leftToBottle,
   planBottles,
   plantFor,
+  quantityQuestion,
   standing,
   SURFACES,
   USES,
@@ -30,6 +29,7 @@ import {
   USUAL_LOSS,
   USUAL_SURFACES,
   WATER_DROPS_m,
+  yieldOf,
   dilutionMessages,
   libraryText,
   type Botanical,
@@ -70,12 +70,11 @@ const compositionOf = (plant: Botanical) =>
   plant.composition.value.map(({ constituent, massFraction }) => ({ constituent, share: massFraction }));
 
 /** Oil from a kilogram as charged, mL/kg. */
-function yieldOf(plant: Botanical, state: 'fresh' | 'dry') {
-  const data = plant.states[state];
-  if (!data) return null;
-  const per = (1 - data.moisture.value.typical) / plant.oilDensity_kg_m3.value / MILLILITRE_m3;
-  const { low, typical, high } = data.oilContent.value;
-  return { low: low * per, typical: typical * per, high: high * per };
+function oil_mL_kg(plant: Botanical, state: 'fresh' | 'dry') {
+  const found = yieldOf(plant, state);
+  if (found === null) return null;
+  const { low, typical, high } = found;
+  return { low: low / MILLILITRE_m3, typical: typical / MILLILITRE_m3, high: high / MILLILITRE_m3 };
 }
 
 export function plantCommand(args: readonly string[]): string {
@@ -104,7 +103,7 @@ export function plantCommand(args: readonly string[]): string {
     wilting: written(harvest?.wilting.value ?? ''),
     cutting: written(harvest?.cutting.value ?? ''),
     otherWay: written(harvest?.otherWay.value ?? ''),
-    oil_mL_kg: { fresh: yieldOf(plant, 'fresh'), dry: yieldOf(plant, 'dry') },
+    oil_mL_kg: { fresh: oil_mL_kg(plant, 'fresh'), dry: oil_mL_kg(plant, 'dry') },
     homeRun_min: plant.distillationMinutes.home.value,
     oil: plant.floats.value,
     freezes_C: freezes === null ? null : freezes - ZERO_K,
@@ -129,31 +128,17 @@ export function quantityCommand(args: readonly string[]): string {
   const state = textOf(words, 'state') ?? plant.defaultCharge.state;
   if (state !== 'fresh' && state !== 'dry')
     throw new BadInput(`--state: “${state}” is not allowed; there are fresh, dry.`);
-  const found = yieldOf(plant, state);
-  if (found === null) throw new BadInput(`--state: nothing is known of ${plant.id} ${state}.`);
   const oil_mL = numberOf(words, 'oil', 0.01, 1e6, 'mL');
   const harvest_kg = numberOf(words, 'harvest', 0.001, 1e6, 'kg');
   if ((oil_mL === undefined) === (harvest_kg === undefined))
     throw new BadInput('Give either --oil mL, what is wanted, or --harvest kg, what there is.');
-  const charge = chargeFromBotanical(plant.id, state);
-  const garden = harvests[plant.id]?.garden.value;
-  const yearly = state === 'fresh' ? garden?.fresh_kg_m2 : garden?.dry_kg_m2;
-  const spread = (range: readonly [number, number] | null | undefined) =>
-    range ? { low: range[0], typical: (range[0] + range[1]) / 2, high: range[1] } : null;
-  const question = {
-    yield_m3_kg: {
-      low: found.low * MILLILITRE_m3,
-      typical: found.typical * MILLILITRE_m3,
-      high: found.high * MILLILITRE_m3,
-    },
+  const question = quantityQuestion(plant, state, harvests[plant.id]?.garden.value, {
     loss: numberOf(words, 'loss', 0, 0.5, '1') ?? USUAL_LOSS,
-    packing_kg_m3: charge.bulkDensity_kg_m3 ?? 0,
     chamber_m3: (numberOf(words, 'chamber', 0.1, 10000, 'L') ?? 20) / 1000,
     fill: numberOf(words, 'fill', 0.1, 1, '1') ?? USUAL_CHAMBER_FILL,
     batchesADay: wholeNumberOf(words, 'batches-a-day', 1, 24) ?? 2,
-    harvest_kg_m2: spread(yearly),
-    plantsPer_m2: spread(garden?.plants_per_m2),
-  };
+  });
+  if (question === null) throw new BadInput(`--state: nothing is known of ${plant.id} ${state}.`);
   return toJson({
     plant: plant.id,
     state,
@@ -170,6 +155,8 @@ export function bottleCommand(args: readonly string[]): string {
     height: { type: 'string' },
     'kept-at': { type: 'string' },
     'opened-often': { type: 'boolean' },
+    filter: { type: 'string' },
+    dried: { type: 'boolean' },
   });
   const plant = plantNamed(onlyWord(words, 'plant'));
   const composition = compositionOf(plant);
@@ -178,16 +165,24 @@ export function bottleCommand(args: readonly string[]): string {
   const fill = numberOf(words, 'fill', 0.25, FILL_RANGE[1], '1') ?? USUAL_FILL;
   const height_m = (numberOf(words, 'height', 5, 500, 'mm') ?? 50) / 1000;
   const kept_K = (numberOf(words, 'kept-at', -18, 40, '°C') ?? 15) + ZERO_K;
+  const filter = FILTER_KINDS.find((known) => known === (textOf(words, 'filter') ?? 'none'));
+  if (filter === undefined)
+    throw new BadInput(
+      `--filter: “${textOf(words, 'filter') ?? ''}” is not a filter; there are ${FILTER_KINDS.join(', ')}.`,
+    );
   const settle = standing(composition, 298.15, height_m);
+  const dry = drying(composition, oil_m3, 298.15);
+  const left = leftToBottle(oil_m3, filter, isSet(words, 'dried') ? dry : null);
   return toJson({
     plant: plant.id,
-    bottles: planBottles(oil_m3, size_m3, fill, kept_K),
+    ...left,
+    bottles: planBottles(left.left_m3, size_m3, fill, kept_K),
     commonSizes_mL: BOTTLE_SIZES_m3.map((size) => Math.round(size / MILLILITRE_m3)),
     standing: {
       waterSinks: settle.waterSinks,
       drops: WATER_DROPS_m.map((drop_m, at) => ({ drop_m, time_s: settle.times_s[at] })),
     },
-    drying: drying(composition, oil_m3, 298.15),
+    drying: dry,
     keeping: keeping(plant.id, kept_K, isSet(words, 'opened-often')),
     hydrosol: { clean_s: hydrosolLife('clean', kept_K), kitchen_s: hydrosolLife('kitchen', kept_K) },
   });
@@ -271,27 +266,19 @@ export function blendCommand(args: readonly string[]): string {
     coefficient_m_s: numberOf(words, 'coefficient', 1e-4, 2e-2, 'm/s') ?? usual.coefficient_m_s,
   };
   const carrier = (numberOf(words, 'carrier', 0, 99.99, '%') ?? 0) / 100;
-  const whole = oils.reduce((sum, { plant, parts }) => sum + parts * oilDensity(compositionOf(plant), ROOM_K), 0);
-  if (!(whole > 0)) throw new BadInput('The parts of the oils add to nothing.');
-  const film = blendFilm(
-    oils.map(({ plant, parts }) => ({
-      composition: compositionOf(plant),
-      share: ((1 - carrier) * parts * oilDensity(compositionOf(plant), ROOM_K)) / whole,
-    })),
-    carrier,
+  const film = filmOfOils(
+    oils.map(({ plant, parts }) => ({ composition: compositionOf(plant), parts })),
+    1 - carrier,
     surface,
   );
-  const summary = fadeSummary(film);
-  const until_s = numberOf(words, 'until', 60, 1e8, 's') ?? 10 * summary.half_s;
-  const times = logTimes(10, until_s, 13);
-  const isReal = isSet(words, 'real') && film.isNeat;
-  const found = isReal ? fadeOfRealMixture(film, times) : fade(film, times);
+  if (film === null) throw new BadInput('The parts of the oils add to nothing.');
+  const { fade: found, summary } = fading(film, isSet(words, 'real'), numberOf(words, 'until', 60, 1e8, 's'));
   const count = film.ids.length;
   return toJson({
     surface: kind,
     oils: oils.map(({ plant, parts }) => ({ plant: plant.id, parts })),
     ...summary,
-    times: Array.from(times, (time_s, k) => ({
+    times: Array.from(found.times_s, (time_s, k) => ({
       time_s,
       left: found.leftShare[k],
       leaving_kg_m2_s: Object.fromEntries(film.ids.map((id, i) => [id, found.leaving_kg_m2_s[k * count + i]])),

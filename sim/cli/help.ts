@@ -1,6 +1,7 @@
 /** What each command takes and gives, with units. */
 import {
   FILL_RANGE,
+  FILTER_KINDS,
   SURFACES,
   USES,
   USUAL_CHAMBER_FILL,
@@ -226,7 +227,7 @@ From wanted oil to plant, batches, days and garden, or back from a harvest. Prin
 ${footer}`,
   bottle: `limbeck bottle <plant> [--oil mL] [flags]
 
-From the receiver to the bottle. Prints JSON in SI: bottles with the most peroxide that their air can make, the time in which
+From the receiver to the bottle. Prints JSON in SI: what filter and salt keep, bottles with the most peroxide that their air can make, the time in which
 water drops leave the oil, drying, how long oil and hydrosol keep.
 
   --oil mL              0.1 to 100000; 30 when left out
@@ -235,6 +236,8 @@ water drops leave the oil, drying, how long oil and hydrosol keep.
   --height mm           of the oil while it stands, 5 to 500; 50 when left out
   --kept-at C           −18 to 40 °C; 15 when left out
   --opened-often        halves how long it keeps
+  --filter name         ${FILTER_KINDS.join(', ')}; none when left out
+  --dried               with sodium sulfate, which keeps some oil
 
 ${footer}`,
   dilute: `limbeck dilute --oil plant=parts… [flags]
@@ -256,12 +259,12 @@ How a film of a blend fades. Prints JSON in SI: half_s, nineTenths_s, dry_s (nul
 for times evenly spread on a logarithmic axis the share left and what leaves of each constituent.
 
   --oil plant=parts     may be given again; parts by volume, 1 when left out
-  --carrier %           fixed oil by weight, 0 to 99.99; 0 when left out
+  --carrier %           fixed oil by volume, 0 to 99.99; 0 when left out
   --surface name        ${SURFACES.join(', ')}; paper when left out
   --temperature C       5 to 40 °C; what is usual for the surface when left out
   --coefficient m/s     transfer coefficient of limonene, 0.0001 to 0.02; 0.0015 when left out
   --real                activity coefficients of a real mixture, for a blend without fixed oil
-  --until s             last time, 60 to 1e8; ten half-times when left out
+  --until s             last time, 60 to 1e8; when all but a trace has left, where left out
 
 ${footer}`,
   'look-up': `limbeck look-up <name> symbol=value… [--json]

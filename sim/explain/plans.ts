@@ -11,6 +11,7 @@ import {
   type QuantityAnswer,
   type QuantityQuestion,
 } from '../products/quantities.ts';
+import { yieldOf } from '../products/plan-question.ts';
 import { HAZE, hazeTime } from '../products/haze.ts';
 import { entryStep, sheetOf, STEP, writtenStep, type WorkingSheet } from './sheet.ts';
 
@@ -20,10 +21,8 @@ const PLAN = 'the plan on the page';
 /** Oil of a kilogram of plant as charged. */
 export function yieldSheet(plant: Botanical, state: ChargeState): WorkingSheet {
   const data = plant.states[state];
-  if (!data) throw new RangeError(`${plant.id} has no data for the state ${state}`);
-  const content = data.oilContent.value.typical;
-  const moisture = data.moisture.value.typical;
-  const density = plant.oilDensity_kg_m3.value;
+  const found = yieldOf(plant, state);
+  if (!data || !found) throw new RangeError(`${plant.id} has no data for the state ${state}`);
   return sheetOf(
     ['yield', 'Oil of a kilogram as charged', null],
     'With the usual content and moisture. The range on the page goes from the least to the most oil in the dry plant.',
@@ -31,10 +30,10 @@ export function yieldSheet(plant: Botanical, state: ChargeState): WorkingSheet {
     writtenStep(
       'Oil of a kilogram',
       'y = \\frac{w\\,(1-u)}{\\rho}',
-      [(content * (1 - moisture)) / density, 'm³/kg'],
-      ['w', content, 'kg/kg', 'oil in the dry plant', data.oilContent.source],
-      ['u', moisture, '1', 'share of water', data.moisture.source],
-      ['\\rho', density, 'kg/m³', 'density of the oil', plant.oilDensity_kg_m3.source],
+      [found.typical, 'm³/kg'],
+      ['w', data.oilContent.value.typical, 'kg/kg', 'oil in the dry plant', data.oilContent.source],
+      ['u', data.moisture.value.typical, '1', 'share of water', data.moisture.source],
+      ['\\rho', plant.oilDensity_kg_m3.value, 'kg/m³', 'density of the oil', plant.oilDensity_kg_m3.source],
     ),
   );
 }

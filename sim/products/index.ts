@@ -75,3 +75,6 @@ export { judgeDilution, mostOf, type DilutionFinding, type DilutionVerdict, type
 export { allergenLabel, USES, usualLevels, type Use } from '../library/use-limits.ts';
 export { dissolvedOil } from './hydrosol.ts';
 export { HAZE, hazeTime } from './haze.ts';
+export { quantityQuestion, yieldOf } from './plan-question.ts';
+export { fadeTimes, fading, filmOfOils, isReal, type Fading } from './fading.ts';
+export { leftToBottle } from './standing.ts';

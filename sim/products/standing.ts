@@ -102,3 +102,18 @@ export function drying(composition: readonly OilShare[], oil_m3: number, T: numb
     lost_m3: [dose[0] * DRYING_SALT.keeps_m3_kg[0], dose[1] * DRYING_SALT.keeps_m3_kg[1]],
   };
 }
+
+export interface LeftToBottle {
+  /** What filter and salt keep, least and most. */
+  readonly lost_m3: readonly [number, number];
+  /** Oil less the middle of that. */
+  readonly left_m3: number;
+}
+
+/** Oil that is left once it is filtered and, where a salt was used, dried. */
+export function leftToBottle(oil_m3: number, filter: FilterKind, dried: Drying | null): LeftToBottle {
+  const kept = FILTERS[filter].kept_m3;
+  const salt = dried?.lost_m3 ?? [0, 0];
+  const lost = [kept[0] + salt[0], kept[1] + salt[1]] as const;
+  return { lost_m3: lost, left_m3: Math.max(0, oil_m3 - (lost[0] + lost[1]) / 2) };
+}

@@ -5,8 +5,17 @@ import { join } from 'node:path';
 import { afterAll, describe, expect, test } from 'vitest';
 import { UNCERTAIN_IDS } from '../../sim/answers/ensemble/factors.ts';
 import { answerTo } from '../../sim/cli/answer.ts';
+import {
+  bedRoom,
+  englishReader,
+  openingExample,
+  quantities,
+  readScenario,
+  type QuantityAnswer,
+} from '../../sim/index.ts';
 import { DRAWS, openAnswer, SEARCH } from './answers-page.ts';
 import { downloaded, enter } from './bench-page.ts';
+import { openPage } from './open-page.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'limbeck-page-'));
 afterAll(() => rmSync(folder, { recursive: true }));
@@ -114,5 +123,34 @@ describe('page and command line agree', () => {
       answered('predict', written('fitted.json', JSON.stringify(saved.fitted['scenario'])), '--runs', '0')['length'],
       'predicted',
     );
+  });
+
+  test('on plant, bottles and drops', async () => {
+    const { page } = await openPage('#plants');
+    const q = quantities(englishReader('metric'));
+    const read = readScenario(openingExample.scenario);
+    if (!read.ok) throw new Error('the opening example cannot be read');
+    const { pot } = read.scenario;
+    const chamber_L = String(1000 * bedRoom(pot));
+    const asked = ['quantity', 'lavender-true', '--state', 'fresh', '--chamber', chamber_L, '--oil', '50'];
+    const plan = answered(...asked) as unknown as QuantityAnswer;
+    const lead = page.locator('.how-much .answer-lead');
+    await expect
+      .poll(() => lead.textContent(), SEARCH)
+      .toContain(
+        `take ${q.mass(plan.plant_kg.typical)} (${q.mass(plan.plant_kg.low)}–${q.mass(plan.plant_kg.high)}) of plant`,
+      );
+    const told = await page.locator('.how-much-answer').innerText();
+    expect(told).toContain(`${q.mass(plan.perBatch_kg)}, in the`);
+    expect(told).toMatch(new RegExp(`Batches\\s+${plan.batches.typical} \\(`, 'u'));
+
+    await page.evaluate(() => (location.hash = '#bottling'));
+    await page.getByRole('radio', { name: 'another oil' }).check();
+    await page.getByRole('radio', { name: 'through paper' }).check();
+    const bottled = answered('bottle', 'lavender-true', '--oil', '30', '--filter', 'paper') as unknown as {
+      bottles: { full: number; last_m3: number };
+    };
+    const { full, last_m3 } = bottled.bottles;
+    await page.getByText(`${full} full bottles and a last one with ${q.oilVolume(last_m3)}`).waitFor(SEARCH);
   });
 });

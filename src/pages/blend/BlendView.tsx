@@ -7,8 +7,10 @@ import {
   formatNumber,
   formatQuantity,
   halfTimeSheet,
+  isReal,
   SURFACES,
   USUAL_SURFACES,
+  type Fading,
   type SurfaceKind,
   type UnitSystem,
 } from '../../../sim/index.ts';
@@ -35,7 +37,7 @@ import { SheetButton } from '../working/SheetButton.tsx';
 import { BlendOils, libraryOil, oilOfRun } from './BlendOils.tsx';
 import { Dilution } from './Dilution.tsx';
 import { FadePicture } from './FadePicture.tsx';
-import { fadingOf, isReal, LATEST_ms, sharesOf, surfaceOf, timeWords, type Fading } from './fade-picture.ts';
+import { fadingOf, LATEST_ms, sharesOf, surfaceOf, timeWords } from './fade-picture.ts';
 import './blend.css';
 
 const SURFACE_WORDS: Readonly<Record<SurfaceKind, string>> = { paper: 'paper', skin: 'skin', dish: 'dish' };
@@ -243,7 +245,7 @@ function TimeWorking(props: {
 }) {
   return (
     <Show
-      when={isReal(props.blend, props.of.film)}
+      when={isReal(props.of.film, props.blend.real)}
       fallback={
         <SheetButton
           sheet={() => halfTimeSheet(props.of.film, surfaceOf(props.blend), props.lost)}

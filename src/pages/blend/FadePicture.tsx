@@ -1,6 +1,6 @@
 /** The blend fading: what is in the air over a logarithmic time axis, what is left, and the moment that is read. */
 import { createMemo, createSignal, For, Index, onCleanup, Show } from 'solid-js';
-import { formatQuantity, type UnitSystem } from '../../../sim/index.ts';
+import { formatQuantity, type Fading, type UnitSystem } from '../../../sim/index.ts';
 import { colourOf, type Ink } from '../../charts/model/palette.ts';
 import { createLook } from '../../charts/plot/look.ts';
 import { REDUCED_MOTION } from '../../ui/reduced-motion.ts';
@@ -21,7 +21,6 @@ import {
   VIEWS,
   LATEST_ms,
   type AreaShape,
-  type Fading,
   type View,
 } from './fade-picture.ts';
 

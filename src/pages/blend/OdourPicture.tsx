@@ -1,9 +1,9 @@
 /** When the notes of a blend can be smelled at the film: bands over the time axis of the fading, and no strengths. */
 import { createMemo, For, Index } from 'solid-js';
-import { NOTE_CLASSES, odourSpans, type NoteClass, type OdourSpan } from '../../../sim/index.ts';
+import { NOTE_CLASSES, odourSpans, type Fading, type NoteClass, type OdourSpan } from '../../../sim/index.ts';
 import { Source } from '../parts/Source.tsx';
 import { createThrottled } from '../../ui/throttled.ts';
-import { LATEST_ms, timeScale, timeWords, type Fading, type Frame } from './fade-picture.ts';
+import { LATEST_ms, timeScale, timeWords, type Frame } from './fade-picture.ts';
 
 const NOTES: Readonly<Record<NoteClass, string>> = { top: 'top', middle: 'mid', base: 'base' };
 const SPOKEN: Readonly<Record<NoteClass, string>> = { top: 'Top', middle: 'Middle', base: 'Base' };

@@ -2,21 +2,13 @@
 import { scaleLog } from 'd3-scale';
 import { line } from 'd3-shape';
 import {
-  blendFilm,
-  CARRIER,
-  fade,
-  fadeOfRealMixture,
-  fadeSummary,
+  fading,
+  filmOfOils,
   formatDuration,
-  logTimes,
   NOTE_CLASSES,
-  oilDensity,
-  timeLeftAt,
-  timeToLose,
   USUAL_SURFACES,
-  type BlendFilm,
   type Fade,
-  type FadeSummary,
+  type Fading,
   type NoteClass,
 } from '../../../sim/index.ts';
 import { oilStep, type Ink } from '../../charts/model/palette.ts';
@@ -36,22 +28,6 @@ export interface Layer {
   readonly shares: Float64Array;
 }
 
-export interface Fading {
-  readonly film: BlendFilm;
-  readonly fade: Fade;
-  readonly summary: FadeSummary;
-  /** Time by which a share has left, s. */
-  timeToLose(share: number): number;
-}
-
-const ROOM_K = 293.15;
-const EARLIEST_s = 10;
-const POINTS = 64;
-/** Ends that the time axis may have, s: it jumps rarely while a share is dragged. */
-const HOUR_s = 3600;
-const ENDS_s = [1, 3, 10, 30, 100, 300, 1000, 3000, 10000].map((hours) => hours * HOUR_s);
-/** The axis ends where so much has left. */
-const NEARLY_ALL = 0.995;
 /** More constituents than this are told together. */
 const MOST_LAYERS = 8;
 
@@ -65,48 +41,11 @@ export function sharesOf({ oils, strength }: KeptBlend): readonly number[] {
   return oils.map(({ parts }) => (whole > 0 ? (strength * parts) / whole : 0));
 }
 
-export function filmOf(blend: KeptBlend): BlendFilm | null {
-  const strength = blend.diluted ? blend.strength : NEAT;
-  const shares = sharesOf({ ...blend, strength });
-  if (shares.every((share) => share === 0)) return null;
-  const oils = blend.oils.map(({ composition }, i) => ({
-    composition,
-    share: (shares[i] as number) * oilDensity(composition, ROOM_K),
-  }));
-  return blendFilm(oils, (1 - strength) * CARRIER.density_kg_m3, surfaceOf(blend));
-}
-
-/** The same times for the same end, so that what hangs on them alone is computed once. */
-const timesByEnd = new Map<number, Float64Array>();
-function timesTo(end_s: number): Float64Array {
-  const known = timesByEnd.get(end_s);
-  if (known) return known;
-  const times = logTimes(EARLIEST_s, end_s, POINTS);
-  timesByEnd.set(end_s, times);
-  return times;
-}
-
-const endOf = (film: BlendFilm): number => {
-  const wanted = timeToLose(film, NEARLY_ALL);
-  return ENDS_s.find((end) => end >= wanted) ?? (ENDS_s.at(-1) as number);
-};
-
-/** Activity coefficients are known of neat blends only. */
-export const isReal = (blend: KeptBlend, film: BlendFilm): boolean => blend.real && film.isNeat;
+const filmOf = (blend: KeptBlend) => filmOfOils(blend.oils, blend.diluted ? blend.strength : NEAT, surfaceOf(blend));
 
 export function fadingOf(blend: KeptBlend, end_s?: number): Fading | null {
   const film = filmOf(blend);
-  if (film === null) return null;
-  const times = timesTo(end_s ?? endOf(film));
-  const real = isReal(blend, film);
-  const faded = real ? fadeOfRealMixture(film, times) : fade(film, times);
-  const summary = fadeSummary(film);
-  return {
-    film,
-    fade: faded,
-    summary: real ? { ...summary, half_s: timeLeftAt(faded, 0.5), nineTenths_s: timeLeftAt(faded, 0.9) } : summary,
-    timeToLose: (share) => (real ? timeLeftAt(faded, share) : timeToLose(film, share)),
-  };
+  return film === null ? null : fading(film, blend.real, end_s);
 }
 
 const NOTE_WORDS: Readonly<Record<NoteClass, string>> = {
@@ -260,6 +199,7 @@ export const leftLine = ({ leftShare }: Fade, xs: Float64Array, frame: Frame): s
     .y((left) => frame.bottom - left * (frame.bottom - frame.top))(leftShare) ?? '';
 
 /** Round times that a logarithmic axis names. */
+const HOUR_s = 3600;
 const DAY_s = 86400;
 const NAMED_s = [10, 60, 600, HOUR_s, 10 * HOUR_s, 4 * DAY_s, 30 * DAY_s, 365 * DAY_s];
 

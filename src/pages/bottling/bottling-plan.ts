@@ -1,6 +1,14 @@
 /** What becomes of an oil between receiver and bottle, worked out once for all parts of the page. */
 import { createMemo, type Accessor } from 'solid-js';
-import { drying, FILTERS, keeping, planBottles, quantities, standing, type UnitSystem } from '../../../sim/index.ts';
+import {
+  drying,
+  keeping,
+  leftToBottle,
+  planBottles,
+  quantities,
+  standing,
+  type UnitSystem,
+} from '../../../sim/index.ts';
 import type { Bottling } from '../../state/bottling-store.ts';
 import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { monthAfter, spanWords, type BottledOil } from './bottled-oil.ts';
@@ -32,12 +40,9 @@ export function createBottlingPlan(props: Omit<BottlingPartProps, 'plan'>): Bott
   const q = () => quantities(props.context.reader());
   const settled = createMemo(() => standing(props.oil.composition, props.now.standing_K, props.now.height_m));
   const dried = createMemo(() => drying(props.oil.composition, props.oil.oil_m3, props.now.standing_K));
-  const lost_m3 = createMemo(() => {
-    const filter = FILTERS[props.now.filter].kept_m3;
-    const salt = props.now.dried ? dried().lost_m3 : ([0, 0] as const);
-    return [filter[0] + salt[0], filter[1] + salt[1]] as const;
-  });
-  const left_m3 = () => Math.max(0, props.oil.oil_m3 - (lost_m3()[0] + lost_m3()[1]) / 2);
+  const left = createMemo(() => leftToBottle(props.oil.oil_m3, props.now.filter, props.now.dried ? dried() : null));
+  const lost_m3 = () => left().lost_m3;
+  const left_m3 = () => left().left_m3;
   const filled = createMemo(() => planBottles(left_m3(), props.now.bottle_m3, props.now.fill, props.now.store_K));
   const keeps = createMemo(() => keeping(props.oil.botanical, props.now.store_K, props.now.openedOften));
   return {

@@ -4,7 +4,6 @@ import {
   amountSheet,
   bedRoom,
   batchesSheet,
-  chargeFromPlant,
   chargeSheet,
   COST_KINDS,
   costRangeSheet,
@@ -20,6 +19,7 @@ import {
   plantSheet,
   priceUnit,
   quantities,
+  quantityQuestion,
   formatQuantity,
   type BatchCosts,
   type QuantityQuestion,
@@ -31,7 +31,7 @@ import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { amountOf, ChoiceRow, RadioRow } from '../parts/fields.tsx';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
-import { sentenceCase, yieldOf } from './plant-rows.ts';
+import { sentenceCase } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
 import { plantWords } from './plant-words.ts';
 
@@ -44,9 +44,6 @@ const COST_WORDS: Readonly<Record<keyof BatchCosts, string>> = {
   bottles: 'bottles and labels',
   other: 'all else',
 };
-
-const spread = (range: readonly [number, number] | null | undefined): Spread | null =>
-  range ? { low: range[0], typical: (range[0] + range[1]) / 2, high: range[1] } : null;
 
 const MILLILITRE_m3 = 1e-6;
 
@@ -66,19 +63,9 @@ export function HowMuch(props: { readonly context: AnalysisContext; readonly tex
   const gardenOf = () => plantWords(plant()?.id ?? '', props.texts).harvest?.garden;
   const question = createMemo<QuantityQuestion | null>(() => {
     const of = plant();
-    const found = of ? yieldOf(of, state()) : null;
-    if (!of || found === null) return null;
-    const garden = gardenOf()?.value;
-    return {
-      yield_m3_kg: found,
-      loss: now().loss,
-      packing_kg_m3: chargeFromPlant(of, state()).bulkDensity_kg_m3 ?? 0,
-      chamber_m3: chamber_m3(),
-      fill: now().fill,
-      batchesADay: now().batchesADay,
-      harvest_kg_m2: spread(state() === 'fresh' ? garden?.fresh_kg_m2 : garden?.dry_kg_m2),
-      plantsPer_m2: spread(garden?.plants_per_m2),
-    };
+    if (!of) return null;
+    const { loss, fill, batchesADay } = now();
+    return quantityQuestion(of, state(), gardenOf()?.value, { loss, fill, batchesADay, chamber_m3: chamber_m3() });
   });
   /** Where there is an answer there was a question. */
   const asked = () => question() as QuantityQuestion;

@@ -11,6 +11,7 @@ import {
   hazeTime,
   libraryText,
   quantities,
+  yieldOf,
   yieldSheet,
   type Botanical,
   type ChargeState,
@@ -25,7 +26,7 @@ import type { AnalysisContext } from '../parts/analysis-context.ts';
 import { Source } from '../parts/Source.tsx';
 import { SheetButton } from '../working/SheetButton.tsx';
 import { LookAlikes } from './LookAlikes.tsx';
-import { sentenceCase, yieldOf } from './plant-rows.ts';
+import { sentenceCase } from './plant-rows.ts';
 import type { PlantTexts } from './plant-texts.ts';
 import { plantWords } from './plant-words.ts';
 import { PutInStill } from './PutInStill.tsx';

@@ -5,6 +5,7 @@ import {
   formatQuantity,
   isOwnPlant,
   ownPlantId,
+  yieldOf,
   type Botanical,
   type OwnPlant,
 } from '../../../sim/index.ts';
@@ -20,7 +21,7 @@ import { NeverDistil } from './NeverDistil.tsx';
 import { OwnPlantForm } from './OwnPlantForm.tsx';
 import { NEW_PLANT, OwnPlants } from './OwnPlants.tsx';
 import { PlantPage } from './PlantPage.tsx';
-import { FILTER_IDS, FILTERS, plantsMatching, sentenceCase, yieldOf, type FilterId } from './plant-rows.ts';
+import { FILTER_IDS, FILTERS, plantsMatching, sentenceCase, type FilterId } from './plant-rows.ts';
 import { plantWords } from './plant-words.ts';
 import { PutInStill } from './PutInStill.tsx';
 import './plants.css';

@@ -1,16 +1,6 @@
 /** The library's plants as they are compared: what they give, how long they take, what floats, who is mistaken for them. */
-import { type Band, type Botanical, type ChargeState } from '../../../sim/index.ts';
+import type { Botanical } from '../../../sim/index.ts';
 import type { LookAlike, Severity } from '../../../sim/library-texts.ts';
-
-/** Oil from a kilogram as charged, m³/kg. */
-export function yieldOf(plant: Botanical, state: ChargeState): Band | null {
-  const data = plant.states[state];
-  if (!data) return null;
-  const dry = 1 - data.moisture.value.typical;
-  const density = plant.oilDensity_kg_m3.value;
-  const { low, typical, high } = data.oilContent.value;
-  return { low: (low * dry) / density, typical: (typical * dry) / density, high: (high * dry) / density };
-}
 
 /** A run at home that is over within this counts as short, minutes. */
 const SHORT_RUN_min = 90;

@@ -12,6 +12,7 @@ import {
   lastBottleSheet,
   oilFrom,
   plantSheet,
+  yieldOf,
   yieldSheet,
   bottlesSheet,
   coefficientSheet,
@@ -30,7 +31,6 @@ import {
   recipeCostSheet,
   type WorkingSheet,
 } from '../../../sim/index.ts';
-import { yieldOf } from '../../../src/pages/plants/plant-rows.ts';
 import { faults } from './soundness.ts';
 
 const lavender = findBotanical('lavender-true').composition.value.map(({ constituent, massFraction }) => ({
