@@ -39,6 +39,7 @@ const POINTS = 64;
 const HOUR_s = 3600;
 /** Ends that a time axis may have, s: it jumps rarely while a share is dragged. */
 const ENDS_s = [1, 3, 10, 30, 100, 300, 1000, 3000, 10000].map((hours) => hours * HOUR_s);
+const LAST_s = 10_000 * HOUR_s;
 /** The axis ends where so much has left. */
 const NEARLY_ALL = 0.995;
 
@@ -48,7 +49,7 @@ const timesByEnd = new Map<number, Float64Array>();
 /** Moments at which a film is looked at, until it is all but gone or another end. */
 export function fadeTimes(film: BlendFilm, end_s?: number): Float64Array {
   const wanted = end_s ?? timeToLose(film, NEARLY_ALL);
-  const end = end_s ?? ENDS_s.find((each) => each >= wanted) ?? (ENDS_s.at(-1));
+  const end = end_s ?? ENDS_s.find((each) => each >= wanted) ?? LAST_s;
   const known = timesByEnd.get(end);
   if (known) return known;
   const times = logTimes(EARLIEST_s, end, POINTS);
