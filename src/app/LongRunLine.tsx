@@ -2,7 +2,7 @@
 import { Show, untrack } from 'solid-js';
 import { formatDuration } from '../../sim/index.ts';
 import { useBench } from '../state/bench.ts';
-import type { Progress } from '../workers/protocol.ts';
+import type { Progress } from '../workers/progress.ts';
 import './long-run.css';
 
 /** Share of a run after which the time it took is gone by. */

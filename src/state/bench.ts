@@ -24,7 +24,7 @@ import {
   type ScenarioPart,
   type UnitSystem,
 } from '../../sim/index.ts';
-import type { Progress } from '../workers/protocol.ts';
+import type { Progress } from '../workers/progress.ts';
 import type { NoRun, RunClient, RunReply } from '../workers/run-client.ts';
 import { valueAtPath, withValueAtPath } from './field-path.ts';
 import { createHistory } from './history.ts';

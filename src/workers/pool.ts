@@ -6,7 +6,8 @@
  */
 import { givenUp } from './errors.ts';
 import type { TaskAnswer, TaskArguments, TaskName } from './perform.ts';
-import type { Progress, WorkerReply, WorkerRequest } from './protocol.ts';
+import type { Progress } from './progress.ts';
+import type { WorkerReply, WorkerRequest } from './protocol.ts';
 
 /** In the order in which jobs are taken. Only runs can be `urgent`: their worker knows nothing else. */
 const PRIORITIES = ['urgent', 'high', 'normal', 'low'] as const;

@@ -2,7 +2,7 @@
 import type { Example } from '../../sim/index.ts';
 import { errorMessage, wasGivenUp } from './errors.ts';
 import type { WorkerPool } from './pool.ts';
-import type { Progress } from './protocol.ts';
+import type { Progress } from './progress.ts';
 import type { RunAnswer } from './run-tasks.ts';
 
 export type RunReply = RunAnswer | { readonly kind: 'superseded' } | { readonly kind: 'stopped' };

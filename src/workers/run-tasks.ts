@@ -13,7 +13,7 @@ import {
   type Scenario,
 } from '../../sim/index.ts';
 import { errorMessage } from './errors.ts';
-import type { Progress } from './protocol.ts';
+import type { Progress } from './progress.ts';
 
 export type RunAnswer =
   /** `awaited`: what has still to be run, where the result is a rough one of the same still. */

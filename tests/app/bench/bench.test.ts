@@ -1,7 +1,7 @@
 import { createRoot } from 'solid-js';
 import { describe, expect, test } from 'vitest';
 import { createBench, type Bench } from '../../../src/state/bench.ts';
-import type { Progress } from '../../../src/workers/protocol.ts';
+import type { Progress } from '../../../src/workers/progress.ts';
 import type { RunClient, RunReply } from '../../../src/workers/run-client.ts';
 import type { Scenario } from '../../../sim/index.ts';
 import { eventOf, madeUpRun, scenarioWith } from './made-up-run.ts';

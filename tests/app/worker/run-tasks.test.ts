@@ -1,6 +1,6 @@
 import { describe, expect, test, vi } from 'vitest';
 import { Still } from '../../../sim/still/still.ts';
-import type { Progress } from '../../../src/workers/protocol.ts';
+import type { Progress } from '../../../src/workers/progress.ts';
 import { runTasks } from '../../../src/workers/run-tasks.ts';
 
 describe('running a scenario', () => {
