@@ -18,6 +18,8 @@ const MEMBERS: ReadonlySet<string> = new Set([
 ]);
 /** From which place on the arguments of a builder of rows and fields are such words. */
 const ARGUMENTS: Readonly<Record<string, number>> = { sourced: 2, origin: 1, surface: 1, factor: 1 };
+/** Members whose very value is words, in a `sourced` of its own. */
+const SPOKEN: ReadonlySet<string> = new Set(['latinName', 'part', 'usualState']);
 /** Rows of data and fields of a scenario; the equations are nobody's to shorten. */
 const DATA = /^sim\/(?:fluids\/constituents|library|scenario)\//u;
 
@@ -32,7 +34,10 @@ function unreadIn(node: ESTree.Node, found: [number, number][] = []): [number, n
   const leave = (words: ESTree.Node | undefined) => {
     if (words && isWords(words)) found.push([words.start, words.end]);
   };
-  if (node.type === 'Property' && node.key.type === 'Identifier' && MEMBERS.has(node.key.name)) leave(node.value);
+  if (node.type === 'Property' && node.key.type === 'Identifier') {
+    if (MEMBERS.has(node.key.name)) leave(node.value);
+    if (SPOKEN.has(node.key.name) && node.value.type === 'CallExpression') leave(node.value.arguments[0]);
+  }
   if (node.type === 'CallExpression' && node.callee.type === 'Identifier' && node.callee.name in ARGUMENTS)
     node.arguments.slice(ARGUMENTS[node.callee.name]).forEach(leave);
   for (const value of Object.values(node)) {

@@ -32,6 +32,12 @@ describe('the words that the run worker leaves out', () => {
     ).toBe(`x(sourced('basil', 'memory', '', ''), origin('read', ''))`);
   });
 
+  it('are the value too where that is a name that no run knows', () => {
+    expect(
+      shortened(`row({ part: sourced('leaf', 'memory', 'botany'), state: sourced('dry', 'read', 'a book') })`),
+    ).toBe(`row({ part: sourced('', 'memory', ''), state: sourced('dry', 'read', '') })`);
+  });
+
   it('are none that the script works out', () => {
     const worked = `row({ source: other.source, says: words.says, title: 'Heat' })`;
     expect(shortened(worked)).toBe(worked);
