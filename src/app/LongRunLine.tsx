@@ -26,7 +26,6 @@ export function LongRunLine(props: LongRunLineProps) {
     const all_s = come > TELLING_SHARE ? (performance.now() - start.ms) / (1000 * come) : whole_s;
     return rounded(all_s * (1 - share));
   };
-  const isCoarser = () => bench.result().scenario.advanced.step_s > bench.scenario().advanced.step_s;
   return (
     <section class="long-run screen-only" aria-label="The run that is being worked out">
       <Show
@@ -44,7 +43,7 @@ export function LongRunLine(props: LongRunLineProps) {
           <>
             <p>
               <span role="status">This run takes a while.</span> About {formatDuration(left_s(now()))} to go; until then{' '}
-              {isCoarser() ? 'a run in coarser steps' : 'the run before it'} stands here.
+              {bench.isRough() ? 'a run in coarser steps' : 'the run before it'} stands here.
             </p>
             <progress max={1} value={now().share} aria-label="Worked out so far" />
             <button type="button" onClick={() => bench.stopRun()}>

@@ -52,6 +52,8 @@ export interface Bench extends Omit<Playback, 'load'> {
   /** Why the run shown is older than the scenario, in words; null while it is not. */
   readonly staleBecause: Accessor<string | null>;
   readonly stale: Accessor<boolean>;
+  /** Whether the result is of the scenario itself, in coarser steps. */
+  readonly isRough: Accessor<boolean>;
   /** Where vapour escapes: the condenser length that would hold, once it has been found. */
   readonly holds: Accessor<EnoughLength | null>;
   readonly end_s: Accessor<number>;
@@ -164,6 +166,12 @@ export function createBench(parts: BenchParts): Bench {
       if (noRun() === reply && units() === system) setRefusal(whyNoRun(reply, system));
     }),
   );
+  const isRough = createMemo(() => {
+    const { advanced } = scenario();
+    const ran = result().scenario;
+    if (ran.advanced.step_s <= advanced.step_s) return false;
+    return JSON.stringify({ ...ran, advanced }) === JSON.stringify(scenario());
+  });
   const staleBecause = createMemo(() => (noRun() === null ? null : refusal()));
 
   const [holds, setHolds] = createSignal<EnoughLength | null>(null);
@@ -310,6 +318,7 @@ export function createBench(parts: BenchParts): Bench {
     problems,
     staleBecause,
     stale: () => staleBecause() !== null,
+    isRough,
     holds,
     end_s,
     axisEnd_s,

@@ -54,6 +54,8 @@ test('a kept still whose run takes long does not hold up the page, and its run c
 
   await line.getByRole('button', { name: 'Stop' }).click();
   await line.getByText('You stopped the run').waitFor();
+  await page.getByText('These numbers are of coarser steps.').waitFor();
+  expect(await page.getByRole('button', { name: 'Undo the change' }).count()).toBe(0);
   await line.getByRole('button', { name: 'Work it out' }).click();
   await line.getByText(/About .* to go/).waitFor();
 });

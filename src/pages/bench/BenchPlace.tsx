@@ -86,6 +86,7 @@ export function BenchPlace() {
             soFar={judged.soFar()}
             briefs={judged.verdict().briefs}
             staleBecause={bench.staleBecause()}
+            isRough={bench.isRough()}
             onUndo={() => bench.undo()}
             isNew={!bench.hintsDismissed()}
             onKnown={() => bench.dismissHints()}

@@ -12,6 +12,8 @@ export interface HeadlineProps {
   readonly briefs: readonly SaidFact[];
   /** Why the numbers are older than the settings, in words; null while they are not. */
   readonly staleBecause: string | null;
+  /** The numbers are of this still, in coarser steps: there is no change to undo. */
+  readonly isRough: boolean;
   readonly onUndo: () => void;
   /** Whether the reader may never have been here. */
   readonly isNew: boolean;
@@ -60,10 +62,13 @@ export function Headline(props: HeadlineProps) {
       >
         {(because) => (
           <div class="headline-stale" role="alert">
-            <strong>These numbers are from before your last change.</strong> {because()}{' '}
-            <button type="button" class="screen-only" onClick={() => props.onUndo()}>
-              Undo the change
-            </button>
+            <strong>These numbers are {props.isRough ? 'of coarser steps' : 'from before your last change'}.</strong>{' '}
+            {because()}{' '}
+            <Show when={!props.isRough}>
+              <button type="button" class="screen-only" onClick={() => props.onUndo()}>
+                Undo the change
+              </button>
+            </Show>
           </div>
         )}
       </Show>
