@@ -43,7 +43,8 @@ const headingOf = (page: Page): Locator => page.locator('.lesson-title');
 
 /** What a step shows to a room: nothing small; and nothing that may not be there yet is kept back for later. */
 async function lookAt(page: Page, step: string, seen: string[]): Promise<void> {
-  expect(await smallest(page, '.lesson'), step).toBeGreaterThanOrEqual(28);
+  // A busy machine may not have laid it out yet.
+  await expect.poll(() => smallest(page, '.lesson'), { message: step }).toBeGreaterThanOrEqual(28);
   seen.push(await wholePage(page));
 }
 
