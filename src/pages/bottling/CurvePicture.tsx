@@ -57,6 +57,12 @@ export function CurvePicture(props: CurvePictureProps) {
       .y(([, value]) => up(value));
     return shape(props.points) ?? '';
   });
+  /** Whether the curve goes up after a place: a name to the right of it then stands under the curve. */
+  const risesAfter = (place: number): boolean => {
+    const next = props.points.findIndex(([at]) => at > place);
+    const [before, after] = [props.points[next - 1], props.points[next]];
+    return before !== undefined && after !== undefined && after[1] > before[1];
+  };
   return (
     <div ref={host} class="curve-picture">
       <Show when={width() > 0}>
@@ -88,13 +94,14 @@ export function CurvePicture(props: CurvePictureProps) {
           <For each={props.marks}>
             {(mark, at) => {
               const right = () => x()(mark.x) > width() / 2;
+              const isUnder = () => !right() && risesAfter(mark.x);
               return (
                 <g>
                   <circle class="curve-mark" cx={x()(mark.x)} cy={y()(mark.y)} r="5" />
                   <text
                     class="curve-label"
                     x={x()(mark.x) + (right() ? -10 : 10)}
-                    y={y()(mark.y) - 8 - LINE_px * at()}
+                    y={y()(mark.y) + (isUnder() ? 18 + LINE_px * at() : -8 - LINE_px * at())}
                     text-anchor={right() ? 'end' : 'start'}
                   >
                     {mark.label}
