@@ -50,18 +50,7 @@ export function Bottles(props: BottlingPartProps) {
         </Toggle>
       </div>
       <p>
-        {props.plan.filled().full} full {props.plan.filled().full === 1 ? 'bottle' : 'bottles'}
-        <Show when={props.plan.filled().last_m3 > 0}>
-          {' '}
-          and a last one with {props.plan.volume(props.plan.filled().last_m3)},{' '}
-          {formatQuantity(props.plan.filled().lastFill, '1', props.plan.units(), { hint: 'share' })} full{' '}
-          <SheetButton
-            sheet={() => lastBottleSheet(props.plan.left_m3(), props.now.bottle_m3, props.now.fill, props.now.store_K)}
-            units={props.plan.units()}
-            of="how full the last bottle is"
-          />
-        </Show>
-        .{' '}
+        {props.plan.filled().full} full {props.plan.filled().full === 1 ? 'bottle' : 'bottles'}{' '}
         <SheetButton
           sheet={() =>
             bottlesSheet(
@@ -74,8 +63,23 @@ export function Bottles(props: BottlingPartProps) {
           }
           units={props.plan.units()}
           of="the number of bottles"
-        />{' '}
-        The air in a full one can make {peroxide(props.plan.filled().peroxide_mol_m3)} of peroxide
+        />
+        <Show when={props.plan.filled().last_m3 > 0}>
+          {' '}
+          and a last one with {props.plan.volume(props.plan.filled().last_m3)},{' '}
+          {formatQuantity(props.plan.filled().lastFill, '1', props.plan.units(), { hint: 'share' })} full{' '}
+          <SheetButton
+            sheet={() => lastBottleSheet(props.plan.left_m3(), props.now.bottle_m3, props.now.fill, props.now.store_K)}
+            units={props.plan.units()}
+            of="how full the last bottle is"
+          />
+        </Show>
+        . The air in a full one can make {peroxide(props.plan.filled().peroxide_mol_m3)} of peroxide{' '}
+        <SheetButton
+          sheet={() => peroxideSheet(props.now.fill, props.now.bottle_m3, props.now.store_K)}
+          units={props.plan.units()}
+          of="the peroxide"
+        />
         <Show when={props.plan.filled().lastPeroxide_mol_m3}>
           {(most) => (
             <>
@@ -89,11 +93,6 @@ export function Bottles(props: BottlingPartProps) {
           )}
         </Show>
         .{' '}
-        <SheetButton
-          sheet={() => peroxideSheet(props.now.fill, props.now.bottle_m3, props.now.store_K)}
-          units={props.plan.units()}
-          of="the peroxide"
-        />{' '}
         <Show when={props.plan.filled().lastPeroxide_mol_m3}>
           Use a smaller bottle for the last one, or use it first.
         </Show>
