@@ -3,12 +3,19 @@ import { setWaitingBuild } from '../../state/waiting-build.ts';
 
 /** A page that stays open for days looks for a newer build when the reader comes back to it. */
 const LOOK_AGAIN_MS = 3_600_000;
+/** So long after the press the page opens anew in any case. */
+const LONGEST_WAIT_MS = 5000;
 
 export function offerNewer(registration: ServiceWorkerRegistration): void {
   const container = navigator.serviceWorker;
   const take = () => {
-    container.addEventListener('controllerchange', () => location.reload(), { once: true });
-    registration.waiting?.postMessage('take over');
+    const openAnew = () => location.reload();
+    // It may have taken over by itself since it was offered.
+    if (!registration.waiting) return openAnew();
+    container.addEventListener('controllerchange', openAnew, { once: true });
+    registration.waiting.postMessage('take over');
+    // The older build goes on while this page waits for answers from it, which opening it anew puts an end to.
+    setTimeout(openAnew, LONGEST_WAIT_MS);
   };
   const look = () => {
     if (registration.waiting) setWaitingBuild(() => take);
