@@ -43,7 +43,8 @@ export function oilOfRun(context: AnalysisContext, parts: number): BlendedOil | 
   const whole = all.reduce((sum, [, mass]) => sum + mass, 0);
   if (!(whole > 0)) return null;
   const composition: readonly OilShare[] = all.map(([constituent, mass]) => ({ constituent, share: mass / whole }));
-  return { ...libraryOil(scenario.charge.botanical, parts), name: `Oil of ${scenario.name}`, composition };
+  const usual = libraryOil(scenario.charge.botanical, parts);
+  return { ...usual, name: `Oil of ${scenario.name}`, composition };
 }
 
 export function BlendOils(props: { readonly blend: KeptBlend; readonly context: AnalysisContext }) {
